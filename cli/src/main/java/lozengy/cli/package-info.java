@@ -1,0 +1,2 @@
+/** The command line: thin commands over model and solver. */
+package lozengy.cli;

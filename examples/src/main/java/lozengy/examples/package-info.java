@@ -1,0 +1,2 @@
+/** A small program that embeds the library. */
+package lozengy.examples;

@@ -1,0 +1,50 @@
+package lozengy.model.arrangement;
+
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.score.Score;
+
+/**
+ * An answer to a brief: every piece's sequence, with its score and how it was found. The states of
+ * the pieces are the blanket's.
+ *
+ * @param blanket the brief that it answers, made ready
+ * @param sequences every piece's yarns; complete
+ * @param earlier the sequences of the arrangement that it was solved from, where there was one
+ * @param score its score
+ * @param bound a total that no valid arrangement of the brief can exceed, where one is proved
+ * @param solved how it was found; empty for one made by hand
+ */
+public record Arrangement(
+    Blanket blanket,
+    Sequences sequences,
+    Optional<Sequences> earlier,
+    Score score,
+    Optional<Bound> bound,
+    Optional<Solved> solved) {
+
+  /** The value of an arrangement file's {@code format} field. */
+  public static final String FORMAT = "lozengy-arrangement/1";
+
+  /**
+   * A total that no valid arrangement can exceed.
+   *
+   * @param total 0 to 100
+   * @param proof name of the proof, in words
+   */
+  public record Bound(double total, String proof) {}
+
+  /**
+   * How an arrangement was found.
+   *
+   * @param seed seed of the random source
+   * @param moves moves tried by the search; solving with this seed and this many moves gives the
+   *     same arrangement
+   * @param seconds time limit given, in s; empty where moves were the only limit
+   * @param version version of the program
+   * @param proof what is proved of it: {@code optimal}, or {@code none}
+   */
+  public record Solved(
+      long seed, long moves, Optional<Double> seconds, String version, String proof) {}
+}

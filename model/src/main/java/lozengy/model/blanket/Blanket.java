@@ -1,0 +1,306 @@
+package lozengy.model.blanket;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.brief.Ball;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Motif;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Round;
+import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnUse;
+import lozengy.model.colour.ColourDifference;
+import lozengy.model.colour.Lab;
+import lozengy.model.colour.LabColours;
+import lozengy.model.colour.Tone;
+import lozengy.model.input.InputException;
+import lozengy.model.input.Mistake;
+import lozengy.model.layout.Layout;
+import lozengy.model.layout.Measures;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Place;
+
+/**
+ * A brief made ready to judge by. Pieces are indices of {@link Layout#places()}, yarns indices of
+ * {@link Brief#yarns()}, rounds count from the centre, layers from the border: layer 0 is the
+ * border. Amounts are whole millimetres of yarn, so that totals are exact. Immutable.
+ */
+public final class Blanket {
+
+  private final Brief brief;
+  private final Layout layout;
+  private final Motif[] motifs;
+  private final Map<String, Integer> yarnIndex = new HashMap<>();
+  private final Tone[] tones;
+  private final Lab[] labs;
+  private final double[][] differences;
+  private final long[] usable;
+  private final long[] fixedUse;
+  private final long[][][] needs;
+  private final boolean[][][] toneAllows;
+  private final PieceState[] states;
+  private final Sequences locks;
+  private final Map<Integer, boolean[]> bans = new HashMap<>();
+
+  private Blanket(Brief brief) {
+    this.brief = brief;
+    this.layout = Layout.of(brief.layout());
+    this.motifs = new Motif[PieceKind.values().length];
+    brief.motifs().forEach((kind, motif) -> motifs[kind.ordinal()] = motif);
+    List<Yarn> yarns = brief.yarns();
+    int count = yarns.size();
+    this.tones = new Tone[count];
+    this.labs = new Lab[count];
+    this.usable = new long[count];
+    this.fixedUse = new long[count];
+    for (int yarn = 0; yarn < count; yarn++) {
+      Yarn each = yarns.get(yarn);
+      yarnIndex.put(each.code(), yarn);
+      labs[yarn] = LabColours.of(each.colour());
+      double lightness = labs[yarn].lightness();
+      tones[yarn] = each.statedTone().orElseGet(() -> brief.tones().toneOf(lightness));
+      usable[yarn] = usable(each.stockMillimetres());
+    }
+    this.differences = new double[count][count];
+    for (int a = 0; a < count; a++) {
+      for (int b = 0; b < a; b++) {
+        differences[a][b] = ColourDifference.ciede2000(labs[a], labs[b]);
+        differences[b][a] = differences[a][b];
+      }
+    }
+    Measures measures = Measures.of(layout, brief.motifs());
+    brief.joining().ifPresent(use -> addFixedUse(use, measures.seamLengthCm()));
+    brief.edging().ifPresent(use -> addFixedUse(use, measures.outlineLengthCm()));
+    this.needs = new long[motifs.length][][];
+    this.toneAllows = new boolean[motifs.length][][];
+    for (PieceKind kind : brief.motifs().keySet()) {
+      compileMotif(kind);
+    }
+    int pieces = layout.places().size();
+    this.states = new PieceState[pieces];
+    Arrays.fill(states, PieceState.PLANNED);
+    this.locks = open();
+    brief.pieces().forEach(this::addNote);
+  }
+
+  /**
+   * Makes a brief ready.
+   *
+   * @throws InputException with all mistakes if the brief's parts do not fit together
+   */
+  public static Blanket of(Brief brief) {
+    List<Mistake> mistakes = BriefMistakes.of(brief);
+    if (!mistakes.isEmpty()) {
+      throw new InputException(mistakes);
+    }
+    return ofUnjudged(brief);
+  }
+
+  /**
+   * Makes a brief ready whose references have been judged already, so that locks can be held
+   * against the rules.
+   */
+  public static Blanket ofUnjudged(Brief brief) {
+    return new Blanket(brief);
+  }
+
+  private long usable(long stock) {
+    return (long) Math.floor(stock * (100 - brief.rules().keepBackPercent()) / 100 + 1e-6);
+  }
+
+  private void addFixedUse(YarnUse use, double lengthCm) {
+    // cm x m/m = cm of yarn; 10 mm a cm
+    fixedUse[yarnIndex.get(use.yarn())] += Math.round(lengthCm * use.metresPerMetre() * 10);
+  }
+
+  private void compileMotif(PieceKind kind) {
+    List<Round> rounds = motifs[kind.ordinal()].rounds();
+    long[][] need = new long[rounds.size()][yarnCount()];
+    boolean[][] allows = new boolean[rounds.size()][yarnCount()];
+    for (int round = 0; round < rounds.size(); round++) {
+      for (int yarn = 0; yarn < yarnCount(); yarn++) {
+        Optional<Ball> ball = brief.yarns().get(yarn).ball();
+        need[round][yarn] = rounds.get(round).amount().millimetres(ball.orElse(null));
+        allows[round][yarn] = rounds.get(round).tones().contains(tones[yarn]);
+      }
+    }
+    needs[kind.ordinal()] = need;
+    toneAllows[kind.ordinal()] = allows;
+  }
+
+  private void addNote(PieceNote note) {
+    for (String name : note.at()) {
+      int piece = layout.find(name).orElseThrow().index();
+      if (note.state().compareTo(states[piece]) > 0) {
+        states[piece] = note.state();
+      }
+      for (int round = 0; round < note.rounds().size(); round++) {
+        if (note.rounds().get(round).isPresent()) {
+          locks.set(piece, round, yarnIndex.get(note.rounds().get(round).get()));
+        }
+      }
+      for (String code : note.not()) {
+        bans.computeIfAbsent(piece, p -> new boolean[yarnCount()])[yarnIndex.get(code)] = true;
+      }
+    }
+  }
+
+  /** The brief. */
+  public Brief brief() {
+    return brief;
+  }
+
+  /** The layout. */
+  public Layout layout() {
+    return layout;
+  }
+
+  /** How many pieces. */
+  public int pieceCount() {
+    return states.length;
+  }
+
+  /** The place of a piece. */
+  public Place place(int piece) {
+    return layout.places().get(piece);
+  }
+
+  /** The kind of a piece. */
+  public PieceKind kind(int piece) {
+    return place(piece).kind();
+  }
+
+  /** How many rounds a piece has. */
+  public int roundCount(int piece) {
+    return motif(kind(piece)).rounds().size();
+  }
+
+  /** How many rounds the motif with the most has. */
+  public int layerCount() {
+    return brief.motifs().values().stream().mapToInt(m -> m.rounds().size()).max().orElse(0);
+  }
+
+  /** The motif of a kind. */
+  public Motif motif(PieceKind kind) {
+    return motifs[kind.ordinal()];
+  }
+
+  /** How many yarns. */
+  public int yarnCount() {
+    return tones.length;
+  }
+
+  /** A yarn. */
+  public Yarn yarn(int yarn) {
+    return brief.yarns().get(yarn);
+  }
+
+  /** The index of a yarn by its code, or -1. */
+  public int yarnIndex(String code) {
+    return yarnIndex.getOrDefault(code, -1);
+  }
+
+  /** The tone of a yarn, stated or by its lightness. */
+  public Tone tone(int yarn) {
+    return tones[yarn];
+  }
+
+  /** A yarn's colour in CIELAB. */
+  public Lab lab(int yarn) {
+    return labs[yarn];
+  }
+
+  /** CIEDE2000 between two yarns' colours. */
+  public double difference(int yarnA, int yarnB) {
+    return differences[yarnA][yarnB];
+  }
+
+  /**
+   * Whether two borders in these yarns count as the same: the same yarn, or less than min-contrast.
+   */
+  public boolean sameBorder(int yarnA, int yarnB) {
+    return yarnA == yarnB || differences[yarnA][yarnB] < brief.rules().minContrast();
+  }
+
+  /** Millimetres that a round of a kind takes in a yarn. */
+  public long needMillimetres(PieceKind kind, int round, int yarn) {
+    return needs[kind.ordinal()][round][yarn];
+  }
+
+  /** Whether a round of a kind may take a yarn by its tone. */
+  public boolean toneAllows(PieceKind kind, int round, int yarn) {
+    return toneAllows[kind.ordinal()][round][yarn];
+  }
+
+  /** Millimetres of a yarn at hand. */
+  public long stockMillimetres(int yarn) {
+    return brief.yarns().get(yarn).stockMillimetres();
+  }
+
+  /** Millimetres of a yarn at hand less what the rules keep back. */
+  public long usableMillimetres(int yarn) {
+    return usable[yarn];
+  }
+
+  /** Millimetres of a yarn that joining and edging take. */
+  public long fixedUseMillimetres(int yarn) {
+    return fixedUse[yarn];
+  }
+
+  /** How far a piece has come. */
+  public PieceState state(int piece) {
+    return states[piece];
+  }
+
+  /** The yarn that a round must keep, by a lock or because the piece is worked; or OPEN. */
+  public int locked(int piece, int round) {
+    return locks.yarn(piece, round);
+  }
+
+  /** Whether a yarn is banned from a piece. */
+  public boolean banned(int piece, int yarn) {
+    boolean[] banned = bans.get(piece);
+    return banned != null && banned[yarn];
+  }
+
+  /** Whether a round's yarn may change: the piece is planned and the round is not locked. */
+  public boolean free(int piece, int round) {
+    return states[piece] == PieceState.PLANNED && locked(piece, round) == Sequences.OPEN;
+  }
+
+  /** Sequences for this blanket's pieces, all open. */
+  public Sequences open() {
+    int[] rounds = new int[states.length];
+    for (int piece = 0; piece < rounds.length; piece++) {
+      rounds[piece] = roundCount(piece);
+    }
+    return new Sequences(rounds);
+  }
+
+  /** A copy of the locked yarns, other rounds open. */
+  public Sequences locks() {
+    return locks.copy();
+  }
+
+  /**
+   * Millimetres of each yarn that sequences take, with joining and edging; open rounds take none.
+   */
+  public long[] usedMillimetres(Sequences sequences) {
+    long[] used = fixedUse.clone();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      long[][] need = needs[kind(piece).ordinal()];
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        int yarn = sequences.yarn(piece, round);
+        if (yarn != Sequences.OPEN) {
+          used[yarn] += need[round][yarn];
+        }
+      }
+    }
+    return used;
+  }
+}

@@ -1,0 +1,92 @@
+package lozengy.model.blanket;
+
+import java.util.Arrays;
+
+/**
+ * A yarn, or none yet, for every round of every piece. Mutable; pieces and rounds are indices from
+ * 0, rounds from the centre, and a yarn is its index in the brief or {@link #OPEN}.
+ */
+public final class Sequences {
+
+  /** No yarn yet. */
+  public static final int OPEN = -1;
+
+  private final int[] start;
+  private final int[] yarns;
+
+  /**
+   * Makes sequences that are all open.
+   *
+   * @param roundCounts rounds of each piece
+   */
+  public Sequences(int[] roundCounts) {
+    start = new int[roundCounts.length + 1];
+    for (int piece = 0; piece < roundCounts.length; piece++) {
+      start[piece + 1] = start[piece] + roundCounts[piece];
+    }
+    yarns = new int[start[roundCounts.length]];
+    Arrays.fill(yarns, OPEN);
+  }
+
+  private Sequences(Sequences other) {
+    start = other.start;
+    yarns = other.yarns.clone();
+  }
+
+  /** A copy that changes on its own. */
+  public Sequences copy() {
+    return new Sequences(this);
+  }
+
+  /** How many pieces. */
+  public int pieces() {
+    return start.length - 1;
+  }
+
+  /** How many rounds a piece has. */
+  public int rounds(int piece) {
+    return start[piece + 1] - start[piece];
+  }
+
+  /** The yarn of a round. */
+  public int yarn(int piece, int round) {
+    return yarns[start[piece] + round];
+  }
+
+  /** Sets the yarn of a round. */
+  public void set(int piece, int round, int yarn) {
+    yarns[start[piece] + round] = yarn;
+  }
+
+  /** The yarn of a piece's border. */
+  public int border(int piece) {
+    return yarns[start[piece + 1] - 1];
+  }
+
+  /** The yarns of a piece, centre first, as a copy. */
+  public int[] of(int piece) {
+    return Arrays.copyOfRange(yarns, start[piece], start[piece + 1]);
+  }
+
+  /** Whether no round is open. */
+  public boolean complete() {
+    for (int yarn : yarns) {
+      if (yarn == OPEN) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Sequences that
+        && Arrays.equals(start, that.start)
+        && Arrays.equals(yarns, that.yarns);
+  }
+
+  @Override
+  public int hashCode() {
+    return Arrays.hashCode(yarns);
+  }
+}

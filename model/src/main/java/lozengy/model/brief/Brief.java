@@ -1,0 +1,47 @@
+package lozengy.model.brief;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.colour.ToneLimits;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+
+/**
+ * What is asked for: the layout, the motifs, the yarns, the rules and preferences, and what is
+ * known of single pieces.
+ *
+ * @param title what the blanket is called
+ * @param layout the layout
+ * @param motifs the motif of each kind of piece that the layout has
+ * @param yarns the yarns, in the brief's order
+ * @param tones where tones change
+ * @param joining yarn along the seams, where stated
+ * @param edging yarn along the outline, where stated
+ * @param rules what must hold
+ * @param prefer what weighs
+ * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
+ *     both hold
+ */
+public record Brief(
+    String title,
+    LayoutSize layout,
+    Map<PieceKind, Motif> motifs,
+    List<Yarn> yarns,
+    ToneLimits tones,
+    Optional<YarnUse> joining,
+    Optional<YarnUse> edging,
+    Rules rules,
+    Preferences prefer,
+    List<PieceNote> pieces) {
+
+  /** The value of a brief file's {@code format} field. */
+  public static final String FORMAT = "lozengy-brief/1";
+
+  /** Copies the collections. What the parts mean together is judged by {@link BriefMistakes}. */
+  public Brief {
+    motifs = java.util.Collections.unmodifiableMap(new java.util.EnumMap<>(motifs));
+    yarns = List.copyOf(yarns);
+    pieces = List.copyOf(pieces);
+  }
+}

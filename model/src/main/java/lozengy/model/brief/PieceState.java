@@ -1,0 +1,16 @@
+package lozengy.model.brief;
+
+/** How far a piece has come. */
+public enum PieceState {
+  /** Free to change, but for what the brief locks. */
+  PLANNED,
+  /** Worked: its colours are fixed. */
+  MADE,
+  /** Worked and joined: its colours and its place are fixed. */
+  JOINED;
+
+  /** The word used in files and on the terminal. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+}

@@ -1,0 +1,46 @@
+package lozengy.model.brief;
+
+import java.util.EnumMap;
+import java.util.Map;
+import lozengy.model.score.Part;
+
+/**
+ * How much each part of the score weighs.
+ *
+ * @param weights weight of each part, 0 or more; 0 leaves it out; holds all parts
+ */
+public record Preferences(Map<Part, Double> weights) {
+
+  /** What weighs where a brief says nothing. */
+  public static final Preferences DEFAULT =
+      new Preferences(
+          Map.of(
+              Part.BALANCE, 3.0,
+              Part.SPREAD, 3.0,
+              Part.CONTRAST, 1.0,
+              Part.VARIETY, 1.0,
+              Part.LEEWAY, 1.0,
+              Part.KEEP, 3.0));
+
+  /**
+   * Copies the weights; a part that is missing takes its default.
+   *
+   * @throws IllegalArgumentException if a weight is negative or not finite
+   */
+  public Preferences {
+    Map<Part, Double> all = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      Double weight = weights.containsKey(part) ? weights.get(part) : DEFAULT.weights.get(part);
+      if (!(weight >= 0 && Double.isFinite(weight))) {
+        throw new IllegalArgumentException("the weight of " + part.word() + " must be 0 or more");
+      }
+      all.put(part, weight);
+    }
+    weights = java.util.Collections.unmodifiableMap(all);
+  }
+
+  /** The weight of a part. */
+  public double weight(Part part) {
+    return weights.get(part);
+  }
+}

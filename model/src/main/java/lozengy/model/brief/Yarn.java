@@ -1,0 +1,49 @@
+package lozengy.model.brief;
+
+import java.util.Optional;
+import lozengy.model.colour.Srgb;
+import lozengy.model.colour.Tone;
+
+/**
+ * One shade, and what is at hand of it.
+ *
+ * @param code short name, unique in the brief
+ * @param name full name; may equal the code
+ * @param colour how it looks
+ * @param ball its put-up, where stated
+ * @param balls whole or part balls at hand, 0 or more
+ * @param left loose yarn at hand beside the balls, where stated
+ * @param share its wanted share against the other yarns, 0 or more; 1 is usual
+ * @param statedTone its tone where the brief states it, to be used instead of the one by lightness
+ */
+public record Yarn(
+    String code,
+    String name,
+    Srgb colour,
+    Optional<Ball> ball,
+    double balls,
+    Optional<YarnAmount> left,
+    double share,
+    Optional<Tone> statedTone) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
+   *     are at hand but no put-up is stated
+   */
+  public Yarn {
+    if (!(balls >= 0 && Double.isFinite(balls)) || !(share >= 0 && Double.isFinite(share))) {
+      throw new IllegalArgumentException("balls and share of " + code + " must be 0 or more");
+    }
+    if (ball.isEmpty() && (balls > 0 || left.orElse(null) instanceof YarnAmount.Weight)) {
+      throw new IllegalArgumentException("yarn " + code + " needs its ball's grams and metres");
+    }
+  }
+
+  /** What is at hand in whole millimetres: balls and loose yarn. */
+  public long stockMillimetres() {
+    long inBalls = ball.map(b -> Math.round(balls * b.millimetres())).orElse(0L);
+    return inBalls + left.map(amount -> amount.millimetres(ball.orElse(null))).orElse(0L);
+  }
+}

@@ -1,0 +1,59 @@
+package lozengy.model.brief;
+
+/** An amount of yarn, by length or by weight. */
+public sealed interface YarnAmount {
+
+  /**
+   * A length.
+   *
+   * @param millimetres whole millimetres, 0 or more
+   */
+  record Length(long millimetres) implements YarnAmount {
+    /**
+     * Checks the sign.
+     *
+     * @throws IllegalArgumentException if negative
+     */
+    public Length {
+      if (millimetres < 0) {
+        throw new IllegalArgumentException("negative length: " + millimetres + " mm");
+      }
+    }
+  }
+
+  /**
+   * A weight, which is a length only through a yarn's put-up.
+   *
+   * @param milligrams whole milligrams, 0 or more
+   */
+  record Weight(long milligrams) implements YarnAmount {
+    /**
+     * Checks the sign.
+     *
+     * @throws IllegalArgumentException if negative
+     */
+    public Weight {
+      if (milligrams < 0) {
+        throw new IllegalArgumentException("negative weight: " + milligrams + " mg");
+      }
+    }
+  }
+
+  /**
+   * The length of this amount in a yarn put up as {@code ball}: metres = grams x metres per ball /
+   * grams per ball, to the nearest millimetre.
+   *
+   * @param ball the put-up; may be null for a length
+   * @throws IllegalArgumentException if this is a weight and there is no put-up
+   */
+  default long millimetres(Ball ball) {
+    if (this instanceof Length length) {
+      return length.millimetres();
+    }
+    if (ball == null) {
+      throw new IllegalArgumentException("a weight is a length only through a ball's put-up");
+    }
+    double grams = ((Weight) this).milligrams() / 1000.0;
+    return Math.round(grams * ball.millimetres() / ball.grams());
+  }
+}

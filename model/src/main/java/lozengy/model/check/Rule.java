@@ -1,0 +1,28 @@
+package lozengy.model.check;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+
+/**
+ * A rule's check and its words. Works on incomplete sequences too: it then finds the faults that
+ * the rounds set so far make certain.
+ *
+ * <p>What has been worked is a fact: a rule about one piece finds no fault with a made or joined
+ * piece, and a rule about several finds none where all of them are joined (for copies and yarn
+ * totals see there).
+ */
+public interface Rule {
+
+  /** The rule's id. */
+  RuleId id();
+
+  /**
+   * Finds all faults.
+   *
+   * @param blanket the blanket
+   * @param sequences yarns of its pieces
+   * @return the faults in order of the pieces; empty if the rule holds
+   */
+  List<Fault> faults(Blanket blanket, Sequences sequences);
+}

@@ -1,0 +1,28 @@
+package lozengy.model.check;
+
+import java.util.Locale;
+
+/** The rules, by the names that files and messages use. */
+public enum RuleId {
+  /** Every round has a yarn. */
+  COMPLETE,
+  /** Rounds hold what is locked or worked. */
+  LOCKS,
+  /** Yarns that are banned from a piece stay out of it. */
+  BANS,
+  /** Rounds take yarns of the motif's tones. */
+  TONES,
+  /** Two pieces on a seam have different borders. */
+  NEIGHBOUR_BORDERS,
+  /** Rounds of a piece differ. */
+  WITHIN_PIECE,
+  /** No more pieces share a sequence than allowed. */
+  COPIES,
+  /** No yarn runs out. */
+  YARN_TOTALS;
+
+  /** The word used in files and on the terminal. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

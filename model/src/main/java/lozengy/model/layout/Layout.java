@@ -1,0 +1,73 @@
+package lozengy.model.layout;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The places of a blanket and how they lie to each other.
+ *
+ * <p>Places come in a fixed order: squares row by row from the top left, then the side triangles of
+ * the top, right, bottom and left (top and bottom from the left, right and left from the top), then
+ * the corners top left, top right, bottom right, bottom left. Built in O(pieces) time and memory.
+ */
+public final class Layout {
+
+  private final LayoutSize size;
+  private final List<Place> places;
+  private final Map<String, Place> byName;
+  private final Pairs seams;
+  private final Pairs touches;
+  private final Pairs near;
+
+  private Layout(LayoutSize size) {
+    this.size = size;
+    this.places = List.copyOf(Places.of(size));
+    Map<String, Place> names = new HashMap<>(places.size() * 2);
+    places.forEach(place -> names.put(place.name(), place));
+    this.byName = names;
+    LatticePairs pairs = new LatticePairs(size.setting(), places);
+    this.seams = pairs.seams();
+    this.touches = pairs.touches();
+    this.near = pairs.near();
+  }
+
+  /** Lays out the places of a size. */
+  public static Layout of(LayoutSize size) {
+    return new Layout(size);
+  }
+
+  /** The size. */
+  public LayoutSize size() {
+    return size;
+  }
+
+  /** All places, in the fixed order. */
+  public List<Place> places() {
+    return places;
+  }
+
+  /** The place of that name. */
+  public Optional<Place> find(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** Pairs of places that share a side. */
+  public Pairs seams() {
+    return seams;
+  }
+
+  /** Pairs of places that share only a corner point. */
+  public Pairs touches() {
+    return touches;
+  }
+
+  /**
+   * Pairs of places that are neither, with lattice points (for a triangle, the centre of the square
+   * it is cut from) at most the square root of 5 sides apart.
+   */
+  public Pairs near() {
+    return near;
+  }
+}

@@ -1,0 +1,2 @@
+/** The score of an arrangement, exact and from scratch. */
+package lozengy.model.score;

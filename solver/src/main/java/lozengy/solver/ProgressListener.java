@@ -1,0 +1,19 @@
+package lozengy.solver;
+
+/** Hears how a solve goes. */
+@FunctionalInterface
+public interface ProgressListener {
+
+  /** Called now and then with the state so far. */
+  void progress(Progress progress);
+
+  /**
+   * The state of a solve.
+   *
+   * @param seconds since the start
+   * @param moves tried so far
+   * @param score best total so far, 0 to 100; NaN before the first valid arrangement
+   * @param bound proved bound on the total, 0 to 100
+   */
+  record Progress(double seconds, long moves, double score, double bound) {}
+}
