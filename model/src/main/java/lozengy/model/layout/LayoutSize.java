@@ -35,8 +35,11 @@ public record LayoutSize(
 
   /** How many pieces of all kinds, by the formula; does not build the layout. */
   public long pieces() {
-    return squares()
-        + (sideTriangles ? 2L * (across + (long) down - 2) : 0)
-        + (cornerTriangles ? 4 : 0);
+    return squares() + (sideTriangles ? sidePlaces() : 0) + (cornerTriangles ? 4 : 0);
+  }
+
+  /** How many places along the sides a triangle can fill, filled or open; 0 when straight. */
+  public long sidePlaces() {
+    return setting == Setting.STRAIGHT ? 0 : 2L * (across + (long) down - 2);
   }
 }

@@ -4,7 +4,7 @@ import java.util.Map;
 import lozengy.model.brief.Motif;
 
 /**
- * The finished blanket's measures, before any edging.
+ * The finished blanket's measures, before any edging, by geometry from the side of a square.
  *
  * @param sideCm side of a square
  * @param widthCm finished width over the outermost points
@@ -21,8 +21,51 @@ public record Measures(
     double seamLengthCm,
     double outlineLengthCm) {
 
-  /** Measures a layout by its motifs. */
+  /**
+   * Measures a layout by its motifs.
+   *
+   * @param layout the layout
+   * @param motifs the motifs; of them only the square's edge is read
+   * @throws IllegalArgumentException if there is no square motif, or its edge is not stated
+   */
   public static Measures of(Layout layout, Map<PieceKind, Motif> motifs) {
-    throw new UnsupportedOperationException("not written yet");
+    Motif square = motifs.get(PieceKind.SQUARE);
+    if (square == null || square.edgeCm().isEmpty()) {
+      throw new IllegalArgumentException("the square motif needs the length of its side");
+    }
+    return of(layout, square.edgeCm().getAsDouble());
+  }
+
+  /**
+   * Measures a layout of squares of one size.
+   *
+   * @param layout the layout
+   * @param sideCm side of a square in cm, above 0
+   */
+  static Measures of(Layout layout, double sideCm) {
+    LayoutSize size = layout.size();
+    boolean onPoint = size.setting() == Setting.ON_POINT;
+    double diagonalCm = sideCm * Math.sqrt(2);
+    double stepCm = onPoint ? diagonalCm : sideCm;
+    double outlineCm = 2 * stepCm * ((double) size.across() + size.down());
+    if (onPoint && !size.sideTriangles()) {
+      // a triangle's long edge gives way to the two sides of squares that it would cover
+      outlineCm += size.sidePlaces() * (2 * sideCm - diagonalCm);
+    }
+    if (onPoint && !size.cornerTriangles()) {
+      // a corner's legs, half a diagonal each, give way to the side of the corner square
+      outlineCm += 4 * (sideCm - diagonalCm);
+    }
+    return new Measures(
+        sideCm,
+        size.across() * stepCm,
+        size.down() * stepCm,
+        quarterSquares(layout) * sideCm * sideCm / 4,
+        layout.seams().size() * sideCm,
+        outlineCm);
+  }
+
+  private static long quarterSquares(Layout layout) {
+    return layout.places().stream().mapToLong(place -> place.kind().quarterSquares()).sum();
   }
 }
