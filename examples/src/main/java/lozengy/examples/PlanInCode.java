@@ -1,0 +1,131 @@
+package lozengy.examples;
+
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.Check;
+import lozengy.model.check.Fault;
+import lozengy.model.score.Score;
+import lozengy.solver.SolveOptions;
+import lozengy.solver.SolveResult;
+import lozengy.solver.Solver;
+
+/**
+ * Plans a cushion with the library alone: builds a brief in code, solves it, checks and scores the
+ * answer, locks one border to another yarn, and solves again close to the first answer.
+ */
+public final class PlanInCode {
+
+  private static final long SEED = 7;
+  private static final long MOVES = 200_000;
+  private static final String LOCKED_PIECE = "r3c2";
+
+  private final PrintStream out;
+  private double lastTold = Double.NEGATIVE_INFINITY;
+
+  /**
+   * Makes the program.
+   *
+   * @param out where it prints
+   */
+  public PlanInCode(PrintStream out) {
+    this.out = out;
+  }
+
+  /** Runs the program on standard output. */
+  public static void main(String[] args) {
+    new PlanInCode(System.out).run();
+  }
+
+  /**
+   * Plans the cushion twice.
+   *
+   * @return the first arrangement and the one with the lock
+   */
+  public List<Arrangement> run() {
+    Blanket blanket = Blanket.of(CushionBrief.with(List.of()));
+    Arrangement first = solve(blanket, Optional.empty());
+    tell("First", first);
+
+    Blanket withLock = Blanket.of(CushionBrief.with(List.of(otherBorder(first))));
+    Arrangement second = solve(withLock, Optional.of(first.sequences()));
+    tell("With the lock", second);
+    return List.of(first, second);
+  }
+
+  private Arrangement solve(Blanket blanket, Optional<Sequences> earlier) {
+    lastTold = Double.NEGATIVE_INFINITY;
+    // A seed and a number of moves, and no time limit: the answer is the same on every machine.
+    SolveOptions options =
+        new SolveOptions(
+            SEED,
+            OptionalLong.of(MOVES),
+            OptionalDouble.empty(),
+            1,
+            () -> false,
+            progress -> tellIfBetter(progress.moves(), progress.score()));
+    SolveResult result = Solver.solve(blanket, earlier, options);
+    if (result instanceof SolveResult.Found found) {
+      return found.arrangement();
+    }
+    throw new IllegalStateException("no arrangement: " + result);
+  }
+
+  private void tellIfBetter(long moves, double score) {
+    if (score > lastTold) {
+      lastTold = score;
+      out.printf(Locale.ROOT, "  %,d moves: %.2f%n", moves, score);
+    }
+  }
+
+  /** A lock that holds the middle square's border in another dark than it has. */
+  private static PieceNote otherBorder(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
+    int piece = blanket.layout().find(LOCKED_PIECE).orElseThrow().index();
+    int border = blanket.roundCount(piece) - 1;
+    int now = arrangement.sequences().border(piece);
+    int other =
+        IntStream.range(0, blanket.yarnCount())
+            .filter(yarn -> blanket.toneAllows(blanket.kind(piece), border, yarn) && yarn != now)
+            .findFirst()
+            .orElseThrow();
+    List<Optional<String>> rounds =
+        IntStream.rangeClosed(0, border)
+            .mapToObj(
+                round ->
+                    round == border
+                        ? Optional.of(blanket.yarn(other).code())
+                        : Optional.<String>empty())
+            .toList();
+    return new PieceNote(List.of(LOCKED_PIECE), rounds, PieceState.PLANNED, Set.of());
+  }
+
+  private void tell(String which, Arrangement arrangement) {
+    List<Fault> faults = Check.faults(arrangement.blanket(), arrangement.sequences());
+    Score score = arrangement.score();
+    out.printf(Locale.ROOT, "%s: total %.2f, faults %d%n", which, score.total(), faults.size());
+    score.parts().entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(
+            part ->
+                out.printf(Locale.ROOT, "  %-9s %6.2f%n", part.getKey().word(), part.getValue()));
+    int piece = arrangement.blanket().layout().find(LOCKED_PIECE).orElseThrow().index();
+    String codes =
+        IntStream.of(arrangement.sequences().of(piece))
+            .mapToObj(yarn -> arrangement.blanket().yarn(yarn).code())
+            .collect(Collectors.joining(" "));
+    out.println("  " + LOCKED_PIECE + ": " + codes);
+  }
+}
