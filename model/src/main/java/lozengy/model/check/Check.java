@@ -7,19 +7,32 @@ import lozengy.model.blanket.Sequences;
 /** Holds sequences against all rules, from scratch. */
 public final class Check {
 
+  private static final List<Rule> RULES =
+      List.of(
+          new CompleteRule(),
+          new LocksRule(),
+          new BansRule(),
+          new TonesRule(),
+          new NeighbourBordersRule(),
+          new WithinPieceRule(),
+          new CopiesRule(),
+          new YarnTotalsRule());
+
   private Check() {}
 
   /** All rules, in the order in which faults are told. */
   public static List<Rule> rules() {
-    throw new UnsupportedOperationException("not written yet");
+    return RULES;
   }
 
   /**
    * Finds all faults of an arrangement, open rounds among them.
    *
    * @return the faults, rule by rule; empty if it is valid
+   * @throws IllegalArgumentException if the sequences have not the blanket's pieces and rounds, or
+   *     name a yarn that it has not
    */
   public static List<Fault> faults(Blanket blanket, Sequences sequences) {
-    throw new UnsupportedOperationException("not written yet");
+    return RULES.stream().flatMap(rule -> rule.faults(blanket, sequences).stream()).toList();
   }
 }

@@ -23,6 +23,8 @@ public interface Rule {
    * @param blanket the blanket
    * @param sequences yarns of its pieces
    * @return the faults in order of the pieces; empty if the rule holds
+   * @throws IllegalArgumentException if the sequences have not the blanket's pieces and rounds, or
+   *     name a yarn that it has not
    */
   List<Fault> faults(Blanket blanket, Sequences sequences);
 }

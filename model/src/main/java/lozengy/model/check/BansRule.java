@@ -1,0 +1,45 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+
+/**
+ * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece.
+ * O(pieces x rounds).
+ */
+public final class BansRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.BANS;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      if (blanket.state(piece) != PieceState.PLANNED) {
+        continue;
+      }
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        int yarn = sequences.yarn(piece, round);
+        if (yarn != Sequences.OPEN && blanket.banned(piece, yarn)) {
+          String words =
+              "%s: %s has %s, which is banned from this piece"
+                  .formatted(
+                      Words.piece(blanket, piece),
+                      Words.round(blanket, piece, round),
+                      Words.yarn(blanket, yarn));
+          faults.add(new Fault(id(), List.of(piece), List.of(yarn), words));
+        }
+      }
+    }
+    return faults;
+  }
+}

@@ -1,0 +1,41 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+
+/** Every round has a yarn. O(pieces x rounds). */
+public final class CompleteRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.COMPLETE;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      List<Integer> open = new ArrayList<>();
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        if (sequences.yarn(piece, round) == Sequences.OPEN) {
+          open.add(round);
+        }
+      }
+      if (!open.isEmpty()) {
+        String words =
+            "%s: %s %s no yarn"
+                .formatted(
+                    Words.piece(blanket, piece),
+                    Words.rounds(open),
+                    open.size() == 1 ? "has" : "have");
+        faults.add(new Fault(id(), List.of(piece), List.of(), words));
+      }
+    }
+    return faults;
+  }
+}

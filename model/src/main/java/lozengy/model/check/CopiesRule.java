@@ -1,0 +1,67 @@
+package lozengy.model.check;
+
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+
+/**
+ * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
+ * the kind of piece; a piece with an open round shares none yet. A group of pieces that are all
+ * made or joined is no fault. O(pieces x rounds), with hashing.
+ */
+public final class CopiesRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.COPIES;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    if (blanket.brief().rules().copies().isEmpty()) {
+      return faults;
+    }
+    int allowed = blanket.brief().rules().copies().getAsInt();
+    // an IntBuffer compares and hashes by its content
+    Map<IntBuffer, List<Integer>> groups = new LinkedHashMap<>();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      int[] yarns = sequences.of(piece);
+      if (Arrays.stream(yarns).noneMatch(yarn -> yarn == Sequences.OPEN)) {
+        groups.computeIfAbsent(IntBuffer.wrap(yarns), y -> new ArrayList<>()).add(piece);
+      }
+    }
+    groups.forEach(
+        (yarns, pieces) -> {
+          if (pieces.size() > allowed && anyPlanned(blanket, pieces)) {
+            faults.add(fault(blanket, yarns.array(), pieces, allowed));
+          }
+        });
+    return faults;
+  }
+
+  private static boolean anyPlanned(Blanket blanket, List<Integer> pieces) {
+    return pieces.stream().anyMatch(piece -> blanket.state(piece) == PieceState.PLANNED);
+  }
+
+  private Fault fault(Blanket blanket, int[] yarns, List<Integer> pieces, int allowed) {
+    String sequence =
+        Arrays.stream(yarns)
+            .mapToObj(yarn -> Words.yarn(blanket, yarn))
+            .collect(Collectors.joining(", "));
+    String words =
+        "%s share the sequence %s: %d pieces, %d allowed"
+            .formatted(Words.pieces(blanket, pieces), sequence, pieces.size(), allowed);
+    return new Fault(id(), pieces, Arrays.stream(yarns).distinct().boxed().toList(), words);
+  }
+}

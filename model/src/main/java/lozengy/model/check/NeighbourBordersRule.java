@@ -1,0 +1,63 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Pairs;
+
+/**
+ * Two pieces on a seam have different borders, by at least min-contrast. Finds no fault between two
+ * joined pieces. O(pieces x rounds + seams).
+ */
+public final class NeighbourBordersRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.NEIGHBOUR_BORDERS;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    Pairs seams = blanket.layout().seams();
+    for (int seam = 0; seam < seams.size(); seam++) {
+      int first = seams.first()[seam];
+      int second = seams.second()[seam];
+      int yarn = sequences.border(first);
+      int other = sequences.border(second);
+      boolean known = yarn != Sequences.OPEN && other != Sequences.OPEN;
+      if (known && blanket.sameBorder(yarn, other) && !joined(blanket, first, second)) {
+        faults.add(fault(blanket, first, second, yarn, other));
+      }
+    }
+    return faults;
+  }
+
+  private static boolean joined(Blanket blanket, int first, int second) {
+    return blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED;
+  }
+
+  private Fault fault(Blanket blanket, int first, int second, int yarn, int other) {
+    String start =
+        "%s and %s are joined along a side and "
+            .formatted(Words.piece(blanket, first), Words.piece(blanket, second));
+    if (yarn == other) {
+      String words = start + "both have the border " + Words.yarn(blanket, yarn);
+      return new Fault(id(), List.of(first, second), List.of(yarn), words);
+    }
+    String words =
+        "%stheir borders %s and %s differ by %s, less than the %s asked for"
+            .formatted(
+                start,
+                Words.yarn(blanket, yarn),
+                Words.yarn(blanket, other),
+                Words.difference(blanket.difference(yarn, other)),
+                Words.number(blanket.brief().rules().minContrast()));
+    return new Fault(id(), List.of(first, second), List.of(yarn, other), words);
+  }
+}

@@ -1,0 +1,89 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Rules.WithinPiece;
+
+/**
+ * Rounds of a piece differ: all of them, or those side by side, as the brief asks. Finds no fault
+ * with a made or joined piece. O(pieces x rounds), with hashing.
+ */
+public final class WithinPieceRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.WITHIN_PIECE;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    WithinPiece asked = blanket.brief().rules().withinPiece();
+    if (asked == WithinPiece.FREE) {
+      return faults;
+    }
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      if (blanket.state(piece) == PieceState.PLANNED) {
+        if (asked == WithinPiece.ALL_DIFFER) {
+          addRepeats(faults, blanket, sequences, piece);
+        } else {
+          addRuns(faults, blanket, sequences, piece);
+        }
+      }
+    }
+    return faults;
+  }
+
+  private void addRepeats(List<Fault> faults, Blanket blanket, Sequences sequences, int piece) {
+    Map<Integer, List<Integer>> roundsByYarn = new LinkedHashMap<>();
+    for (int round = 0; round < sequences.rounds(piece); round++) {
+      roundsByYarn
+          .computeIfAbsent(sequences.yarn(piece, round), yarn -> new ArrayList<>())
+          .add(round);
+    }
+    roundsByYarn.remove(Sequences.OPEN);
+    roundsByYarn.forEach(
+        (yarn, rounds) -> {
+          if (rounds.size() > 1) {
+            faults.add(fault(blanket, piece, yarn, rounds, "all rounds of a piece must differ"));
+          }
+        });
+  }
+
+  private void addRuns(List<Fault> faults, Blanket blanket, Sequences sequences, int piece) {
+    List<Integer> run = new ArrayList<>();
+    int runYarn = Sequences.OPEN;
+    for (int round = 0; round <= sequences.rounds(piece); round++) {
+      boolean past = round == sequences.rounds(piece);
+      int yarn = past ? Sequences.OPEN : sequences.yarn(piece, round);
+      if (past || yarn != runYarn) {
+        if (runYarn != Sequences.OPEN && run.size() > 1) {
+          faults.add(fault(blanket, piece, runYarn, run, "rounds side by side must differ"));
+        }
+        run = new ArrayList<>();
+        runYarn = yarn;
+      }
+      run.add(round);
+    }
+  }
+
+  private Fault fault(Blanket blanket, int piece, int yarn, List<Integer> rounds, String asked) {
+    String words =
+        "%s: %s are %s %s, but %s"
+            .formatted(
+                Words.piece(blanket, piece),
+                Words.rounds(rounds),
+                rounds.size() == 2 ? "both" : "all",
+                Words.yarn(blanket, yarn),
+                asked);
+    return new Fault(id(), List.of(piece), List.of(yarn), words);
+  }
+}
