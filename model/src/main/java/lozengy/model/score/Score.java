@@ -1,6 +1,7 @@
 package lozengy.model.score;
 
 import java.util.Map;
+import lozengy.model.brief.Preferences;
 
 /**
  * How good an arrangement is.
@@ -14,5 +15,23 @@ public record Score(double total, Map<Part, Double> parts) {
   /** Copies the parts. */
   public Score {
     parts = Map.copyOf(parts);
+  }
+
+  /**
+   * Weighs parts into a score.
+   *
+   * @param parts the parts' figures, 0 to 100
+   * @param prefer their weights; a part that weighs 0 is left out of the total
+   */
+  public static Score of(Map<Part, Double> parts, Preferences prefer) {
+    double sum = 0;
+    double weights = 0;
+    for (Part part : Part.values()) {
+      if (parts.containsKey(part)) {
+        sum += prefer.weight(part) * parts.get(part);
+        weights += prefer.weight(part);
+      }
+    }
+    return new Score(weights == 0 ? 100 : Math.min(100, sum / weights), parts);
   }
 }

@@ -1,11 +1,25 @@
 package lozengy.model.score;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
 
-/** Scores complete sequences, exactly and from scratch. */
+/**
+ * Scores complete sequences, exactly and from scratch: O(pieces x rounds + layers x pairs) and
+ * hashing.
+ */
 public final class Scorer {
+
+  /** A CIEDE2000 difference from which on contrast is full; our own choice. */
+  public static final double FULL_CONTRAST = 40;
+
+  /** The part of what is used that, left over, is ample leeway; our own choice. */
+  public static final double AMPLE_LEEWAY = 0.10;
 
   private Scorer() {}
 
@@ -15,9 +29,59 @@ public final class Scorer {
    * @param blanket the blanket
    * @param sequences complete sequences
    * @param earlier the sequences they were solved from, for the part keep
-   * @throws IllegalArgumentException if a round is open
+   * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static Score score(Blanket blanket, Sequences sequences, Optional<Sequences> earlier) {
-    throw new UnsupportedOperationException("not written yet");
+    Map<Part, Double> parts = new EnumMap<>(Part.class);
+    parts(blanket, sequences, earlier).forEach(part -> parts.put(part.part(), part.score()));
+    return Score.of(parts, blanket.brief().prefer());
+  }
+
+  /**
+   * What balance and spread find in each layer, the border first.
+   *
+   * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
+   */
+  public static List<LayerDetail> layers(Blanket blanket, Sequences sequences) {
+    Shape.requireComplete(blanket, sequences);
+    Targets targets = Targets.of(blanket);
+    List<LayerDetail> layers = new ArrayList<>();
+    for (int layer = 0; layer < blanket.layerCount(); layer++) {
+      JoinCounts joins = SpreadPart.joins(blanket, layer);
+      int[] wanted = targets.counts()[layer];
+      layers.add(
+          new LayerDetail(
+              layer,
+              Layers.weight(layer),
+              targets.pieces()[layer],
+              SpreadPart.repeats(blanket, sequences, layer),
+              joins.expected(wanted),
+              Math.sqrt(Math.max(0, joins.variance(wanted))),
+              Layers.counts(blanket, sequences, layer),
+              wanted));
+    }
+    return layers;
+  }
+
+  /**
+   * What the weight of repeats would be on average, over all layers by their weights, if the target
+   * counts were shuffled: the E0 that spread is measured by.
+   */
+  public static double expectedRepeats(Blanket blanket) {
+    return SpreadPart.expected(blanket, Targets.of(blanket));
+  }
+
+  static List<ScorePart> parts(Blanket blanket, Sequences sequences, Optional<Sequences> earlier) {
+    Shape.requireComplete(blanket, sequences);
+    earlier.ifPresent(before -> Shape.require(blanket, before));
+    Targets targets = Targets.of(blanket);
+    List<ScorePart> parts = new ArrayList<>();
+    parts.add(new BalancePart(blanket, sequences, targets));
+    parts.add(new SpreadPart(blanket, sequences, targets));
+    parts.add(new ContrastPart(blanket, sequences));
+    parts.add(new VarietyPart(blanket, sequences));
+    parts.add(new LeewayPart(blanket, sequences));
+    earlier.ifPresent(before -> parts.add(new KeepPart(blanket, sequences, before)));
+    return parts;
   }
 }

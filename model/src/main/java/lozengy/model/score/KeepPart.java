@@ -1,0 +1,66 @@
+package lozengy.model.score;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+
+/**
+ * Keep: how much of an earlier arrangement stands, 100 x unchanged rounds / rounds free to change;
+ * 100 where none is free. A round that was open before counts as changed. O(pieces x rounds).
+ */
+final class KeepPart implements ScorePart {
+
+  private final Blanket blanket;
+  private final int[] changed;
+  private final int allChanged;
+  private final int free;
+
+  KeepPart(Blanket blanket, Sequences sequences, Sequences earlier) {
+    this.blanket = blanket;
+    this.changed = new int[blanket.pieceCount()];
+    int freeRounds = 0;
+    int changedRounds = 0;
+    for (int piece = 0; piece < changed.length; piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        if (blanket.free(piece, round)) {
+          freeRounds++;
+          if (sequences.yarn(piece, round) != earlier.yarn(piece, round)) {
+            changed[piece]++;
+            changedRounds++;
+          }
+        }
+      }
+    }
+    this.free = freeRounds;
+    this.allChanged = changedRounds;
+  }
+
+  @Override
+  public Part part() {
+    return Part.KEEP;
+  }
+
+  @Override
+  public double score() {
+    return free == 0 ? 100 : 100.0 * (free - allChanged) / free;
+  }
+
+  @Override
+  public List<Loss> losses() {
+    List<Loss> losses = new ArrayList<>();
+    for (int piece = 0; piece < changed.length; piece++) {
+      if (changed[piece] > 0) {
+        String name = blanket.place(piece).name();
+        int rounds = changed[piece];
+        losses.add(
+            new Loss(
+                100.0 * rounds / free,
+                List.of(piece),
+                () ->
+                    "%s is changed in %d round%s".formatted(name, rounds, rounds == 1 ? "" : "s")));
+      }
+    }
+    return losses;
+  }
+}

@@ -1,0 +1,59 @@
+package lozengy.model.score;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Preferences;
+
+/** Finds where an arrangement loses the most. */
+public final class WeakSpots {
+
+  /** A loss, with what it costs the total and whether it is its part's worst. */
+  private record Spot(double points, boolean worst, Loss loss) {}
+
+  private static final Comparator<Spot> COSTLIEST =
+      Comparator.comparingDouble(Spot::points).reversed();
+
+  private WeakSpots() {}
+
+  /**
+   * The worst spots, the costliest first; the worst of each part of the score is chosen before a
+   * second of any. A part's loss is divided among the places that cause it, so that all spots
+   * together cost what the total lacks of 100; equal ones come in the order of layers and pieces.
+   *
+   * @param blanket the blanket
+   * @param sequences complete sequences
+   * @param earlier the sequences they were solved from, where there are such
+   * @param most how many at most, 0 or more
+   * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
+   */
+  public static List<WeakSpot> of(
+      Blanket blanket, Sequences sequences, Optional<Sequences> earlier, int most) {
+    Preferences prefer = blanket.brief().prefer();
+    List<ScorePart> parts = Scorer.parts(blanket, sequences, earlier);
+    double weights = parts.stream().mapToDouble(part -> prefer.weight(part.part())).sum();
+    List<Spot> spots = new ArrayList<>();
+    for (ScorePart part : parts) {
+      double weight = prefer.weight(part.part());
+      if (weight > 0) {
+        addSpots(spots, part.losses(), weight / weights);
+      }
+    }
+    return spots.stream()
+        .sorted(Comparator.comparing((Spot spot) -> !spot.worst()).thenComparing(COSTLIEST))
+        .limit(most)
+        .sorted(COSTLIEST)
+        .map(spot -> new WeakSpot(spot.points(), spot.loss().words().get(), spot.loss().pieces()))
+        .toList();
+  }
+
+  private static void addSpots(List<Spot> spots, List<Loss> losses, double weight) {
+    Loss worst = losses.stream().max(Comparator.comparingDouble(Loss::points)).orElse(null);
+    for (Loss loss : losses) {
+      spots.add(new Spot(loss.points() * weight, loss == worst, loss));
+    }
+  }
+}
