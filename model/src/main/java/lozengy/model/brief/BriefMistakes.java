@@ -1,7 +1,17 @@
 package lozengy.model.brief;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.Nearest;
+import lozengy.model.input.Words;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
 
 /**
  * Judges whether the parts of a brief fit together: codes that are used are there and unique, every
@@ -9,15 +19,149 @@ import lozengy.model.input.Mistake;
  */
 public final class BriefMistakes {
 
-  private BriefMistakes() {}
+  private final Brief brief;
+  private final Predicate<String> doubted;
+  private final List<Mistake> mistakes = new ArrayList<>();
+
+  private BriefMistakes(Brief brief, Predicate<String> doubted) {
+    this.brief = brief;
+    this.doubted = doubted;
+  }
 
   /**
-   * Finds all mistakes of a brief.
+   * Finds all mistakes of a brief. Locks are held against the rules once the parts fit together.
    *
    * @param brief the brief
    * @return the mistakes with their paths and without lines, in the brief's order; empty if none
    */
   public static List<Mistake> of(Brief brief) {
-    throw new UnsupportedOperationException("not written yet");
+    List<Mistake> mistakes = ofParts(brief, path -> false);
+    return mistakes.isEmpty() ? LockMistakes.of(brief) : mistakes;
+  }
+
+  /**
+   * Finds all mistakes but locks that break a rule.
+   *
+   * @param doubted tells of a path whether what stands there is wrong already, so that nothing is
+   *     concluded from it
+   */
+  static List<Mistake> ofParts(Brief brief, Predicate<String> doubted) {
+    BriefMistakes found = new BriefMistakes(brief, doubted);
+    boolean layoutKnown = !doubted.test("layout") && found.layoutFits();
+    if (layoutKnown) {
+      found.judgeMotifs();
+    }
+    found.judgeYarns();
+    found.judgeUse("joining", brief.joining());
+    found.judgeUse("edging", brief.edging());
+    found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown));
+    return found.mistakes;
+  }
+
+  private void add(String path, String found, String remedy) {
+    mistakes.add(new Mistake(path, 0, found, remedy));
+  }
+
+  private boolean layoutFits() {
+    if (!LargeLayout.tooLarge(brief.layout())) {
+      return true;
+    }
+    add("layout", LargeLayout.found(brief), LargeLayout.remedy());
+    return false;
+  }
+
+  private void judgeMotifs() {
+    for (PieceKind kind : PieceKind.values()) {
+      String path = "motifs." + kind.word();
+      Motif motif = brief.motifs().get(kind);
+      if (doubted.test(path)) {
+        continue;
+      }
+      if (motif == null && count(kind) > 0) {
+        add(
+            path,
+            "The layout has "
+                + Words.count(count(kind), kind.word())
+                + " but there is no motif for it",
+            "Add motifs." + kind.word() + remedyWithout(kind));
+      } else if (kind == PieceKind.SQUARE && motif != null && motif.edgeCm().isEmpty()) {
+        add(path + ".side", "The square's side is missing", "Add it, such as side: 10 cm");
+      }
+    }
+  }
+
+  private static String remedyWithout(PieceKind kind) {
+    return switch (kind) {
+      case SQUARE -> "";
+      case SIDE_TRIANGLE -> ", or write sides: open in the layout";
+      case CORNER_TRIANGLE -> ", or write corners: open in the layout";
+    };
+  }
+
+  private long count(PieceKind kind) {
+    LayoutSize size = brief.layout();
+    return switch (kind) {
+      case SQUARE -> size.squares();
+      case SIDE_TRIANGLE ->
+          size.sideTriangles() ? 2L * (size.across() + (long) size.down() - 2) : 0;
+      case CORNER_TRIANGLE -> size.cornerTriangles() ? 4 : 0;
+    };
+  }
+
+  private void judgeYarns() {
+    List<Yarn> yarns = brief.yarns();
+    if (yarns.isEmpty() && !doubted.test("yarns")) {
+      add("yarns", "There is no yarn", "List at least one yarn");
+      return;
+    }
+    Map<String, Integer> byCode = new HashMap<>();
+    boolean weights =
+        brief.motifs().values().stream()
+            .flatMap(motif -> motif.rounds().stream())
+            .anyMatch(round -> round.amount() instanceof YarnAmount.Weight);
+    for (int i = 0; i < yarns.size(); i++) {
+      Yarn yarn = yarns.get(i);
+      String path = "yarns[" + i + "]";
+      Integer earlier = byCode.putIfAbsent(yarn.code().toLowerCase(Locale.ROOT), i);
+      if (earlier != null && !doubted.test(path + ".code")) {
+        add(
+            path + ".code",
+            "The code " + yarn.code() + " is taken by yarns[" + earlier + "]",
+            "Give each yarn a code of its own; capitals make no difference");
+      }
+      if (weights && yarn.ball().isEmpty() && !doubted.test(path)) {
+        add(
+            path + ".ball",
+            "Rounds are given by weight, and "
+                + yarn.code()
+                + " has no put-up to turn it into metres",
+            "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
+      }
+    }
+    if (!yarns.isEmpty()
+        && yarns.stream().allMatch(yarn -> yarn.share() == 0)
+        && !doubted.test("yarns")) {
+      add("yarns", "Every yarn has share 0", "Give at least one yarn a share above 0");
+    }
+  }
+
+  private void judgeUse(String name, Optional<YarnUse> use) {
+    if (use.isPresent() && !doubted.test(name)) {
+      unknownCode(brief, use.get().yarn(), name + ".yarn", doubted).ifPresent(mistakes::add);
+    }
+  }
+
+  /** The mistake of a code that no yarn has; empty if one has it, or may have. */
+  static Optional<Mistake> unknownCode(
+      Brief brief, String code, String path, Predicate<String> doubted) {
+    List<String> codes = brief.yarns().stream().map(Yarn::code).toList();
+    if (codes.contains(code) || doubted.test("yarns")) {
+      return Optional.empty();
+    }
+    String remedy =
+        Nearest.to(code, codes)
+            .map(near -> "Maybe " + near + " is meant")
+            .orElse("The yarns' codes are " + String.join(", ", codes));
+    return Optional.of(new Mistake(path, 0, "No yarn has the code " + Words.quoted(code), remedy));
   }
 }

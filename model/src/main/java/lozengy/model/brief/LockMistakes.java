@@ -1,0 +1,72 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.model.check.Fault;
+import lozengy.model.check.Rule;
+import lozengy.model.check.RuleId;
+import lozengy.model.input.Mistake;
+
+/** Judges whether what a brief holds of single pieces breaks a rule. */
+final class LockMistakes {
+
+  /** Whether locks overdraw a yarn depends on the other rounds too: that is for a solver to say. */
+  private static final Set<RuleId> NOT_OF_LOCKS = Set.of(RuleId.COMPLETE, RuleId.YARN_TOTALS);
+
+  private LockMistakes() {}
+
+  /**
+   * Finds the mistakes of a brief whose parts fit together.
+   *
+   * @return the mistakes with their paths, in the brief's order
+   */
+  static List<Mistake> of(Brief brief) {
+    if (brief.pieces().stream().allMatch(note -> note.rounds().isEmpty())) {
+      return List.of();
+    }
+    Blanket blanket = Blanket.ofUnjudged(brief);
+    Sequences locks = blanket.locks();
+    int[] noteOf = lastNotes(blanket);
+    List<Mistake> mistakes = new ArrayList<>();
+    for (Rule rule : Check.rules()) {
+      if (NOT_OF_LOCKS.contains(rule.id())) {
+        continue;
+      }
+      for (Fault fault : rule.faults(blanket, locks)) {
+        int note = fault.pieces().stream().mapToInt(piece -> noteOf[piece]).max().orElse(-1);
+        mistakes.add(
+            new Mistake(
+                note < 0 ? "pieces" : "pieces[" + note + "].rounds",
+                0,
+                withoutPoint(fault.words()),
+                "Hold another yarn there, or change the rule " + fault.rule().word()));
+      }
+    }
+    return mistakes;
+  }
+
+  /** By piece, the last note that holds a round of it, or -1. */
+  private static int[] lastNotes(Blanket blanket) {
+    int[] noteOf = new int[blanket.pieceCount()];
+    Arrays.fill(noteOf, -1);
+    List<PieceNote> notes = blanket.brief().pieces();
+    for (int i = 0; i < notes.size(); i++) {
+      if (notes.get(i).rounds().isEmpty()) {
+        continue;
+      }
+      for (String name : notes.get(i).at()) {
+        noteOf[blanket.layout().find(name).orElseThrow().index()] = i;
+      }
+    }
+    return noteOf;
+  }
+
+  private static String withoutPoint(String words) {
+    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+  }
+}

@@ -1,0 +1,124 @@
+package lozengy.model.brief;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lozengy.model.colour.Tone;
+import lozengy.model.input.Fields;
+import lozengy.model.input.Located;
+import lozengy.model.input.Range;
+import lozengy.model.input.Words;
+import lozengy.model.layout.PieceKind;
+
+/** Reads motifs. */
+final class MotifReader {
+
+  static final Map<String, Tone> TONES = Words.meanings(Tone.values(), Tone::word);
+
+  private static final int MOST_ROUNDS = 50;
+
+  /** A millimetre at least; and so little at most that totals fit a long on any layout. */
+  private static final Map<String, Range> AMOUNTS = new LinkedHashMap<>();
+
+  private static final Map<String, Range> EDGES = new LinkedHashMap<>();
+
+  static {
+    for (String unit : List.of("metres", "yards", "grams", "ounces")) {
+      BigDecimal most = BigDecimal.valueOf(unit.equals("ounces") ? 40 : 1000);
+      AMOUNTS.put(unit, new Range(new BigDecimal("0.001"), true, most, false, unit));
+    }
+    EDGES.put("cm", new Range(new BigDecimal("0.1"), true, new BigDecimal(1000), false, "cm"));
+    EDGES.put("in", new Range(new BigDecimal("0.1"), true, new BigDecimal(400), false, "in"));
+  }
+
+  private MotifReader() {}
+
+  /** The motif; empty where a mistake leaves no rounds. */
+  static Optional<Motif> read(PieceKind kind, Located located) {
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<Located> edge =
+        switch (kind) {
+          case SQUARE -> of.need("side", "side: 10 cm");
+          case SIDE_TRIANGLE -> of.get("base");
+          case CORNER_TRIANGLE -> Optional.empty();
+        };
+    Optional<Double> edgeCm =
+        edge.flatMap(e -> e.quantity(EDGES, "10 cm or 3 1/2 in"))
+            .map(quantity -> Units.cm(quantity.number(), quantity.unit()));
+    Optional<Located> rounds = of.need("rounds", "rounds: [ { tone: dark, metres: 6.8 } ]");
+    List<Round> read = rounds.map(MotifReader::rounds).orElse(List.of());
+    of.tellUnknown();
+    return read.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Motif(edgeCm.map(OptionalDouble::of).orElse(OptionalDouble.empty()), read));
+  }
+
+  private static List<Round> rounds(Located located) {
+    List<Located> items = located.items("rounds, the centre first");
+    if (items.size() > MOST_ROUNDS) {
+      located.wrong(
+          Words.count(items.size(), "round") + " are listed",
+          "List at most " + MOST_ROUNDS + " rounds");
+      return List.of();
+    }
+    List<Round> rounds = new ArrayList<>();
+    for (Located item : items) {
+      rounds.add(round(item));
+    }
+    if (items.isEmpty()) {
+      located.wrong("There is no round", "List at least one round");
+    }
+    return rounds;
+  }
+
+  private static Round round(Located located) {
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return new Round(EnumSet.allOf(Tone.class), new YarnAmount.Length(1));
+    }
+    Fields of = found.get();
+    Set<Tone> tones = EnumSet.noneOf(Tone.class);
+    Optional<Located> tone = of.get("tone");
+    List<Located> words = tone.map(t -> t.itemOrItems("tones")).orElse(List.of());
+    words.forEach(word -> word.word(TONES).ifPresent(tones::add));
+    if (tone.isPresent() && words.isEmpty()) {
+      tone.get().wrong("No tone is listed", "List one, or leave tone out to allow any");
+    }
+    YarnAmount amount = amount(of, located);
+    of.tellUnknown();
+    return new Round(tones.isEmpty() ? EnumSet.allOf(Tone.class) : tones, amount);
+  }
+
+  private static YarnAmount amount(Fields of, Located round) {
+    List<String> given = new ArrayList<>();
+    YarnAmount amount = new YarnAmount.Length(1);
+    for (Map.Entry<String, Range> unit : AMOUNTS.entrySet()) {
+      Optional<Located> field = of.get(unit.getKey());
+      if (field.isPresent()) {
+        given.add(unit.getKey());
+        Optional<BigDecimal> number = field.get().number(unit.getValue());
+        if (number.isPresent()) {
+          amount = Units.amount(number.get(), unit.getKey());
+        }
+      }
+    }
+    String remedy = "Give the yarn of a round in one of " + Words.or(AMOUNTS.keySet());
+    if (given.isEmpty()) {
+      round.wrong("The round does not say how much yarn it takes", remedy);
+    } else if (given.size() > 1) {
+      round.wrong("The round gives both " + String.join(" and ", given), remedy);
+    }
+    return amount;
+  }
+}

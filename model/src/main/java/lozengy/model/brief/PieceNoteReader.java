@@ -1,0 +1,72 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import lozengy.model.input.Fields;
+import lozengy.model.input.Located;
+import lozengy.model.input.Words;
+
+/** Reads what is known of single pieces. */
+public final class PieceNoteReader {
+
+  private static final int MOST_NAME_CHARACTERS = 30;
+  private static final Map<String, PieceState> STATES =
+      Words.meanings(PieceState.values(), PieceState::word);
+
+  private PieceNoteReader() {}
+
+  static PieceNote read(Located located) {
+    PieceNote stopgap = new PieceNote(List.of("?"), List.of(), PieceState.PLANNED, Set.of());
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return stopgap;
+    }
+    Fields of = found.get();
+    Optional<Located> at = of.need("at", "at: r3c2");
+    List<String> names = at.map(PieceNoteReader::names).orElse(List.of());
+    List<Optional<String>> rounds = of.get("rounds").map(PieceNoteReader::rounds).orElse(List.of());
+    PieceState state = of.get("state").flatMap(PieceNoteReader::state).orElse(PieceState.PLANNED);
+    Set<String> not = new LinkedHashSet<>();
+    of.get("not").map(n -> n.itemOrItems("yarns' codes")).orElse(List.of()).stream()
+        .map(YarnReader::code)
+        .forEach(code -> code.ifPresent(not::add));
+    of.tellUnknown();
+    return names.isEmpty() ? stopgap : new PieceNote(names, rounds, state, not);
+  }
+
+  private static List<String> names(Located at) {
+    List<String> names = new ArrayList<>();
+    List<Located> items = at.itemOrItems("pieces' names");
+    for (Located item : items) {
+      names.add(name(item).orElse("?"));
+    }
+    if (items.isEmpty()) {
+      at.wrong("No piece is named", "Name at least one piece");
+    }
+    return names;
+  }
+
+  /** The name of a piece. */
+  public static Optional<String> name(Located located) {
+    return located.text(MOST_NAME_CHARACTERS);
+  }
+
+  /** How far a piece has come. */
+  public static Optional<PieceState> state(Located located) {
+    return located.word(STATES);
+  }
+
+  /** Codes of the yarns of a piece, centre first; empty for an open round. */
+  public static List<Optional<String>> rounds(Located located) {
+    List<Optional<String>> rounds = new ArrayList<>();
+    for (Located item :
+        located.items("yarns' codes, the centre first, ~ or null for an open round")) {
+      rounds.add(item.empty() ? Optional.empty() : YarnReader.code(item));
+    }
+    return rounds;
+  }
+}

@@ -1,0 +1,124 @@
+package lozengy.model.brief;
+
+import java.math.BigDecimal;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.colour.ToneLimits;
+import lozengy.model.input.Fields;
+import lozengy.model.input.Located;
+import lozengy.model.input.Node;
+import lozengy.model.input.Range;
+import lozengy.model.input.Words;
+import lozengy.model.score.Part;
+
+/**
+ * Reads what a brief says of the blanket as a whole: rules, preferences, tones, joining, edging.
+ */
+final class RulesReader {
+
+  private static final Map<String, WithinPiece> WITHIN_PIECE =
+      Words.meanings(WithinPiece.values(), WithinPiece::word);
+
+  private RulesReader() {}
+
+  static ToneLimits tones(Fields brief) {
+    Optional<Located> located = brief.get("tones");
+    Optional<Fields> found = located.flatMap(Located::fields);
+    if (found.isEmpty()) {
+      return ToneLimits.DEFAULT;
+    }
+    Fields of = found.get();
+    double darkBelow = lightness(of, "dark-below", ToneLimits.DEFAULT.darkBelow());
+    double lightFrom = lightness(of, "light-from", ToneLimits.DEFAULT.lightFrom());
+    of.tellUnknown();
+    if (darkBelow > lightFrom) {
+      located
+          .get()
+          .wrong(
+              "dark-below " + number(darkBelow) + " is above light-from " + number(lightFrom),
+              "Give dark-below the smaller number");
+      return ToneLimits.DEFAULT;
+    }
+    return new ToneLimits(darkBelow, lightFrom);
+  }
+
+  private static double lightness(Fields of, String name, double silent) {
+    return of.get(name)
+        .flatMap(l -> l.number(Range.of(0, 100, "L*")))
+        .map(BigDecimal::doubleValue)
+        .orElse(silent);
+  }
+
+  private static String number(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
+  static Optional<YarnUse> use(Fields brief, String name) {
+    Optional<Fields> found = brief.get(name).flatMap(Located::fields);
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<String> yarn = of.need("yarn", "yarn: MUD").flatMap(YarnReader::code);
+    Optional<BigDecimal> metres =
+        of.need("metres-per-metre", "metres-per-metre: 3.5")
+            .flatMap(m -> m.number(Range.of(0, 1000, "metres of yarn per metre")));
+    of.tellUnknown();
+    return yarn.flatMap(code -> metres.map(m -> new YarnUse(code, m.doubleValue())));
+  }
+
+  static Rules rules(Fields brief) {
+    Optional<Fields> found = brief.get("rules").flatMap(Located::fields);
+    if (found.isEmpty()) {
+      return Rules.DEFAULT;
+    }
+    Fields of = found.get();
+    of.get("neighbour-borders").ifPresent(always -> always.word(Map.of("differ", true)));
+    Optional<Double> minContrast =
+        of.get("min-contrast")
+            .flatMap(m -> m.number(Range.of(0, 100, "CIEDE2000")))
+            .map(BigDecimal::doubleValue);
+    Optional<WithinPiece> withinPiece = of.get("within-piece").flatMap(w -> w.word(WITHIN_PIECE));
+    OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());
+    Optional<Double> keepBack =
+        of.get("keep-back")
+            .flatMap(k -> k.quantity(Map.of("%", Range.of(0, 100, "%")), "5 %"))
+            .map(quantity -> quantity.number().doubleValue());
+    of.tellUnknown();
+    return new Rules(
+        minContrast.orElse(Rules.DEFAULT.minContrast()),
+        withinPiece.orElse(Rules.DEFAULT.withinPiece()),
+        copies,
+        keepBack.orElse(Rules.DEFAULT.keepBackPercent()));
+  }
+
+  private static OptionalInt copies(Located located) {
+    if (located.node() instanceof Node.Scalar scalar && scalar.text().equals("free")) {
+      return OptionalInt.empty();
+    }
+    return located
+        .number(Range.whole(1, 1_000_000, "pieces, or free"))
+        .map(number -> OptionalInt.of(number.intValueExact()))
+        .orElse(OptionalInt.empty());
+  }
+
+  static Preferences preferences(Fields brief) {
+    Optional<Fields> found = brief.get("prefer").flatMap(Located::fields);
+    if (found.isEmpty()) {
+      return Preferences.DEFAULT;
+    }
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      found
+          .get()
+          .get(part.word())
+          .flatMap(weight -> weight.number(Range.of(0, 1000, "")))
+          .ifPresent(weight -> weights.put(part, weight.doubleValue()));
+    }
+    found.get().tellUnknown();
+    return new Preferences(weights);
+  }
+}

@@ -1,0 +1,168 @@
+package lozengy.model.brief;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import lozengy.model.colour.Srgb;
+import lozengy.model.colour.Tone;
+import lozengy.model.input.Fields;
+import lozengy.model.input.Located;
+import lozengy.model.input.Range;
+import lozengy.model.input.Words;
+
+/** Reads yarns. */
+final class YarnReader {
+
+  private static final int MOST_CODE_CHARACTERS = 12;
+  private static final int MOST_NAME_CHARACTERS = 100;
+  private static final Pattern CODE = Pattern.compile("[\\p{L}\\p{N}_-]+");
+  private static final Srgb STOPGAP_COLOUR = new Srgb(128, 128, 128);
+
+  // Ranges in which yarn is sold, widely; totals then fit a long on any layout.
+  private static final Range BALL_GRAMS = range("1", 10_000, "grams");
+  private static final Range BALL_OUNCES = range("0.05", 350, "ounces");
+  private static final Range BALL_METRES = range("1", 100_000, "metres");
+  private static final Range BALL_YARDS = range("1", 100_000, "yards");
+  private static final Map<String, Range> LEFT = new LinkedHashMap<>();
+
+  static {
+    LEFT.put("g", Range.of(0, 1_000_000, "g"));
+    LEFT.put("m", Range.of(0, 10_000_000, "m"));
+    LEFT.put("oz", Range.of(0, 35_000, "oz"));
+    LEFT.put("yd", Range.of(0, 10_000_000, "yd"));
+  }
+
+  private YarnReader() {}
+
+  /**
+   * Reads a yarn.
+   *
+   * @param position its position among the yarns, for a stopgap code
+   */
+  static Yarn read(Located located, int position) {
+    String stopgap = "?" + position;
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return yarn(stopgap, STOPGAP_COLOUR);
+    }
+    Fields of = found.get();
+    Optional<String> code = of.need("code", "code: MUD").flatMap(YarnReader::code);
+    Optional<String> name = of.get("name").flatMap(n -> n.text(MOST_NAME_CHARACTERS));
+    Optional<Srgb> colour =
+        of.need("colour", "colour: \"#2c2a29\" (in quotes: a plain # begins a comment)")
+            .flatMap(YarnReader::colour);
+    Optional<Located> putUp = of.get("ball");
+    Optional<Ball> ball = putUp.flatMap(YarnReader::ball);
+    Optional<Located> balls = of.get("balls");
+    double ballCount =
+        balls
+            .flatMap(b -> b.number(Range.of(0, 100_000, "balls")))
+            .map(BigDecimal::doubleValue)
+            .orElse(0.0);
+    Optional<Located> left = of.get("left");
+    Optional<YarnAmount> leftAmount =
+        left.flatMap(l -> l.quantity(LEFT, "85 g")).map(q -> Units.amount(q.number(), q.unit()));
+    double share =
+        of.get("share")
+            .flatMap(s -> s.number(Range.of(0, 1000, "")))
+            .map(BigDecimal::doubleValue)
+            .orElse(1.0);
+    Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
+    of.tellUnknown();
+    if (balls.isEmpty() && left.isEmpty()) {
+      located.wrong(
+          "The yarn does not say what is at hand of it", "Add balls: 2, or left: 85 g, or both");
+    }
+    boolean needsBall = ballCount > 0 || leftAmount.orElse(null) instanceof YarnAmount.Weight;
+    if (needsBall && putUp.isEmpty()) {
+      located.wrong(
+          "The yarn has " + (ballCount > 0 ? "balls" : "a weight left") + " but no put-up",
+          "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
+    }
+    if (needsBall && ball.isEmpty()) {
+      return yarn(code.orElse(stopgap), colour.orElse(STOPGAP_COLOUR));
+    }
+    return new Yarn(
+        code.orElse(stopgap),
+        name.or(() -> code).orElse(stopgap),
+        colour.orElse(STOPGAP_COLOUR),
+        ball,
+        ballCount,
+        leftAmount,
+        share,
+        tone);
+  }
+
+  private static Yarn yarn(String code, Srgb colour) {
+    return new Yarn(code, code, colour, Optional.empty(), 0, Optional.empty(), 1, Optional.empty());
+  }
+
+  /** A code, as written: a code such as {@code 101} or {@code NO} is a text all the same. */
+  static Optional<String> code(Located located) {
+    Optional<String> code = located.text(MOST_CODE_CHARACTERS);
+    if (code.isPresent() && !CODE.matcher(code.get()).matches()) {
+      located.wrong(
+          located.shown() + " is not a yarn's code",
+          "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores");
+      return Optional.empty();
+    }
+    return code;
+  }
+
+  private static Optional<Srgb> colour(Located located) {
+    String remedy = "Give it as \"#rrggbb\", six hexadecimal digits, in quotes";
+    Optional<String> text = located.scalar(remedy);
+    if (text.isPresent() && !text.get().matches("#[0-9a-fA-F]{6}")) {
+      located.wrong(Words.quoted(text.get()) + " is not a colour", remedy);
+      return Optional.empty();
+    }
+    return text.map(Srgb::parse);
+  }
+
+  private static Optional<Ball> ball(Located located) {
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<Located> grams = of.get("grams");
+    Optional<Located> ounces = of.get("ounces");
+    Optional<Located> metres = of.get("metres");
+    Optional<Located> yards = of.get("yards");
+    of.tellUnknown();
+    tellUnlessOne(located, "grams", grams, "ounces", ounces);
+    tellUnlessOne(located, "metres", metres, "yards", yards);
+    Optional<Double> weight =
+        grams
+            .flatMap(g -> g.number(BALL_GRAMS))
+            .or(() -> ounces.flatMap(o -> o.number(BALL_OUNCES)).map(o -> Units.grams(o, "oz")))
+            .map(BigDecimal::doubleValue);
+    Optional<Long> length =
+        metres
+            .flatMap(m -> m.number(BALL_METRES))
+            .map(m -> Units.millimetres(m, "m"))
+            .or(
+                () ->
+                    yards.flatMap(y -> y.number(BALL_YARDS)).map(y -> Units.millimetres(y, "yd")));
+    return weight.flatMap(w -> length.map(l -> new Ball(w, l)));
+  }
+
+  private static void tellUnlessOne(
+      Located ball, String name, Optional<?> first, String other, Optional<?> second) {
+    if (first.isPresent() == second.isPresent()) {
+      ball.wrong(
+          "The put-up gives "
+              + (first.isPresent() ? "both " : "neither ")
+              + name
+              + (first.isPresent() ? " and " : " nor ")
+              + other,
+          "Give either " + name + " or " + other + " of a full ball");
+    }
+  }
+
+  private static Range range(String least, long most, String unit) {
+    return new Range(new BigDecimal(least), true, BigDecimal.valueOf(most), false, unit);
+  }
+}

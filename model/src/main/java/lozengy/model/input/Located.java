@@ -1,0 +1,171 @@
+package lozengy.model.input;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A value of an input with its path. Its readers add a mistake and give nothing where the value is
+ * not what they read; for a value that is told of already they add none.
+ *
+ * @param node the value
+ * @param path its path, such as {@code yarns[3].colour}
+ * @param mistakes where mistakes go
+ */
+public record Located(Node node, String path, Mistakes mistakes) {
+
+  /** Adds a mistake about this value. */
+  public void wrong(String found, String remedy) {
+    if (!(node instanceof Node.Broken)) {
+      mistakes.add(path, node.line(), found, remedy);
+    }
+  }
+
+  /** Whether the value stands for nothing. */
+  public boolean empty() {
+    return node instanceof Node.Scalar scalar && scalar.empty();
+  }
+
+  /** What the value is, in words for a message. */
+  public String shown() {
+    if (node instanceof Node.Scalar scalar) {
+      return scalar.empty() ? "Nothing" : Words.quoted(scalar.text());
+    }
+    return node instanceof Node.Items ? "A list" : "A mapping with fields";
+  }
+
+  /**
+   * A text of one line.
+   *
+   * @param mostCharacters longest text allowed
+   */
+  public Optional<String> text(int mostCharacters) {
+    Optional<String> text = scalar("Give a text");
+    if (text.isEmpty()) {
+      return text;
+    }
+    String stripped = text.get().strip();
+    if (stripped.isEmpty()) {
+      wrong("An empty text stands here", "Give a text");
+    } else if (stripped.codePointCount(0, stripped.length()) > mostCharacters) {
+      wrong(
+          shown() + " is longer than " + mostCharacters + " characters",
+          "Give at most " + mostCharacters + " characters");
+    } else if (!stripped.codePoints().allMatch(Words::printable)) {
+      wrong(shown() + " holds a control character", "Give one line of plain text");
+    } else {
+      return Optional.of(stripped);
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * A single value's text as written.
+   *
+   * @param remedy what would be right
+   */
+  public Optional<String> scalar(String remedy) {
+    if (node instanceof Node.Scalar scalar && !scalar.empty()) {
+      return Optional.of(scalar.text());
+    }
+    wrong(shown() + " stands here", remedy);
+    return Optional.empty();
+  }
+
+  /** One of some words. */
+  public <T> Optional<T> word(Map<String, T> meanings) {
+    String all = "Write " + Words.or(meanings.keySet());
+    Optional<String> word = scalar(all);
+    if (word.isPresent() && !meanings.containsKey(word.get())) {
+      String remedy =
+          Nearest.to(word.get(), meanings.keySet())
+              .map(near -> all + "; maybe " + near + " is meant")
+              .orElse(all);
+      wrong(shown() + " is not known here", remedy);
+    }
+    return word.map(meanings::get);
+  }
+
+  /** A number without a unit. */
+  public Optional<BigDecimal> number(Range range) {
+    String remedy = "Give " + range.words();
+    Optional<String> text = scalar(remedy);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<BigDecimal> number = Quantity.number(text.get());
+    if (number.isEmpty()) {
+      String comma = text.get().matches("\\d+,\\d+") ? ", with a point for the decimals" : "";
+      wrong(shown() + " is not a number", remedy + comma);
+    } else if (((Node.Scalar) node).quoted()) {
+      wrong(shown() + " is a text", remedy + ", without quotes");
+    } else if (range.holds(number.get())) {
+      return number;
+    } else {
+      wrong(text.get() + " is out of range", remedy);
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * A number with its unit.
+   *
+   * @param ranges the units that are right, with their ranges
+   * @param example a right value
+   */
+  public Optional<Quantity> quantity(Map<String, Range> ranges, String example) {
+    String remedy = "Give a number in " + Words.or(ranges.keySet()) + ", such as " + example;
+    Optional<String> text = scalar(remedy);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Quantity> quantity = Quantity.parse(text.get());
+    if (quantity.isEmpty()) {
+      wrong(shown() + " is not a number with a unit", remedy);
+    } else if (quantity.get().unit().isEmpty()) {
+      wrong(shown() + " has no unit", remedy);
+    } else if (!ranges.containsKey(quantity.get().unit())) {
+      wrong("The unit " + Words.quoted(quantity.get().unit()) + " is not known here", remedy);
+    } else if (!ranges.get(quantity.get().unit()).holds(quantity.get().number())) {
+      wrong(
+          shown() + " is out of range",
+          "Give " + ranges.get(quantity.get().unit()).words() + ", such as " + example);
+    } else {
+      return quantity;
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * A list.
+   *
+   * @param what what it lists, such as {@code yarns}
+   */
+  public List<Located> items(String what) {
+    if (node instanceof Node.Items list) {
+      List<Located> items = new ArrayList<>(list.items().size());
+      for (Node item : list.items()) {
+        items.add(new Located(item, path + "[" + items.size() + "]", mistakes));
+      }
+      return items;
+    }
+    wrong(shown() + " stands here", "Give a list of " + what);
+    return List.of();
+  }
+
+  /** A list, or a single value in its stead. */
+  public List<Located> itemOrItems(String what) {
+    return node instanceof Node.Scalar ? List.of(this) : items(what);
+  }
+
+  /** Fields. */
+  public Optional<Fields> fields() {
+    if (node instanceof Node.Mapping mapping) {
+      return Optional.of(new Fields(mapping, path, mistakes));
+    }
+    wrong(shown() + " stands here", "Give its fields, each with its name and a colon");
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,82 @@
+package lozengy.model.input;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects the mistakes of one input, so that all are told at once. */
+public final class Mistakes {
+
+  /** More than a person reads; what comes after is only counted. */
+  private static final int MOST_LISTED = 1000;
+
+  private final List<Mistake> listed = new ArrayList<>();
+  private int unlisted;
+
+  /** Adds a mistake. */
+  public void add(Mistake mistake) {
+    if (listed.size() < MOST_LISTED) {
+      listed.add(mistake);
+    } else {
+      unlisted++;
+    }
+  }
+
+  /** Adds a mistake. */
+  public void add(String path, int line, String found, String remedy) {
+    add(new Mistake(path, line, found, remedy));
+  }
+
+  /** Whether there is none. */
+  public boolean none() {
+    return listed.isEmpty();
+  }
+
+  /**
+   * Whether a mistake makes the value at a path doubtful: one at it, below it or above it. O(
+   * mistakes).
+   */
+  public boolean doubt(String path) {
+    for (Mistake mistake : listed) {
+      String at = mistake.path();
+      if (!at.isEmpty() && (within(at, path) || within(path, at))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean within(String inner, String outer) {
+    return inner.startsWith(outer)
+        && (inner.length() == outer.length() || ".[".indexOf(inner.charAt(outer.length())) >= 0);
+  }
+
+  /** All mistakes, sorted by line. */
+  public List<Mistake> list() {
+    List<Mistake> all = new ArrayList<>(listed);
+    all.sort(Comparator.comparingInt(Mistake::line));
+    if (unlisted > 0) {
+      all.add(
+          new Mistake(
+              "", 0, Words.count(unlisted, "further mistake"), "Mend those above, then try again"));
+    }
+    return all;
+  }
+
+  /**
+   * Ends the reading if there is a mistake.
+   *
+   * @throws InputException with all of them
+   */
+  public void throwIfAny() {
+    if (!none()) {
+      throw new InputException(list());
+    }
+  }
+
+  /** An exception with all mistakes so far and one that no reading gets past. */
+  public InputException fatal(int line, String found, String remedy) {
+    add("", line, found, remedy);
+    return new InputException(list());
+  }
+}

@@ -1,0 +1,122 @@
+package lozengy.model.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * The text of an input.
+ *
+ * @param name what the input is called in messages
+ * @param text its text, without a byte order mark
+ * @param json whether it is read as JSON, otherwise as YAML
+ */
+public record SourceText(String name, String text, boolean json) {
+
+  /** Largest JSON input, in bytes; an arrangement of the largest layout stays below. */
+  public static final int MOST_JSON_BYTES = 64 << 20;
+
+  /** Largest YAML input, in bytes; it is written by hand. */
+  public static final int MOST_YAML_BYTES = 8 << 20;
+
+  /**
+   * Takes a text: JSON if its name ends in {@code .json} or it begins with a brace, otherwise YAML.
+   */
+  public static SourceText of(String name, String text) {
+    String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    boolean json =
+        name.toLowerCase(Locale.ROOT).endsWith(".json") || whole.stripLeading().startsWith("{");
+    return new SourceText(name, whole, json);
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @throws InputException if there is no such file, it cannot be read, is too large or is not
+   *     UTF-8 text
+   */
+  public static SourceText read(Path file) {
+    if (Files.isDirectory(file)) {
+      throw unreadable(file + " is a folder", "Name a file");
+    }
+    if (!Files.exists(file)) {
+      throw unreadable("There is no file " + file, "Check the name and the folder");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return read(file.toString(), in);
+    } catch (IOException e) {
+      throw unreadable(file + " cannot be read (" + e.getMessage() + ")", "Check its permissions");
+    }
+  }
+
+  /**
+   * Reads a stream to its end.
+   *
+   * @param name what to call it in messages
+   * @throws IOException if the stream fails
+   * @throws InputException if it is too large or not UTF-8 text
+   */
+  public static SourceText read(String name, InputStream in) throws IOException {
+    byte[] bytes = in.readNBytes(MOST_JSON_BYTES + 1);
+    if (bytes.length > MOST_JSON_BYTES) {
+      throw tooLarge("", MOST_JSON_BYTES);
+    }
+    SourceText source = of(name, decode(bytes));
+    if (!source.json && bytes.length > MOST_YAML_BYTES) {
+      throw tooLarge(" as YAML", MOST_YAML_BYTES);
+    }
+    return source;
+  }
+
+  private static InputException tooLarge(String as, int mostBytes) {
+    return unreadable(
+        "The input is larger than the " + (mostBytes >> 20) + " MiB that are read" + as,
+        "Check that it is a brief or an arrangement");
+  }
+
+  private static String decode(byte[] bytes) {
+    if (bytes.length >= 2 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xff + 0xfe) {
+      throw unreadable("The input is UTF-16 text", "Save it as UTF-8");
+    }
+    CharBuffer text = CharBuffer.allocate(bytes.length);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CoderResult result =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .decode(in, text, true);
+    String decoded = text.flip().toString();
+    int nul = decoded.indexOf('\0');
+    if (nul >= 0) {
+      throw notText(decoded.substring(0, nul), "a zero byte");
+    }
+    if (result.isError()) {
+      throw notText(
+          decoded, String.format(Locale.ROOT, "the byte 0x%02x", bytes[in.position()] & 0xff));
+    }
+    return decoded;
+  }
+
+  private static InputException notText(String before, String found) {
+    int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
+    return new InputException(
+        List.of(
+            new Mistake(
+                "",
+                line,
+                "The input is not UTF-8 text: it holds " + found,
+                "Check that it is a brief or an arrangement, and save it as UTF-8")));
+  }
+
+  private static InputException unreadable(String found, String remedy) {
+    return new InputException(List.of(new Mistake("", 0, found, remedy)));
+  }
+}

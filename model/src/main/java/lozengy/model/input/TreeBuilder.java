@@ -1,0 +1,118 @@
+package lozengy.model.input;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What reading YAML and JSON have in common: the limits, and fields given twice. */
+final class TreeBuilder {
+
+  static final String REMEDY_EMPTY =
+      "Give a brief or an arrangement; its first line names the format";
+
+  /** Deeper than any brief or arrangement. */
+  private static final int MOST_DEEP = 32;
+
+  /**
+   * The largest layout's arrangement holds some 14 values a piece; 8 million take some 400 MB at
+   * most.
+   */
+  private static final int MOST_VALUES = 8_000_000;
+
+  private static final int MOST_SHARED = 10_000;
+  private static final int MOST_SHARED_LENGTH = 16;
+
+  private final Mistakes mistakes;
+  private final Map<String, String> shared = new HashMap<>();
+  private final Object[] steps = new Object[MOST_DEEP + 1];
+  private int depth;
+  private int values;
+
+  TreeBuilder(Mistakes mistakes) {
+    this.mistakes = mistakes;
+  }
+
+  Mistakes mistakes() {
+    return mistakes;
+  }
+
+  /** Begins a list or mapping; {@link #step} then says where in it the reading stands. */
+  void enter(int line) {
+    steps[++depth] = null;
+    if (depth == MOST_DEEP) {
+      throw mistakes.fatal(
+          line,
+          "The input is nested " + MOST_DEEP + " deep or more",
+          "Check that it is a brief or an arrangement; those are at most 8 deep");
+    }
+    count(line);
+  }
+
+  /** The reading stands at a field (its name) or an item (its index) of the innermost container. */
+  void step(Object nameOrIndex) {
+    steps[depth] = nameOrIndex;
+  }
+
+  /** The path at which the reading stands. */
+  String path() {
+    StringBuilder path = new StringBuilder();
+    for (int i = 1; i <= depth; i++) {
+      if (steps[i] instanceof String name) {
+        path.append(path.isEmpty() ? "" : ".").append(name);
+      } else if (steps[i] != null) {
+        path.append('[').append(steps[i]).append(']');
+      }
+    }
+    return path.toString();
+  }
+
+  Node.Items items(int line, List<Node> items) {
+    depth--;
+    return new Node.Items(line, List.copyOf(items));
+  }
+
+  Node.Mapping mapping(int line, List<Node.Field> fields) {
+    Set<String> names = new HashSet<>();
+    List<Node.Field> once = new ArrayList<>(fields.size());
+    for (Node.Field field : fields) {
+      if (names.add(field.name())) {
+        once.add(field);
+      } else {
+        step(field.name());
+        mistakes.add(
+            path(),
+            field.line(),
+            "The field " + Words.quoted(field.name()) + " is given twice",
+            "Keep one of the two");
+      }
+    }
+    depth--;
+    return new Node.Mapping(line, List.copyOf(once));
+  }
+
+  Node.Scalar scalar(int line, String text, boolean quoted) {
+    count(line);
+    return new Node.Scalar(line, share(text), quoted);
+  }
+
+  /** One text object for equal texts: codes and words come again and again. */
+  private String share(String text) {
+    if (text.length() > MOST_SHARED_LENGTH || shared.size() >= MOST_SHARED) {
+      return text;
+    }
+    String earlier = shared.putIfAbsent(text, text);
+    return earlier == null ? text : earlier;
+  }
+
+  private void count(int line) {
+    if (++values > MOST_VALUES) {
+      throw mistakes.fatal(
+          line,
+          "The input holds more than " + Words.number(MOST_VALUES) + " values",
+          "Check that it is a brief or an arrangement");
+    }
+  }
+}

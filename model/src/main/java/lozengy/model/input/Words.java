@@ -1,0 +1,77 @@
+package lozengy.model.input;
+
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/** Puts values into the words of a message. */
+public final class Words {
+
+  private static final int MOST_SHOWN = 40;
+
+  private Words() {}
+
+  /** A text in quotes, cut where it is long, without characters that a terminal would obey. */
+  public static String quoted(String text) {
+    StringBuilder shown = new StringBuilder("\"");
+    text.codePoints()
+        .limit(MOST_SHOWN)
+        .forEach(
+            c -> {
+              if (printable(c)) {
+                shown.appendCodePoint(c);
+              } else {
+                shown.append(String.format(Locale.ROOT, "\\u%04x", c));
+              }
+            });
+    return shown
+        .append(text.codePointCount(0, text.length()) > MOST_SHOWN ? "…\"" : "\"")
+        .toString();
+  }
+
+  /** Whether a character is fit for a name or title: neither a control nor a formatting one. */
+  static boolean printable(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.UNASSIGNED ->
+          false;
+      default -> true;
+    };
+  }
+
+  /** A whole number with its thousands apart, such as {@code 1,000,000}. */
+  public static String number(long number) {
+    return String.format(Locale.ROOT, "%,d", number);
+  }
+
+  /** A number and what it counts, such as {@code 1 piece} or {@code 2 pieces}. */
+  public static String count(long number, String what) {
+    return number(number) + " " + what + (number == 1 ? "" : "s");
+  }
+
+  /** A choice, such as {@code a, b or c}. */
+  public static String or(Collection<String> words) {
+    List<String> list = List.copyOf(words);
+    int last = list.size() - 1;
+    return last < 1
+        ? String.join("", list)
+        : String.join(", ", list.subList(0, last)) + " or " + list.get(last);
+  }
+
+  /** Values by their words, in their own order. */
+  public static <T> Map<String, T> meanings(T[] values, Function<T, String> word) {
+    Map<String, T> meanings = new LinkedHashMap<>();
+    for (T value : values) {
+      meanings.put(word.apply(value), value);
+    }
+    return Collections.unmodifiableMap(meanings);
+  }
+}
