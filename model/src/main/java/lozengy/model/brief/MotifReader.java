@@ -54,7 +54,7 @@ final class MotifReader {
         };
     Optional<Double> edgeCm =
         edge.flatMap(e -> e.quantity(EDGES, "10 cm or 3 1/2 in"))
-            .map(quantity -> Units.cm(quantity.number(), quantity.unit()));
+            .map(quantity -> Amounts.cm(quantity.number(), quantity.unit()));
     Optional<Located> rounds = of.need("rounds", "rounds: [ { tone: dark, metres: 6.8 } ]");
     List<Round> read = rounds.map(MotifReader::rounds).orElse(List.of());
     of.tellUnknown();
@@ -109,7 +109,7 @@ final class MotifReader {
         given.add(unit.getKey());
         Optional<BigDecimal> number = field.get().number(unit.getValue());
         if (number.isPresent()) {
-          amount = Units.amount(number.get(), unit.getKey());
+          amount = Amounts.of(number.get(), unit.getKey());
         }
       }
     }

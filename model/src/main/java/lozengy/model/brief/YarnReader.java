@@ -11,6 +11,7 @@ import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
+import lozengy.model.unit.Units;
 
 /** Reads yarns. */
 final class YarnReader {
@@ -63,7 +64,7 @@ final class YarnReader {
             .orElse(0.0);
     Optional<Located> left = of.get("left");
     Optional<YarnAmount> leftAmount =
-        left.flatMap(l -> l.quantity(LEFT, "85 g")).map(q -> Units.amount(q.number(), q.unit()));
+        left.flatMap(l -> l.quantity(LEFT, "85 g")).map(q -> Amounts.of(q.number(), q.unit()));
     double share =
         of.get("share")
             .flatMap(s -> s.number(Range.of(0, 1000, "")))
@@ -137,15 +138,17 @@ final class YarnReader {
     Optional<Double> weight =
         grams
             .flatMap(g -> g.number(BALL_GRAMS))
-            .or(() -> ounces.flatMap(o -> o.number(BALL_OUNCES)).map(o -> Units.grams(o, "oz")))
+            .or(
+                () ->
+                    ounces
+                        .flatMap(o -> o.number(BALL_OUNCES))
+                        .map(o -> o.multiply(Units.GRAMS_PER_OUNCE)))
             .map(BigDecimal::doubleValue);
     Optional<Long> length =
         metres
             .flatMap(m -> m.number(BALL_METRES))
-            .map(m -> Units.millimetres(m, "m"))
-            .or(
-                () ->
-                    yards.flatMap(y -> y.number(BALL_YARDS)).map(y -> Units.millimetres(y, "yd")));
+            .map(Units::millimetresOfMetres)
+            .or(() -> yards.flatMap(y -> y.number(BALL_YARDS)).map(Units::millimetresOfYards));
     return weight.flatMap(w -> length.map(l -> new Ball(w, l)));
   }
 
