@@ -4,15 +4,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jgrapht.Graph;
 
 /**
  * The places of a blanket and how they lie to each other.
  *
  * <p>Places come in a fixed order: squares row by row from the top left, then the side triangles of
  * the top, right, bottom and left (top and bottom from the left, right and left from the top), then
- * the corners top left, top right, bottom right, bottom left. Built in O(pieces) time and memory.
+ * the corners top left, top right, bottom right, bottom left. Built in O(pieces) time and memory;
+ * immutable.
  */
 public final class Layout {
+
+  /** More pieces than this are refused: places and pairs are counted in ints. */
+  public static final int MOST_PIECES = 50_000_000;
 
   private final LayoutSize size;
   private final List<Place> places;
@@ -20,6 +25,7 @@ public final class Layout {
   private final Pairs seams;
   private final Pairs touches;
   private final Pairs near;
+  private Graph<Place, Contact> graph;
 
   private Layout(LayoutSize size) {
     this.size = size;
@@ -33,8 +39,16 @@ public final class Layout {
     this.near = pairs.near();
   }
 
-  /** Lays out the places of a size. */
+  /**
+   * Lays out the places of a size.
+   *
+   * @throws IllegalArgumentException if it has more than {@link #MOST_PIECES} pieces
+   */
   public static Layout of(LayoutSize size) {
+    if (size.pieces() > MOST_PIECES) {
+      throw new IllegalArgumentException(
+          size.pieces() + " pieces are more than the " + MOST_PIECES + " that can be laid out");
+    }
     return new Layout(size);
   }
 
@@ -69,5 +83,16 @@ public final class Layout {
    */
   public Pairs near() {
     return near;
+  }
+
+  /**
+   * The pieces that meet, as an unmodifiable graph with a vertex for every place and an edge for
+   * every seam and touch. Built on the first call, which takes O(pieces) time and memory.
+   */
+  public synchronized Graph<Place, Contact> graph() {
+    if (graph == null) {
+      graph = LayoutGraph.of(this);
+    }
+    return graph;
   }
 }

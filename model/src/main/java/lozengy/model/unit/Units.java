@@ -74,6 +74,11 @@ public final class Units {
     return metres / 0.9144;
   }
 
+  /** A length in words, to the nearest millimetre: {@code 14.1 cm}, {@code 10 cm}. */
+  public static String cmInWords(double cm) {
+    return BigDecimal.valueOf(Math.round(cm * 10), 1).stripTrailingZeros().toPlainString() + " cm";
+  }
+
   /**
    * A length in words, to the nearest quarter inch, halves up: 9 cm is {@code 3 1/2 in}.
    *

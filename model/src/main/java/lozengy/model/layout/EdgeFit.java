@@ -1,0 +1,99 @@
+package lozengy.model.layout;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lozengy.model.brief.Motif;
+import lozengy.model.unit.Units;
+
+/**
+ * How a side triangle, as measured, fits the place that it fills. On point its long edge spans the
+ * diagonal of a square, side x sqrt 2; a shorter edge draws the outline in, a longer one ruffles
+ * it. Neither is refused: worked edges give, and how much is right is the maker's to say.
+ *
+ * @param sideCm side of a square
+ * @param measuredCm the side triangle's long edge as measured
+ * @param triangles how many side triangles the layout has
+ * @param outlineCm length of the outline by geometry
+ */
+public record EdgeFit(double sideCm, double measuredCm, long triangles, double outlineCm) {
+
+  /** A difference below this many per cent is within what a tape measure tells; our own choice. */
+  private static final double FITS_WITHIN_PERCENT = 0.5;
+
+  /**
+   * Holds the measured side triangle against the layout.
+   *
+   * @param layout the layout
+   * @param motifs the motifs; the edges of square and side triangle are read
+   * @return the fit; empty where the layout has no side triangle or an edge is not stated
+   */
+  public static Optional<EdgeFit> of(Layout layout, Map<PieceKind, Motif> motifs) {
+    OptionalDouble measured = edge(motifs, PieceKind.SIDE_TRIANGLE);
+    long triangles = layout.size().sideTriangles() ? layout.size().sidePlaces() : 0;
+    if (measured.isEmpty() || triangles == 0 || edge(motifs, PieceKind.SQUARE).isEmpty()) {
+      return Optional.empty();
+    }
+    Measures measures = Measures.of(layout, motifs);
+    return Optional.of(
+        new EdgeFit(
+            measures.sideCm(), measured.getAsDouble(), triangles, measures.outlineLengthCm()));
+  }
+
+  private static OptionalDouble edge(Map<PieceKind, Motif> motifs, PieceKind kind) {
+    Motif motif = motifs.get(kind);
+    return motif == null ? OptionalDouble.empty() : motif.edgeCm();
+  }
+
+  /** What the long edge spans by geometry, in cm. */
+  public double spanCm() {
+    return sideCm * Math.sqrt(2);
+  }
+
+  /** By how much one triangle's edge is longer than its span, in % of it; below 0 if shorter. */
+  public double trianglePercent() {
+    return 100 * (measuredCm - spanCm()) / spanCm();
+  }
+
+  /** By how much all triangles together lengthen the outline, in cm; below 0 if they shorten it. */
+  public double outlineChangeCm() {
+    return triangles * (measuredCm - spanCm());
+  }
+
+  /** By how much all triangles together lengthen the outline, in % of it; below 0 if shorter. */
+  public double outlinePercent() {
+    return 100 * outlineChangeCm() / outlineCm;
+  }
+
+  /** Whether the edge matches, as far as a tape measure tells. */
+  public boolean fits() {
+    return Math.abs(trianglePercent()) < FITS_WITHIN_PERCENT;
+  }
+
+  /** The fit in words for a person. */
+  public String words() {
+    String compared =
+        String.format(
+            Locale.ROOT,
+            "The side triangle's long edge measures %s; on point beside a %s square it spans %s",
+            Units.cmInWords(measuredCm),
+            Units.cmInWords(sideCm),
+            Units.cmInWords(spanCm()));
+    if (fits()) {
+      return compared + ", so the edge lies flat.";
+    }
+    boolean shorter = measuredCm < spanCm();
+    return String.format(
+        Locale.ROOT,
+        "%s, so the edge %s by %.1f %%. Over %d side triangles the outline comes out %s %s, or"
+            + " %.1f %%.",
+        compared,
+        shorter ? "draws in" : "ruffles",
+        Math.abs(trianglePercent()),
+        triangles,
+        Units.cmInWords(Math.abs(outlineChangeCm())),
+        shorter ? "shorter" : "longer",
+        Math.abs(outlinePercent()));
+  }
+}
