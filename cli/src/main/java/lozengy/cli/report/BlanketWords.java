@@ -1,0 +1,62 @@
+package lozengy.cli.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Setting;
+
+/** Says in words how large a blanket is and what it is made of. */
+final class BlanketWords {
+
+  private BlanketWords() {}
+
+  /** How the squares stand: {@code on point, 6 across and 8 down}. */
+  static String setting(Blanket blanket) {
+    LayoutSize size = blanket.layout().size();
+    String stand = size.setting() == Setting.ON_POINT ? "on point" : "straight";
+    return stand + ", " + size.across() + " across and " + size.down() + " down";
+  }
+
+  /** Width and height in cm and inches, without edging. */
+  static String size(double widthCm, double heightCm) {
+    return Figures.fixed(widthCm, 1)
+        + " x "
+        + Figures.fixed(heightCm, 1)
+        + " cm ("
+        + Figures.inches(widthCm)
+        + " x "
+        + Figures.inches(heightCm)
+        + " in)";
+  }
+
+  /** How many pieces of each kind: {@code 83 squares of 10 cm, 24 side triangles}. */
+  static String pieces(Blanket blanket) {
+    Map<PieceKind, Integer> counts = new EnumMap<>(PieceKind.class);
+    blanket.layout().places().forEach(place -> counts.merge(place.kind(), 1, Integer::sum));
+    List<String> words = new ArrayList<>();
+    counts.forEach((kind, count) -> words.add(Figures.count(count, noun(kind))));
+    double sideCm = blanket.motif(PieceKind.SQUARE).edgeCm().orElseThrow();
+    words.set(0, words.get(0) + " of " + Figures.shortest(sideCm, 2) + " cm");
+    return String.join(", ", words);
+  }
+
+  private static String noun(PieceKind kind) {
+    return switch (kind) {
+      case SQUARE -> "square";
+      case SIDE_TRIANGLE -> "side triangle";
+      case CORNER_TRIANGLE -> "corner triangle";
+    };
+  }
+
+  /** How many pieces have come that far. */
+  static long inState(Blanket blanket, PieceState state) {
+    return blanket.layout().places().stream()
+        .filter(place -> blanket.state(place.index()) == state)
+        .count();
+  }
+}

@@ -1,0 +1,82 @@
+package lozengy.cli.report;
+
+/**
+ * Where things stand on the page of a chart; all in mm. The page is as wide as suits both A4 and
+ * letter paper and, at a scale chosen here, no higher than either unless the legend is very long.
+ *
+ * @param scale n of the scale 1:n
+ * @param width width of the page
+ * @param height height of the page
+ * @param left left of the blanket
+ * @param top top of the blanket
+ * @param legendTop top of the legend
+ */
+record ChartPage(
+    int scale, double width, double height, double left, double top, double legendTop) {
+
+  static final double MARGIN = 6;
+
+  /** Printable on both A4 (210 x 297) and letter paper (216 x 279) at full size. */
+  private static final double SHEET_WIDTH = 196;
+
+  private static final double SHEET_HEIGHT = 265;
+
+  /** Title and figures above the blanket. */
+  private static final double HEAD = 16;
+
+  /** Scale bar and marks below the blanket. */
+  private static final double BELOW = 11;
+
+  /** Notes below the legend. */
+  private static final double FOOT = 6;
+
+  /** The blanket gets this much height, however long the legend. */
+  private static final double LEAST_CHART_HEIGHT = 120;
+
+  /** Width left for the legend. */
+  static final double CONTENT_WIDTH = SHEET_WIDTH - 2 * MARGIN;
+
+  static ChartPage of(Drawing drawing, double legendHeight, ChartOptions options) {
+    double around = 2 * MARGIN + HEAD + BELOW + legendHeight + FOOT;
+    double room = Math.max(SHEET_HEIGHT - around, LEAST_CHART_HEIGHT);
+    int scale = options.scale().orElseGet(() -> fitting(drawing, room));
+    double chartWidth = drawing.widthCm() * 10 / scale;
+    double chartHeight = drawing.heightCm() * 10 / scale;
+    double width = Math.max(SHEET_WIDTH, chartWidth + 2 * MARGIN);
+    double top = MARGIN + HEAD;
+    return new ChartPage(
+        scale,
+        width,
+        around + chartHeight,
+        (width - chartWidth) / 2,
+        top,
+        top + chartHeight + BELOW);
+  }
+
+  /** The largest whole scale at which the blanket fits. */
+  private static int fitting(Drawing drawing, double room) {
+    double across = drawing.widthCm() * 10 / CONTENT_WIDTH;
+    double down = drawing.heightCm() * 10 / room;
+    return (int) Math.max(1, Math.ceil(Math.max(across, down)));
+  }
+
+  /** Bottom of the blanket. */
+  double bottom() {
+    return legendTop - BELOW;
+  }
+
+  /** A point of the blanket on the page. */
+  Point onPage(Point cm) {
+    return new Point(left + cm.x() * 10 / scale, top + cm.y() * 10 / scale);
+  }
+
+  /** A length of the blanket in cm on the page in mm. */
+  double onPage(double cm) {
+    return cm * 10 / scale;
+  }
+
+  /** A length on the page in mm on the blanket in cm. */
+  double onBlanketCm(double mm) {
+    return mm * scale / 10;
+  }
+}

@@ -1,0 +1,206 @@
+package lozengy.cli.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Measures;
+
+/** Writes the blanket itself: rounds, the lines between pieces, marks and labels. */
+final class PiecesSvg {
+
+  /** Fill of a round without a yarn. */
+  private static final String OPEN_FILL = "#ffffff";
+
+  /** Between pieces, a light line within a dark one shows beside any two colours. In mm. */
+  private static final double LARGEST_LINE = 0.5;
+
+  private static final double LINE_PER_SIDE = 0.04;
+  private static final double INNER_LINE = 0.4;
+
+  private static final double LARGEST_NAME = 2.6;
+  private static final double LARGEST_CODE = 2.4;
+
+  /** Radius of a mark in mm, and its line as a part of that. */
+  static final double MARK_RADIUS = 0.7;
+
+  private static final double MARK_LINE = 0.45;
+
+  /** Stroke around a name, as a part of the font size. */
+  private static final double HALO = 0.24;
+
+  private final Svg svg;
+  private final Blanket blanket;
+  private final Drawing drawing;
+  private final ChartPage page;
+  private final Labels labels;
+
+  PiecesSvg(Svg svg, Blanket blanket, Drawing drawing, ChartPage page) {
+    this.svg = svg;
+    this.blanket = blanket;
+    this.drawing = drawing;
+    this.page = page;
+    this.labels = new Labels(page.onBlanketCm(LARGEST_NAME), page.onBlanketCm(LARGEST_CODE));
+  }
+
+  void write(ChartOptions options) {
+    svg.open("g", "id", "blanket");
+    drawing.pieces().forEach(this::piece);
+    lines();
+    if (options.names() || options.codes()) {
+      codes(options.codes());
+    }
+    if (options.names()) {
+      names(options.codes());
+    }
+    drawing.pieces().forEach(this::mark);
+    svg.close();
+  }
+
+  private void piece(PieceDrawing piece) {
+    svg.open("g", "id", "piece-" + piece.place().name());
+    svg.text("title", title(piece));
+    for (int round = piece.rounds().size() - 1; round >= 0; round--) {
+      svg.empty(
+          "polygon",
+          "points",
+          points(piece.rounds().get(round)),
+          "fill",
+          fill(piece.yarns().get(round)));
+    }
+    svg.close();
+  }
+
+  private String title(PieceDrawing piece) {
+    String codes = piece.yarns().stream().map(this::code).collect(Collectors.joining(" "));
+    String state = piece.state() == PieceState.PLANNED ? "" : ", " + piece.state().word();
+    return piece.place().name() + ": " + codes + state;
+  }
+
+  private String code(int yarn) {
+    return yarn == Sequences.OPEN ? "-" : blanket.yarn(yarn).code();
+  }
+
+  private String fill(int yarn) {
+    return yarn == Sequences.OPEN ? OPEN_FILL : blanket.yarn(yarn).colour().hex();
+  }
+
+  private String points(Polygon polygon) {
+    return polygon.corners().stream()
+        .map(page::onPage)
+        .map(at -> Svg.number(at.x()) + "," + Svg.number(at.y()))
+        .collect(Collectors.joining(" "));
+  }
+
+  private void lines() {
+    String path =
+        drawing.pieces().stream()
+            .map(piece -> "M" + points(piece.outline()) + "z")
+            .collect(Collectors.joining());
+    double side = page.onPage(Measures.of(blanket.layout(), blanket.brief().motifs()).sideCm());
+    double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE);
+    svg.open("g", "id", "lines", "fill", "none", "stroke-linejoin", "round");
+    svg.empty("path", "stroke", Ink.DARK, "stroke-width", width, "d", path);
+    svg.empty("path", "stroke", Ink.LIGHT, "stroke-width", width * INNER_LINE, "d", path);
+    svg.close();
+  }
+
+  private void codes(boolean everyRound) {
+    svg.open("g", "id", "codes", "text-anchor", "middle", "font-weight", "bold");
+    for (PieceDrawing piece : drawing.pieces()) {
+      int border = piece.rounds().size() - 1;
+      for (int round = everyRound ? 0 : border; round <= border; round++) {
+        int yarn = piece.yarns().get(round);
+        if (yarn != Sequences.OPEN) {
+          Label label = labels.code(piece, round, PlainText.oneLine(code(yarn)));
+          label(label, "fill", Ink.on(blanket.yarn(yarn).colour()));
+        }
+      }
+    }
+    svg.close();
+  }
+
+  private void names(boolean middleTaken) {
+    svg.open(
+        "g",
+        "id",
+        "names",
+        "text-anchor",
+        "middle",
+        "fill",
+        Ink.DARK,
+        "stroke",
+        Ink.LIGHT,
+        "stroke-linejoin",
+        "round",
+        "paint-order",
+        "stroke");
+    for (PieceDrawing piece : drawing.pieces()) {
+      for (Label label : labels.name(piece, middleTaken)) {
+        label(label, "stroke-width", page.onPage(label.sizeCm()) * HALO);
+      }
+    }
+    svg.close();
+  }
+
+  private void label(Label label, String attribute, Object value) {
+    double size = page.onPage(label.sizeCm());
+    Point at = page.onPage(label.centre());
+    String turn = label.degrees() == 0 ? "" : " rotate(" + Svg.number(label.degrees()) + ")";
+    svg.text(
+        "text",
+        label.text(),
+        "transform",
+        "translate(" + Svg.number(at.x()) + " " + Svg.number(at.y()) + ")" + turn,
+        "y",
+        size * Label.CAP_HEIGHT / 2,
+        "font-size",
+        size,
+        attribute,
+        value);
+  }
+
+  /** In the lowest corner, so far in that the mark keeps clear of the sides. */
+  private void mark(PieceDrawing piece) {
+    List<Point> corners = piece.outline().corners();
+    Point lowest = corners.get(0);
+    for (Point corner : corners) {
+      lowest = corner.y() > lowest.y() + 1e-9 ? corner : lowest;
+    }
+    // At this part of the way from the centre to a corner, the rest is the distance to the sides.
+    double inradius = page.onPage(piece.outline().inradiusCm());
+    double way = Math.max(0, 1 - 2 * MARK_RADIUS / inradius);
+    Point at = page.onPage(lowest.towards(piece.centre(), way));
+    mark(svg, piece.state(), at, Math.min(MARK_RADIUS, inradius / 2));
+  }
+
+  /** A disc for a made piece, a square for a joined one; they show on any colour. */
+  static void mark(Svg svg, PieceState state, Point at, double radius) {
+    if (state == PieceState.PLANNED) {
+      return;
+    }
+    // A disc or a square: a difference of colour alone could not be told on every yarn.
+    double corner = state == PieceState.MADE ? radius : 0;
+    svg.empty(
+        "rect",
+        "class",
+        state.word(),
+        "x",
+        at.x() - radius,
+        "y",
+        at.y() - radius,
+        "width",
+        2 * radius,
+        "height",
+        2 * radius,
+        "rx",
+        corner,
+        "fill",
+        Ink.LIGHT,
+        "stroke",
+        Ink.DARK,
+        "stroke-width",
+        radius * MARK_LINE);
+  }
+}
