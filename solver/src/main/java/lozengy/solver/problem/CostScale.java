@@ -1,0 +1,137 @@
+package lozengy.solver.problem;
+
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Preferences;
+import lozengy.model.layout.Layout;
+import lozengy.model.score.Part;
+import lozengy.model.score.Targets;
+
+/**
+ * What the smallest steps of the score's parts are worth in points of the total, and from them the
+ * size of a cost unit: small enough that the lightest repeat is some thousands of units, large
+ * enough that sums over a slot's pairs fit an int.
+ */
+final class CostScale {
+
+  /** Layer weights and pair weights of the score. */
+  static final int BORDER_WEIGHT = 2;
+
+  static final int OTHER_WEIGHT = 1;
+  static final int SEAM_WEIGHT = 4;
+  static final int TOUCH_WEIGHT = 2;
+  static final int NEAR_WEIGHT = 1;
+
+  /** A penalty of a broken rule, in lightest steps: beyond any gain that a step could bring. */
+  private static final int HARD_STEPS = 48;
+
+  private static final int UNITS_OF_STEP = 1 << 14;
+
+  final double spreadPoints;
+  final double[] balancePoints;
+  final double seamContrastPoints;
+  final double innerContrastPoints;
+  final double copyPoints;
+  final double leewayPoints;
+  final double keepPoints;
+  final double unitsPerPoint;
+  final int hardCost;
+  final int stepCost;
+
+  CostScale(Blanket blanket, Targets targets, Optional<Sequences> earlier) {
+    Preferences prefer = blanket.brief().prefer();
+    double weights = 0;
+    for (Part part : Part.values()) {
+      if (part != Part.KEEP || earlier.isPresent()) {
+        weights += prefer.weight(part);
+      }
+    }
+    double pointsOfWeight = weights > 0 ? 100 / weights : 0;
+    double expected = expectedRepeats(blanket.layout(), targets, blanket);
+    spreadPoints = expected > 0 ? prefer.weight(Part.SPREAD) * pointsOfWeight / expected : 0;
+    int layers = targets.pieces().length;
+    balancePoints = new double[layers];
+    for (int layer = 0; layer < layers; layer++) {
+      balancePoints[layer] =
+          prefer.weight(Part.BALANCE)
+              * pointsOfWeight
+              * layerWeight(layer)
+              / (layers + 1.0)
+              / (2.0 * targets.pieces()[layer]);
+    }
+    int seams = blanket.layout().seams().size();
+    long inner = 0;
+    long free = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      inner += blanket.roundCount(piece) - 1;
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        free += blanket.free(piece, round) ? 1 : 0;
+      }
+    }
+    double contrast = prefer.weight(Part.CONTRAST) * pointsOfWeight;
+    double halves = seams > 0 && inner > 0 ? 0.5 : 1;
+    seamContrastPoints = seams > 0 ? contrast * halves / seams : 0;
+    innerContrastPoints = inner > 0 ? contrast * halves / inner : 0;
+    copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.pieceCount();
+    leewayPoints = prefer.weight(Part.LEEWAY) * pointsOfWeight;
+    keepPoints =
+        earlier.isPresent() && free > 0 ? prefer.weight(Part.KEEP) * pointsOfWeight / free : 0;
+    double step = stepPoints();
+    unitsPerPoint = UNITS_OF_STEP / step;
+    stepCost = UNITS_OF_STEP;
+    hardCost = HARD_STEPS * UNITS_OF_STEP;
+  }
+
+  /** The lightest repeat, but not so light that another part's step would be out of proportion. */
+  private double stepPoints() {
+    double others = Math.max(seamContrastPoints, innerContrastPoints);
+    others = Math.max(others, Math.max(copyPoints, keepPoints));
+    for (double points : balancePoints) {
+      others = Math.max(others, points);
+    }
+    double step = Math.max(spreadPoints, others / (spreadPoints > 0 ? 16 : 4));
+    return step > 0 ? step : 1;
+  }
+
+  /** Weight of a layer. */
+  static int layerWeight(int layer) {
+    return layer == 0 ? BORDER_WEIGHT : OTHER_WEIGHT;
+  }
+
+  /** Units of a loss in points. */
+  int units(double points) {
+    return Math.toIntExact(Math.round(points * unitsPerPoint));
+  }
+
+  private static double expectedRepeats(Layout layout, Targets targets, Blanket blanket) {
+    double expected = 0;
+    for (int layer = 0; layer < targets.pieces().length; layer++) {
+      long pieces = targets.pieces()[layer];
+      if (pieces < 2) {
+        continue;
+      }
+      long pairs = 0;
+      for (int count : targets.counts()[layer]) {
+        pairs += (long) count * (count - 1);
+      }
+      long weight =
+          SEAM_WEIGHT * having(blanket, layout.seams(), layer)
+              + TOUCH_WEIGHT * having(blanket, layout.touches(), layer)
+              + NEAR_WEIGHT * having(blanket, layout.near(), layer);
+      expected += (double) layerWeight(layer) * weight * pairs / (pieces * (pieces - 1.0));
+    }
+    return expected;
+  }
+
+  private static long having(Blanket blanket, lozengy.model.layout.Pairs pairs, int layer) {
+    long count = 0;
+    for (int i = 0; i < pairs.size(); i++) {
+      if (blanket.roundCount(pairs.first()[i]) > layer
+          && blanket.roundCount(pairs.second()[i]) > layer) {
+        count++;
+      }
+    }
+    return count;
+  }
+}

@@ -1,0 +1,21 @@
+package lozengy.solver.problem;
+
+/**
+ * The yarns that each slot may take. Slots with the same yarns share one domain.
+ *
+ * @param of domain of each slot
+ * @param yarns yarns of each domain, ascending
+ * @param allows by domain and yarn
+ */
+public record Domains(int[] of, int[][] yarns, boolean[][] allows) {
+
+  /** Whether a slot may take a yarn. */
+  public boolean allows(int slot, int yarn) {
+    return allows[of[slot]][yarn];
+  }
+
+  /** The yarns a slot may take, ascending; not to be changed. */
+  public int[] yarns(int slot) {
+    return yarns[of[slot]];
+  }
+}

@@ -1,0 +1,108 @@
+package lozengy.solver.problem;
+
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+
+/**
+ * A blanket frozen to ints: what the search reads in its loop. The cost of an assignment is what
+ * its score loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for broken
+ * rules; compiled once, immutable by convention, shared by all walkers.
+ *
+ * @param blanket where it comes from
+ * @param yarns how many yarns
+ * @param slots the slots
+ * @param domains what slots may take
+ * @param pairs costs between pieces
+ * @param innerCost cost of two adjacent rounds of one piece by their yarns, symmetric
+ * @param adjacentDiffer whether adjacent rounds of a piece must differ; their repeat's {@code
+ *     hardCost} is in {@code innerCost}
+ * @param allDiffer whether all rounds of a piece must differ, at {@code hardCost} a repeat beyond
+ *     adjacent ones
+ * @param unaryCost cost of a slot's yarn by itself, slot x yarns + yarn; null where there is none
+ * @param targets wanted count by layer x yarns + yarn
+ * @param balanceCost cost of one too many or too few, by layer
+ * @param needs millimetres by slot class and yarn
+ * @param slotClass class of each slot; slots of a class have the same needs and layer
+ * @param stock millimetres of each yarn at hand
+ * @param usable millimetres of each yarn that may be used
+ * @param fixedUse millimetres that joining and edging take
+ * @param leewayCost cost of no leeway at all
+ * @param copyCost cost of each piece whose sequence an earlier piece has
+ * @param copies how many pieces may share a sequence; {@link Integer#MAX_VALUE} for any number
+ * @param hardCost penalty of a broken rule
+ * @param overdrawCost penalty of a millimetre overdrawn
+ * @param stepCost cost of the lightest repeat: the scale of a small step
+ * @param unitsPerPoint units that make a point of the total
+ */
+public record Problem(
+    Blanket blanket,
+    int yarns,
+    Slots slots,
+    Domains domains,
+    PairCosts pairs,
+    int[] innerCost,
+    boolean adjacentDiffer,
+    boolean allDiffer,
+    int[] unaryCost,
+    int[] targets,
+    long[] balanceCost,
+    int[][] needs,
+    int[] slotClass,
+    long[] stock,
+    long[] usable,
+    long[] fixedUse,
+    double leewayCost,
+    long copyCost,
+    int copies,
+    int hardCost,
+    double overdrawCost,
+    int stepCost,
+    double unitsPerPoint) {
+
+  /** Millimetres that a slot takes in a yarn. */
+  public int need(int slot, int yarn) {
+    return needs[slotClass[slot]][yarn];
+  }
+
+  /** The loss for the fullest yarn's leeway, from its use: 0 with 10 % of the use left over. */
+  public long leewayLoss(int yarn, long used) {
+    if (used <= 0) {
+      return 0;
+    }
+    double ratio = 10.0 * (stock[yarn] - used) / used;
+    if (ratio >= 1) {
+      return 0;
+    }
+    return (long) (leewayCost * (1 - Math.max(0, ratio)));
+  }
+
+  /** The penalty of a yarn's use beyond what is usable. */
+  public long overdrawLoss(int yarn, long used) {
+    long over = used - usable[yarn];
+    return over <= 0 ? 0 : hardCost / 4 + (long) (overdrawCost * over);
+  }
+
+  /** Turns an assignment of slots into sequences. */
+  public Sequences sequences(int[] assignment) {
+    Sequences sequences = blanket.open();
+    for (int piece = 0; piece < slots.pieces(); piece++) {
+      int start = slots.pieceStart()[piece];
+      for (int round = 0; round < slots.rounds(piece); round++) {
+        sequences.set(piece, round, assignment[start + round]);
+      }
+    }
+    return sequences;
+  }
+
+  /** Turns sequences into an assignment of slots. */
+  public int[] assignment(Sequences sequences) {
+    int[] assignment = new int[slots.count()];
+    for (int piece = 0; piece < slots.pieces(); piece++) {
+      int start = slots.pieceStart()[piece];
+      for (int round = 0; round < slots.rounds(piece); round++) {
+        assignment[start + round] = sequences.yarn(piece, round);
+      }
+    }
+    return assignment;
+  }
+}

@@ -1,0 +1,208 @@
+package lozengy.solver.problem;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Rules;
+import lozengy.model.score.Targets;
+
+/** Freezes a blanket to a {@link Problem}. O(slots x yarns + pairs) time and memory. */
+public final class ProblemCompiler {
+
+  private final Blanket blanket;
+  private final Optional<Sequences> earlier;
+  private final Targets targets;
+  private final CostScale scale;
+  private final int yarns;
+  private final Slots slots;
+
+  private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
+    this.blanket = blanket;
+    this.earlier = earlier;
+    this.targets = Targets.of(blanket);
+    this.scale = new CostScale(blanket, targets, earlier);
+    this.yarns = blanket.yarnCount();
+    this.slots = slots(blanket);
+  }
+
+  /**
+   * Freezes a blanket.
+   *
+   * @param blanket the blanket
+   * @param earlier sequences to stay close to, where re-solving
+   */
+  public static Problem compile(Blanket blanket, Optional<Sequences> earlier) {
+    return new ProblemCompiler(blanket, earlier).compile();
+  }
+
+  private Problem compile() {
+    Rules rules = blanket.brief().rules();
+    int[] slotClass = new int[slots.count()];
+    int[][] needs = needs(slotClass);
+    long[] balanceCost = new long[scale.balancePoints.length];
+    for (int layer = 0; layer < balanceCost.length; layer++) {
+      balanceCost[layer] = scale.units(scale.balancePoints[layer]);
+    }
+    long[] stock = new long[yarns];
+    long[] usable = new long[yarns];
+    long[] fixedUse = new long[yarns];
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      stock[yarn] = blanket.stockMillimetres(yarn);
+      usable[yarn] = blanket.usableMillimetres(yarn);
+      fixedUse[yarn] = blanket.fixedUseMillimetres(yarn);
+    }
+    return new Problem(
+        blanket,
+        yarns,
+        slots,
+        domains(),
+        new PairCostsCompiler(blanket, slots, scale).compile(),
+        innerCost(rules),
+        rules.withinPiece() != Rules.WithinPiece.FREE,
+        rules.withinPiece() == Rules.WithinPiece.ALL_DIFFER,
+        unaryCost(),
+        flat(targets.counts()),
+        balanceCost,
+        needs,
+        slotClass,
+        stock,
+        usable,
+        fixedUse,
+        scale.leewayPoints * scale.unitsPerPoint,
+        scale.units(scale.copyPoints),
+        rules.copies().orElse(Integer.MAX_VALUE),
+        scale.hardCost,
+        scale.stepCost / 100.0,
+        scale.stepCost,
+        scale.unitsPerPoint);
+  }
+
+  private static Slots slots(Blanket blanket) {
+    int pieces = blanket.pieceCount();
+    int[] start = new int[pieces + 1];
+    for (int piece = 0; piece < pieces; piece++) {
+      start[piece + 1] = start[piece] + blanket.roundCount(piece);
+    }
+    int count = start[pieces];
+    int[] piece = new int[count];
+    int[] layer = new int[count];
+    int[] fixed = new int[count];
+    int[] free = new int[count];
+    int freeCount = 0;
+    for (int p = 0; p < pieces; p++) {
+      for (int slot = start[p]; slot < start[p + 1]; slot++) {
+        int round = slot - start[p];
+        piece[slot] = p;
+        layer[slot] = start[p + 1] - 1 - slot;
+        fixed[slot] = blanket.locked(p, round);
+        if (blanket.free(p, round)) {
+          free[freeCount++] = slot;
+        }
+      }
+    }
+    return new Slots(count, start, piece, layer, Arrays.copyOf(free, freeCount), fixed);
+  }
+
+  private Domains domains() {
+    Map<List<Integer>, Integer> known = new HashMap<>();
+    List<int[]> yarnLists = new ArrayList<>();
+    int[] of = new int[slots.count()];
+    for (int slot = 0; slot < slots.count(); slot++) {
+      List<Integer> allowed = allowed(slot);
+      Integer domain = known.get(allowed);
+      if (domain == null) {
+        domain = yarnLists.size();
+        known.put(allowed, domain);
+        yarnLists.add(allowed.stream().mapToInt(Integer::intValue).toArray());
+      }
+      of[slot] = domain;
+    }
+    boolean[][] allows = new boolean[yarnLists.size()][yarns];
+    for (int domain = 0; domain < allows.length; domain++) {
+      for (int yarn : yarnLists.get(domain)) {
+        allows[domain][yarn] = true;
+      }
+    }
+    return new Domains(of, yarnLists.toArray(int[][]::new), allows);
+  }
+
+  private List<Integer> allowed(int slot) {
+    int piece = slots.piece()[slot];
+    int round = slot - slots.pieceStart()[piece];
+    if (slots.fixedYarn()[slot] != Sequences.OPEN) {
+      return List.of(slots.fixedYarn()[slot]);
+    }
+    List<Integer> allowed = new ArrayList<>();
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      if (blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn)) {
+        allowed.add(yarn);
+      }
+    }
+    return allowed;
+  }
+
+  private int[][] needs(int[] slotClass) {
+    Map<Integer, Integer> known = new HashMap<>();
+    List<int[]> needs = new ArrayList<>();
+    for (int slot = 0; slot < slots.count(); slot++) {
+      int piece = slots.piece()[slot];
+      int round = slot - slots.pieceStart()[piece];
+      int key = blanket.kind(piece).ordinal() * 1024 + round;
+      Integer found = known.get(key);
+      if (found == null) {
+        int[] need = new int[yarns];
+        for (int yarn = 0; yarn < yarns; yarn++) {
+          need[yarn] = Math.toIntExact(blanket.needMillimetres(blanket.kind(piece), round, yarn));
+        }
+        found = needs.size();
+        known.put(key, found);
+        needs.add(need);
+      }
+      slotClass[slot] = found;
+    }
+    return needs.toArray(int[][]::new);
+  }
+
+  private int[] innerCost(Rules rules) {
+    int[] cost = new int[yarns * yarns];
+    boolean differ = rules.withinPiece() != Rules.WithinPiece.FREE;
+    for (int a = 0; a < yarns; a++) {
+      for (int b = 0; b < yarns; b++) {
+        double contrast = Math.min(1, blanket.difference(a, b) / 40);
+        cost[a * yarns + b] =
+            scale.units(scale.innerContrastPoints * (1 - contrast))
+                + (differ && a == b ? scale.hardCost : 0);
+      }
+    }
+    return cost;
+  }
+
+  private int[] unaryCost() {
+    if (earlier.isEmpty() || scale.keepPoints == 0) {
+      return null;
+    }
+    int[] cost = new int[slots.count() * yarns];
+    int changed = scale.units(scale.keepPoints);
+    for (int slot : slots.free()) {
+      int piece = slots.piece()[slot];
+      int before = earlier.get().yarn(piece, slot - slots.pieceStart()[piece]);
+      for (int yarn = 0; yarn < yarns; yarn++) {
+        cost[slot * yarns + yarn] = yarn == before ? 0 : changed;
+      }
+    }
+    return cost;
+  }
+
+  private int[] flat(int[][] byLayer) {
+    int[] flat = new int[byLayer.length * yarns];
+    for (int layer = 0; layer < byLayer.length; layer++) {
+      System.arraycopy(byLayer[layer], 0, flat, layer * yarns, yarns);
+    }
+    return flat;
+  }
+}

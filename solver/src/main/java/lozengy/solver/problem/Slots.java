@@ -1,0 +1,30 @@
+package lozengy.solver.problem;
+
+/**
+ * The rounds of all pieces as one row of slots: piece by piece, centre first.
+ *
+ * @param count how many slots
+ * @param pieceStart first slot of each piece, and the count at the end
+ * @param piece piece of each slot
+ * @param layer layer of each slot, 0 the border
+ * @param free slots whose yarn may change, ascending
+ * @param fixedYarn yarn of a slot that may not change, or -1
+ */
+public record Slots(
+    int count, int[] pieceStart, int[] piece, int[] layer, int[] free, int[] fixedYarn) {
+
+  /** How many pieces. */
+  public int pieces() {
+    return pieceStart.length - 1;
+  }
+
+  /** The border slot of a piece. */
+  public int border(int piece) {
+    return pieceStart[piece + 1] - 1;
+  }
+
+  /** How many rounds a piece has. */
+  public int rounds(int piece) {
+    return pieceStart[piece + 1] - pieceStart[piece];
+  }
+}

@@ -1,0 +1,208 @@
+package lozengy.solver.search;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Problem;
+
+/**
+ * Decides how often each yarn serves each group of like slots, places left out: by annealing of
+ * what counts alone cost, which are balance, leeway and overdrawn yarns. At tight stock this
+ * settles in thousands of steps what the search among places would hardly find.
+ */
+final class CountPlan {
+
+  private static final int STEPS_PER_CELL = 400;
+  private static final int MOST_STEPS = 400_000;
+
+  private final Problem problem;
+  private final Draws draws;
+  private final int yarns;
+  private final List<int[]> groups;
+  private final int[][] counts;
+  private final int[] surplus;
+  private final StockUse stock;
+  private final int[] assignment;
+
+  CountPlan(Problem problem, Draws draws) {
+    this.problem = problem;
+    this.draws = draws;
+    this.yarns = problem.yarns();
+    this.groups = groups(problem);
+    this.counts = new int[groups.size()][yarns];
+    this.surplus = new int[problem.targets().length];
+    this.stock = new StockUse(problem);
+    this.assignment = new int[problem.slots().count()];
+  }
+
+  /** Groups of free slots with the same needs, layer and domain. */
+  private static List<int[]> groups(Problem problem) {
+    Map<Long, List<Integer>> groups = new LinkedHashMap<>();
+    for (int slot : problem.slots().free()) {
+      long key = (long) problem.slotClass()[slot] << 32 | problem.domains().of()[slot];
+      groups.computeIfAbsent(key, k -> new ArrayList<>()).add(slot);
+    }
+    return groups.values().stream()
+        .map(slots -> slots.stream().mapToInt(Integer::intValue).toArray())
+        .toList();
+  }
+
+  /**
+   * Plans the counts and deals them at random to the slots of each group.
+   *
+   * @return an assignment of all slots
+   */
+  int[] deal() {
+    for (int slot = 0; slot < assignment.length; slot++) {
+      assignment[slot] = problem.slots().fixedYarn()[slot];
+    }
+    dealByTarget();
+    recount();
+    anneal();
+    for (int group = 0; group < groups.size(); group++) {
+      dealGroup(groups.get(group), counts[group]);
+    }
+    return assignment;
+  }
+
+  /** A first deal: each slot takes the yarn of its domain that its layer lacks most. */
+  private void dealByTarget() {
+    for (int i = 0; i < surplus.length; i++) {
+      surplus[i] = -problem.targets()[i];
+    }
+    int[] layer = problem.slots().layer();
+    for (int slot = 0; slot < assignment.length; slot++) {
+      if (assignment[slot] != Sequences.OPEN) {
+        surplus[layer[slot] * yarns + assignment[slot]]++;
+      }
+    }
+    for (int[] group : groups) {
+      for (int slot : group) {
+        int row = layer[slot] * yarns;
+        int[] domain = problem.domains().yarns(slot);
+        int best = domain[draws.below(domain.length)];
+        for (int yarn : domain) {
+          if (surplus[row + yarn] < surplus[row + best]) {
+            best = yarn;
+          }
+        }
+        assignment[slot] = best;
+        surplus[row + best]++;
+      }
+    }
+  }
+
+  private void recount() {
+    for (int group = 0; group < groups.size(); group++) {
+      for (int slot : groups.get(group)) {
+        counts[group][assignment[slot]]++;
+      }
+    }
+    stock.reset(assignment);
+  }
+
+  private void anneal() {
+    int cells = 0;
+    for (int[] group : groups) {
+      cells += problem.domains().yarns(group[0]).length;
+    }
+    int steps = Math.min(MOST_STEPS, cells * STEPS_PER_CELL);
+    double hot = problem.hardCost();
+    double cold = problem.stepCost() / 50.0;
+    double ratio = StrictMath.pow(cold / hot, 1.0 / Math.max(1, steps));
+    double temperature = hot;
+    for (int step = 0; step < steps || stock.overdrawn() > 0 && step < 8 * steps; step++) {
+      temperature = Math.max(cold, temperature * ratio);
+      if (draws.below(2) == 0) {
+        shift(temperature);
+      } else {
+        trade(temperature);
+      }
+    }
+  }
+
+  /** Moves one slot of a group from one yarn to another. */
+  private void shift(double temperature) {
+    int group = draws.below(groups.size());
+    int slot = groups.get(group)[0];
+    int[] domain = problem.domains().yarns(slot);
+    int from = domain[draws.below(domain.length)];
+    int to = domain[draws.below(domain.length)];
+    if (from == to || counts[group][from] == 0) {
+      return;
+    }
+    long told = balance(slot, from, to);
+    int less = problem.need(slot, from);
+    int more = problem.need(slot, to);
+    told += stock.change(from, less, to, more);
+    if (told <= temperature * draws.exponential()) {
+      stock.apply(from, less, to, more);
+      move(group, slot, from, to);
+    }
+  }
+
+  /** Moves a slot of one group from one yarn to another, and a slot of another group back. */
+  private void trade(double temperature) {
+    int groupA = draws.below(groups.size());
+    int groupB = draws.below(groups.size());
+    int slotA = groups.get(groupA)[0];
+    int slotB = groups.get(groupB)[0];
+    int[] domain = problem.domains().yarns(slotA);
+    int a = domain[draws.below(domain.length)];
+    int b = domain[draws.below(domain.length)];
+    boolean possible =
+        groupA != groupB
+            && a != b
+            && counts[groupA][a] > 0
+            && counts[groupB][b] > 0
+            && problem.domains().allows(slotB, a);
+    if (!possible) {
+      return;
+    }
+    long told = 0;
+    if (problem.slots().layer()[slotA] != problem.slots().layer()[slotB]) {
+      told = balance(slotA, a, b) + balance(slotB, b, a);
+    }
+    int less = problem.need(slotA, a) - problem.need(slotB, a);
+    int more = problem.need(slotA, b) - problem.need(slotB, b);
+    told += stock.change(a, less, b, more);
+    if (told <= temperature * draws.exponential()) {
+      stock.apply(a, less, b, more);
+      move(groupA, slotA, a, b);
+      move(groupB, slotB, b, a);
+    }
+  }
+
+  private void move(int group, int slot, int from, int to) {
+    counts[group][from]--;
+    counts[group][to]++;
+    int row = problem.slots().layer()[slot] * yarns;
+    surplus[row + from]--;
+    surplus[row + to]++;
+  }
+
+  private long balance(int slot, int from, int to) {
+    int layer = problem.slots().layer()[slot];
+    int row = layer * yarns;
+    int steps = (surplus[row + from] > 0 ? -1 : 1) + (surplus[row + to] >= 0 ? 1 : -1);
+    return steps * problem.balanceCost()[layer];
+  }
+
+  private void dealGroup(int[] group, int[] count) {
+    int[] slots = group.clone();
+    for (int i = slots.length - 1; i > 0; i--) {
+      int j = draws.below(i + 1);
+      int swap = slots[i];
+      slots[i] = slots[j];
+      slots[j] = swap;
+    }
+    int next = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      for (int i = 0; i < count[yarn]; i++) {
+        assignment[slots[next++]] = yarn;
+      }
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package lozengy.solver.search;
+
+import java.util.SplittableRandom;
+
+/** Random draws of one walker, the same on every machine for one seed. */
+final class Draws {
+
+  private static final int LEVELS = 1 << 16;
+
+  /** -ln(u) for u in (0, 1), by sixteen random bits; StrictMath, so the same everywhere. */
+  private static final double[] MINUS_LOG = new double[LEVELS];
+
+  static {
+    for (int i = 0; i < LEVELS; i++) {
+      MINUS_LOG[i] = -StrictMath.log((i + 0.5) / LEVELS);
+    }
+  }
+
+  private final SplittableRandom random;
+
+  Draws(long seed) {
+    random = new SplittableRandom(seed);
+  }
+
+  /**
+   * A whole number from 0 to {@code bound - 1}; the bias, below bound / 2^32, does not matter here.
+   */
+  int below(int bound) {
+    return (int) ((random.nextLong() >>> 32) * bound >>> 32);
+  }
+
+  /**
+   * An exponentially distributed number with mean 1: Metropolis' threshold over the temperature.
+   */
+  double exponential() {
+    return MINUS_LOG[(int) (random.nextLong() >>> 48)];
+  }
+}

@@ -1,0 +1,224 @@
+package lozengy.solver.search;
+
+import java.util.Arrays;
+import lozengy.model.layout.PieceKind;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.Slots;
+
+/**
+ * The moves of the search. Each draws a neighbour of the state, tells its cost, and makes it if the
+ * cost is within a threshold. No move allocates.
+ */
+final class Moves {
+
+  /** A Kempe chain longer than this is given up: it would change half the blanket. */
+  private static final int LONGEST_CHAIN = 64;
+
+  private final Problem problem;
+  private final State state;
+  private final Draws draws;
+  private final Slots slots;
+  private final int[] free;
+  private final int[][] freeOfLayer;
+  private final int[][] freePieces;
+  private final int[] kindOfPiece;
+  private final int[] freeBorders;
+  private final int[] chain = new int[LONGEST_CHAIN];
+  private final boolean[] inChain;
+
+  Moves(State state, Draws draws) {
+    this.problem = state.problem;
+    this.state = state;
+    this.draws = draws;
+    this.slots = problem.slots();
+    this.free = slots.free();
+    this.freeOfLayer = new int[problem.balanceCost().length][];
+    for (int layer = 0; layer < freeOfLayer.length; layer++) {
+      int wanted = layer;
+      freeOfLayer[layer] =
+          Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
+    }
+    this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
+    this.kindOfPiece = new int[slots.pieces()];
+    this.freePieces = new int[PieceKind.values().length][];
+    for (int piece = 0; piece < kindOfPiece.length; piece++) {
+      kindOfPiece[piece] = problem.blanket().kind(piece).ordinal();
+    }
+    for (int kind = 0; kind < freePieces.length; kind++) {
+      int wanted = kind;
+      freePieces[kind] =
+          java.util.stream.IntStream.range(0, slots.pieces())
+              .filter(piece -> kindOfPiece[piece] == wanted && allFree(piece))
+              .toArray();
+    }
+    this.inChain = new boolean[slots.count()];
+  }
+
+  private boolean allFree(int piece) {
+    for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
+      if (!state.free(slot)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Gives a random slot a random other yarn. */
+  void change(double temperature) {
+    int slot = free[draws.below(free.length)];
+    int[] domain = problem.domains().yarns(slot);
+    int to = domain[draws.below(domain.length)];
+    if (to == state.yarn[slot]) {
+      return;
+    }
+    long most = (long) (temperature * draws.exponential());
+    long told = state.change(slot, to, most);
+    if (told <= most) {
+      state.apply(slot, to);
+      state.addCost(told);
+    }
+  }
+
+  /** Exchanges the yarns of two slots of one layer. */
+  void exchange(double temperature) {
+    int slotA = free[draws.below(free.length)];
+    int[] like = freeOfLayer[slots.layer()[slotA]];
+    exchange(slotA, like[draws.below(like.length)], temperature);
+  }
+
+  /** Exchanges the yarns of two slots of any layers: shifts counts and stock by little. */
+  void exchangeAcross(double temperature) {
+    exchange(free[draws.below(free.length)], free[draws.below(free.length)], temperature);
+  }
+
+  /** Exchanges the yarns of two rounds of one piece. */
+  void exchangeWithin(double temperature) {
+    int slotA = free[draws.below(free.length)];
+    int piece = slots.piece()[slotA];
+    int start = slots.pieceStart()[piece];
+    int slotB = start + draws.below(slots.rounds(piece));
+    if (state.free(slotB)) {
+      exchange(slotA, slotB, temperature);
+    }
+  }
+
+  private void exchange(int slotA, int slotB, double temperature) {
+    int a = state.yarn[slotA];
+    int b = state.yarn[slotB];
+    if (a == b || !problem.domains().allows(slotA, b) || !problem.domains().allows(slotB, a)) {
+      return;
+    }
+    long most = (long) (temperature * draws.exponential());
+    long told = state.exchange(slotA, slotB, most);
+    if (told <= most) {
+      state.apply(slotA, b);
+      state.apply(slotB, a);
+      state.addCost(told);
+    }
+  }
+
+  /** Exchanges the sequences of two pieces of one kind. */
+  void exchangeSequences(double temperature) {
+    int pieceA = slots.piece()[free[draws.below(free.length)]];
+    int[] like = freePieces[kindOfPiece[pieceA]];
+    if (like.length < 2 || !allFree(pieceA)) {
+      return;
+    }
+    int pieceB = like[draws.below(like.length)];
+    if (pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
+      return;
+    }
+    long most = (long) (temperature * draws.exponential());
+    long told = state.exchangeSequences(pieceA, pieceB);
+    if (told <= most) {
+      int slotB = slots.pieceStart()[pieceB];
+      int end = slots.pieceStart()[pieceA + 1];
+      for (int slotA = slots.pieceStart()[pieceA]; slotA < end; slotA++, slotB++) {
+        int a = state.yarn[slotA];
+        state.apply(slotA, state.yarn[slotB]);
+        state.apply(slotB, a);
+      }
+      state.addCost(told);
+    }
+  }
+
+  private boolean domainsAllowExchange(int pieceA, int pieceB) {
+    int slotB = slots.pieceStart()[pieceB];
+    int end = slots.pieceStart()[pieceA + 1];
+    for (int slotA = slots.pieceStart()[pieceA]; slotA < end; slotA++, slotB++) {
+      if (!problem.domains().allows(slotA, state.yarn[slotB])
+          || !problem.domains().allows(slotB, state.yarn[slotA])) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Exchanges two yarns along a Kempe chain of borders: the pieces with either yarn that hang
+   * together by seams, so that no repeat on a seam comes of it.
+   */
+  void kempe(double temperature) {
+    if (freeBorders.length == 0) {
+      return;
+    }
+    int seed = freeBorders[draws.below(freeBorders.length)];
+    int a = state.yarn[seed];
+    int[] domain = problem.domains().yarns(seed);
+    int b = domain[draws.below(domain.length)];
+    if (a == b) {
+      return;
+    }
+    int length = chain(seed, a, b);
+    if (length < 2) {
+      return;
+    }
+    long most = (long) (temperature * draws.exponential());
+    long told = 0;
+    for (int i = 0; i < length; i++) {
+      int slot = chain[i];
+      int to = state.yarn[slot] == a ? b : a;
+      told += state.change(slot, to, Long.MAX_VALUE / 2);
+      state.apply(slot, to);
+    }
+    if (told <= most) {
+      state.addCost(told);
+      return;
+    }
+    for (int i = length - 1; i >= 0; i--) {
+      int slot = chain[i];
+      state.apply(slot, state.yarn[slot] == a ? b : a);
+    }
+  }
+
+  /** Collects a chain; its length, or 0 if it is too long or meets a slot that may not change. */
+  private int chain(int seed, int a, int b) {
+    int[] seamStart = problem.pairs().seamStart();
+    int[] seamSlot = problem.pairs().seamSlot();
+    int length = 0;
+    chain[length++] = seed;
+    inChain[seed] = true;
+    boolean possible = true;
+    for (int next = 0; next < length && possible; next++) {
+      int slot = chain[next];
+      for (int i = seamStart[slot]; i < seamStart[slot + 1] && possible; i++) {
+        int other = seamSlot[i];
+        int otherYarn = state.yarn[other];
+        if (inChain[other] || otherYarn != a && otherYarn != b) {
+          continue;
+        }
+        int to = otherYarn == a ? b : a;
+        possible =
+            length < LONGEST_CHAIN && state.free(other) && problem.domains().allows(other, to);
+        if (possible) {
+          chain[length++] = other;
+          inChain[other] = true;
+        }
+      }
+    }
+    for (int i = 0; i < length; i++) {
+      inChain[chain[i]] = false;
+    }
+    return possible ? length : 0;
+  }
+}

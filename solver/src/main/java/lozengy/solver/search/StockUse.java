@@ -1,0 +1,107 @@
+package lozengy.solver.search;
+
+import lozengy.solver.problem.Problem;
+
+/**
+ * Millimetres used of each yarn, with the penalty of overdrawn yarns and the loss for the yarn with
+ * the least leeway. All telling is O(1), but O(yarns) where the least leeway's own yarn changes.
+ */
+final class StockUse {
+
+  private final Problem problem;
+  private final int yarns;
+  private final long[] used;
+  private final long[] usable;
+  private final long[] leewayLosses;
+  private final boolean leewayMatters;
+  private long leewayLoss;
+  private int overdrawn;
+
+  StockUse(Problem problem) {
+    this.problem = problem;
+    this.yarns = problem.yarns();
+    this.used = new long[yarns];
+    this.usable = problem.usable();
+    this.leewayLosses = new long[yarns];
+    this.leewayMatters = problem.leewayCost() > 0;
+  }
+
+  /** Counts an assignment afresh. */
+  void reset(int[] assignment) {
+    System.arraycopy(problem.fixedUse(), 0, used, 0, yarns);
+    for (int slot = 0; slot < assignment.length; slot++) {
+      used[assignment[slot]] += problem.need(slot, assignment[slot]);
+    }
+    overdrawn = 0;
+    leewayLoss = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      overdrawn += used[yarn] > usable[yarn] ? 1 : 0;
+      leewayLosses[yarn] = problem.leewayLoss(yarn, used[yarn]);
+      leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
+    }
+  }
+
+  /** How many yarns are overdrawn. */
+  int overdrawn() {
+    return overdrawn;
+  }
+
+  /** The most that any change could win back. */
+  long mostToGain() {
+    return overdrawn > 0 ? Long.MAX_VALUE / 4 : leewayLoss;
+  }
+
+  /** What it costs to use {@code less} mm less of one yarn and {@code more} mm more of another. */
+  long change(int yarnLess, long less, int yarnMore, long more) {
+    long usedLess = used[yarnLess] - less;
+    long usedMore = used[yarnMore] + more;
+    long cost = 0;
+    if (overdrawn > 0 || usedMore > usable[yarnMore] || usedLess > usable[yarnLess]) {
+      cost =
+          problem.overdrawLoss(yarnLess, usedLess)
+              - problem.overdrawLoss(yarnLess, used[yarnLess])
+              + problem.overdrawLoss(yarnMore, usedMore)
+              - problem.overdrawLoss(yarnMore, used[yarnMore]);
+    }
+    if (leewayMatters) {
+      cost += leewayAfter(yarnLess, usedLess, yarnMore, usedMore) - leewayLoss;
+    }
+    return cost;
+  }
+
+  /** Makes the change. */
+  void apply(int yarnLess, long less, int yarnMore, long more) {
+    set(yarnLess, used[yarnLess] - less);
+    set(yarnMore, used[yarnMore] + more);
+    if (leewayMatters) {
+      leewayLoss = 0;
+      for (int yarn = 0; yarn < yarns; yarn++) {
+        leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
+      }
+    }
+  }
+
+  private void set(int yarn, long now) {
+    overdrawn += (now > usable[yarn] ? 1 : 0) - (used[yarn] > usable[yarn] ? 1 : 0);
+    used[yarn] = now;
+    if (leewayMatters) {
+      leewayLosses[yarn] = problem.leewayLoss(yarn, now);
+    }
+  }
+
+  private long leewayAfter(int yarnA, long usedA, int yarnB, long usedB) {
+    long after = Math.max(problem.leewayLoss(yarnA, usedA), problem.leewayLoss(yarnB, usedB));
+    if (after >= leewayLoss) {
+      return after;
+    }
+    if (leewayLosses[yarnA] < leewayLoss && leewayLosses[yarnB] < leewayLoss) {
+      return leewayLoss;
+    }
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      if (yarn != yarnA && yarn != yarnB) {
+        after = Math.max(after, leewayLosses[yarn]);
+      }
+    }
+    return after;
+  }
+}

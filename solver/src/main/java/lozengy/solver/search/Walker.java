@@ -1,0 +1,114 @@
+package lozengy.solver.search;
+
+import lozengy.solver.problem.Problem;
+
+/**
+ * One annealing walk: a state, its own random source, and the best valid assignment that it has
+ * met. A walk is made of legs; each cools from one temperature to another over a given number of
+ * moves.
+ */
+final class Walker {
+
+  /** Moves between two changes of temperature. */
+  private static final int STRIDE = 256;
+
+  private final Problem problem;
+  private final State state;
+  private final Moves moves;
+  private final Draws draws;
+  private final int lookEvery;
+  private final int[] best;
+  private long bestCost = Long.MAX_VALUE;
+  private long untilLook;
+  private double hot;
+  private double cold;
+  private long legMoves;
+  private long legDone;
+
+  Walker(Problem problem, long seed) {
+    this.problem = problem;
+    this.draws = new Draws(seed);
+    this.state = new State(problem);
+    this.moves = new Moves(state, draws);
+    this.best = new int[problem.slots().count()];
+    this.lookEvery = Math.max(STRIDE, problem.slots().count() / 2);
+  }
+
+  /** Starts from a fresh deal of counts. */
+  void deal() {
+    state.reset(new CountPlan(problem, draws).deal());
+    look();
+  }
+
+  /** Goes on from an assignment. */
+  void restart(int[] assignment) {
+    state.reset(assignment);
+    look();
+  }
+
+  /** Begins a leg; temperatures in cost units. */
+  void beginLeg(double fromTemperature, double toTemperature, long movesOfLeg) {
+    hot = fromTemperature;
+    cold = toTemperature;
+    legMoves = movesOfLeg;
+    legDone = 0;
+  }
+
+  /** Makes so many moves of the leg. */
+  void walk(long count) {
+    for (long done = 0; done < count; done += STRIDE) {
+      double part = Math.min(1, (double) legDone / legMoves);
+      double temperature = hot * StrictMath.exp(part * StrictMath.log(cold / hot));
+      int stride = (int) Math.min(STRIDE, count - done);
+      for (int i = 0; i < stride; i++) {
+        move(temperature);
+      }
+      legDone += stride;
+      untilLook -= stride;
+      if (untilLook <= 0) {
+        look();
+      }
+    }
+  }
+
+  private void move(double temperature) {
+    int kind = draws.below(64);
+    if (kind < 24) {
+      moves.change(temperature);
+    } else if (kind < 52) {
+      moves.exchange(temperature);
+    } else if (kind < 56) {
+      moves.exchangeAcross(temperature);
+    } else if (kind < 59) {
+      moves.exchangeWithin(temperature);
+    } else if (kind < 63) {
+      moves.exchangeSequences(temperature);
+    } else {
+      moves.kempe(temperature);
+    }
+  }
+
+  /** Keeps the state if it is valid and better than the best so far. */
+  void look() {
+    untilLook = lookEvery;
+    if (state.cost() < bestCost && state.hard() == 0) {
+      bestCost = state.cost();
+      System.arraycopy(state.yarn, 0, best, 0, best.length);
+    }
+  }
+
+  /** Cost of the best valid assignment; {@link Long#MAX_VALUE} while there is none. */
+  long bestCost() {
+    return bestCost;
+  }
+
+  /** The best valid assignment; not to be changed. */
+  int[] best() {
+    return best;
+  }
+
+  /** The state. */
+  State state() {
+    return state;
+  }
+}
