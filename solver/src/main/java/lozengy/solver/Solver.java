@@ -1,13 +1,33 @@
 package lozengy.solver;
 
+import java.util.List;
 import java.util.Optional;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.model.check.Fault;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
+import lozengy.solver.search.Budget;
+import lozengy.solver.search.Search;
 
-/** Solves briefs. */
+/** Solves briefs: root check, start, search, and the check of what comes out. */
 public final class Solver {
 
-  private Solver() {}
+  private final Blanket blanket;
+  private final Optional<Sequences> earlier;
+  private final SolveOptions options;
+  private final Budget budget;
+
+  private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+    this.blanket = blanket;
+    this.earlier = earlier;
+    this.options = options;
+    this.budget = new Budget(options.moves(), options.seconds(), options.stop());
+  }
 
   /**
    * Solves a blanket.
@@ -18,6 +38,46 @@ public final class Solver {
    */
   public static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
-    throw new UnsupportedOperationException("not written yet");
+    return new Solver(blanket, earlier, options).solve();
+  }
+
+  private SolveResult solve() {
+    Problem problem = ProblemCompiler.compile(blanket, earlier);
+    try (Search search =
+        new Search(
+            problem, options.seed(), options.threads(), budget, Long.MIN_VALUE, () -> {})) {
+      search.start();
+      search.improve();
+      int[] best = search.best();
+      if (best == null) {
+        List<Fault> faults = Check.faults(blanket, problem.sequences(search.nearest()));
+        return new SolveResult.Unfinished(faults.stream().map(Fault::words).toList());
+      }
+      return new SolveResult.Found(arrangement(problem.sequences(best)));
+    }
+  }
+
+  private Arrangement arrangement(Sequences sequences) {
+    List<Fault> faults = Check.faults(blanket, sequences);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException(
+          "The search took an arrangement for valid that breaks a rule: " + faults.get(0).words());
+    }
+    Score score = Scorer.score(blanket, sequences, earlier);
+    return new Arrangement(
+        blanket,
+        sequences,
+        earlier,
+        score,
+        Optional.empty(),
+        Optional.of(
+            new Arrangement.Solved(
+                options.seed(),
+                budget.spent(),
+                options.seconds().isPresent()
+                    ? Optional.of(options.seconds().getAsDouble())
+                    : Optional.empty(),
+                Version.text(),
+                "none")));
   }
 }

@@ -4,8 +4,8 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Preferences;
-import lozengy.model.layout.Layout;
 import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 
 /**
@@ -48,7 +48,7 @@ final class CostScale {
       }
     }
     double pointsOfWeight = weights > 0 ? 100 / weights : 0;
-    double expected = expectedRepeats(blanket.layout(), targets, blanket);
+    double expected = Scorer.expectedRepeats(blanket);
     spreadPoints = expected > 0 ? prefer.weight(Part.SPREAD) * pointsOfWeight / expected : 0;
     int layers = targets.pieces().length;
     balancePoints = new double[layers];
@@ -102,36 +102,5 @@ final class CostScale {
   /** Units of a loss in points. */
   int units(double points) {
     return Math.toIntExact(Math.round(points * unitsPerPoint));
-  }
-
-  private static double expectedRepeats(Layout layout, Targets targets, Blanket blanket) {
-    double expected = 0;
-    for (int layer = 0; layer < targets.pieces().length; layer++) {
-      long pieces = targets.pieces()[layer];
-      if (pieces < 2) {
-        continue;
-      }
-      long pairs = 0;
-      for (int count : targets.counts()[layer]) {
-        pairs += (long) count * (count - 1);
-      }
-      long weight =
-          SEAM_WEIGHT * having(blanket, layout.seams(), layer)
-              + TOUCH_WEIGHT * having(blanket, layout.touches(), layer)
-              + NEAR_WEIGHT * having(blanket, layout.near(), layer);
-      expected += (double) layerWeight(layer) * weight * pairs / (pieces * (pieces - 1.0));
-    }
-    return expected;
-  }
-
-  private static long having(Blanket blanket, lozengy.model.layout.Pairs pairs, int layer) {
-    long count = 0;
-    for (int i = 0; i < pairs.size(); i++) {
-      if (blanket.roundCount(pairs.first()[i]) > layer
-          && blanket.roundCount(pairs.second()[i]) > layer) {
-        count++;
-      }
-    }
-    return count;
   }
 }
