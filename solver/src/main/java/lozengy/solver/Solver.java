@@ -44,8 +44,7 @@ public final class Solver {
   private SolveResult solve() {
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     try (Search search =
-        new Search(
-            problem, options.seed(), options.threads(), budget, Long.MIN_VALUE, () -> {})) {
+        new Search(problem, options.seed(), options.threads(), budget, Long.MIN_VALUE, () -> {})) {
       search.start();
       search.improve();
       int[] best = search.best();

@@ -5,8 +5,8 @@ import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 
 /**
- * What a solve may still spend. The only clock of the solver; a budget of moves alone never reads it
- * for a decision.
+ * What a solve may still spend. The only clock of the solver; a budget of moves alone never reads
+ * it for a decision.
  */
 public final class Budget {
 
@@ -63,7 +63,8 @@ public final class Budget {
   }
 
   /**
-   * Moves that may still be made: those left, or as many as fit the seconds left at the speed so far.
+   * Moves that may still be made: those left, or as many as fit the seconds left at the speed so
+   * far.
    *
    * @param fallback the answer where nothing limits, or no speed is known yet
    */

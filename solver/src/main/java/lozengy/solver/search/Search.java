@@ -11,8 +11,8 @@ import java.util.function.Consumer;
 import lozengy.solver.problem.Problem;
 
 /**
- * Several walkers in lockstep: each makes the same number of moves between two meetings, so that the
- * outcome depends on the seed and the moves alone, however many threads carry them.
+ * Several walkers in lockstep: each makes the same number of moves between two meetings, so that
+ * the outcome depends on the seed and the moves alone, however many threads carry them.
  *
  * <p>A first short leg finds a valid assignment; a second uses a part of what is left, a third the
  * rest. Where time is left over, further legs start again from the best of all walkers.
@@ -29,7 +29,9 @@ public final class Search implements AutoCloseable {
 
   private static final double SECOND_LEG_PART = 0.2;
 
-  /** Temperatures, in steps of the lightest repeat: hot enough to rearrange, cold enough to settle. */
+  /**
+   * Temperatures, in steps of the lightest repeat: hot enough to rearrange, cold enough to settle.
+   */
   private static final double HOT = 1.0;
 
   private static final double WARM = 0.5;
