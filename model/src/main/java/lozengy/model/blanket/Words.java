@@ -41,7 +41,7 @@ public final class Words {
         + list(rounds.stream().map(round -> Integer.toString(round + 1)).toList());
   }
 
-  /** A list: {@code a, b and c}; a long one ends in {@code and 12 more}. */
+  /** A list of one or more: {@code a, b and c}; a long one ends in {@code and 12 more}. */
   public static String list(List<String> items) {
     if (items.size() == 1) {
       return items.get(0);

@@ -1,0 +1,194 @@
+package lozengy.model.score;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.BlanketBuilder;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.PieceKind;
+import org.junit.jupiter.api.Test;
+
+class ScorerTest {
+
+  private static BlanketBuilder row(int squares, int rounds) {
+    return BlanketBuilder.straight(squares, 1).motif(PieceKind.SQUARE, rounds);
+  }
+
+  private static Score score(Blanket blanket, String sequences) {
+    return Scorer.score(blanket, BlanketBuilder.sequences(blanket, sequences), Optional.empty());
+  }
+
+  private static double part(Part part, BlanketBuilder builder, String sequences) {
+    return score(builder.build(), sequences).parts().get(part);
+  }
+
+  @Test
+  void balanceWeighsTheBorderTwice() {
+    BlanketBuilder builder = row(4, 2).yarn("A", "A", "#2c2a29").yarn("B", "B", "#b9b57a");
+    assertEquals(100, part(Part.BALANCE, builder, "A,B A,B B,A B,A"));
+    // border 3 and 1 for 2 and 2: 75; centres as wanted
+    assertEquals((2 * 75 + 100) / 3.0, part(Part.BALANCE, builder, "A,B A,B B,B B,A"), 1e-9);
+    assertEquals((2 * 100 + 50) / 3.0, part(Part.BALANCE, builder, "A,B A,B A,A A,A"), 1e-9);
+  }
+
+  @Test
+  void contrastAveragesSeamsAndAdjacentRounds() {
+    BlanketBuilder builder =
+        row(3, 2).yarn("A", "A", "#000000").yarn("B", "B", "#ffffff").yarn("C", "C", "#f4f4f4");
+    Blanket blanket = builder.build();
+    double low = blanket.difference(1, 2) / 40;
+    assertTrue(low > 0.02 && low < 0.1, "white beside nearly white: " + low);
+    assertEquals(100, part(Part.CONTRAST, builder, "A,B B,A A,B"));
+    assertEquals(0, part(Part.CONTRAST, builder, "A,A A,A A,A"));
+    // seams: B-C low, C-A full; rounds: full, low, none
+    double wanted = 100 * ((low + 1) / 2 + (1 + low + 0) / 3) / 2;
+    assertEquals(wanted, part(Part.CONTRAST, builder, "A,B B,C A,A"), 1e-9);
+  }
+
+  @Test
+  void contrastTakesTheOneMeanWhereTheOtherHasNoPairs() {
+    BlanketBuilder noSteps = row(3, 1).yarn("A", "A", "#000000").yarn("B", "B", "#ffffff");
+    assertEquals(50, part(Part.CONTRAST, noSteps, "A B B"), 1e-9);
+    BlanketBuilder noSeams = row(1, 3).yarn("A", "A", "#000000").yarn("B", "B", "#ffffff");
+    assertEquals(50, part(Part.CONTRAST, noSeams, "A,B,B"), 1e-9);
+    BlanketBuilder neither = row(1, 1).yarn("A", "A", "#000000");
+    assertEquals(100, part(Part.CONTRAST, neither, "A"));
+  }
+
+  @Test
+  void varietyCountsDistinctSequences() {
+    BlanketBuilder builder = row(4, 2).yarn("A", "A", "#000000").yarn("B", "B", "#ffffff");
+    assertEquals(100, part(Part.VARIETY, builder, "A,A A,B B,A B,B"));
+    assertEquals(50, part(Part.VARIETY, builder, "A,B A,B B,A A,B"));
+    assertEquals(25, part(Part.VARIETY, builder, "A,B A,B A,B A,B"));
+  }
+
+  @Test
+  void leewayLooksAtTheScarcestYarn() {
+    // four rounds of 1 m: 10 % of 4 m is 0.4 m
+    assertEquals(100, part(Part.LEEWAY, stock(4_400), "A A A A"), 1e-9);
+    assertEquals(100, part(Part.LEEWAY, stock(9_000), "A A A A"), 1e-9);
+    assertEquals(50, part(Part.LEEWAY, stock(4_200), "A A A A"), 1e-9);
+    assertEquals(0, part(Part.LEEWAY, stock(4_000), "A A A A"), 1e-9);
+    assertEquals(0, part(Part.LEEWAY, stock(3_000), "A A A A"), 1e-9);
+    assertEquals(100, part(Part.LEEWAY, stock(0), "B B B B"), 1e-9);
+  }
+
+  @Test
+  void leewayCountsJoiningAndIgnoresWhatIsKeptBack() {
+    // 0.3 m of seams at 10 m a metre: 3 m beside 1 m of round; 4.2 m leave half of 10 %
+    assertEquals(50, part(Part.LEEWAY, stock(4_200).joining("A", 10), "A B B B"), 1e-9);
+    BlanketBuilder keepingBack =
+        stock(4_200).rules(0, lozengy.model.brief.Rules.WithinPiece.FREE, OptionalInt.empty(), 5);
+    assertEquals(50, part(Part.LEEWAY, keepingBack, "A A A A"), 1e-9);
+  }
+
+  private static BlanketBuilder stock(long millimetresOfA) {
+    return row(4, 1).yarn("A", "A", "#000000", millimetresOfA, 1).yarn("B", "B", "#ffffff");
+  }
+
+  @Test
+  void keepCountsRoundsThatWereFreeToChange() {
+    Blanket blanket =
+        row(3, 2)
+            .yarn("A", "A", "#000000")
+            .yarn("B", "B", "#ffffff")
+            .piece("r1c1", PieceState.MADE, "A", "B")
+            .piece("r1c2", PieceState.PLANNED, "A", null)
+            .build();
+    Sequences now = BlanketBuilder.sequences(blanket, "A,B A,A B,A");
+    assertEquals(100, keep(blanket, now, now));
+    // free: the border of r1c2 and both rounds of r1c3; one of the three differs and one was open
+    assertEquals(
+        100 / 3.0, keep(blanket, now, BlanketBuilder.sequences(blanket, "B,A B,B B,~")), 1e-9);
+    Score score = Scorer.score(blanket, now, Optional.empty());
+    assertFalse(score.parts().containsKey(Part.KEEP));
+  }
+
+  @Test
+  void keepIsFullWhereNothingIsFree() {
+    Blanket blanket =
+        row(1, 1).yarn("A", "A", "#000000").piece("r1c1", PieceState.JOINED, "A").build();
+    Sequences now = BlanketBuilder.sequences(blanket, "A");
+    assertEquals(100, keep(blanket, now, blanket.open()));
+  }
+
+  private static double keep(Blanket blanket, Sequences now, Sequences earlier) {
+    return Scorer.score(blanket, now, Optional.of(earlier)).parts().get(Part.KEEP);
+  }
+
+  @Test
+  void totalIsTheWeightedMeanOfThePartsAskedFor() {
+    Map<Part, Double> parts =
+        Map.of(
+            Part.BALANCE, 90.0,
+            Part.SPREAD, 60.0,
+            Part.CONTRAST, 50.0,
+            Part.VARIETY, 100.0,
+            Part.LEEWAY, 20.0);
+    BlanketBuilder builder = row(2, 1).yarn("A", "A", "#000000");
+    assertEquals((3 * 90 + 3 * 60 + 50 + 100 + 20) / 9.0, total(parts, builder), 1e-9);
+    assertEquals(
+        (3 * 90 + 2.5 * 60 + 50 + 20) / 7.5,
+        total(parts, builder.prefer(Map.of(Part.SPREAD, 2.5, Part.VARIETY, 0.0))),
+        1e-9);
+    Map<Part, Double> none =
+        Map.of(
+            Part.BALANCE, 0.0,
+            Part.SPREAD, 0.0,
+            Part.CONTRAST, 0.0,
+            Part.VARIETY, 0.0,
+            Part.LEEWAY, 0.0);
+    // keep still weighs 3, but there is no earlier arrangement
+    assertEquals(100, total(parts, builder.prefer(none)));
+  }
+
+  private static double total(Map<Part, Double> parts, BlanketBuilder builder) {
+    return Score.of(parts, builder.build().brief().prefer()).total();
+  }
+
+  @Test
+  void refusesOpenRoundsAndOtherShapes() {
+    Blanket blanket = row(2, 2).yarn("A", "A", "#000000").build();
+    assertEquals(
+        "r1c2: round 1 has no yarn",
+        assertThrows(IllegalArgumentException.class, () -> score(blanket, "A,A ~,A")).getMessage());
+    Sequences whole = BlanketBuilder.sequences(blanket, "A,A A,A");
+    Optional<Sequences> other = Optional.of(new Sequences(new int[] {2}));
+    assertThrows(IllegalArgumentException.class, () -> Scorer.score(blanket, whole, other));
+  }
+
+  @Test
+  void scoresAHundredThousandPieces() {
+    int across = 250;
+    Blanket blanket =
+        BlanketBuilder.straight(across, 400).saltmarsh().motif(PieceKind.SQUARE, 3).build();
+    Sequences sequences = blanket.open();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < 3; round++) {
+        // each row two yarns further on
+        sequences.set(piece, round, (piece % across + piece / across * 2 + round) % 6);
+      }
+    }
+    assertEquals(100_000, sequences.pieces());
+    Score score = Scorer.score(blanket, sequences, Optional.of(sequences));
+    assertEquals(100.0 * 6 / 100_000, score.parts().get(Part.VARIETY), 1e-12);
+    assertEquals(100, score.parts().get(Part.KEEP));
+    assertEquals(100, score.parts().get(Part.LEEWAY));
+    assertTrue(score.parts().get(Part.BALANCE) > 99.9);
+    // a yarn comes again at offsets (x, y) with x + 2 y a multiple of 6: of those within reach only
+    // at (2, -1), and in every layer a sixth of all joins would be expected
+    double repeats = 248 * 399;
+    double joins = 4 * (249 * 400 + 250 * 399) + 2 * 2 * (249 * 399);
+    joins += 248 * 400 + 250 * 398 + 2 * 248 * 399 + 2 * 249 * 398;
+    assertEquals(100 * (1 - repeats / (joins / 6)), score.parts().get(Part.SPREAD), 0.01);
+    assertEquals(3, WeakSpots.of(blanket, sequences, Optional.empty(), 3).size());
+  }
+}

@@ -1,0 +1,178 @@
+package lozengy.model.score;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.BlanketBuilder;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.PieceKind;
+import org.junit.jupiter.api.Test;
+
+class WeakSpotsTest {
+
+  private static BlanketBuilder only(Part part, BlanketBuilder builder) {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part each : Part.values()) {
+      weights.put(each, each == part ? 1.0 : 0.0);
+    }
+    return builder.prefer(weights);
+  }
+
+  private static List<WeakSpot> spots(BlanketBuilder builder, String sequences) {
+    Blanket blanket = builder.build();
+    return WeakSpots.of(
+        blanket, BlanketBuilder.sequences(blanket, sequences), Optional.empty(), 100);
+  }
+
+  private static List<String> words(List<WeakSpot> spots) {
+    return spots.stream().map(WeakSpot::words).toList();
+  }
+
+  @Test
+  void tellsRepeatsByNearnessAndLayer() {
+    // with a target above 1, so that repeats are expected at all
+    BlanketBuilder builder =
+        BlanketBuilder.onPoint(2, 2)
+            .yarn("MUD", "Tidal mud", "#2c2a29", 9_000, 5)
+            .yarn("SAM", "Samphire", "#5f7f4a")
+            .yarn("HEA", "Heather", "#8d6a9f")
+            .yarn("REE", "Reed", "#b9b57a")
+            .yarn("SND", "Sand", "#d9c9a3")
+            .yarn("BAR", "Barley", "#dccca0")
+            .motif(PieceKind.SQUARE, 3);
+    List<WeakSpot> found =
+        spots(
+            only(Part.SPREAD, builder),
+            "MUD,SAM,REE BAR,HEA,REE SND,SAM,MUD BAR,BAR,HEA SAM,SND,HEA");
+    assertEquals(
+        List.of(
+            "Reed meets Reed at a corner: r1c1, r1c2",
+            "Heather meets Heather at a corner: r3c1, r3c2",
+            "Samphire meets Samphire along a side, one round in from the border: r1c1, r2c1",
+            "Barley comes again two sides away, 2 rounds in from the border: r1c2, r3c1"),
+        words(found));
+    assertEquals(List.of(0, 1), found.get(0).pieces());
+    // border x touch, the same again, round x seam, round x near
+    double point = found.get(3).points();
+    assertEquals(
+        List.of(4L, 4L, 4L, 1L),
+        found.stream().map(spot -> Math.round(spot.points() / point)).toList());
+  }
+
+  @Test
+  void tellsSharesThatAreMissed() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(6, 1)
+            .yarn("MUD", "Tidal mud", "#2c2a29")
+            .yarn("HEA", "Heather", "#8d6a9f")
+            .motif(PieceKind.SQUARE, 2);
+    List<WeakSpot> found =
+        spots(only(Part.BALANCE, builder), "HEA,MUD HEA,MUD HEA,MUD HEA,MUD MUD,MUD MUD,HEA");
+    assertEquals(
+        List.of(
+            "Tidal mud is 2 over its share in the border",
+            "Heather is 2 short of its share in the border",
+            "Tidal mud is 1 short of its share one round in from the border",
+            "Heather is 1 over its share one round in from the border"),
+        words(found));
+    assertEquals(100 * (2.0 / 3) * 2 / 12, found.get(0).points(), 1e-9);
+    assertEquals(List.of(), found.get(0).pieces());
+  }
+
+  @Test
+  void tellsLowContrast() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(2, 1)
+            .yarn("BLA", "Coal", "#000000")
+            .yarn("SND", "Sand", "#d9c9a3")
+            .yarn("BAR", "Barley", "#dccca0")
+            .motif(PieceKind.SQUARE, 2);
+    assertEquals(
+        List.of(
+            "low contrast on the seam of r1c1 and r1c2: Sand beside Barley, 1.7 (CIEDE2000) apart"),
+        words(spots(only(Part.CONTRAST, builder), "BLA,SND BLA,BAR")));
+    List<WeakSpot> within = spots(only(Part.CONTRAST, builder), "BLA,SND BLA,BLA");
+    assertEquals(
+        List.of(
+            "low contrast within r1c2, rounds 1 and 2: Coal beside Coal, 0.0 (CIEDE2000) apart"),
+        words(within));
+    assertEquals(List.of(1), within.get(0).pieces());
+    assertEquals(25, within.get(0).points(), 1e-9);
+  }
+
+  @Test
+  void tellsTheScarcestYarn() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(3, 1)
+            .yarn("MUD", "Tidal mud", "#2c2a29", 2_150, 1)
+            .yarn("REE", "Reed", "#b9b57a", 1_090, 1)
+            .motif(PieceKind.SQUARE, 1);
+    List<WeakSpot> found = spots(only(Part.LEEWAY, builder), "MUD REE MUD");
+    assertEquals(List.of("Tidal mud has only 0.15 m left over"), words(found));
+    assertEquals(25, found.get(0).points(), 1e-9);
+    assertEquals(
+        List.of("Reed is 0.91 m short"), words(spots(only(Part.LEEWAY, builder), "REE REE MUD")));
+  }
+
+  @Test
+  void tellsCopies() {
+    BlanketBuilder builder = BlanketBuilder.straight(4, 1).saltmarsh().motif(PieceKind.SQUARE, 1);
+    List<WeakSpot> found = spots(only(Part.VARIETY, builder), "MUD REE MUD MUD");
+    assertEquals(List.of("r1c1, r1c3 and r1c4 have the same sequence"), words(found));
+    assertEquals(50, found.get(0).points(), 1e-9);
+  }
+
+  @Test
+  void tellsWhatIsChanged() {
+    Blanket blanket =
+        only(Part.KEEP, BlanketBuilder.straight(3, 1).saltmarsh().motif(PieceKind.SQUARE, 2))
+            .piece("r1c1", PieceState.MADE, "MUD", "REE")
+            .build();
+    Sequences now = BlanketBuilder.sequences(blanket, "MUD,REE SAM,MUD BAR,HEA");
+    Sequences earlier = BlanketBuilder.sequences(blanket, "MUD,REE BAR,MUD SAM,SND");
+    List<WeakSpot> found = WeakSpots.of(blanket, now, Optional.of(earlier), 9);
+    assertEquals(
+        List.of("r1c3 is changed in 2 rounds", "r1c2 is changed in 1 round"), words(found));
+    assertEquals(50, found.get(0).points(), 1e-9);
+  }
+
+  @Test
+  void choosesTheWorstOfEachPartBeforeASecondOfAny() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(4, 4)
+            .yarn("MUD", "Tidal mud", "#2c2a29", 8_700, 1)
+            .yarn("REE", "Reed", "#b9b57a")
+            .motif(PieceKind.SQUARE, 1);
+    String halves = "MUD MUD MUD MUD MUD MUD MUD MUD REE REE REE REE REE REE REE REE";
+    List<WeakSpot> all = spots(builder, halves);
+    Blanket blanket = builder.build();
+    Sequences sequences = BlanketBuilder.sequences(blanket, halves);
+    // balance alone is full
+    List<WeakSpot> four = WeakSpots.of(blanket, sequences, Optional.empty(), 4);
+    assertEquals(4, four.size());
+    assertTrue(any(four, "have the same sequence"));
+    assertTrue(any(four, "Tidal mud has only 0.70 m left over"));
+    assertTrue(any(four, "meets"));
+    assertTrue(any(four, "low contrast"));
+    assertEquals(costliestFirst(four), four);
+    assertEquals(costliestFirst(all), all);
+    // the fourth costs less than some that are left out for it
+    assertTrue(four.get(3).points() < all.get(3).points());
+    assertEquals(List.of(), WeakSpots.of(blanket, sequences, Optional.empty(), 0));
+  }
+
+  private static List<WeakSpot> costliestFirst(List<WeakSpot> spots) {
+    return spots.stream().sorted(Comparator.comparingDouble(WeakSpot::points).reversed()).toList();
+  }
+
+  private static boolean any(List<WeakSpot> spots, String words) {
+    return spots.stream().anyMatch(spot -> spot.words().contains(words));
+  }
+}
