@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,11 +22,13 @@ public final class BriefMistakes {
 
   private final Brief brief;
   private final Predicate<String> doubted;
+  private final List<String> codes;
   private final List<Mistake> mistakes = new ArrayList<>();
 
   private BriefMistakes(Brief brief, Predicate<String> doubted) {
     this.brief = brief;
     this.doubted = doubted;
+    this.codes = codes(brief, doubted);
   }
 
   /**
@@ -54,7 +57,7 @@ public final class BriefMistakes {
     found.judgeYarns();
     found.judgeUse("joining", brief.joining());
     found.judgeUse("edging", brief.edging());
-    found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown));
+    found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown, found.codes));
     return found.mistakes;
   }
 
@@ -146,16 +149,27 @@ public final class BriefMistakes {
   }
 
   private void judgeUse(String name, Optional<YarnUse> use) {
-    if (use.isPresent() && !doubted.test(name)) {
-      unknownCode(brief, use.get().yarn(), name + ".yarn", doubted).ifPresent(mistakes::add);
+    if (use.isPresent() && !doubted.test(name + ".yarn")) {
+      unknownCode(use.get().yarn(), name + ".yarn", codes).ifPresent(mistakes::add);
     }
   }
 
-  /** The mistake of a code that no yarn has; empty if one has it, or may have. */
-  static Optional<Mistake> unknownCode(
-      Brief brief, String code, String path, Predicate<String> doubted) {
-    List<String> codes = brief.yarns().stream().map(Yarn::code).toList();
-    if (codes.contains(code) || doubted.test("yarns")) {
+  /** The yarns' codes; empty where the code of one is doubted, so that any may be right. */
+  private static List<String> codes(Brief brief, Predicate<String> doubted) {
+    boolean known = !doubted.test("yarns[0].code");
+    for (int i = 1; i < brief.yarns().size(); i++) {
+      known &= !doubted.test("yarns[" + i + "].code");
+    }
+    return known ? brief.yarns().stream().map(Yarn::code).toList() : List.of();
+  }
+
+  /**
+   * The mistake of a code that no yarn has.
+   *
+   * @param codes all codes; empty where any may be right
+   */
+  static Optional<Mistake> unknownCode(String code, String path, Collection<String> codes) {
+    if (codes.isEmpty() || codes.contains(code)) {
       return Optional.empty();
     }
     String remedy =

@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,7 +18,7 @@ final class PieceMistakes {
   private final Brief brief;
   private final Predicate<String> doubted;
   private final Layout layout;
-  private final Set<String> codes = new HashSet<>();
+  private final Set<String> codes;
 
   /** By piece and round, the first code held and the note that holds it. */
   private final String[][] held;
@@ -25,26 +26,28 @@ final class PieceMistakes {
   private final int[][] heldBy;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private PieceMistakes(Brief brief, Predicate<String> doubted, Layout layout) {
+  private PieceMistakes(Brief brief, Predicate<String> doubted, Layout layout, List<String> codes) {
     this.brief = brief;
     this.doubted = doubted;
     this.layout = layout;
     int pieces = layout.places().size();
     this.held = new String[pieces][];
     this.heldBy = new int[pieces][];
-    brief.yarns().forEach(yarn -> codes.add(yarn.code()));
+    this.codes = new LinkedHashSet<>(codes);
   }
 
   /**
    * Finds the mistakes; O(pieces + what the notes say).
    *
    * @param layoutKnown whether the layout can be laid out
+   * @param codes the yarns' codes; empty where any may be right
    */
-  static List<Mistake> of(Brief brief, Predicate<String> doubted, boolean layoutKnown) {
+  static List<Mistake> of(
+      Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
     if (brief.pieces().isEmpty() || !layoutKnown) {
       return List.of();
     }
-    PieceMistakes judged = new PieceMistakes(brief, doubted, Layout.of(brief.layout()));
+    PieceMistakes judged = new PieceMistakes(brief, doubted, Layout.of(brief.layout()), codes);
     for (int i = 0; i < brief.pieces().size(); i++) {
       judged.judgeNote(i);
     }
@@ -87,16 +90,13 @@ final class PieceMistakes {
       String at = path + ".rounds[" + round + "]";
       note.rounds()
           .get(round)
-          .filter(code -> !codes.contains(code))
-          .flatMap(code -> BriefMistakes.unknownCode(brief, code, at, doubted))
+          .flatMap(code -> BriefMistakes.unknownCode(code, at, codes))
           .ifPresent(mistakes::add);
     }
     int position = 0;
     for (String code : note.not()) {
       String at = note.not().size() == 1 ? path + ".not" : path + ".not[" + position + "]";
-      if (!codes.contains(code)) {
-        BriefMistakes.unknownCode(brief, code, at, doubted).ifPresent(mistakes::add);
-      }
+      BriefMistakes.unknownCode(code, at, codes).ifPresent(mistakes::add);
       position++;
     }
   }

@@ -22,6 +22,8 @@ final class RulesReader {
   private static final Map<String, WithinPiece> WITHIN_PIECE =
       Words.meanings(WithinPiece.values(), WithinPiece::word);
 
+  private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
+
   private RulesReader() {}
 
   static ToneLimits tones(Fields brief) {
@@ -67,7 +69,7 @@ final class RulesReader {
         of.need("metres-per-metre", "metres-per-metre: 3.5")
             .flatMap(m -> m.number(Range.of(0, 1000, "metres of yarn per metre")));
     of.tellUnknown();
-    return yarn.flatMap(code -> metres.map(m -> new YarnUse(code, m.doubleValue())));
+    return yarn.map(code -> new YarnUse(code, metres.map(BigDecimal::doubleValue).orElse(0.0)));
   }
 
   static Rules rules(Fields brief) {
@@ -100,7 +102,7 @@ final class RulesReader {
       return OptionalInt.empty();
     }
     return located
-        .number(Range.whole(1, 1_000_000, "pieces, or free"))
+        .number(COPIES, "Give " + COPIES.words() + ", or write free")
         .map(number -> OptionalInt.of(number.intValueExact()))
         .orElse(OptionalInt.empty());
   }

@@ -73,12 +73,15 @@ final class YarnReader {
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
     of.tellUnknown();
     if (balls.isEmpty() && left.isEmpty()) {
-      located.wrong(
-          "The yarn does not say what is at hand of it", "Add balls: 2, or left: 85 g, or both");
+      of.lacks(
+          "balls",
+          "The yarn does not say what is at hand of it",
+          "Add balls: 2, or left: 85 g, or both");
     }
     boolean needsBall = ballCount > 0 || leftAmount.orElse(null) instanceof YarnAmount.Weight;
     if (needsBall && putUp.isEmpty()) {
-      located.wrong(
+      of.lacks(
+          "ball",
           "The yarn has " + (ballCount > 0 ? "balls" : "a weight left") + " but no put-up",
           "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
     }

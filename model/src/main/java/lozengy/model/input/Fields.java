@@ -21,11 +21,6 @@ public final class Fields {
     this.mistakes = mistakes;
   }
 
-  /** The line of the mapping. */
-  public int line() {
-    return mapping.line();
-  }
-
   /** The path of a field. */
   public String path(String name) {
     return path.isEmpty() ? name : path + "." + name;
@@ -65,10 +60,22 @@ public final class Fields {
             path(field.name()),
             field.line(),
             "The field " + Words.quoted(field.name()) + " is not known here",
-            Nearest.to(field.name(), known)
-                .map(near -> "Maybe " + near + " is meant")
-                .orElse("Known here are " + String.join(", ", known)));
+            remedy(field.name()));
       }
     }
+  }
+
+  private String remedy(String name) {
+    if (name.matches("\\d+")) {
+      return "A comma ends the value before it: write decimals with a point";
+    }
+    return Nearest.to(name, known)
+        .map(near -> "Maybe " + near + " is meant")
+        .orElse("Known here are " + String.join(", ", known));
+  }
+
+  /** Adds a mistake about the mapping as a whole, to be mended by a field. */
+  public void lacks(String name, String found, String remedy) {
+    mistakes.add(path(name), mapping.line(), found, remedy);
   }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,11 +15,18 @@ import java.util.List;
 /** Reads JSON through a streaming parser. */
 final class JsonTree {
 
+  private static final int MOST_TEXT_CHARACTERS = 10_000;
+
   // NaN and the like come through as text, so that the field's own message can name them.
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
           .enable(JsonReadFeature.ALLOW_NON_NUMERIC_NUMBERS)
-          .streamReadConstraints(StreamReadConstraints.builder().maxStringLength(1 << 20).build())
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxStringLength(MOST_TEXT_CHARACTERS)
+                  .maxNameLength(MOST_TEXT_CHARACTERS)
+                  .maxNumberLength(MOST_TEXT_CHARACTERS)
+                  .build())
           .build();
 
   private final JsonParser parser;
@@ -40,6 +48,13 @@ final class JsonTree {
             "Keep one brief or arrangement in a file");
       }
       return root;
+    } catch (StreamConstraintsException e) {
+      throw mistakes.fatal(
+          0,
+          "The JSON text holds a name, a text or a number that is longer than "
+              + Words.number(MOST_TEXT_CHARACTERS)
+              + " characters",
+          "Check that it is a brief or an arrangement");
     } catch (JsonProcessingException e) {
       int line = e.getLocation() == null ? 0 : e.getLocation().getLineNr();
       String column =

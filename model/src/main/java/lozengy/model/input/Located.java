@@ -90,7 +90,15 @@ public record Located(Node node, String path, Mistakes mistakes) {
 
   /** A number without a unit. */
   public Optional<BigDecimal> number(Range range) {
-    String remedy = "Give " + range.words();
+    return number(range, "Give " + range.words());
+  }
+
+  /**
+   * A number without a unit.
+   *
+   * @param remedy what would be right
+   */
+  public Optional<BigDecimal> number(Range range, String remedy) {
     Optional<String> text = scalar(remedy);
     if (text.isEmpty()) {
       return Optional.empty();

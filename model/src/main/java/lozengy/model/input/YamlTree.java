@@ -20,6 +20,8 @@ import org.yaml.snakeyaml.reader.StreamReader;
 /** Reads YAML through a streaming parser. One document, without anchors, aliases and tags. */
 final class YamlTree {
 
+  private static final int MOST_LINE_CHARACTERS = 100_000;
+
   private final ParserImpl parser;
   private final TreeBuilder builder;
   private final Mistakes mistakes;
@@ -31,6 +33,7 @@ final class YamlTree {
   }
 
   static Node read(SourceText source, TreeBuilder builder, Mistakes mistakes) {
+    refuseLongLines(source.text(), mistakes);
     LoaderOptions options = new LoaderOptions();
     options.setCodePointLimit(SourceText.MOST_YAML_BYTES);
     try {
@@ -57,6 +60,23 @@ final class YamlTree {
           "Take the character out");
     } catch (YAMLException e) {
       throw mistakes.fatal(0, "This is not YAML: " + e.getMessage(), "Mend the YAML");
+    }
+  }
+
+  /** The parser's time grows with the square of a line's longest word. */
+  private static void refuseLongLines(String text, Mistakes mistakes) {
+    int line = 1;
+    int start = 0;
+    for (int end = text.indexOf('\n'); start < text.length(); end = text.indexOf('\n', start)) {
+      int length = (end < 0 ? text.length() : end) - start;
+      if (length > MOST_LINE_CHARACTERS) {
+        throw mistakes.fatal(
+            line,
+            "The line holds " + Words.number(length) + " characters",
+            "Keep a line of YAML below " + Words.number(MOST_LINE_CHARACTERS) + " characters");
+      }
+      start += length + 1;
+      line++;
     }
   }
 
