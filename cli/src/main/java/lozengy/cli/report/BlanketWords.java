@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.unit.Units;
 
 /** Says in words how large a blanket is and what it is made of. */
 final class BlanketWords {
@@ -28,10 +31,10 @@ final class BlanketWords {
         + " x "
         + Figures.fixed(heightCm, 1)
         + " cm ("
-        + Figures.inches(widthCm)
+        + Units.quarterInches(widthCm)
         + " x "
-        + Figures.inches(heightCm)
-        + " in)";
+        + Units.quarterInches(heightCm)
+        + ")";
   }
 
   /** How many pieces of each kind: {@code 83 squares of 10 cm, 24 side triangles}. */
@@ -58,5 +61,25 @@ final class BlanketWords {
     return blanket.layout().places().stream()
         .filter(place -> blanket.state(place.index()) == state)
         .count();
+  }
+
+  /** What joining and edging take: {@code joining 67.2 m of MUD}; empty where neither is stated. */
+  static List<String> uses(Blanket blanket) {
+    Measures measures = Measures.of(blanket.layout(), blanket.brief().motifs());
+    List<String> words = new ArrayList<>();
+    blanket
+        .brief()
+        .joining()
+        .ifPresent(use -> words.add(use("joining", use, measures.seamLengthCm())));
+    blanket
+        .brief()
+        .edging()
+        .ifPresent(use -> words.add(use("edging", use, measures.outlineLengthCm())));
+    return words;
+  }
+
+  private static String use(String what, YarnUse use, double lengthCm) {
+    String metres = Figures.fixed(lengthCm / 100 * use.metresPerMetre(), 1);
+    return what + " " + metres + " m of " + use.yarn();
   }
 }

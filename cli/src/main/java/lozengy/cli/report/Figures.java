@@ -7,9 +7,6 @@ import java.util.Locale;
 /** Writes numbers for a person: the same on every machine, with a point for the decimals. */
 final class Figures {
 
-  private static final double CM_PER_INCH = 2.54;
-  private static final String[] QUARTERS = {"", " 1/4", " 1/2", " 3/4"};
-
   private Figures() {}
 
   /** With that many decimals; never as minus zero. */
@@ -27,14 +24,6 @@ final class Figures {
   /** Metres to one decimal from whole millimetres. */
   static String metres(long millimetres) {
     return fixed(millimetres / 1000.0, 1);
-  }
-
-  /** Inches to the nearest quarter, as the trade writes them: {@code 33 1/2}. */
-  static String inches(double cm) {
-    long quarters = Math.round(cm / CM_PER_INCH * 4);
-    String whole = quarters >= 4 ? Long.toString(quarters / 4) : "";
-    String text = (whole + QUARTERS[(int) (quarters % 4)]).strip();
-    return text.isEmpty() ? "0" : text;
   }
 
   /** A count and its noun, {@code 1 square} or {@code 83 squares}. */

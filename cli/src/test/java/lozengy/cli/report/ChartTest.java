@@ -148,7 +148,7 @@ class ChartTest {
     assertTrue(
         description.contains("83 squares of 10 cm, 24 side triangles, 4 corner triangles"),
         description);
-    assertTrue(description.contains("84.9 x 113.1 cm (33 1/2 x 44 1/2 in)"), description);
+    assertTrue(description.contains("84.9 x 113.1 cm (33 1/2 in x 44 1/2 in)"), description);
     Element piece = byId(document, "piece-r4c3");
     assertEquals(
         "r4c3: SND HEA MIS RUS CRK, made", elements(piece, "title").get(0).getTextContent());

@@ -1,6 +1,7 @@
 package lozengy.cli.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -30,8 +32,7 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
-import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
 
 /** Blankets to show, in invented shades, filled yarn by yarn without any care for the score. */
 final class Samples {
@@ -136,6 +137,35 @@ final class Samples {
         1);
   }
 
+  /** A cushion whose yarns are dark or mid, and whose rounds take any tone. */
+  static Brief withoutLights(String title) {
+    List<Yarn> darker = yarns().subList(0, 12);
+    Brief usual = brief(title, onPoint(2, 3), darker, List.of());
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    usual
+        .motifs()
+        .forEach(
+            (kind, motif) ->
+                motifs.put(
+                    kind,
+                    new Motif(
+                        motif.edgeCm(),
+                        motif.rounds().stream()
+                            .map(round -> new Round(EnumSet.allOf(Tone.class), round.amount()))
+                            .toList())));
+    return new Brief(
+        usual.title(),
+        usual.layout(),
+        motifs,
+        usual.yarns(),
+        usual.tones(),
+        usual.joining(),
+        usual.edging(),
+        usual.rules(),
+        usual.prefer(),
+        usual.pieces());
+  }
+
   /** A note of a piece that has been worked. */
   static PieceNote worked(PieceState state, String at, String... codes) {
     List<Optional<String>> rounds = new ArrayList<>();
@@ -157,27 +187,20 @@ final class Samples {
         }
       }
     }
-    Map<Part, Double> parts =
-        Map.of(
-            Part.BALANCE, 91.25,
-            Part.SPREAD, 62.5,
-            Part.CONTRAST, 77.0,
-            Part.VARIETY, 99.1,
-            Part.LEEWAY, 100.0);
     return new Arrangement(
         blanket,
         sequences,
         Optional.empty(),
-        new Score(81.5, parts),
+        Scorer.score(blanket, sequences, Optional.empty()),
         Optional.of(new Arrangement.Bound(95.5, "parts apart")),
         Optional.of(new Arrangement.Solved(7, 250_000, Optional.of(1.5), "0.1.0", "none")));
   }
 
   private static int choose(
       Blanket blanket, Sequences sequences, int piece, int round, Random random) {
-    int from = random.nextInt(blanket.yarnCount());
-    for (int step = 0; step < blanket.yarnCount(); step++) {
-      int yarn = (from + step) % blanket.yarnCount();
+    List<Integer> yarns = new ArrayList<>(IntStream.range(0, blanket.yarnCount()).boxed().toList());
+    Collections.shuffle(yarns, random);
+    for (int yarn : yarns) {
       boolean repeats = round > 0 && sequences.yarn(piece, round - 1) == yarn;
       boolean border = round == blanket.roundCount(piece) - 1;
       if (blanket.toneAllows(blanket.kind(piece), round, yarn)

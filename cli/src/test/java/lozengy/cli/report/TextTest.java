@@ -11,21 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TextTest {
 
   @ParameterizedTest
-  @CsvSource({
-    // 12 cm is called 4 3/4 in, 9 cm 3 1/2 in: nearest quarter, common practice, no source
-    "12, 4 3/4",
-    "9, 3 1/2",
-    "2.54, 1",
-    "0.5, 1/4",
-    "0.1, 0",
-    "25.4, 10",
-    "84.85, 33 1/2"
-  })
-  void inchesAreRoundedToQuarters(double cm, String expected) {
-    assertEquals(expected, Figures.inches(cm));
-  }
-
-  @ParameterizedTest
   @CsvSource({"1.005, 1, 1.0", "-0.04, 1, 0.0", "-0.06, 1, -0.1", "1234.56, 1, 1234.6"})
   void figuresHaveFixedDecimals(double value, int decimals, String expected) {
     assertEquals(expected, Figures.fixed(value, decimals));

@@ -1,0 +1,67 @@
+package lozengy.cli.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A table in plain text: columns of equal width, two spaces apart, numbers to the right. */
+final class TextTable {
+
+  private static final String GAP = "  ";
+  private static final String CUT = "...";
+
+  private final List<List<String>> rows = new ArrayList<>();
+  private final int textColumns;
+  private final int widestText;
+
+  /**
+   * @param textColumns how many columns, from the left, hold text; those after them hold numbers
+   * @param widestText terminal columns after which text is cut, more than 3
+   */
+  TextTable(int textColumns, int widestText) {
+    this.textColumns = textColumns;
+    this.widestText = widestText;
+  }
+
+  /** Adds a row; texts are made safe to show. */
+  void row(String... cells) {
+    List<String> row = new ArrayList<>();
+    for (String cell : cells) {
+      row.add(cut(PlainText.oneLine(cell)));
+    }
+    rows.add(row);
+  }
+
+  private String cut(String cell) {
+    if (PlainText.columns(cell) <= widestText) {
+      return cell;
+    }
+    int end = cell.length();
+    while (PlainText.columns(cell.substring(0, end)) > widestText - CUT.length()) {
+      end = cell.offsetByCodePoints(end, -1);
+    }
+    return cell.substring(0, end) + CUT;
+  }
+
+  /** The rows as lines, without spaces at their ends. */
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    for (List<String> row : rows) {
+      StringBuilder line = new StringBuilder();
+      for (int column = 0; column < row.size(); column++) {
+        String cell = row.get(column);
+        String pad = " ".repeat(width(column) - PlainText.columns(cell));
+        line.append(column == 0 ? "" : GAP).append(column < textColumns ? cell + pad : pad + cell);
+      }
+      lines.add(line.toString().stripTrailing());
+    }
+    return lines;
+  }
+
+  private int width(int column) {
+    return rows.stream()
+        .filter(row -> column < row.size())
+        .mapToInt(row -> PlainText.columns(row.get(column)))
+        .max()
+        .orElse(0);
+  }
+}
