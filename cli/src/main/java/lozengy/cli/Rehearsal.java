@@ -1,0 +1,58 @@
+package lozengy.cli;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Runs the commands once on a small blanket in a temporary folder, so that the launcher learns
+ * which classes a run loads.
+ */
+final class Rehearsal {
+
+  private Rehearsal() {}
+
+  /** Runs the commands. */
+  public static void main(String[] arguments) throws Exception {
+    Path folder = Files.createTempDirectory("lozengy-rehearsal");
+    try {
+      String brief = folder.resolve("brief.yaml").toString();
+      List<List<String>> commands =
+          List.of(
+              List.of("--help"),
+              List.of("--version"),
+              List.of("new", "--across", "2", "--down", "2", "-o", brief),
+              List.of("need", brief));
+      for (List<String> command : commands) {
+        int code = Main.run(silent(), command.toArray(String[]::new));
+        if (code != ExitCode.DONE.code()) {
+          throw new IllegalStateException(command + " ended with " + code);
+        }
+      }
+    } finally {
+      remove(folder);
+    }
+  }
+
+  private static Terminal silent() {
+    return new Terminal(
+        InputStream.nullInputStream(),
+        OutputStream.nullOutputStream(),
+        OutputStream.nullOutputStream(),
+        true,
+        false,
+        () -> () -> false);
+  }
+
+  private static void remove(Path folder) throws Exception {
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path file : files.toList()) {
+        Files.delete(file);
+      }
+    }
+    Files.delete(folder);
+  }
+}

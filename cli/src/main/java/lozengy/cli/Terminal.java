@@ -1,0 +1,121 @@
+package lozengy.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
+/**
+ * What the program shares with its surroundings. Text is UTF-8 whatever the locale, with no colour
+ * codes, so that it is the same on a terminal and in a file.
+ */
+public final class Terminal {
+
+  private final InputStream in;
+  private final Pipe pipe;
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final boolean showProgress;
+  private final boolean debug;
+  private final StopSignal stopSignal;
+
+  /**
+   * Makes a terminal.
+   *
+   * @param in standard input
+   * @param out standard output
+   * @param err standard error
+   * @param showProgress whether a person watches standard error
+   * @param debug whether stack traces are wanted
+   * @param stopSignal tells when the user wants a long task to end
+   */
+  public Terminal(
+      InputStream in,
+      OutputStream out,
+      OutputStream err,
+      boolean showProgress,
+      boolean debug,
+      StopSignal stopSignal) {
+    this.in = in;
+    this.pipe = new Pipe(out);
+    this.out = writer(pipe);
+    this.err = writer(err);
+    this.showProgress = showProgress;
+    this.debug = debug;
+    this.stopSignal = stopSignal;
+  }
+
+  /** The process's own. */
+  static Terminal ofProcess(StopSignal stopSignal) {
+    return new Terminal(
+        new FileInputStream(FileDescriptor.in),
+        new FileOutputStream(FileDescriptor.out),
+        new FileOutputStream(FileDescriptor.err),
+        Boolean.getBoolean("lozengy.progress"),
+        "1".equals(System.getenv("LOZENGY_DEBUG")),
+        stopSignal);
+  }
+
+  private static PrintWriter writer(OutputStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), false);
+  }
+
+  /** Standard input. */
+  public InputStream in() {
+    return in;
+  }
+
+  /** Standard output, as text. */
+  public PrintWriter out() {
+    return out;
+  }
+
+  /** Standard error, as text. */
+  public PrintWriter err() {
+    return err;
+  }
+
+  /** Writes bytes to standard output as they are. */
+  public void write(byte[] bytes) {
+    out.flush();
+    pipe.write(bytes, 0, bytes.length);
+  }
+
+  /** Whether a person watches standard error. */
+  public boolean showProgress() {
+    return showProgress;
+  }
+
+  /** Whether stack traces are wanted. */
+  public boolean debug() {
+    return debug;
+  }
+
+  /** Tells when the user wants a long task to end. */
+  public StopSignal stopSignal() {
+    return stopSignal;
+  }
+
+  /**
+   * Writes what is still held back.
+   *
+   * @throws Refusal if standard output could not be written, other than because its reader has left
+   */
+  public void flush() {
+    out.flush();
+    err.flush();
+    pipe.flush();
+    pipe.failure()
+        .ifPresent(
+            why -> {
+              throw Refusal.of(
+                  "standard output",
+                  "cannot be written: " + why,
+                  "Make room, or name a file with -o");
+            });
+  }
+}

@@ -1,0 +1,51 @@
+package lozengy.cli.command;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import lozengy.model.layout.Setting;
+import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** Reads the values of options, and says in plain words what is wrong with one. */
+final class Converters {
+
+  private Converters() {}
+
+  static void register(CommandLine commandLine) {
+    commandLine.registerConverter(Setting.class, word(Setting.values(), Setting::word));
+    commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
+    commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
+    commandLine.registerConverter(Long.class, number(Long::valueOf, "a whole number"));
+    commandLine.registerConverter(long.class, number(Long::valueOf, "a whole number"));
+    commandLine.registerConverter(
+        Double.class, number(Double::valueOf, "a number, such as 2 or 0.5"));
+  }
+
+  /** Reads one of a few words, in upper or lower case. */
+  static <T> ITypeConverter<T> word(T[] values, Function<T, String> word) {
+    return text ->
+        Arrays.stream(values)
+            .filter(each -> word.apply(each).equals(text.toLowerCase(Locale.ROOT)))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new TypeConversionException(
+                        "'"
+                            + text
+                            + "' is none of "
+                            + Arrays.stream(values).map(word).collect(Collectors.joining(", "))));
+  }
+
+  private static <T> ITypeConverter<T> number(Function<String, T> parse, String kind) {
+    return text -> {
+      try {
+        return parse.apply(text);
+      } catch (NumberFormatException e) {
+        throw new TypeConversionException("'" + text + "' is not " + kind);
+      }
+    };
+  }
+}

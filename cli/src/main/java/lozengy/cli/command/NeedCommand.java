@@ -1,0 +1,75 @@
+package lozengy.cli.command;
+
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
+import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.Document;
+import lozengy.cli.need.ToneNeeds;
+import lozengy.cli.need.YarnNeed;
+import lozengy.model.blanket.Blanket;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Says how much yarn is needed, and how many balls to buy. */
+@Command(
+    name = "need",
+    description = {
+      "Says how much yarn is needed, and how many balls to buy.",
+      "",
+      "For an arrangement: exactly, shade by shade. For a brief, which leaves the shades open:"
+          + " by the tones that its rounds may take, and whether the yarns of each tone suffice."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  lozengy need throw.yaml                  before planning",
+      "  lozengy need throw.arrangement.json      after it"
+    })
+final class NeedCommand implements Callable<Integer> {
+
+  private static final double ALL = 100;
+
+  private final Terminal terminal;
+
+  @Mixin private FileArgument file;
+  @Mixin private JsonOption json;
+  @Mixin private HelpOption help;
+
+  NeedCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Document document = Document.read(file.source(), terminal);
+    Blanket blanket = document.blanket();
+    if (blanket.brief().rules().keepBackPercent() >= ALL) {
+      throw Refusal.of(
+          file.source().label(),
+          "keep-back is 100 %, so no yarn may be used at all",
+          "Keep back less");
+    }
+    if (document instanceof Document.OfArrangement answer) {
+      long[] used = blanket.usedMillimetres(answer.arrangement().sequences());
+      List<YarnNeed> needs = YarnNeed.of(blanket, used);
+      print(() -> NeedJson.ofYarns(blanket, needs), () -> NeedWords.ofYarns(blanket, needs));
+    } else {
+      ToneNeeds needs = ToneNeeds.of(blanket);
+      print(() -> NeedJson.ofTones(blanket, needs), () -> NeedWords.ofTones(blanket, needs));
+    }
+    return ExitCode.DONE.code();
+  }
+
+  private void print(Supplier<Map<String, Object>> object, Supplier<List<String>> lines) {
+    if (json.wanted()) {
+      terminal.out().println(Json.text(object.get()));
+    } else {
+      lines.get().forEach(terminal.out()::println);
+    }
+  }
+}

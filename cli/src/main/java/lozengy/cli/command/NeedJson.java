@@ -1,0 +1,90 @@
+package lozengy.cli.command;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import lozengy.cli.Json;
+import lozengy.cli.need.Purchase;
+import lozengy.cli.need.ToneNeeds;
+import lozengy.cli.need.YarnNeed;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.colour.Tone;
+
+/** Needs of yarn as {@code --json} prints them; lengths in m. */
+final class NeedJson {
+
+  private NeedJson() {}
+
+  static Map<String, Object> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+    return Json.object(
+        "title",
+        blanket.brief().title(),
+        "enough",
+        needs.stream().allMatch(each -> each.purchase().isEmpty()),
+        "yarns",
+        yarns(blanket, needs));
+  }
+
+  static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs) {
+    List<Map<String, Object>> demands =
+        needs.demands().stream()
+            .map(
+                each ->
+                    Json.object(
+                        "tones", tones(each.tones()),
+                        "rounds", each.rounds(),
+                        "needed_m", metres(each.leastMillimetres()),
+                        "usable_m", metres(each.usableMillimetres())))
+            .toList();
+    List<Map<String, Object>> shortages =
+        needs.shortages().stream()
+            .map(
+                each ->
+                    Json.object(
+                        "tones", tones(each.tones()),
+                        "needed_m", metres(each.neededMillimetres()),
+                        "usable_m", metres(each.usableMillimetres()),
+                        "buy", purchase(each.purchase())))
+            .toList();
+    return Json.object(
+        "title", blanket.brief().title(),
+        "enough", needs.enough(),
+        "open", demands,
+        "shortages", shortages,
+        "held", yarns(blanket, needs.held()));
+  }
+
+  private static List<Map<String, Object>> yarns(Blanket blanket, List<YarnNeed> needs) {
+    return needs.stream()
+        .map(
+            each ->
+                Json.object(
+                    "code", blanket.yarn(each.yarn()).code(),
+                    "name", blanket.yarn(each.yarn()).name(),
+                    "needed_m", metres(each.neededMillimetres()),
+                    "balls", boxed(each.ballsNeeded()),
+                    "available_m", metres(each.stockMillimetres()),
+                    "buy", each.purchase().map(NeedJson::purchase)))
+        .toList();
+  }
+
+  private static Map<String, Object> purchase(Purchase purchase) {
+    return Json.object(
+        "metres", metres(purchase.missingMillimetres()), "balls", boxed(purchase.balls()));
+  }
+
+  private static Optional<Long> boxed(OptionalLong number) {
+    return number.stream().boxed().findFirst();
+  }
+
+  private static BigDecimal metres(long millimetres) {
+    return BigDecimal.valueOf(millimetres, 3);
+  }
+
+  private static List<String> tones(Set<Tone> tones) {
+    return tones.stream().map(Tone::word).toList();
+  }
+}

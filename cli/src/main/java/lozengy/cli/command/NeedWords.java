@@ -1,0 +1,128 @@
+package lozengy.cli.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
+import lozengy.cli.need.Purchase;
+import lozengy.cli.need.ToneDemand;
+import lozengy.cli.need.ToneNeeds;
+import lozengy.cli.need.ToneShortage;
+import lozengy.cli.need.YarnNeed;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.colour.Tone;
+
+/** Tells needs of yarn in lines for a person. */
+final class NeedWords {
+
+  private static final String NONE = "-";
+
+  private NeedWords() {}
+
+  /** An arrangement's needs, yarn by yarn. */
+  static List<String> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+    List<String> lines = new ArrayList<>();
+    lines.add(blanket.brief().title() + ": yarn needed, with joining and edging");
+    lines.add("");
+    lines.addAll(yarnTable(blanket, needs, "yarn"));
+    lines.add("");
+    lines.add(yarnVerdict(blanket, needs));
+    return lines;
+  }
+
+  /** A brief's needs, by tone as far as yarns are open. */
+  static List<String> ofTones(Blanket blanket, ToneNeeds needs) {
+    List<String> lines = new ArrayList<>();
+    lines.add(blanket.brief().title() + ": yarn needed, before it is planned");
+    lines.add("");
+    TextTable table = new TextTable().row("rounds still open", "rounds", "needed", "for them");
+    for (ToneDemand demand : needs.demands()) {
+      table.row(
+          tones(demand.tones()),
+          Long.toString(demand.rounds()),
+          metres(demand.leastMillimetres()),
+          metres(demand.usableMillimetres()));
+    }
+    lines.addAll(table.lines());
+    List<YarnNeed> held = needs.held().stream().filter(n -> n.neededMillimetres() > 0).toList();
+    if (!held.isEmpty()) {
+      lines.add("");
+      lines.addAll(yarnTable(blanket, held, "joining, edging, locks"));
+    }
+    lines.add("");
+    if (needs.enough()) {
+      lines.add("Enough as far as totals go; whether all rules can be kept, solving shows.");
+    }
+    for (ToneShortage shortage : needs.shortages()) {
+      lines.add(words(shortage));
+    }
+    if (held.stream().anyMatch(each -> each.purchase().isPresent())) {
+      lines.add(yarnVerdict(blanket, held));
+    }
+    return lines;
+  }
+
+  private static List<String> yarnTable(Blanket blanket, List<YarnNeed> needs, String what) {
+    TextTable table = new TextTable().row(what, "needed", "in balls", "at hand", "to buy");
+    for (YarnNeed need : needs) {
+      table.row(
+          Words.yarn(blanket, need.yarn()),
+          metres(need.neededMillimetres()),
+          count(need.ballsNeeded()),
+          metres(need.stockMillimetres()),
+          need.purchase().map(NeedWords::amount).orElse(NONE));
+    }
+    return table.lines();
+  }
+
+  private static String yarnVerdict(Blanket blanket, List<YarnNeed> needs) {
+    List<String> lacking =
+        needs.stream()
+            .filter(each -> each.purchase().isPresent())
+            .map(each -> Words.yarn(blanket, each.yarn()))
+            .toList();
+    double keepBack = blanket.brief().rules().keepBackPercent();
+    String kept = keepBack > 0 ? " with " + Words.number(keepBack) + " % kept back" : "";
+    return lacking.isEmpty()
+        ? "Every yarn lasts" + kept + "."
+        : "Not enough" + kept + ": " + Words.list(lacking) + ".";
+  }
+
+  private static String words(ToneShortage shortage) {
+    String tones = tones(shortage.tones());
+    return "Not enough: the "
+        + tones
+        + " yarns have "
+        + metres(shortage.usableMillimetres())
+        + " for rounds that need "
+        + metres(shortage.neededMillimetres())
+        + "; buy "
+        + amount(shortage.purchase())
+        + " more.";
+  }
+
+  private static String amount(Purchase purchase) {
+    String metres = metres(purchase.missingMillimetres());
+    if (purchase.balls().isEmpty()) {
+      return metres;
+    }
+    long balls = purchase.balls().getAsLong();
+    return metres + " = " + balls + (balls == 1 ? " ball" : " balls");
+  }
+
+  private static String count(OptionalLong count) {
+    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
+  }
+
+  private static String metres(long millimetres) {
+    return String.format(java.util.Locale.ROOT, "%.1f m", millimetres / 1000.0);
+  }
+
+  private static String tones(Set<Tone> tones) {
+    return tones.size() == Tone.values().length
+        ? "dark, mid or light"
+        : tones.stream().map(Tone::word).collect(Collectors.joining(" or "));
+  }
+}

@@ -1,0 +1,28 @@
+package lozengy.cli.command;
+
+import java.util.function.Supplier;
+import lozengy.cli.file.Target;
+import picocli.CommandLine.Option;
+
+/** The options that say where a result goes. */
+final class OutputOptions {
+
+  @Option(
+      names = {"-o", "--output"},
+      paramLabel = "FILE",
+      description = "Where the result goes; - is standard output.")
+  private String output;
+
+  @Option(names = "--overwrite", description = "Replace a file that is there already.")
+  private boolean overwrite;
+
+  /** Whether files that are there may be replaced. */
+  boolean overwrite() {
+    return overwrite;
+  }
+
+  /** The place that was named, or else a usual one. */
+  Target targetOr(Supplier<Target> usual) {
+    return output == null ? usual.get() : Target.of(output, overwrite);
+  }
+}

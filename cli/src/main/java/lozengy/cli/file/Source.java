@@ -1,0 +1,85 @@
+package lozengy.cli.file;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+import lozengy.model.input.InputException;
+import lozengy.model.input.SourceText;
+
+/**
+ * An input as it is named on the command line.
+ *
+ * @param argument a path, or {@code -} for standard input
+ */
+public record Source(String argument) {
+
+  private static final String STANDARD = "-";
+
+  /** Whether it is standard input. */
+  public boolean isStandardInput() {
+    return argument.equals(STANDARD);
+  }
+
+  /** What messages call it. */
+  public String label() {
+    return isStandardInput() ? "standard input" : argument;
+  }
+
+  /**
+   * Its path.
+   *
+   * @throws Refusal if the argument is no path
+   * @throws IllegalStateException if it is standard input
+   */
+  public Path path() {
+    if (isStandardInput()) {
+      throw new IllegalStateException("standard input has no path");
+    }
+    return path(argument);
+  }
+
+  static Path path(String argument) {
+    try {
+      return Path.of(argument);
+    } catch (InvalidPathException e) {
+      throw Refusal.of(argument, "is not a file name: " + e.getReason(), "Name a file");
+    }
+  }
+
+  /**
+   * Reads all of it.
+   *
+   * @throws Refusal if it cannot be read, is far too large or is not text
+   */
+  public SourceText read(Terminal terminal) {
+    try {
+      if (isStandardInput()) {
+        return SourceText.read(label(), terminal.in());
+      }
+      Path path = path();
+      if (Files.isDirectory(path)) {
+        throw Refusal.of(argument, "is a folder", "Name a brief or an arrangement in it");
+      }
+      try (InputStream in = Files.newInputStream(path)) {
+        return SourceText.read(argument, in);
+      }
+    } catch (InputException e) {
+      throw Refusal.of(label(), e);
+    } catch (NoSuchFileException e) {
+      throw Refusal.of(argument, "there is no such file", "Check its name and its folder");
+    } catch (IOException e) {
+      throw Refusal.of(label(), "cannot be read: " + reason(e), "Check that you may read it");
+    }
+  }
+
+  static String reason(IOException failure) {
+    return failure instanceof java.nio.file.AccessDeniedException
+        ? "permission denied"
+        : String.valueOf(failure.getMessage());
+  }
+}
