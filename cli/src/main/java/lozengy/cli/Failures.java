@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.cli.report.PlainText;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import picocli.CommandLine;
@@ -50,7 +51,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     Refusal refusal = refusal(failure);
     PrintWriter err = terminal.err();
     for (Mistake mistake : refusal.mistakes()) {
-      err.println("lozengy: " + Refusal.words(refusal.place(), mistake));
+      err.println("lozengy: " + PlainText.oneLine(Refusal.words(refusal.place(), mistake)));
     }
     if (terminal.debug()) {
       failure.printStackTrace(err);

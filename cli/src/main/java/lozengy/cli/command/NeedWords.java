@@ -10,6 +10,8 @@ import lozengy.cli.need.ToneDemand;
 import lozengy.cli.need.ToneNeeds;
 import lozengy.cli.need.ToneShortage;
 import lozengy.cli.need.YarnNeed;
+import lozengy.cli.report.PlainText;
+import lozengy.cli.report.TextTable;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.colour.Tone;
@@ -18,13 +20,15 @@ import lozengy.model.colour.Tone;
 final class NeedWords {
 
   private static final String NONE = "-";
+  private static final int WIDEST_NAME = 30;
 
   private NeedWords() {}
 
   /** An arrangement's needs, yarn by yarn. */
   static List<String> ofYarns(Blanket blanket, List<YarnNeed> needs) {
     List<String> lines = new ArrayList<>();
-    lines.add(blanket.brief().title() + ": yarn needed, with joining and edging");
+    lines.add(
+        PlainText.oneLine(blanket.brief().title()) + ": yarn needed, with joining and edging");
     lines.add("");
     lines.addAll(yarnTable(blanket, needs, "yarn"));
     lines.add("");
@@ -35,9 +39,10 @@ final class NeedWords {
   /** A brief's needs, by tone as far as yarns are open. */
   static List<String> ofTones(Blanket blanket, ToneNeeds needs) {
     List<String> lines = new ArrayList<>();
-    lines.add(blanket.brief().title() + ": yarn needed, before it is planned");
+    lines.add(PlainText.oneLine(blanket.brief().title()) + ": yarn needed, before it is planned");
     lines.add("");
-    TextTable table = new TextTable().row("rounds still open", "rounds", "needed", "for them");
+    TextTable table = new TextTable(1, WIDEST_NAME);
+    table.row("rounds still open", "rounds", "needed", "for them");
     for (ToneDemand demand : needs.demands()) {
       table.row(
           tones(demand.tones()),
@@ -65,7 +70,8 @@ final class NeedWords {
   }
 
   private static List<String> yarnTable(Blanket blanket, List<YarnNeed> needs, String what) {
-    TextTable table = new TextTable().row(what, "needed", "in balls", "at hand", "to buy");
+    TextTable table = new TextTable(1, WIDEST_NAME);
+    table.row(what, "needed", "in balls", "at hand", "to buy");
     for (YarnNeed need : needs) {
       table.row(
           Words.yarn(blanket, need.yarn()),

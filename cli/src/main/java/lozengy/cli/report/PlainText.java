@@ -3,7 +3,7 @@ package lozengy.cli.report;
 import java.util.stream.Collectors;
 
 /** Makes text from a file safe to show: on one line, without characters that steer a display. */
-final class PlainText {
+public final class PlainText {
 
   private static final String REPLACEMENT = "?";
 
@@ -19,7 +19,7 @@ final class PlainText {
    * overrides and halves of surrogate pairs, which could steer a terminal, turn the text around or
    * break XML, become question marks.
    */
-  static String oneLine(String text) {
+  public static String oneLine(String text) {
     return text.codePoints().mapToObj(PlainText::shown).collect(Collectors.joining()).strip();
   }
 

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A table in plain text: columns of equal width, two spaces apart, numbers to the right. */
-final class TextTable {
+public final class TextTable {
 
   private static final String GAP = "  ";
   private static final String CUT = "...";
@@ -14,16 +14,18 @@ final class TextTable {
   private final int widestText;
 
   /**
+   * Makes an empty table.
+   *
    * @param textColumns how many columns, from the left, hold text; those after them hold numbers
    * @param widestText terminal columns after which text is cut, more than 3
    */
-  TextTable(int textColumns, int widestText) {
+  public TextTable(int textColumns, int widestText) {
     this.textColumns = textColumns;
     this.widestText = widestText;
   }
 
   /** Adds a row; texts are made safe to show. */
-  void row(String... cells) {
+  public void row(String... cells) {
     List<String> row = new ArrayList<>();
     for (String cell : cells) {
       row.add(cut(PlainText.oneLine(cell)));
@@ -43,7 +45,7 @@ final class TextTable {
   }
 
   /** The rows as lines, without spaces at their ends. */
-  List<String> lines() {
+  public List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (List<String> row : rows) {
       StringBuilder line = new StringBuilder();
