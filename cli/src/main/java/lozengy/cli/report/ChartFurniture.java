@@ -95,11 +95,7 @@ final class ChartFurniture {
   void legend(Legend legend) {
     svg.open("g", "id", "legend", "font-size", Legend.FONT, "fill", Ink.DARK);
     for (int i = 0; i < legend.entries().size(); i++) {
-      entry(
-          legend,
-          legend.entries().get(i),
-          ChartPage.MARGIN + legend.left(i),
-          page.legendTop() + legend.top(i));
+      entry(legend.entries().get(i), legend.column(i), page.legendTop() + legend.top(i));
     }
     svg.close();
     String uses =
@@ -113,14 +109,15 @@ final class ChartFurniture {
     text(note, ChartPage.MARGIN, page.height() - ChartPage.MARGIN, SMALL_FONT, "fill", QUIET);
   }
 
-  private void entry(Legend legend, Legend.Entry entry, double left, double top) {
+  private void entry(Legend.Entry entry, Legend.Column column, double top) {
+    double left = ChartPage.MARGIN;
     double base = top + Legend.ROW / 2 + Legend.FONT * Label.CAP_HEIGHT / 2;
     svg.open("g");
     svg.text("title", entry.title());
     svg.empty(
         "rect",
         "x",
-        left,
+        left + column.swatchLeft(),
         "y",
         top + 0.5,
         "width",
@@ -133,10 +130,10 @@ final class ChartFurniture {
         QUIET,
         "stroke-width",
         SWATCH_LINE);
-    cell(entry.code(), left + legend.codeLeft(), base, "font-weight", "bold");
-    cell(entry.name(), left + legend.nameLeft(), base);
-    cell(entry.tone(), left + legend.toneLeft(), base, "fill", QUIET);
-    cell(entry.metres(), left + legend.metresRight(), base, "text-anchor", "end");
+    cell(entry.code(), left + column.codeLeft(), base, "font-weight", "bold");
+    cell(entry.name(), left + column.nameLeft(), base);
+    cell(entry.tone(), left + column.toneLeft(), base, "fill", QUIET);
+    cell(entry.metres(), left + column.metresRight(), base, "text-anchor", "end");
     svg.close();
   }
 

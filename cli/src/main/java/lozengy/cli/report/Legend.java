@@ -42,12 +42,20 @@ final class Legend {
    */
   record Entry(int yarn, String code, String name, String tone, String metres, String title) {}
 
+  /**
+   * Where the cells of a column stand.
+   *
+   * @param swatchLeft left of the swatches
+   * @param codeLeft left of the codes
+   * @param nameLeft left of the names
+   * @param toneLeft left of the tones
+   * @param metresRight right of the metres, and so of the column
+   */
+  record Column(
+      double swatchLeft, double codeLeft, double nameLeft, double toneLeft, double metresRight) {}
+
   private final List<Entry> entries = new ArrayList<>();
-  private final double codeWidth;
-  private final double nameWidth;
-  private final double toneWidth;
-  private final double metresWidth;
-  private final int columns;
+  private final List<Column> columns;
 
   /** Lays out the legend of an arrangement within a width. */
   Legend(Arrangement arrangement, double width) {
@@ -63,57 +71,50 @@ final class Legend {
       String shownName = TextWidth.fit(name, LONGEST_NAME);
       entries.add(new Entry(yarn, shownCode, shownName, tone, metres, title));
     }
-    codeWidth = BOLD * widest(Entry::code);
-    nameWidth = widest(Entry::name);
-    toneWidth = widest(Entry::tone);
-    metresWidth = widest(Entry::metres);
-    int fitting = (int) Math.floor((width + COLUMN_GAP) / (columnWidth() + COLUMN_GAP));
-    columns = Math.max(1, Math.min(fitting, entries.size()));
+    columns = columns(width);
   }
 
-  private double widest(Function<Entry, String> cell) {
-    return FONT * entries.stream().map(cell).mapToDouble(TextWidth::ems).max().orElse(0);
+  /** As many columns as fit, at least one. */
+  private List<Column> columns(double width) {
+    for (int count = entries.size(); count > 1; count--) {
+      List<Column> fitting = columns(count);
+      if (fitting.get(fitting.size() - 1).metresRight() <= width) {
+        return fitting;
+      }
+    }
+    return columns(1);
+  }
+
+  private List<Column> columns(int count) {
+    int rows = (entries.size() + count - 1) / count;
+    List<Column> made = new ArrayList<>();
+    double left = 0;
+    for (int first = 0; first < entries.size(); first += rows) {
+      List<Entry> column = entries.subList(first, Math.min(first + rows, entries.size()));
+      double code = left + SWATCH + GAP;
+      double name = code + BOLD * widest(column, Entry::code) + GAP;
+      double tone = name + widest(column, Entry::name) + GAP;
+      double right = tone + widest(column, Entry::tone) + GAP + widest(column, Entry::metres);
+      made.add(new Column(left, code, name, tone, right));
+      left = right + COLUMN_GAP;
+    }
+    return made;
+  }
+
+  private static double widest(List<Entry> column, Function<Entry, String> cell) {
+    return FONT * column.stream().map(cell).mapToDouble(TextWidth::ems).max().orElseThrow();
   }
 
   List<Entry> entries() {
     return entries;
   }
 
-  /** Width of one column. */
-  double columnWidth() {
-    return metresRight();
+  /** The column of an entry. */
+  Column column(int entry) {
+    return columns.get(entry / rows());
   }
 
-  /** Where the code starts within a column. */
-  double codeLeft() {
-    return SWATCH + GAP;
-  }
-
-  /** Where the name starts within a column. */
-  double nameLeft() {
-    return codeLeft() + codeWidth + GAP;
-  }
-
-  /** Where the tone starts within a column. */
-  double toneLeft() {
-    return nameLeft() + nameWidth + GAP;
-  }
-
-  /** Where the metres end within a column. */
-  double metresRight() {
-    return toneLeft() + toneWidth + GAP + metresWidth;
-  }
-
-  private int rows() {
-    return (entries.size() + columns - 1) / columns;
-  }
-
-  /** Left of an entry's column. */
-  double left(int entry) {
-    return entry / rows() * (columnWidth() + COLUMN_GAP);
-  }
-
-  /** Top of an entry's row. */
+  /** Top of an entry's row, from the top of the legend. */
   double top(int entry) {
     return entry % rows() * ROW;
   }
@@ -121,5 +122,9 @@ final class Legend {
   /** Height of all rows. */
   double height() {
     return rows() * ROW;
+  }
+
+  private int rows() {
+    return (entries.size() + columns.size() - 1) / columns.size();
   }
 }

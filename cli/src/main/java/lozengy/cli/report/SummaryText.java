@@ -127,9 +127,9 @@ final class SummaryText {
           line.tone().word(),
           Figures.metres(line.availableMillimetres()),
           Figures.metres(line.usedMillimetres()),
-          known(line.balls(line.usedMillimetres()), 1),
+          known(line.balls(line.usedMillimetres()), 2),
           Figures.metres(left),
-          known(line.balls(left), 1),
+          known(line.balls(left), 2),
           known(line.grams(left), 0));
     }
     lines(table);

@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -128,6 +131,41 @@ class ChartTest {
           texts(entries.get(yarn)));
       Element swatch = elements(entries.get(yarn), "rect").get(0);
       assertEquals(expected.colour().hex(), swatch.getAttribute("fill"));
+    }
+  }
+
+  @Test
+  void legendEntriesStayApartAndWithinThePage() {
+    for (int count = 2; count <= 40; count++) {
+      List<Yarn> yarns = new ArrayList<>();
+      for (int i = 0; i < count; i++) {
+        String name = "Sand".repeat(1 + i * 7 % 6);
+        yarns.add(Samples.yarn("Y" + i, name, Samples.yarns().get(i % 18).colour().hex()));
+      }
+      Blanket blanket =
+          Blanket.ofUnjudged(Samples.brief("Many", Samples.onPoint(2, 2), yarns, List.of()));
+      Arrangement sample = Samples.saltmarshThrow();
+      Legend legend =
+          new Legend(
+              new Arrangement(
+                  blanket,
+                  blanket.open(),
+                  Optional.empty(),
+                  sample.score(),
+                  Optional.empty(),
+                  Optional.empty()),
+              ChartPage.CONTENT_WIDTH);
+      Set<String> places = new HashSet<>();
+      for (int i = 0; i < count; i++) {
+        Legend.Column column = legend.column(i);
+        assertTrue(places.add(column.swatchLeft() + " " + legend.top(i)));
+        assertTrue(legend.top(i) + Legend.ROW <= legend.height());
+        assertTrue(column.metresRight() <= ChartPage.CONTENT_WIDTH);
+        assertTrue(column.swatchLeft() < column.codeLeft());
+        assertTrue(column.codeLeft() < column.nameLeft());
+        assertTrue(column.nameLeft() < column.toneLeft());
+        assertTrue(column.toneLeft() < column.metresRight());
+      }
     }
   }
 

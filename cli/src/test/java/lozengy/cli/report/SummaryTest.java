@@ -129,20 +129,20 @@ class SummaryTest {
   void theYarnTableAddsUp() {
     Map<String, Long> used = used(THROW);
     for (Yarn yarn : THROW.blanket().brief().yarns()) {
-      double usedM = used.get(yarn.code()) / 1000.0;
-      double leftM = 360 - usedM;
+      long taken = used.get(yarn.code());
+      long left = 360_000 - taken;
       String row =
           String.format(
               Locale.ROOT,
-              "%s %s %s 360.0 %.1f %.1f %.1f %.1f %.0f",
+              "%s %s %s 360.0 %.1f %.2f %.1f %.2f %.0f",
               yarn.code(),
               yarn.name(),
               THROW.blanket().tone(THROW.blanket().yarnIndex(yarn.code())).word(),
-              usedM,
-              usedM / 120,
-              leftM,
-              leftM / 120,
-              leftM / 120 * 50);
+              taken / 1000.0,
+              taken / 120_000.0,
+              left / 1000.0,
+              left / 120_000.0,
+              left / 120_000.0 * 50);
       assertTrue(unwrapped(LINES).contains(row), row);
     }
     assertTrue(
