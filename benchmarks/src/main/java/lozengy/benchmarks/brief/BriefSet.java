@@ -1,0 +1,222 @@
+package lozengy.benchmarks.brief;
+
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import lozengy.benchmarks.brief.BriefSpec.Known;
+import lozengy.benchmarks.brief.BriefSpec.Stock;
+import lozengy.benchmarks.brief.BriefSpec.YarnCounts;
+import lozengy.model.brief.Rules;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.Setting;
+
+/**
+ * The named set of briefs that is measured: from a cushion to a double bed, 3 to 12 border yarns,
+ * even and odd stock, 20 % to 0.05 % more yarn than needed, locks, min-contrast.
+ */
+public final class BriefSet {
+
+  /** No two pieces alike, adjacent rounds differ. */
+  private static final Rules UNLIKE =
+      new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1), 0);
+
+  private static final List<BriefSpec> ALL =
+      List.of(
+          new BriefSpec(
+              "cushion",
+              onPoint(3, 3),
+              "LID",
+              new YarnCounts(3, 2, 4),
+              10,
+              Stock.EVEN,
+              Known.NOTHING,
+              UNLIKE,
+              true),
+          new BriefSpec(
+              "cushion-tight",
+              onPoint(4, 4),
+              "LLID",
+              new YarnCounts(4, 3, 5),
+              0.2,
+              Stock.ODD,
+              Known.NOTHING,
+              UNLIKE,
+              false),
+          new BriefSpec(
+              "lap-all-differ",
+              onPoint(4, 5),
+              "ALIID",
+              new YarnCounts(5, 4, 6),
+              8,
+              Stock.EVEN,
+              Known.NOTHING,
+              new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 5),
+              true),
+          new BriefSpec(
+              "baby",
+              onPoint(5, 6),
+              "LILD",
+              new YarnCounts(5, 4, 6),
+              5,
+              Stock.EVEN,
+              Known.NOTHING,
+              Rules.DEFAULT,
+              false),
+          new BriefSpec(
+              "baby-odd",
+              onPoint(5, 7),
+              "LLID",
+              new YarnCounts(6, 4, 8),
+              2,
+              Stock.ODD,
+              Known.NOTHING,
+              UNLIKE,
+              true),
+          new BriefSpec(
+              "throw-locks",
+              onPoint(6, 8),
+              "LILID",
+              new YarnCounts(7, 5, 8),
+              3,
+              Stock.EVEN,
+              new Known(14, 20),
+              UNLIKE,
+              true),
+          reference("reference", 5),
+          reference("reference-0.2", 0.2),
+          reference("reference-0.05", 0.05),
+          new BriefSpec(
+              "throw-contrast",
+              onPoint(7, 9),
+              "LILD",
+              new YarnCounts(9, 6, 8),
+              5,
+              Stock.EVEN,
+              Known.NOTHING,
+              new Rules(22, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(2), 0),
+              false),
+          new BriefSpec(
+              "stash-straight",
+              straight(12, 15),
+              "AAAA",
+              new YarnCounts(4, 4, 4),
+              1,
+              Stock.ODD_WITH_SHARES,
+              Known.NOTHING,
+              Rules.DEFAULT,
+              true),
+          new BriefSpec(
+              "throw-odd-ample",
+              onPoint(7, 9),
+              "LLID",
+              new YarnCounts(10, 4, 10),
+              20,
+              Stock.ODD,
+              Known.NOTHING,
+              UNLIKE,
+              false),
+          new BriefSpec(
+              "single-bed",
+              onPoint(9, 13),
+              "LIILD",
+              new YarnCounts(6, 6, 10),
+              2,
+              Stock.EVEN,
+              Known.NOTHING,
+              UNLIKE,
+              true),
+          new BriefSpec(
+              "double-bed",
+              onPoint(13, 15),
+              "LLIID",
+              new YarnCounts(12, 8, 12),
+              5,
+              Stock.EVEN,
+              Known.NOTHING,
+              UNLIKE,
+              true),
+          new BriefSpec(
+              "double-bed-odd",
+              straight(18, 20),
+              "LIID",
+              new YarnCounts(10, 8, 14),
+              0.5,
+              Stock.ODD,
+              Known.NOTHING,
+              UNLIKE,
+              false));
+
+  private BriefSet() {}
+
+  /** All specifications of the set, small ones first. */
+  public static List<BriefSpec> all() {
+    return ALL;
+  }
+
+  /**
+   * The specification of that name, of the set or of those for growth.
+   *
+   * @throws IllegalArgumentException naming all there are, if there is none
+   */
+  public static BriefSpec named(String name) {
+    return Stream.concat(ALL.stream(), growth().stream())
+        .filter(spec -> spec.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "there is no brief "
+                        + name
+                        + ", but "
+                        + ALL.stream().map(BriefSpec::name).toList()
+                        + " and "
+                        + growth().stream().map(BriefSpec::name).toList()));
+  }
+
+  /**
+   * Briefs for growth: about 1,000, 10,000 and 100,000 pieces, all else equal. Six rounds, so that
+   * even of 100,000 pieces no two need be alike.
+   */
+  public static List<BriefSpec> growth() {
+    return List.of(
+        growth("growth-1000", 21, 23),
+        growth("growth-10000", 69, 71),
+        growth("growth-100000", 222, 224));
+  }
+
+  /** 7 x 9 on point with triangles: 143 pieces, four rounds, 8 dark and 12 light yarns. */
+  private static BriefSpec reference(String name, double slackPercent) {
+    return new BriefSpec(
+        name,
+        onPoint(7, 9),
+        "LLLD",
+        new YarnCounts(8, 0, 12),
+        slackPercent,
+        Stock.EVEN,
+        Known.NOTHING,
+        UNLIKE,
+        false);
+  }
+
+  private static BriefSpec growth(String name, int across, int down) {
+    return new BriefSpec(
+        name,
+        onPoint(across, down),
+        "LLLLLD",
+        new YarnCounts(8, 0, 12),
+        5,
+        Stock.EVEN,
+        Known.NOTHING,
+        UNLIKE,
+        false);
+  }
+
+  private static LayoutSize onPoint(int across, int down) {
+    return new LayoutSize(Setting.ON_POINT, across, down, true, true);
+  }
+
+  private static LayoutSize straight(int across, int down) {
+    return new LayoutSize(Setting.STRAIGHT, across, down, false, false);
+  }
+}
