@@ -44,4 +44,14 @@ public record Brief(
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
   }
+
+  /** This brief with other notes on single pieces. */
+  public Brief withPieces(List<PieceNote> notes) {
+    return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes);
+  }
+
+  /** This brief with another title. */
+  public Brief withTitle(String other) {
+    return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces);
+  }
 }

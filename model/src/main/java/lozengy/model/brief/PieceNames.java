@@ -8,7 +8,7 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Setting;
 
 /** Says which pieces there are, to someone who named one that is not. */
-final class PieceNames {
+public final class PieceNames {
 
   private static final Pattern SQUARE = Pattern.compile("r(\\d{1,7})c(\\d{1,7})");
   private static final Pattern SIDE = Pattern.compile("(top|right|bottom|left)\\d{1,7}");
@@ -17,8 +17,13 @@ final class PieceNames {
 
   private PieceNames() {}
 
-  /** Which pieces of the family of an unknown name there are. */
-  static String remedy(String name, LayoutSize size) {
+  /**
+   * Which pieces of the family of an unknown name there are, as a remedy.
+   *
+   * @param name a name that no piece has
+   * @param size the layout's size
+   */
+  public static String remedy(String name, LayoutSize size) {
     Matcher square = SQUARE.matcher(name);
     Matcher side = SIDE.matcher(name);
     if (square.matches()) {

@@ -1,0 +1,155 @@
+package lozengy.model.arrangement;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.BriefWriter;
+import lozengy.model.input.JsonText;
+import lozengy.model.layout.Place;
+import lozengy.model.score.Part;
+
+/**
+ * Writes arrangements as JSON: the same bytes for the same arrangement, one piece a line, scores
+ * with up to six decimals and metres to the millimetre. Streams, so that memory does not grow with
+ * the pieces.
+ */
+public final class ArrangementWriter {
+
+  private static final int SCORE_DECIMALS = 6;
+
+  private final JsonText json;
+  private final Blanket blanket;
+
+  private ArrangementWriter(JsonText json, Blanket blanket) {
+    this.json = json;
+    this.blanket = blanket;
+  }
+
+  /**
+   * Writes a file's content.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void write(OutputStream out, Arrangement arrangement) throws IOException {
+    JsonText.write(
+        out, json -> new ArrangementWriter(json, arrangement.blanket()).write(arrangement));
+  }
+
+  /** The arrangement as a file's text. */
+  public static String text(Arrangement arrangement) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      write(bytes, arrangement);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  private void write(Arrangement arrangement) throws IOException {
+    json.tallMapping();
+    json.field("format").text(Arrangement.FORMAT);
+    json.field("title").text(blanket.brief().title());
+    pieces(arrangement.sequences());
+    yarns(arrangement.sequences());
+    score(arrangement);
+    json.field("solved");
+    if (arrangement.solved().isPresent()) {
+      solved(arrangement.solved().get());
+    } else {
+      json.text(Optional.empty());
+    }
+    if (arrangement.earlier().isPresent()) {
+      earlier(arrangement.earlier().get());
+    }
+    json.field("brief");
+    BriefWriter.write(json, blanket.brief());
+    json.endMapping();
+  }
+
+  private void pieces(Sequences sequences) throws IOException {
+    json.field("pieces").tallList();
+    for (Place place : blanket.layout().places()) {
+      json.mapping();
+      json.field("at").text(place.name());
+      json.field("kind").text(place.kind().word());
+      json.field("state").text(blanket.state(place.index()).word());
+      rounds(sequences, place.index());
+      json.field("x").number(place.x());
+      json.field("y").number(place.y());
+      json.endMapping();
+    }
+    json.endList();
+  }
+
+  private void rounds(Sequences sequences, int piece) throws IOException {
+    json.field("rounds").list();
+    for (int round = 0; round < sequences.rounds(piece); round++) {
+      int yarn = sequences.yarn(piece, round);
+      json.text(yarn == Sequences.OPEN ? Optional.empty() : Optional.of(blanket.yarn(yarn).code()));
+    }
+    json.endList();
+  }
+
+  private void yarns(Sequences sequences) throws IOException {
+    long[] used = blanket.usedMillimetres(sequences);
+    json.field("yarns").tallList();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      long stock = blanket.stockMillimetres(yarn);
+      json.mapping();
+      json.field("code").text(blanket.yarn(yarn).code());
+      json.field("name").text(blanket.yarn(yarn).name());
+      json.field("available_m").number(BigDecimal.valueOf(stock, 3));
+      json.field("used_m").number(BigDecimal.valueOf(used[yarn], 3));
+      json.field("left_m").number(BigDecimal.valueOf(stock - used[yarn], 3));
+      json.endMapping();
+    }
+    json.endList();
+  }
+
+  private void score(Arrangement arrangement) throws IOException {
+    json.field("score").mapping();
+    json.field("total").rounded(Optional.of(arrangement.score().total()), SCORE_DECIMALS);
+    json.field("parts").mapping();
+    for (Part part : Part.values()) {
+      Optional<Double> figure = Optional.ofNullable(arrangement.score().parts().get(part));
+      json.field(part.word()).rounded(figure, SCORE_DECIMALS);
+    }
+    json.endMapping();
+    Optional<Arrangement.Bound> bound = arrangement.bound();
+    json.field("bound").rounded(bound.map(Arrangement.Bound::total), SCORE_DECIMALS);
+    json.field("bound_proof").text(bound.map(Arrangement.Bound::proof));
+    json.endMapping();
+  }
+
+  private void solved(Arrangement.Solved solved) throws IOException {
+    json.mapping();
+    json.field("seed").number(solved.seed());
+    json.field("moves").number(solved.moves());
+    json.field("seconds");
+    if (solved.seconds().isPresent()) {
+      json.number((double) solved.seconds().get());
+    } else {
+      json.text(Optional.empty());
+    }
+    json.field("version").text(solved.version());
+    json.field("proof").text(solved.proof());
+    json.endMapping();
+  }
+
+  private void earlier(Sequences earlier) throws IOException {
+    json.field("earlier").tallList();
+    for (Place place : blanket.layout().places()) {
+      json.mapping().field("at").text(place.name());
+      rounds(earlier, place.index());
+      json.endMapping();
+    }
+    json.endList();
+  }
+}

@@ -1,0 +1,59 @@
+package lozengy.model.arrangement;
+
+import java.util.List;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
+
+/**
+ * What an arrangement file says, which need not be so where it was edited by hand: rounds may be
+ * open, rules broken, and the score and the totals those of another arrangement.
+ *
+ * @param blanket the brief in the file made ready, with the pieces' states
+ * @param sequences every piece's yarns, open where the file leaves them so
+ * @param earlier the sequences that it was solved from, where the file has them
+ * @param score the score that the file states
+ * @param bound the bound that the file states
+ * @param solved how it was found, where the file says so
+ * @param yarns the yarn totals that the file states
+ */
+public record StatedArrangement(
+    Blanket blanket,
+    Sequences sequences,
+    Optional<Sequences> earlier,
+    Optional<Score> score,
+    Optional<Arrangement.Bound> bound,
+    Optional<Arrangement.Solved> solved,
+    List<StatedYarn> yarns) {
+
+  /** Copies the yarns. */
+  public StatedArrangement {
+    yarns = List.copyOf(yarns);
+  }
+
+  /**
+   * The totals that a file states of a yarn, in m.
+   *
+   * @param code the yarn's code
+   * @param availableMetres at hand
+   * @param usedMetres used, joining and edging included
+   * @param leftMetres left over
+   */
+  public record StatedYarn(
+      String code,
+      Optional<Double> availableMetres,
+      Optional<Double> usedMetres,
+      Optional<Double> leftMetres) {}
+
+  /**
+   * The arrangement with its score worked out again.
+   *
+   * @throws IllegalArgumentException if a round is open
+   */
+  public Arrangement scored() {
+    Score worked = Scorer.score(blanket, sequences, earlier);
+    return new Arrangement(blanket, sequences, earlier, worked, bound, solved);
+  }
+}

@@ -1,0 +1,111 @@
+package lozengy.model.arrangement;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.arrangement.StatedArrangement.StatedYarn;
+import lozengy.model.input.Fields;
+import lozengy.model.input.Located;
+import lozengy.model.input.Range;
+import lozengy.model.score.Part;
+import lozengy.model.score.Score;
+
+/**
+ * The figures that an arrangement file states.
+ *
+ * @param yarns yarn totals
+ * @param score the score
+ * @param bound a bound on the score
+ * @param solved how the arrangement was found
+ */
+record StatedFigures(
+    List<StatedYarn> yarns,
+    Optional<Score> score,
+    Optional<Arrangement.Bound> bound,
+    Optional<Arrangement.Solved> solved) {
+
+  private static final int MOST_TEXT_CHARACTERS = 1000;
+  private static final Range SCORES = Range.of(0, 100, "");
+  private static final Range METRES =
+      new Range(
+          BigDecimal.valueOf(-1_000_000_000_000L),
+          true,
+          BigDecimal.valueOf(1_000_000_000_000L),
+          false,
+          "metres");
+  private static final Range SEEDS = Range.whole(Long.MIN_VALUE, Long.MAX_VALUE, "");
+  private static final Range COUNTS = Range.whole(0, Long.MAX_VALUE, "");
+
+  static StatedFigures read(Fields of) {
+    List<StatedYarn> yarns = new ArrayList<>();
+    for (Located item : of.get("yarns").map(y -> y.items("yarns")).orElse(List.of())) {
+      item.fields().flatMap(StatedFigures::yarn).ifPresent(yarns::add);
+    }
+    Optional<Fields> score = of.get("score").flatMap(Located::fields);
+    Optional<Fields> solved = of.get("solved").flatMap(Located::fields);
+    Optional<Score> total = score.flatMap(StatedFigures::score);
+    Optional<Arrangement.Bound> bound = score.flatMap(StatedFigures::bound);
+    score.ifPresent(Fields::tellUnknown);
+    return new StatedFigures(yarns, total, bound, solved.flatMap(StatedFigures::solved));
+  }
+
+  private static Optional<StatedYarn> yarn(Fields of) {
+    Optional<String> code = of.need("code", "\"code\": \"MUD\"").flatMap(c -> text(c));
+    of.get("name");
+    Optional<StatedYarn> yarn =
+        Optional.of(
+            new StatedYarn(
+                code.orElse(""),
+                number(of, "available_m", METRES),
+                number(of, "used_m", METRES),
+                number(of, "left_m", METRES)));
+    of.tellUnknown();
+    return yarn;
+  }
+
+  private static Optional<Score> score(Fields of) {
+    Optional<Double> total = number(of, "total", SCORES);
+    Map<Part, Double> parts = new EnumMap<>(Part.class);
+    Optional<Fields> found = of.get("parts").flatMap(Located::fields);
+    for (Part part : Part.values()) {
+      found
+          .flatMap(fields -> number(fields, part.word(), SCORES))
+          .ifPresent(figure -> parts.put(part, figure));
+    }
+    found.ifPresent(Fields::tellUnknown);
+    return total.map(figure -> new Score(figure, parts));
+  }
+
+  private static Optional<Arrangement.Bound> bound(Fields of) {
+    Optional<Double> bound = number(of, "bound", SCORES);
+    Optional<String> proof = of.get("bound_proof").flatMap(StatedFigures::text);
+    return bound.map(total -> new Arrangement.Bound(total, proof.orElse("")));
+  }
+
+  private static Optional<Arrangement.Solved> solved(Fields of) {
+    Optional<Long> seed = whole(of, "seed", SEEDS);
+    Optional<Long> moves = whole(of, "moves", COUNTS);
+    Optional<Double> seconds = number(of, "seconds", Range.of(0, 1_000_000_000, "seconds"));
+    Optional<String> version = of.get("version").flatMap(StatedFigures::text);
+    Optional<String> proof = of.get("proof").flatMap(StatedFigures::text);
+    of.tellUnknown();
+    return Optional.of(
+        new Arrangement.Solved(
+            seed.orElse(0L), moves.orElse(0L), seconds, version.orElse(""), proof.orElse("")));
+  }
+
+  private static Optional<String> text(Located located) {
+    return located.text(MOST_TEXT_CHARACTERS);
+  }
+
+  private static Optional<Double> number(Fields of, String name, Range range) {
+    return of.get(name).flatMap(n -> n.number(range)).map(BigDecimal::doubleValue);
+  }
+
+  private static Optional<Long> whole(Fields of, String name, Range range) {
+    return of.get(name).flatMap(n -> n.number(range)).map(BigDecimal::longValueExact);
+  }
+}

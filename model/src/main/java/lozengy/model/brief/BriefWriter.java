@@ -1,0 +1,206 @@
+package lozengy.model.brief;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import lozengy.model.colour.Tone;
+import lozengy.model.input.JsonText;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Setting;
+import lozengy.model.score.Part;
+
+/**
+ * Writes briefs as JSON, with everything said that was left to its default. What is written reads
+ * back equal.
+ */
+public final class BriefWriter {
+
+  private final JsonText json;
+
+  private BriefWriter(JsonText json) {
+    this.json = json;
+  }
+
+  /** The brief as a file's text. */
+  public static String text(Brief brief) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      JsonText.write(bytes, json -> write(json, brief));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  /**
+   * Writes the brief as the next value.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void write(JsonText json, Brief brief) throws IOException {
+    new BriefWriter(json).brief(brief);
+  }
+
+  private void brief(Brief brief) throws IOException {
+    json.tallMapping();
+    json.field("format").text(Brief.FORMAT);
+    json.field("title").text(brief.title());
+    layout(brief.layout());
+    json.field("motifs").tallMapping();
+    for (PieceKind kind : PieceKind.values()) {
+      if (brief.motifs().containsKey(kind)) {
+        motif(kind, brief.motifs().get(kind));
+      }
+    }
+    json.endMapping();
+    json.field("yarns").tallList();
+    for (Yarn yarn : brief.yarns()) {
+      yarn(yarn);
+    }
+    json.endList();
+    json.field("tones").mapping();
+    json.field("dark-below").number(brief.tones().darkBelow());
+    json.field("light-from").number(brief.tones().lightFrom());
+    json.endMapping();
+    use("joining", brief.joining());
+    use("edging", brief.edging());
+    rules(brief.rules());
+    json.field("prefer").mapping();
+    for (Part part : Part.values()) {
+      json.field(part.word()).number(brief.prefer().weight(part));
+    }
+    json.endMapping();
+    json.field("pieces").tallList();
+    for (PieceNote note : brief.pieces()) {
+      note(note);
+    }
+    json.endList();
+    json.endMapping();
+  }
+
+  private void layout(LayoutSize size) throws IOException {
+    json.field("layout").mapping();
+    json.field("setting").text(size.setting().word());
+    json.field("across").number(size.across());
+    json.field("down").number(size.down());
+    if (size.setting() == Setting.ON_POINT) {
+      json.field("sides").text(size.sideTriangles() ? "triangles" : "open");
+      json.field("corners").text(size.cornerTriangles() ? "triangles" : "open");
+    }
+    json.endMapping();
+  }
+
+  private void motif(PieceKind kind, Motif motif) throws IOException {
+    json.field(kind.word()).tallMapping();
+    if (motif.edgeCm().isPresent()) {
+      String cm = JsonText.shortest(BigDecimal.valueOf(motif.edgeCm().getAsDouble())) + " cm";
+      json.field(kind == PieceKind.SQUARE ? "side" : "base").text(cm);
+    }
+    json.field("rounds").tallList();
+    for (Round round : motif.rounds()) {
+      json.mapping().field("tone").list();
+      for (Tone tone : Tone.values()) {
+        if (round.tones().contains(tone)) {
+          json.text(tone.word());
+        }
+      }
+      json.endList();
+      if (round.amount() instanceof YarnAmount.Length length) {
+        json.field("metres").number(thousandths(length.millimetres()));
+      } else if (round.amount() instanceof YarnAmount.Weight weight) {
+        json.field("grams").number(thousandths(weight.milligrams()));
+      }
+      json.endMapping();
+    }
+    json.endList().endMapping();
+  }
+
+  private void yarn(Yarn yarn) throws IOException {
+    json.mapping();
+    json.field("code").text(yarn.code());
+    json.field("name").text(yarn.name());
+    json.field("colour").text(yarn.colour().hex());
+    json.field("balls").number(yarn.balls());
+    if (yarn.left().isPresent()) {
+      json.field("left").text(left(yarn.left().get()));
+    }
+    if (yarn.ball().isPresent()) {
+      json.field("ball").mapping();
+      json.field("grams").number(yarn.ball().get().grams());
+      json.field("metres").number(thousandths(yarn.ball().get().millimetres()));
+      json.endMapping();
+    }
+    json.field("share").number(yarn.share());
+    if (yarn.statedTone().isPresent()) {
+      json.field("tone").text(yarn.statedTone().get().word());
+    }
+    json.endMapping();
+  }
+
+  private static String left(YarnAmount amount) {
+    if (amount instanceof YarnAmount.Length length) {
+      return JsonText.shortest(thousandths(length.millimetres())) + " m";
+    }
+    return JsonText.shortest(thousandths(((YarnAmount.Weight) amount).milligrams())) + " g";
+  }
+
+  private static BigDecimal thousandths(long count) {
+    return BigDecimal.valueOf(count, 3);
+  }
+
+  private void use(String name, Optional<YarnUse> use) throws IOException {
+    if (use.isPresent()) {
+      json.field(name).mapping();
+      json.field("yarn").text(use.get().yarn());
+      json.field("metres-per-metre").number(use.get().metresPerMetre());
+      json.endMapping();
+    }
+  }
+
+  private void rules(Rules rules) throws IOException {
+    json.field("rules").mapping();
+    json.field("neighbour-borders").text("differ");
+    json.field("min-contrast").number(rules.minContrast());
+    json.field("within-piece").text(rules.withinPiece().word());
+    json.field("copies");
+    if (rules.copies().isPresent()) {
+      json.number(rules.copies().getAsInt());
+    } else {
+      json.text("free");
+    }
+    json.field("keep-back")
+        .text(JsonText.shortest(BigDecimal.valueOf(rules.keepBackPercent())) + " %");
+    json.endMapping();
+  }
+
+  private void note(PieceNote note) throws IOException {
+    json.mapping().field("at");
+    codes(note.at());
+    if (!note.rounds().isEmpty()) {
+      json.field("rounds").list();
+      for (Optional<String> code : note.rounds()) {
+        json.text(code);
+      }
+      json.endList();
+    }
+    json.field("state").text(note.state().word());
+    if (!note.not().isEmpty()) {
+      json.field("not");
+      codes(List.copyOf(note.not()));
+    }
+    json.endMapping();
+  }
+
+  private void codes(List<String> codes) throws IOException {
+    json.list();
+    for (String code : codes) {
+      json.text(code);
+    }
+    json.endList();
+  }
+}

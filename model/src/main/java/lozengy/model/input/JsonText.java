@@ -1,0 +1,150 @@
+package lozengy.model.input;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Optional;
+
+/**
+ * Writes JSON as a stream, the same bytes for the same calls: UTF-8, lines ended by a line feed,
+ * numbers in the shortest form. Containers are tall, with a line for each value, or flat, on one
+ * line.
+ */
+public final class JsonText {
+
+  private final JsonGenerator generator;
+  private final JsonLines lines;
+
+  private JsonText(JsonGenerator generator, JsonLines lines) {
+    this.generator = generator;
+    this.lines = lines;
+  }
+
+  /** What is written. */
+  @FunctionalInterface
+  public interface Content {
+    /** Writes one value. */
+    void write(JsonText json) throws IOException;
+  }
+
+  /**
+   * Writes one value and a line feed; flushes the stream and leaves it open.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void write(OutputStream out, Content content) throws IOException {
+    JsonFactory factory =
+        JsonFactory.builder()
+            .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
+            .disable(StreamWriteFeature.AUTO_CLOSE_CONTENT)
+            .build();
+    JsonLines lines = new JsonLines();
+    JsonGenerator generator = factory.createGenerator(out);
+    generator.setPrettyPrinter(lines);
+    content.write(new JsonText(generator, lines));
+    generator.writeRaw('\n');
+    generator.close();
+    out.flush();
+  }
+
+  /** Begins a mapping with a line for each field. */
+  public JsonText tallMapping() throws IOException {
+    lines.nextTall(true);
+    generator.writeStartObject();
+    return this;
+  }
+
+  /** Begins a mapping on one line. */
+  public JsonText mapping() throws IOException {
+    lines.nextTall(false);
+    generator.writeStartObject();
+    return this;
+  }
+
+  /** Ends the innermost mapping. */
+  public JsonText endMapping() throws IOException {
+    generator.writeEndObject();
+    return this;
+  }
+
+  /** Begins a list with a line for each item. */
+  public JsonText tallList() throws IOException {
+    lines.nextTall(true);
+    generator.writeStartArray();
+    return this;
+  }
+
+  /** Begins a list on one line. */
+  public JsonText list() throws IOException {
+    lines.nextTall(false);
+    generator.writeStartArray();
+    return this;
+  }
+
+  /** Ends the innermost list. */
+  public JsonText endList() throws IOException {
+    generator.writeEndArray();
+    return this;
+  }
+
+  /** Names the field whose value comes next. */
+  public JsonText field(String name) throws IOException {
+    generator.writeFieldName(name);
+    return this;
+  }
+
+  /** Writes a text. */
+  public JsonText text(String text) throws IOException {
+    generator.writeString(text);
+    return this;
+  }
+
+  /** Writes a text, or null where there is none. */
+  public JsonText text(Optional<String> text) throws IOException {
+    if (text.isEmpty()) {
+      generator.writeNull();
+    } else {
+      generator.writeString(text.get());
+    }
+    return this;
+  }
+
+  /** Writes a whole number. */
+  public JsonText number(long number) throws IOException {
+    generator.writeNumber(number);
+    return this;
+  }
+
+  /** Writes a number so that reading it gives the same double. */
+  public JsonText number(double number) throws IOException {
+    generator.writeNumber(shortest(BigDecimal.valueOf(number)));
+    return this;
+  }
+
+  /** Writes a number. */
+  public JsonText number(BigDecimal number) throws IOException {
+    generator.writeNumber(shortest(number));
+    return this;
+  }
+
+  /** Writes a number rounded to so many decimals, halves up, or null where there is none. */
+  public JsonText rounded(Optional<Double> number, int decimals) throws IOException {
+    if (number.isEmpty()) {
+      generator.writeNull();
+      return this;
+    }
+    return number(BigDecimal.valueOf(number.get()).setScale(decimals, RoundingMode.HALF_UP));
+  }
+
+  /**
+   * The shortest plain form, such as {@code 100} or {@code 0.25}; with an exponent if very small.
+   */
+  public static String shortest(BigDecimal number) {
+    BigDecimal stripped = number.stripTrailingZeros();
+    return Math.abs(stripped.scale()) > 20 ? stripped.toString() : stripped.toPlainString();
+  }
+}

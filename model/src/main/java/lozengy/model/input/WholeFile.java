@@ -1,0 +1,133 @@
+package lozengy.model.input;
+
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.util.List;
+
+/** Writes files whole or not at all. */
+public final class WholeFile {
+
+  private WholeFile() {}
+
+  /** What is written. */
+  @FunctionalInterface
+  public interface Content {
+    /** Writes all of it. */
+    void write(OutputStream out) throws IOException;
+  }
+
+  /**
+   * Writes a file: first beside it, under a name of its own, then moved into its place at once. If
+   * anything fails, what stood there still stands there. Something that is no file, such as a
+   * terminal, is written to as it is.
+   *
+   * @param target the file
+   * @param overwrite whether a file that is there may be replaced
+   * @param content what to write
+   * @throws InputException if the file is there and may not be replaced, or its folder is missing
+   *     or not open to writing, or a folder stands in its place
+   * @throws IOException if writing fails for another reason, such as a full disk
+   */
+  public static void write(Path target, boolean overwrite, Content content) throws IOException {
+    checkTarget(target, overwrite);
+    if (Files.exists(target) && !Files.isRegularFile(target)) {
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target))) {
+        content.write(out);
+      }
+      return;
+    }
+    // A link is kept and what it leads to is replaced.
+    Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
+    Path part =
+        real.resolveSibling(
+            "." + real.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+    try {
+      writePart(part, content);
+      keepPermissions(real, part);
+      checkTarget(target, overwrite);
+      move(part, real);
+    } catch (AccessDeniedException e) {
+      throw refused("The folder of " + target + " is not open to writing", "Name another folder");
+    } finally {
+      Files.deleteIfExists(part);
+    }
+  }
+
+  /**
+   * Checks, before any work is done, that a file can be written.
+   *
+   * @throws InputException as {@link #write} does
+   */
+  public static void checkTarget(Path target, boolean overwrite) {
+    if (Files.isDirectory(target)) {
+      throw refused(target + " is a folder", "Name a file");
+    }
+    Path folder = target.toAbsolutePath().getParent();
+    if (folder == null || !Files.exists(folder)) {
+      throw refused("There is no folder " + folder, "Make the folder first, or name another");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw refused(folder + " is a file, not a folder", "Name another folder");
+    }
+    if (!overwrite && Files.isRegularFile(target)) {
+      throw refused(target + " is there already", "Name another file, or ask to overwrite it");
+    }
+    boolean writable =
+        Files.exists(target) && !Files.isRegularFile(target) || Files.isWritable(folder);
+    if (!writable) {
+      throw refused("The folder " + folder + " is not open to writing", "Name another folder");
+    }
+  }
+
+  private static void writePart(Path part, Content content) throws IOException {
+    try (FileChannel channel =
+        FileChannel.open(
+            part,
+            StandardOpenOption.CREATE,
+            StandardOpenOption.TRUNCATE_EXISTING,
+            StandardOpenOption.WRITE)) {
+      OutputStream out = new BufferedOutputStream(Channels.newOutputStream(channel), 1 << 16);
+      content.write(out);
+      out.flush();
+      channel.force(true);
+    }
+  }
+
+  private static void keepPermissions(Path from, Path to) throws IOException {
+    if (!Files.exists(from)) {
+      return;
+    }
+    PosixFileAttributeView of = Files.getFileAttributeView(from, PosixFileAttributeView.class);
+    PosixFileAttributeView toView = Files.getFileAttributeView(to, PosixFileAttributeView.class);
+    if (of != null && toView != null) {
+      toView.setPermissions(of.readAttributes().permissions());
+    }
+  }
+
+  private static void move(Path part, Path target) throws IOException {
+    try {
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+    } catch (AtomicMoveNotSupportedException e) {
+      Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
+    }
+    try (FileChannel folder = FileChannel.open(target.getParent(), StandardOpenOption.READ)) {
+      folder.force(true);
+    } catch (IOException e) {
+      // Some systems do not open folders; the move itself has been done.
+    }
+  }
+
+  private static InputException refused(String found, String remedy) {
+    return new InputException(List.of(new Mistake("", 0, found, remedy)));
+  }
+}

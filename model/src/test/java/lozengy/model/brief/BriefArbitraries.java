@@ -1,0 +1,295 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.Set;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.colour.Srgb;
+import lozengy.model.colour.Tone;
+import lozengy.model.colour.ToneLimits;
+import lozengy.model.layout.Layout;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Place;
+import lozengy.model.layout.Setting;
+import lozengy.model.score.Part;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
+
+/** Random briefs for properties. Small, so that each can be solved or searched through. */
+public final class BriefArbitraries {
+
+  private static final List<String> CODES =
+      List.of("MUD", "REE", "NO", "101", "1e3", "null", "true", "y", "A-1", "_", "éa", "0x1F");
+
+  private BriefArbitraries() {}
+
+  /** Any valid brief: some can be met, some cannot. */
+  public static Arbitrary<Brief> briefs() {
+    return Combinators.combine(
+            layouts(), yarns(), rules(), preferences(), limits(), Arbitraries.randoms())
+        .as(BriefArbitraries::brief);
+  }
+
+  /**
+   * Briefs that surely can be met: any tone anywhere, neighbours differ and adjacent rounds differ
+   * or may not, more than enough of every yarn, nothing noted of single pieces.
+   */
+  public static Arbitrary<Brief> easyBriefs() {
+    return briefs().map(BriefArbitraries::easy);
+  }
+
+  /** Layouts of 1 to 61 pieces. */
+  public static Arbitrary<LayoutSize> layouts() {
+    Arbitrary<Boolean> filled = Arbitraries.of(true, false);
+    return Combinators.combine(
+            Arbitraries.of(Setting.class),
+            Arbitraries.integers().between(1, 5),
+            Arbitraries.integers().between(1, 5),
+            filled,
+            filled)
+        .as(
+            (setting, across, down, sides, corners) ->
+                new LayoutSize(
+                    setting,
+                    across,
+                    down,
+                    sides && setting == Setting.ON_POINT,
+                    corners && setting == Setting.ON_POINT));
+  }
+
+  private static Arbitrary<List<Yarn>> yarns() {
+    return Arbitraries.of(CODES)
+        .list()
+        .uniqueElements()
+        .ofMinSize(2)
+        .ofMaxSize(CODES.size())
+        .flatMap(
+            codes -> {
+              List<Arbitrary<Yarn>> yarns = new ArrayList<>();
+              codes.forEach(code -> yarns.add(yarn(code)));
+              return Combinators.combine(yarns).as(list -> list);
+            });
+  }
+
+  private static Arbitrary<Yarn> yarn(String code) {
+    Arbitrary<Srgb> colours =
+        Arbitraries.integers()
+            .between(0, 0xffffff)
+            .map(rgb -> new Srgb(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff));
+    Arbitrary<Optional<Ball>> balls =
+        Combinators.combine(
+                Arbitraries.doubles().between(1, 200), Arbitraries.longs().between(1000, 800_000))
+            .as(Ball::new)
+            .optional(0.9);
+    Arbitrary<String> names =
+        Arbitraries.strings()
+            .withChars("aZ9 :#-{}[]\"'\\&*!%@é✿~,")
+            .ofMinLength(1)
+            .ofMaxLength(12)
+            .map(String::strip)
+            .filter(name -> !name.isEmpty());
+    Arbitrary<Double> shares =
+        Arbitraries.frequencyOf(
+            Tuple.of(4, Arbitraries.just(1.0)),
+            Tuple.of(1, Arbitraries.doubles().between(0.1, 10)));
+    return Combinators.combine(
+            names,
+            colours,
+            balls,
+            Arbitraries.doubles().between(0, 20),
+            amounts(200_000).optional(0.5),
+            shares,
+            Arbitraries.of(Tone.class).optional(0.2))
+        .as(
+            (name, colour, ball, count, left, share, tone) ->
+                new Yarn(
+                    code,
+                    name,
+                    colour,
+                    ball,
+                    ball.isPresent() ? count : 0,
+                    left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length),
+                    share,
+                    tone));
+  }
+
+  private static Arbitrary<YarnAmount> amounts(long mostThousandths) {
+    Arbitrary<Long> numbers = Arbitraries.longs().between(1, mostThousandths);
+    return Arbitraries.oneOf(
+        numbers.map(YarnAmount.Length::new), numbers.map(YarnAmount.Weight::new));
+  }
+
+  private static Arbitrary<Rules> rules() {
+    return Combinators.combine(
+            Arbitraries.frequencyOf(
+                Tuple.of(1, Arbitraries.just(0.0)),
+                Tuple.of(1, Arbitraries.doubles().between(0, 30))),
+            Arbitraries.of(WithinPiece.class),
+            Arbitraries.integers().between(1, 4).optional(0.3),
+            Arbitraries.doubles().between(0, 20))
+        .as(
+            (contrast, within, copies, keepBack) ->
+                new Rules(
+                    contrast,
+                    within,
+                    copies.map(OptionalInt::of).orElse(OptionalInt.empty()),
+                    keepBack));
+  }
+
+  private static Arbitrary<Preferences> preferences() {
+    return Arbitraries.maps(Arbitraries.of(Part.class), Arbitraries.doubles().between(0, 10))
+        .ofMaxSize(Part.values().length)
+        .map(Preferences::new);
+  }
+
+  private static Arbitrary<ToneLimits> limits() {
+    Arbitrary<Double> lightness = Arbitraries.doubles().between(0, 100);
+    return Combinators.combine(lightness, lightness)
+        .as((a, b) -> new ToneLimits(Math.min(a, b), Math.max(a, b)));
+  }
+
+  private static Brief brief(
+      LayoutSize layout,
+      List<Yarn> yarns,
+      Rules rules,
+      Preferences prefer,
+      ToneLimits limits,
+      Random random) {
+    boolean putUps = yarns.stream().allMatch(yarn -> yarn.ball().isPresent());
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    motifs.put(PieceKind.SQUARE, motif(PieceKind.SQUARE, putUps, random));
+    if (layout.sideTriangles()) {
+      motifs.put(PieceKind.SIDE_TRIANGLE, motif(PieceKind.SIDE_TRIANGLE, putUps, random));
+    }
+    if (layout.cornerTriangles()) {
+      motifs.put(PieceKind.CORNER_TRIANGLE, motif(PieceKind.CORNER_TRIANGLE, putUps, random));
+    }
+    Brief without =
+        new Brief(
+            "Brief " + random.nextInt(1000),
+            layout,
+            motifs,
+            yarns,
+            limits,
+            use(yarns, random),
+            use(yarns, random),
+            rules,
+            prefer,
+            List.of());
+    Brief noted = without.withPieces(notes(without, random));
+    return BriefMistakes.of(noted).isEmpty() ? noted : without;
+  }
+
+  private static Motif motif(PieceKind kind, boolean putUps, Random random) {
+    List<Round> rounds = new ArrayList<>();
+    int count = 1 + random.nextInt(4);
+    for (int i = 0; i < count; i++) {
+      Set<Tone> tones = new LinkedHashSet<>(Arrays.asList(Tone.values()));
+      while (tones.size() > 1 && random.nextInt(3) == 0) {
+        tones.remove(Tone.values()[random.nextInt(3)]);
+      }
+      long thousandths = 1 + random.nextInt(9_999);
+      rounds.add(
+          new Round(
+              tones,
+              putUps && random.nextBoolean()
+                  ? new YarnAmount.Weight(thousandths)
+                  : new YarnAmount.Length(thousandths)));
+    }
+    boolean edge =
+        kind == PieceKind.SQUARE || kind == PieceKind.SIDE_TRIANGLE && random.nextBoolean();
+    return new Motif(
+        edge ? OptionalDouble.of(1 + 20 * random.nextDouble()) : OptionalDouble.empty(), rounds);
+  }
+
+  private static Optional<YarnUse> use(List<Yarn> yarns, Random random) {
+    String code = yarns.get(random.nextInt(yarns.size())).code();
+    return random.nextBoolean()
+        ? Optional.of(new YarnUse(code, random.nextDouble() * 10))
+        : Optional.empty();
+  }
+
+  private static List<PieceNote> notes(Brief brief, Random random) {
+    List<PieceNote> notes = new ArrayList<>();
+    List<Place> places = Layout.of(brief.layout()).places();
+    List<String> codes = brief.yarns().stream().map(Yarn::code).toList();
+    for (int i = random.nextInt(4); i > 0; i--) {
+      Place place = places.get(random.nextInt(places.size()));
+      Set<String> not = new LinkedHashSet<>();
+      List<Optional<String>> rounds = new ArrayList<>();
+      PieceState state = PieceState.values()[random.nextInt(3)];
+      int count = brief.motifs().get(place.kind()).rounds().size();
+      for (int round = 0; round < count; round++) {
+        String code = codes.get(random.nextInt(codes.size()));
+        boolean open = state == PieceState.PLANNED && random.nextBoolean();
+        rounds.add(open ? Optional.empty() : Optional.of(code));
+      }
+      if (random.nextBoolean()) {
+        not.add(codes.get(random.nextInt(codes.size())));
+      }
+      notes.add(new PieceNote(List.of(place.name()), rounds, state, not));
+    }
+    return notes;
+  }
+
+  private static Brief easy(Brief brief) {
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    brief.motifs().forEach((kind, motif) -> motifs.put(kind, easy(motif)));
+    List<Yarn> yarns = brief.yarns().stream().map(BriefArbitraries::easy).toList();
+    WithinPiece within = brief.rules().withinPiece();
+    Rules rules =
+        new Rules(
+            0,
+            within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within,
+            OptionalInt.empty(),
+            brief.rules().keepBackPercent());
+    return new Brief(
+        brief.title(),
+        brief.layout(),
+        motifs,
+        yarns,
+        brief.tones(),
+        brief.joining(),
+        brief.edging(),
+        rules,
+        brief.prefer(),
+        List.of());
+  }
+
+  private static Motif easy(Motif motif) {
+    Set<Tone> any = Set.of(Tone.values());
+    return new Motif(
+        motif.edgeCm(),
+        motif.rounds().stream()
+            .map(round -> new Round(any, new YarnAmount.Length(lengthOf(round))))
+            .toList());
+  }
+
+  private static long lengthOf(Round round) {
+    return round.amount() instanceof YarnAmount.Length length ? length.millimetres() : 1000;
+  }
+
+  /** Ten kilometres: more than all pieces, joining and edging of the largest layout take. */
+  private static Yarn easy(Yarn yarn) {
+    return new Yarn(
+        yarn.code(),
+        yarn.name(),
+        yarn.colour(),
+        yarn.ball(),
+        0,
+        Optional.of(new YarnAmount.Length(10_000_000)),
+        yarn.share(),
+        yarn.statedTone());
+  }
+}
