@@ -23,6 +23,9 @@ final class Labels {
   /** How far a name gives way to codes, as a part of the way from a side to the middle. */
   private static final double NAME_SHIFT = 0.45;
 
+  /** How much farther a name on two lines gives way. */
+  private static final double BROKEN_NAME_SHIFT = 1.25;
+
   private static final double SHRINK = 0.95;
 
   private final double largestNameCm;
@@ -40,7 +43,7 @@ final class Labels {
     Point at = piece.centre();
     if (middleTaken) {
       Point side = middleOfSide(piece.outline(), mostLevelSide(piece.outline()));
-      at = side.towards(at, -NAME_SHIFT);
+      at = side.towards(at, -NAME_SHIFT * (lines.size() == 1 ? 1 : BROKEN_NAME_SHIFT));
     }
     return fitted(lines, at, piece.outline(), largestNameCm);
   }
