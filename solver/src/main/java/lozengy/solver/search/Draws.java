@@ -5,9 +5,9 @@ import java.util.SplittableRandom;
 /** Random draws of one walker, the same on every machine for one seed. */
 final class Draws {
 
-  private static final int LEVELS = 1 << 16;
+  private static final int LEVELS = 1 << 11;
 
-  /** -ln(u) for u in (0, 1), by sixteen random bits; StrictMath, so the same everywhere. */
+  /** -ln(u) for u in (0, 1), by eleven random bits; StrictMath, so the same everywhere. */
   private static final double[] MINUS_LOG = new double[LEVELS];
 
   static {
@@ -33,6 +33,6 @@ final class Draws {
    * An exponentially distributed number with mean 1: Metropolis' threshold over the temperature.
    */
   double exponential() {
-    return MINUS_LOG[(int) (random.nextLong() >>> 48)];
+    return MINUS_LOG[(int) (random.nextLong() >>> 53)];
   }
 }

@@ -150,11 +150,12 @@ final class State {
     int row = slot * yarns;
     long told = pairCost[row + to] - pairCost[row + from] + innerChange(slot, from, to);
     told += balanceChange(layer[slot] * yarns, layer[slot], from, to);
-    if (told > most + stock.mostToGain() + sequenceGain()) {
+    long sequenceGain = sequenceGain();
+    if (told > most + stock.mostToGain(from) + sequenceGain) {
       return told;
     }
     told += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
-    if (sequencesMatter) {
+    if (sequencesMatter && told <= most + sequenceGain) {
       int p = piece[slot];
       long code = sequences.code(p);
       told += oneSequence(code, code + sequences.change(slot - pieceStart[p], from, to));
@@ -187,10 +188,11 @@ final class State {
       told += balanceChange(layerA * yarns, layerA, a, b);
       told += balanceChange(layerB * yarns, layerB, b, a);
     }
-    if (told > most + stock.mostToGain() + 2 * sequenceGain()) {
-      return told;
-    }
+    long sequenceGain = 2 * sequenceGain();
     if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
+      if (told > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
+        return told;
+      }
       told +=
           stock.change(
               a,
@@ -198,7 +200,8 @@ final class State {
               b,
               problem.need(slotA, b) - problem.need(slotB, b));
     }
-    return sequencesMatter ? told + sequenceExchange(slotA, slotB, a, b) : told;
+    boolean settled = !sequencesMatter || told > most + sequenceGain;
+    return settled ? told : told + sequenceExchange(slotA, slotB, a, b);
   }
 
   /** The cost of exchanging the whole sequences of two pieces of one kind. */

@@ -8,6 +8,9 @@ import lozengy.solver.problem.Problem;
  */
 final class StockUse {
 
+  /** More than any gain; sums of a few do not overflow. */
+  private static final long FAR = Long.MAX_VALUE / 8;
+
   private final Problem problem;
   private final int yarns;
   private final long[] used;
@@ -46,9 +49,12 @@ final class StockUse {
     return overdrawn;
   }
 
-  /** The most that any change could win back. */
-  long mostToGain() {
-    return overdrawn > 0 ? Long.MAX_VALUE / 4 : leewayLoss;
+  /** The most that using less of a yarn could win back. */
+  long mostToGain(int yarn) {
+    if (overdrawn > 0) {
+      return FAR;
+    }
+    return leewayLosses[yarn] == leewayLoss ? leewayLoss : 0;
   }
 
   /** What it costs to use {@code less} mm less of one yarn and {@code more} mm more of another. */
