@@ -11,6 +11,7 @@ import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
+import lozengy.solver.search.Assertions;
 import lozengy.solver.search.Budget;
 import lozengy.solver.search.Search;
 
@@ -44,7 +45,14 @@ public final class Solver {
   private SolveResult solve() {
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     try (Search search =
-        new Search(problem, options.seed(), options.threads(), budget, Long.MIN_VALUE, () -> {})) {
+        new Search(
+            problem,
+            options.seed(),
+            options.threads(),
+            budget,
+            Long.MIN_VALUE,
+            () -> {},
+            Assertions.OFF)) {
       search.start();
       search.improve();
       int[] best = search.best();

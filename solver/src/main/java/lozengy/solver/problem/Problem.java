@@ -1,5 +1,6 @@
 package lozengy.solver.problem;
 
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 
@@ -9,6 +10,7 @@ import lozengy.model.blanket.Sequences;
  * rules; compiled once, immutable by convention, shared by all walkers.
  *
  * @param blanket where it comes from
+ * @param earlier sequences that the part keep looks back to
  * @param yarns how many yarns
  * @param slots the slots
  * @param domains what slots may take
@@ -36,6 +38,7 @@ import lozengy.model.blanket.Sequences;
  */
 public record Problem(
     Blanket blanket,
+    Optional<Sequences> earlier,
     int yarns,
     Slots slots,
     Domains domains,
@@ -58,6 +61,64 @@ public record Problem(
     double overdrawCost,
     int stepCost,
     double unitsPerPoint) {
+
+  /** This problem with other pair costs. */
+  public Problem withPairs(PairCosts other) {
+    return new Problem(
+        blanket,
+        earlier,
+        yarns,
+        slots,
+        domains,
+        other,
+        innerCost,
+        adjacentDiffer,
+        allDiffer,
+        unaryCost,
+        targets,
+        balanceCost,
+        needs,
+        slotClass,
+        stock,
+        usable,
+        fixedUse,
+        leewayCost,
+        copyCost,
+        copies,
+        hardCost,
+        overdrawCost,
+        stepCost,
+        unitsPerPoint);
+  }
+
+  /** This problem with other costs within pieces. */
+  public Problem withInnerCost(int[] other, boolean adjacentMustDiffer) {
+    return new Problem(
+        blanket,
+        earlier,
+        yarns,
+        slots,
+        domains,
+        pairs,
+        other,
+        adjacentMustDiffer,
+        allDiffer,
+        unaryCost,
+        targets,
+        balanceCost,
+        needs,
+        slotClass,
+        stock,
+        usable,
+        fixedUse,
+        leewayCost,
+        copyCost,
+        copies,
+        hardCost,
+        overdrawCost,
+        stepCost,
+        unitsPerPoint);
+  }
 
   /** Millimetres that a slot takes in a yarn. */
   public int need(int slot, int yarn) {

@@ -58,6 +58,7 @@ public final class ProblemCompiler {
     }
     return new Problem(
         blanket,
+        earlier,
         yarns,
         slots,
         domains(),

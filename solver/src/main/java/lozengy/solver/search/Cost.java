@@ -65,13 +65,23 @@ record Cost(long total, long hard) {
           int other = pairs.seamSlot()[i];
           if (other > slot) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
-            boolean same = problem.blanket().sameBorder(yarn[slot], yarn[other]);
-            hard += same && !(fixed(slot) && fixed(other)) ? 1 : 0;
+            if (problem.blanket().sameBorder(yarn[slot], yarn[other])) {
+              countRepeat(slot, other);
+            }
           }
         }
         if (problem.unaryCost() != null) {
           total += problem.unaryCost()[slot * yarns + yarn[slot]];
         }
+      }
+    }
+
+    /** Counts a repeat as a broken rule; one between two fixed slots is a fact and costs nothing. */
+    private void countRepeat(int slot, int other) {
+      if (fixed(slot) && fixed(other)) {
+        total -= problem.hardCost();
+      } else {
+        hard++;
       }
     }
 
@@ -89,7 +99,9 @@ record Cost(long total, long hard) {
               total += problem.hardCost();
             }
             boolean differ = adjacent ? adjacentDiffer : problem.allDiffer();
-            hard += differ && repeat && !(fixed(slot) && fixed(other)) ? 1 : 0;
+            if (differ && repeat) {
+              countRepeat(slot, other);
+            }
           }
         }
       }
@@ -127,7 +139,9 @@ record Cost(long total, long hard) {
         total += (long) problem.hardCost() * Math.max(0, count[0] - problem.copies());
         hard += Math.max(0, count[0] - problem.copies());
       }
-      hard -= surplusFacts(problem, yarn);
+      long facts = surplusFacts(problem, yarn);
+      hard -= facts;
+      total -= facts * problem.hardCost();
     }
   }
 

@@ -14,9 +14,12 @@ final class Moves {
   /** A Kempe chain longer than this is given up: it would change half the blanket. */
   private static final int LONGEST_CHAIN = 64;
 
+  private static final long NO_LIMIT = Long.MAX_VALUE / 2;
+
   private final Problem problem;
   private final State state;
   private final Draws draws;
+  private final Audit audit;
   private final Slots slots;
   private final int[] free;
   private final int[][] freeOfLayer;
@@ -26,10 +29,16 @@ final class Moves {
   private final int[] chain = new int[LONGEST_CHAIN];
   private final boolean[] inChain;
 
-  Moves(State state, Draws draws) {
+  /**
+   * Makes the moves of a state.
+   *
+   * @param audit told of every move; null for real work
+   */
+  Moves(State state, Draws draws, Audit audit) {
     this.problem = state.problem;
     this.state = state;
     this.draws = draws;
+    this.audit = audit;
     this.slots = problem.slots();
     this.free = slots.free();
     this.freeOfLayer = new int[problem.balanceCost().length][];
@@ -72,10 +81,15 @@ final class Moves {
       return;
     }
     long most = (long) (temperature * draws.exponential());
+    if (audit != null && audit.full()) {
+      int from = state.yarn[slot];
+      long told = state.change(slot, to, NO_LIMIT);
+      audit.tried("change", told, () -> state.apply(slot, to), () -> state.apply(slot, from), slot);
+    }
     long told = state.change(slot, to, most);
     if (told <= most) {
       state.apply(slot, to);
-      state.addCost(told);
+      made("change", told, slot, slot);
     }
   }
 
@@ -109,11 +123,28 @@ final class Moves {
       return;
     }
     long most = (long) (temperature * draws.exponential());
+    if (audit != null && audit.full()) {
+      long told = state.exchange(slotA, slotB, NO_LIMIT);
+      Runnable swap = () -> swap(slotA, slotB);
+      audit.tried("exchange", told, swap, swap, slotA, slotB);
+    }
     long told = state.exchange(slotA, slotB, most);
     if (told <= most) {
-      state.apply(slotA, b);
-      state.apply(slotB, a);
-      state.addCost(told);
+      swap(slotA, slotB);
+      made("exchange", told, slotA, slotB);
+    }
+  }
+
+  private void swap(int slotA, int slotB) {
+    int a = state.yarn[slotA];
+    state.apply(slotA, state.yarn[slotB]);
+    state.apply(slotB, a);
+  }
+
+  private void made(String move, long told, int slotA, int slotB) {
+    state.addCost(told);
+    if (audit != null) {
+      audit.made(move, slotA, slotB);
     }
   }
 
@@ -130,15 +161,22 @@ final class Moves {
     }
     long most = (long) (temperature * draws.exponential());
     long told = state.exchangeSequences(pieceA, pieceB);
+    if (audit != null && audit.full()) {
+      Runnable swap = () -> swapSequences(pieceA, pieceB);
+      audit.tried(
+          "exchange of sequences", told, swap, swap, slots.border(pieceA), slots.border(pieceB));
+    }
     if (told <= most) {
-      int slotB = slots.pieceStart()[pieceB];
-      int end = slots.pieceStart()[pieceA + 1];
-      for (int slotA = slots.pieceStart()[pieceA]; slotA < end; slotA++, slotB++) {
-        int a = state.yarn[slotA];
-        state.apply(slotA, state.yarn[slotB]);
-        state.apply(slotB, a);
-      }
-      state.addCost(told);
+      swapSequences(pieceA, pieceB);
+      made("exchange of sequences", told, slots.border(pieceA), slots.border(pieceB));
+    }
+  }
+
+  private void swapSequences(int pieceA, int pieceB) {
+    int slotB = slots.pieceStart()[pieceB];
+    int end = slots.pieceStart()[pieceA + 1];
+    for (int slotA = slots.pieceStart()[pieceA]; slotA < end; slotA++, slotB++) {
+      swap(slotA, slotB);
     }
   }
 
@@ -178,13 +216,23 @@ final class Moves {
     for (int i = 0; i < length; i++) {
       int slot = chain[i];
       int to = state.yarn[slot] == a ? b : a;
-      told += state.change(slot, to, Long.MAX_VALUE / 2);
+      told += state.change(slot, to, NO_LIMIT);
       state.apply(slot, to);
     }
-    if (told <= most) {
-      state.addCost(told);
-      return;
+    if (audit != null && audit.full()) {
+      exchangeAlongChain(length, a, b);
+      Runnable exchange = () -> exchangeAlongChain(length, a, b);
+      audit.tried("Kempe chain", told, exchange, exchange, seed);
+      exchangeAlongChain(length, a, b);
     }
+    if (told <= most) {
+      made("Kempe chain", told, seed, seed);
+    } else {
+      exchangeAlongChain(length, a, b);
+    }
+  }
+
+  private void exchangeAlongChain(int length, int a, int b) {
     for (int i = length - 1; i >= 0; i--) {
       int slot = chain[i];
       state.apply(slot, state.yarn[slot] == a ? b : a);

@@ -55,15 +55,22 @@ public final class Search implements AutoCloseable {
    * @param budget what may be spent
    * @param floorCost a cost that no valid assignment can fall below; the search ends when it is met
    * @param tick called between two meetings of the walkers
+   * @param assertions how closely the walkers check themselves
    */
   public Search(
-      Problem problem, long seed, int threadCount, Budget budget, long floorCost, Runnable tick) {
+      Problem problem,
+      long seed,
+      int threadCount,
+      Budget budget,
+      long floorCost,
+      Runnable tick,
+      Assertions assertions) {
     this.problem = problem;
     this.budget = budget;
     this.floorCost = floorCost;
     this.tick = tick;
     for (int i = 0; i < WALKERS; i++) {
-      walkers.add(new Walker(problem, seed * WALKERS + i));
+      walkers.add(new Walker(problem, seed * WALKERS + i, assertions));
     }
     int useful = Math.min(threadCount, WALKERS);
     this.threads =

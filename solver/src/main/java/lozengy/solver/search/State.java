@@ -136,11 +136,6 @@ final class State {
     cost += told;
   }
 
-  /** What the pairs of a slot with other pieces would cost with a yarn. */
-  int pairCost(int slot, int withYarn) {
-    return pairCost[slot * yarns + withYarn];
-  }
-
   /**
    * The cost of giving a slot another yarn. Where the pairs, the piece and the balance alone cost
    * more than {@code most} and nothing else could win that back, only their sum.
@@ -360,6 +355,42 @@ final class State {
       sequences.move(p, sequences.code(p) + sequences.change(slot - start, from, to));
     }
     yarn[slot] = to;
+  }
+
+  /** The first entry of the kept tables that is not what it is from scratch, in words; or null. */
+  String firstWrongEntry() {
+    State fresh = new State(problem);
+    fresh.reset(yarn);
+    for (int i = 0; i < pairCost.length; i++) {
+      if (pairCost[i] != fresh.pairCost[i]) {
+        return "pair cost of slot "
+            + i / yarns
+            + " with yarn "
+            + i % yarns
+            + " kept "
+            + pairCost[i]
+            + ", from scratch "
+            + fresh.pairCost[i];
+      }
+    }
+    for (int i = 0; i < surplus.length; i++) {
+      if (surplus[i] != fresh.surplus[i]) {
+        return "surplus of layer "
+            + i / yarns
+            + ", yarn "
+            + i % yarns
+            + " kept "
+            + surplus[i]
+            + ", from scratch "
+            + fresh.surplus[i];
+      }
+    }
+    return null;
+  }
+
+  /** Spoils a kept cost, for tests of the assertions. */
+  void spoilPairCost(int slot, int by) {
+    pairCost[slot * yarns] += by;
   }
 
   /** Whether a slot may change. */

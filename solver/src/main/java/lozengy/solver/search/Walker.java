@@ -25,11 +25,12 @@ final class Walker {
   private long legMoves;
   private long legDone;
 
-  Walker(Problem problem, long seed) {
+  Walker(Problem problem, long seed, Assertions assertions) {
     this.problem = problem;
     this.draws = new Draws(seed);
     this.state = new State(problem);
-    this.moves = new Moves(state, draws);
+    Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
+    this.moves = new Moves(state, draws, audit);
     this.best = new int[problem.slots().count()];
     this.lookEvery = Math.max(STRIDE, problem.slots().count() / 2);
   }

@@ -1,0 +1,150 @@
+package lozengy.solver.search;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.solver.RandomBriefs;
+import lozengy.solver.problem.PairCosts;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
+import org.junit.jupiter.api.Test;
+
+/** The ladder of assertions: quiet on sound problems, loud on corrupted ones, level by level. */
+class LadderTest {
+
+  /** Random briefs, most of them with every part, rule and kind of piece. */
+  @Test
+  void fullAssertionsFindNoDriftOnRandomBriefs() {
+    int walked = 0;
+    for (long seed = 1; seed <= 150; seed++) {
+      Brief brief = RandomBriefs.of(seed, 3, 9);
+      if (!BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Blanket blanket = Blanket.of(brief);
+      Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+      if (!everySlotHasYarns(problem) || problem.slots().free().length == 0) {
+        continue;
+      }
+      walk(problem, seed, Assertions.FULL, 250);
+      // Once more with the part keep, looking back to the deal of another seed.
+      Sequences earlier = problem.sequences(new CountPlan(problem, new Draws(seed + 1)).deal());
+      walk(ProblemCompiler.compile(blanket, Optional.of(earlier)), seed, Assertions.FULL, 100);
+      walked++;
+    }
+    assertTrue(walked > 80, "only " + walked + " briefs could be walked");
+  }
+
+  @Test
+  void walksAreTheSameAtEveryLevel() {
+    Problem problem = demo();
+    int[] off = walk(problem, 5, Assertions.OFF, 2000).state().yarn;
+    int[] full = walk(problem, 5, Assertions.FULL, 2000).state().yarn;
+    assertArrayEquals(off, full);
+  }
+
+  /** A seam's cost that depends on the order of its pieces: deltas no longer add up. */
+  @Test
+  void stepAndFullReportDeltasThatDoNotAddUp() {
+    Problem problem = demo();
+    PairCosts pairs = problem.pairs();
+    int[] lopsided = pairs.seamCost().clone();
+    for (int a = 0; a < problem.yarns(); a++) {
+      for (int b = 0; b < a; b++) {
+        lopsided[a * problem.yarns() + b] += 5000;
+      }
+    }
+    Problem corrupted =
+        problem.withPairs(
+            new PairCosts(
+                pairs.lightStart(),
+                pairs.lightSlot(),
+                pairs.lightCost(),
+                pairs.seamStart(),
+                pairs.seamSlot(),
+                lopsided));
+    walk(corrupted, 1, Assertions.OFF, 2000);
+    DriftException step =
+        assertThrows(DriftException.class, () -> walk(corrupted, 1, Assertions.STEP, 2000));
+    assertTrue(
+        step.getMessage().matches("Drift after .* of r\\d.*seed 1, step \\d+: cost kept .*"));
+    assertThrows(DriftException.class, () -> walk(corrupted, 1, Assertions.FULL, 2000));
+  }
+
+  /** A rule that compiles to a wrong price is consistent in itself: only the model can tell. */
+  @Test
+  void onlyFullReportsARuleThatIsCompiledWrong() {
+    Problem problem = demo();
+    int[] forgetful = problem.innerCost().clone();
+    for (int yarn = 0; yarn < problem.yarns(); yarn++) {
+      forgetful[yarn * problem.yarns() + yarn] = -problem.stepCost() * 40;
+    }
+    Problem corrupted = problem.withInnerCost(forgetful, false);
+    walk(corrupted, 1, Assertions.OFF, 3000);
+    walk(corrupted, 1, Assertions.STEP, 3000);
+    DriftException full =
+        assertThrows(DriftException.class, () -> walk(corrupted, 1, Assertions.FULL, 3000));
+    assertTrue(full.getMessage().contains("the model"), full.getMessage());
+  }
+
+  @Test
+  void stepReportsAKeptTableThatWasSpoilt() {
+    Problem problem = demo();
+    Walker walker = new Walker(problem, 3, Assertions.STEP);
+    walker.deal();
+    walker.state().spoilPairCost(problem.slots().free()[0], 7);
+    walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
+    assertThrows(DriftException.class, () -> walker.walk(5000));
+  }
+
+  private static Problem demo() {
+    for (long seed = 1; ; seed++) {
+      Blanket blanket = Blanket.ofUnjudged(RandomBriefs.of(seed, 4, 9));
+      Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+      boolean rich =
+          everySlotHasYarns(problem)
+              && problem.adjacentDiffer()
+              && !problem.allDiffer()
+              && blanket.layerCount() > 1
+              && blanket.layout().seams().size() > 10;
+      if (rich) {
+        Walker walker = walk(problem, 1, Assertions.OFF, 20_000);
+        if (walker.bestCost() < Long.MAX_VALUE) {
+          return problem;
+        }
+      }
+    }
+  }
+
+  private static boolean everySlotHasYarns(Problem problem) {
+    for (int slot : problem.slots().free()) {
+      if (problem.domains().yarns(slot).length == 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
+    Walker walker = new Walker(problem, seed, level);
+    walker.deal();
+    walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
+    walker.walk(moves);
+    walker.look();
+    Cost fresh = Cost.of(problem, walker.state().yarn);
+    if (level != Assertions.OFF) {
+      assertEquals(fresh.total(), walker.state().cost(), "seed " + seed);
+      assertEquals(fresh.hard(), walker.state().hard(), "seed " + seed);
+    }
+    assertNotNull(walker.best());
+    return walker;
+  }
+}
