@@ -76,7 +76,9 @@ record Cost(long total, long hard) {
       }
     }
 
-    /** Counts a repeat as a broken rule; one between two fixed slots is a fact and costs nothing. */
+    /**
+     * Counts a repeat as a broken rule; one between two fixed slots is a fact and costs nothing.
+     */
     private void countRepeat(int slot, int other) {
       if (fixed(slot) && fixed(other)) {
         total -= problem.hardCost();
