@@ -3,12 +3,14 @@ package lozengy.solver;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import lozengy.model.blanket.Blanket;
 
 /**
  * How to solve.
  *
  * @param seed seed of the random source
- * @param moves most moves to try, where limited; with the seed it fixes the result
+ * @param moves most moves to try, where limited; with the seed it fixes the result; where neither moves
+ *     nor seconds are limited, {@link #defaultMoves} holds
  * @param seconds most seconds to take, where limited
  * @param threads threads to use, at least 1; does not change the result of a seed and moves
  * @param stop asked now and then; once true, the search ends with the best so far
@@ -22,14 +24,30 @@ public record SolveOptions(
     BooleanSupplier stop,
     ProgressListener listener) {
 
-  /** Seed 1, about a second and a half, all cores. */
+  private static final long MOVES_PER_ROUND = 40_000;
+  private static final long LEAST_MOVES = 2_000_000;
+  private static final long MOST_MOVES = 400_000_000;
+
+  /** Seed 1, moves by the size of the blanket, all cores. */
   public static SolveOptions defaults() {
     return new SolveOptions(
         1,
         OptionalLong.empty(),
-        OptionalDouble.of(1.5),
+        OptionalDouble.empty(),
         Runtime.getRuntime().availableProcessors(),
         () -> false,
         progress -> {});
+  }
+
+  /**
+   * Moves that give a good arrangement for a blanket's size: for a throw, about a second and a half on
+   * two cores.
+   */
+  public static long defaultMoves(Blanket blanket) {
+    long rounds = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      rounds += blanket.roundCount(piece);
+    }
+    return Math.max(LEAST_MOVES, Math.min(MOST_MOVES, MOVES_PER_ROUND * rounds));
   }
 }

@@ -2,6 +2,7 @@ package lozengy.solver;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -27,7 +28,10 @@ public final class Solver {
     this.blanket = blanket;
     this.earlier = earlier;
     this.options = options;
-    this.budget = new Budget(options.moves(), options.seconds(), options.stop());
+    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
+    OptionalLong moves =
+        unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
+    this.budget = new Budget(moves, options.seconds(), options.stop());
   }
 
   /**
@@ -45,14 +49,8 @@ public final class Solver {
   private SolveResult solve() {
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     try (Search search =
-        new Search(
-            problem,
-            options.seed(),
-            options.threads(),
-            budget,
-            Long.MIN_VALUE,
-            () -> {},
-            Assertions.OFF)) {
+        new Search(problem, options.seed(), options.threads(), budget, Assertions.OFF)) {
+      search.onMeeting(Long.MIN_VALUE, () -> tell(problem, search));
       search.start();
       search.improve();
       int[] best = search.best();
@@ -62,6 +60,15 @@ public final class Solver {
       }
       return new SolveResult.Found(arrangement(problem.sequences(best)));
     }
+  }
+
+  private void tell(Problem problem, Search search) {
+    long best = search.bestCost();
+    double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
+    options
+        .listener()
+        .progress(
+            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, 100));
   }
 
   private Arrangement arrangement(Sequences sequences) {

@@ -41,8 +41,8 @@ public final class Search implements AutoCloseable {
 
   private final Problem problem;
   private final Budget budget;
-  private final long floorCost;
-  private final Runnable tick;
+  private long floorCost = Long.MIN_VALUE;
+  private Runnable tick = () -> {};
   private final List<Walker> walkers = new ArrayList<>();
   private final ExecutorService threads;
 
@@ -53,22 +53,12 @@ public final class Search implements AutoCloseable {
    * @param seed seed of the random source
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
-   * @param floorCost a cost that no valid assignment can fall below; the search ends when it is met
-   * @param tick called between two meetings of the walkers
    * @param assertions how closely the walkers check themselves
    */
   public Search(
-      Problem problem,
-      long seed,
-      int threadCount,
-      Budget budget,
-      long floorCost,
-      Runnable tick,
-      Assertions assertions) {
+      Problem problem, long seed, int threadCount, Budget budget, Assertions assertions) {
     this.problem = problem;
     this.budget = budget;
-    this.floorCost = floorCost;
-    this.tick = tick;
     for (int i = 0; i < WALKERS; i++) {
       walkers.add(new Walker(problem, seed * WALKERS + i, assertions));
     }
@@ -83,6 +73,17 @@ public final class Search implements AutoCloseable {
                   return thread;
                 })
             : null;
+  }
+
+  /**
+   * Says when all is reached, and who is to hear of progress.
+   *
+   * @param floor a cost that no valid assignment can fall below; the search ends when it is met
+   * @param listener called on the solving thread between two meetings of the walkers
+   */
+  public void onMeeting(long floor, Runnable listener) {
+    this.floorCost = floor;
+    this.tick = listener;
   }
 
   /**
