@@ -9,8 +9,8 @@ import lozengy.model.blanket.Blanket;
  * How to solve.
  *
  * @param seed seed of the random source
- * @param moves most moves to try, where limited; with the seed it fixes the result; where neither moves
- *     nor seconds are limited, {@link #defaultMoves} holds
+ * @param moves most moves to try, where limited; with the seed it fixes the result; where neither
+ *     moves nor seconds are limited, {@link #defaultMoves} holds
  * @param seconds most seconds to take, where limited
  * @param threads threads to use, at least 1; does not change the result of a seed and moves
  * @param stop asked now and then; once true, the search ends with the best so far
@@ -40,8 +40,8 @@ public record SolveOptions(
   }
 
   /**
-   * Moves that give a good arrangement for a blanket's size: for a throw, about a second and a half on
-   * two cores.
+   * Moves that give a good arrangement for a blanket's size: for a throw, about a second and a half
+   * on two cores.
    */
   public static long defaultMoves(Blanket blanket) {
     long rounds = 0;

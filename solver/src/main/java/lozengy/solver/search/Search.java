@@ -55,8 +55,7 @@ public final class Search implements AutoCloseable {
    * @param budget what may be spent
    * @param assertions how closely the walkers check themselves
    */
-  public Search(
-      Problem problem, long seed, int threadCount, Budget budget, Assertions assertions) {
+  public Search(Problem problem, long seed, int threadCount, Budget budget, Assertions assertions) {
     this.problem = problem;
     this.budget = budget;
     for (int i = 0; i < WALKERS; i++) {
