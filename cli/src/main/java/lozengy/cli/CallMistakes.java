@@ -25,7 +25,7 @@ final class CallMistakes {
           ? Refusal.of("", missing(missing.getMissing()), help)
           : unmatched(new UnmatchedArgumentException(failure.getCommandLine(), unmatched), help);
     }
-    return Refusal.of("", sentence(failure.getMessage()), help);
+    return Refusal.of("", failure.getMessage(), help);
   }
 
   private static Refusal unmatched(UnmatchedArgumentException failure, String help) {
@@ -42,9 +42,9 @@ final class CallMistakes {
     boolean root = commandLine.getParent() == null;
     String found;
     if (failure.isUnknownOption()) {
-      found = "there is no option '" + first + "'";
+      found = "There is no option '" + first + "'";
     } else if (root) {
-      found = "there is no command '" + first + "'";
+      found = "There is no command '" + first + "'";
     } else {
       found = "'" + first + "' is one argument too many";
     }
@@ -56,9 +56,5 @@ final class CallMistakes {
             .map(each -> each.isOption() ? "option " + each.paramLabel() : each.paramLabel())
             .collect(Collectors.joining(" and "))
         + " is missing";
-  }
-
-  private static String sentence(String message) {
-    return message.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + message.substring(1);
   }
 }

@@ -71,9 +71,15 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     if (failure instanceof InputException input) {
       return Refusal.of("", input);
     }
+    if (failure instanceof OutOfMemoryError) {
+      return Refusal.of(
+          "",
+          "The memory does not suffice",
+          "Plan a smaller blanket, or give Java more with JDK_JAVA_OPTIONS=-Xmx8g");
+    }
     return Refusal.of(
         "",
-        "this is a fault of the program, " + failure + where(failure),
+        "This is a fault of the program, " + failure + where(failure),
         "Please report this line with the command and its input; LOZENGY_DEBUG=1 shows more");
   }
 

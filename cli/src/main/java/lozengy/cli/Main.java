@@ -1,6 +1,8 @@
 package lozengy.cli;
 
 import lozengy.cli.command.Lozengy;
+import lozengy.cli.command.Solving;
+import lozengy.solver.Solver;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.ColorScheme;
@@ -25,21 +27,26 @@ public final class Main {
    * @param arguments the words of the command line
    * @return its exit code, see {@link ExitCode}
    */
-  public static int run(Terminal terminal, String... arguments) {
+  static int run(Terminal terminal, String... arguments) {
+    return run(terminal, Solver::solve, arguments);
+  }
+
+  /** The same with another solver. */
+  static int run(Terminal terminal, Solving solving, String... arguments) {
     Failures failures = new Failures(terminal);
-    CommandLine commandLine = Lozengy.commandLine(terminal);
+    CommandLine commandLine = Lozengy.commandLine(terminal, solving);
     commandLine.setOut(terminal.out());
     commandLine.setErr(terminal.err());
     commandLine.setColorScheme(new ColorScheme.Builder(Ansi.OFF).build());
     commandLine.setParameterExceptionHandler(failures);
     commandLine.setExecutionExceptionHandler(failures);
     commandLine.setExitCodeExceptionMapper(ExitCode.MAPPER);
-    int code = commandLine.execute(arguments);
     try {
+      int code = commandLine.execute(arguments);
       terminal.flush();
-    } catch (Refusal refusal) {
-      return failures.tell(refusal, false);
+      return code;
+    } catch (Refusal | OutOfMemoryError | StackOverflowError failure) {
+      return failures.tell(failure, false);
     }
-    return code;
   }
 }

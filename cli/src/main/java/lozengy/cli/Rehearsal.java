@@ -20,12 +20,20 @@ final class Rehearsal {
     Path folder = Files.createTempDirectory("lozengy-rehearsal");
     try {
       String brief = folder.resolve("brief.yaml").toString();
+      String answer = folder.resolve("brief.arrangement.json").toString();
       List<List<String>> commands =
           List.of(
               List.of("--help"),
               List.of("--version"),
               List.of("new", "--across", "2", "--down", "2", "-o", brief),
-              List.of("need", brief));
+              List.of("need", brief),
+              List.of("solve", brief, "--moves", "20000"),
+              List.of("solve", brief, "--moves", "20000", "--json", "--overwrite"),
+              List.of("check", answer),
+              List.of("need", answer),
+              List.of("compare", answer, answer),
+              List.of("report", answer),
+              List.of("report", answer, "--as", "svg", "-o", "-"));
       for (List<String> command : commands) {
         int code = Main.run(silent(), command.toArray(String[]::new));
         if (code != ExitCode.DONE.code()) {

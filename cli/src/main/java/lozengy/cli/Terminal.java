@@ -114,7 +114,7 @@ public final class Terminal {
             why -> {
               throw Refusal.of(
                   "standard output",
-                  "cannot be written: " + why,
+                  "It cannot be written: " + why,
                   "Make room, or name a file with -o");
             });
   }

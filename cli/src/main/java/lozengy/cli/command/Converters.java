@@ -16,6 +16,7 @@ final class Converters {
 
   static void register(CommandLine commandLine) {
     commandLine.registerConverter(Setting.class, word(Setting.values(), Setting::word));
+    commandLine.registerConverter(ReportForm.class, word(ReportForm.values(), ReportForm::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Long.class, number(Long::valueOf, "a whole number"));

@@ -3,7 +3,7 @@ package lozengy.cli.command;
 import java.util.concurrent.Callable;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
-import lozengy.cli.Version;
+import lozengy.solver.Version;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -42,10 +42,19 @@ public final class Lozengy implements Callable<Integer> {
     this.terminal = terminal;
   }
 
-  /** The program's command line, with all commands. */
-  public static CommandLine commandLine(Terminal terminal) {
+  /**
+   * The program's command line, with all commands.
+   *
+   * @param terminal where commands read and print
+   * @param solving what solves
+   */
+  public static CommandLine commandLine(Terminal terminal, Solving solving) {
     CommandLine commandLine = new CommandLine(new Lozengy(terminal));
     commandLine.addSubcommand(new NewCommand(terminal));
+    commandLine.addSubcommand(new SolveCommand(terminal, solving));
+    commandLine.addSubcommand(new CheckCommand(terminal));
+    commandLine.addSubcommand(new CompareCommand(terminal));
+    commandLine.addSubcommand(new ReportCommand(terminal));
     commandLine.addSubcommand(new NeedCommand(terminal));
     Converters.register(commandLine);
     commandLine.getSubcommands().values().forEach(each -> each.setUsageHelpWidth(HELP_COLUMNS));

@@ -8,9 +8,11 @@ import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
-import lozengy.cli.file.Document;
+import lozengy.cli.file.Inputs;
 import lozengy.cli.need.ToneNeeds;
 import lozengy.cli.need.YarnNeed;
+import lozengy.model.arrangement.Documents.ArrangementDocument;
+import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,15 +48,15 @@ final class NeedCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Document document = Document.read(file.source(), terminal);
-    Blanket blanket = document.blanket();
+    Document document = Inputs.read(file.source(), terminal);
+    Blanket blanket = Inputs.blanket(document);
     if (blanket.brief().rules().keepBackPercent() >= ALL) {
       throw Refusal.of(
           file.source().label(),
-          "keep-back is 100 %, so no yarn may be used at all",
+          "keep-back is 100 %: no yarn may be used at all",
           "Keep back less");
     }
-    if (document instanceof Document.OfArrangement answer) {
+    if (document instanceof ArrangementDocument answer) {
       long[] used = blanket.usedMillimetres(answer.arrangement().sequences());
       List<YarnNeed> needs = YarnNeed.of(blanket, used);
       print(() -> NeedJson.ofYarns(blanket, needs), () -> NeedWords.ofYarns(blanket, needs));

@@ -3,6 +3,7 @@ package lozengy.cli.file;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -45,8 +46,10 @@ public final class FileNames {
   /**
    * The next arrangement after another, beside it: {@code throw-2.arrangement.json} after {@code
    * throw.arrangement.json}, or the first number above that no file has yet.
+   *
+   * @param companion names the file that will stand beside it, which must not be there either
    */
-  public static Path next(Path arrangement) {
+  public static Path next(Path arrangement, UnaryOperator<Path> companion) {
     String stem = stem(arrangement);
     int number = 1;
     Matcher numbered = NUMBERED.matcher(stem);
@@ -58,7 +61,7 @@ public final class FileNames {
     do {
       number++;
       next = arrangement.resolveSibling(stem + "-" + number + ARRANGEMENT);
-    } while (Files.exists(next));
+    } while (Files.exists(next) || Files.exists(companion.apply(next)));
     return next;
   }
 }

@@ -47,7 +47,7 @@ public record Source(String argument) {
     try {
       return Path.of(argument);
     } catch (InvalidPathException e) {
-      throw Refusal.of(argument, "is not a file name: " + e.getReason(), "Name a file");
+      throw Refusal.of(argument, "This is no file name: " + e.getReason(), "Name a file");
     }
   }
 
@@ -63,7 +63,7 @@ public record Source(String argument) {
       }
       Path path = path();
       if (Files.isDirectory(path)) {
-        throw Refusal.of(argument, "is a folder", "Name a brief or an arrangement in it");
+        throw Refusal.of(argument, "This is a folder", "Name a brief or an arrangement in it");
       }
       try (InputStream in = Files.newInputStream(path)) {
         return SourceText.read(argument, in);
@@ -71,9 +71,9 @@ public record Source(String argument) {
     } catch (InputException e) {
       throw Refusal.of(label(), e);
     } catch (NoSuchFileException e) {
-      throw Refusal.of(argument, "there is no such file", "Check its name and its folder");
+      throw Refusal.of(argument, "There is no such file", "Check its name and its folder");
     } catch (IOException e) {
-      throw Refusal.of(label(), "cannot be read: " + reason(e), "Check that you may read it");
+      throw Refusal.of(label(), "It cannot be read: " + reason(e), "Check that you may read it");
     }
   }
 

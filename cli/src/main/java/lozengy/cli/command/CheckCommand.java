@@ -1,0 +1,55 @@
+package lozengy.cli.command;
+
+import java.util.concurrent.Callable;
+import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.Inputs;
+import lozengy.cli.file.Source;
+import lozengy.cli.report.PlainText;
+import lozengy.model.arrangement.StatedArrangement;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** Holds an arrangement against its brief, from scratch. */
+@Command(
+    name = "check",
+    description = {
+      "Holds an arrangement against its brief, from scratch.",
+      "",
+      "Checks every rule, works out the score and the yarn totals again, and compares them with"
+          + " those that the file states. Prints each fault in words; exit code 5 if there is one."
+          + " A stated bound is held against the score, but not proved again.",
+    },
+    footer = {"", "Example:", "  lozengy check throw.arrangement.json"})
+final class CheckCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "FILE", description = "An arrangement; - is standard input.")
+  private String file;
+
+  @Mixin private JsonOption json;
+  @Mixin private HelpOption help;
+
+  CheckCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    Source source = new Source(file);
+    StatedArrangement stated = Inputs.readStated(source, terminal);
+    Verdict verdict = Verdict.of(stated);
+    if (json.wanted()) {
+      terminal.out().println(Json.text(verdict.json()));
+    } else {
+      terminal.out().println(PlainText.oneLine(source.label() + ": " + verdict.words()));
+      verdict
+          .faults()
+          .forEach(each -> terminal.out().println("  " + PlainText.oneLine(each.line())));
+    }
+    return (verdict.faults().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS_FOUND).code();
+  }
+}

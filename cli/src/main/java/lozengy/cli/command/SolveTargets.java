@@ -1,0 +1,92 @@
+package lozengy.cli.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.FileNames;
+import lozengy.cli.file.Source;
+import lozengy.cli.file.Target;
+import lozengy.cli.file.WholeFiles;
+
+/**
+ * Where a solve's results go.
+ *
+ * @param arrangement the arrangement's file; empty for standard output
+ * @param chart the chart's file, beside it; empty where there is no file to be beside
+ * @param overwrite whether files that are there may be replaced
+ */
+record SolveTargets(Optional<Path> arrangement, Optional<Path> chart, boolean overwrite) {
+
+  private static final String CHART_ENDING = ".svg";
+
+  /**
+   * The places for an input: those the user named, or else beside the input; what was solved from
+   * an arrangement gets the next free number, so that both stay.
+   */
+  static SolveTargets of(OutputOptions output, Source source, boolean fromArrangement) {
+    Target target =
+        output.targetOr(
+            () ->
+                source.isStandardInput()
+                    ? Target.standardOutput()
+                    : beside(source.path(), fromArrangement, output.overwrite()));
+    Optional<Path> chart =
+        target.file().filter(SolveTargets::mayHaveNeighbour).map(SolveTargets::chart);
+    return new SolveTargets(target.file(), chart, output.overwrite());
+  }
+
+  private static Target beside(Path input, boolean fromArrangement, boolean overwrite) {
+    Path file = fromArrangement ? next(input) : FileNames.arrangement(input);
+    return new Target(Optional.of(file), overwrite);
+  }
+
+  private static Path next(Path arrangement) {
+    return FileNames.next(arrangement, candidate -> FileNames.beside(candidate, CHART_ENDING));
+  }
+
+  private static Path chart(Path arrangement) {
+    return FileNames.beside(arrangement, CHART_ENDING);
+  }
+
+  /** A device or a pipe has no place beside it. */
+  private static boolean mayHaveNeighbour(Path file) {
+    return !Files.exists(file) || Files.isRegularFile(file);
+  }
+
+  /**
+   * Refuses early what {@link #write} would refuse.
+   *
+   * @throws lozengy.cli.Refusal if a file is there and may not be replaced, or cannot be written
+   */
+  void expect() {
+    WholeFiles files = new WholeFiles(overwrite);
+    arrangement.ifPresent(files::expect);
+    chart.ifPresent(files::expect);
+  }
+
+  /** Whether the arrangement goes to standard output, which then holds nothing else. */
+  boolean isStandardOutput() {
+    return arrangement.isEmpty();
+  }
+
+  /**
+   * Writes the results: the files both or neither, as far as can be foreseen.
+   *
+   * @throws lozengy.cli.Refusal if one cannot be written
+   */
+  void write(Terminal terminal, byte[] answer, Supplier<String> drawing) {
+    if (arrangement.isEmpty()) {
+      terminal.write(answer);
+      return;
+    }
+    Map<Path, byte[]> contents = new LinkedHashMap<>();
+    contents.put(arrangement.get(), answer);
+    chart.ifPresent(file -> contents.put(file, drawing.get().getBytes(StandardCharsets.UTF_8)));
+    new WholeFiles(overwrite).write(contents);
+  }
+}

@@ -1,0 +1,91 @@
+package lozengy.cli.command;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.cli.Json;
+import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.check.Check;
+import lozengy.model.check.Fault;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
+
+/**
+ * What a check of an arrangement found.
+ *
+ * @param score its score, worked out from scratch; empty if a round is open
+ * @param faults what is wrong, rules first; empty if it is as it should be
+ */
+record Verdict(Optional<Score> score, List<Found> faults) {
+
+  private static final int JSON_DECIMALS = 6;
+
+  /**
+   * One fault.
+   *
+   * @param rule the rule that is broken, or what the file states wrongly
+   * @param pieces names of the pieces concerned
+   * @param yarns codes of the yarns concerned
+   * @param words what is wrong
+   */
+  record Found(String rule, List<String> pieces, List<String> yarns, String words) {
+    static Found of(Blanket blanket, Fault fault) {
+      return new Found(
+          fault.rule().word(),
+          fault.pieces().stream().map(piece -> blanket.place(piece).name()).toList(),
+          fault.yarns().stream().map(yarn -> blanket.yarn(yarn).code()).toList(),
+          fault.words());
+    }
+
+    String line() {
+      return rule + ": " + words;
+    }
+  }
+
+  /** Checks an arrangement. */
+  static Verdict of(StatedArrangement stated) {
+    Blanket blanket = stated.blanket();
+    Optional<Score> score =
+        stated.sequences().complete()
+            ? Optional.of(Scorer.score(blanket, stated.sequences(), stated.earlier()))
+            : Optional.empty();
+    List<Found> faults = new ArrayList<>();
+    Check.faults(blanket, stated.sequences()).forEach(each -> faults.add(Found.of(blanket, each)));
+    score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
+    faults.addAll(StatedFaults.ofYarns(stated));
+    return new Verdict(score, List.copyOf(faults));
+  }
+
+  /** The verdict in one line. */
+  String words() {
+    String figure =
+        score.map(each -> String.format(Locale.ROOT, " Score %.2f.", each.total())).orElse("");
+    if (faults.isEmpty()) {
+      return "Valid. Every rule holds; score and yarn totals are as stated." + figure;
+    }
+    return faults.size() + (faults.size() == 1 ? " fault." : " faults.") + figure;
+  }
+
+  /** The verdict for programs. */
+  Map<String, Object> json() {
+    List<Map<String, Object>> found =
+        faults.stream()
+            .map(
+                each ->
+                    Json.object(
+                        "rule", each.rule(),
+                        "pieces", each.pieces(),
+                        "yarns", each.yarns(),
+                        "words", each.words()))
+            .toList();
+    Optional<BigDecimal> total =
+        score.map(
+            each -> BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));
+    return Json.object("valid", faults.isEmpty(), "total", total, "faults", found);
+  }
+}

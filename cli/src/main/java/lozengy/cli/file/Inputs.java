@@ -1,0 +1,71 @@
+package lozengy.cli.file;
+
+import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.Documents;
+import lozengy.model.arrangement.Documents.ArrangementDocument;
+import lozengy.model.arrangement.Documents.Document;
+import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.input.InputException;
+import lozengy.model.input.SourceText;
+
+/** Reads what commands work on. */
+public final class Inputs {
+
+  private Inputs() {}
+
+  /**
+   * Reads a brief or an arrangement, whichever it is by its {@code format}.
+   *
+   * @throws Refusal with all mistakes of the file
+   */
+  public static Document read(Source source, Terminal terminal) {
+    SourceText text = source.read(terminal);
+    try {
+      return Documents.read(text);
+    } catch (InputException e) {
+      throw Refusal.of(source.label(), e);
+    }
+  }
+
+  /**
+   * Reads an arrangement as its file states it.
+   *
+   * @throws Refusal with all mistakes of the file, or if it holds a brief
+   */
+  public static StatedArrangement readStated(Source source, Terminal terminal) {
+    if (read(source, terminal) instanceof ArrangementDocument document) {
+      return document.arrangement();
+    }
+    throw Refusal.of(
+        source.label(),
+        "This is a brief",
+        "Name an arrangement; 'lozengy solve' makes one of a brief");
+  }
+
+  /**
+   * Reads an arrangement with every round filled, and scores it from scratch.
+   *
+   * @throws Refusal with all mistakes of the file, or if it holds a brief or has open rounds
+   */
+  public static Arrangement readComplete(Source source, Terminal terminal) {
+    StatedArrangement stated = readStated(source, terminal);
+    if (!stated.sequences().complete()) {
+      throw Refusal.of(
+          source.label(),
+          "Some rounds have no yarn yet",
+          "Fill them with 'lozengy solve'; 'lozengy check' names them");
+    }
+    return stated.scored();
+  }
+
+  /** The blanket of a brief or of an arrangement. */
+  public static Blanket blanket(Document document) {
+    if (document instanceof ArrangementDocument answer) {
+      return answer.arrangement().blanket();
+    }
+    return Blanket.ofUnjudged(((Documents.BriefDocument) document).brief());
+  }
+}
