@@ -45,7 +45,7 @@ public final class ArrangementReader {
    */
   public static StatedArrangement read(SourceText source) {
     Mistakes mistakes = new Mistakes();
-    return read(new Located(TreeReader.read(source, mistakes), "", mistakes));
+    return read(Located.root(TreeReader.read(source, mistakes), mistakes));
   }
 
   /**

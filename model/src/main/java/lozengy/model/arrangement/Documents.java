@@ -48,7 +48,7 @@ public final class Documents {
    */
   public static Document read(SourceText source) {
     Mistakes mistakes = new Mistakes();
-    Located root = new Located(TreeReader.read(source, mistakes), "", mistakes);
+    Located root = Located.root(TreeReader.read(source, mistakes), mistakes);
     return isArrangement(root.node())
         ? new ArrangementDocument(ArrangementReader.read(root))
         : new BriefDocument(BriefReader.read(root));

@@ -11,7 +11,6 @@ import java.util.function.Predicate;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
-import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 
 /**
@@ -66,7 +65,7 @@ public final class BriefMistakes {
   }
 
   private boolean layoutFits() {
-    if (!LargeLayout.tooLarge(brief.layout())) {
+    if (!LargeLayout.tooLarge(brief)) {
       return true;
     }
     add("layout", LargeLayout.found(brief), LargeLayout.remedy());
@@ -80,11 +79,11 @@ public final class BriefMistakes {
       if (doubted.test(path)) {
         continue;
       }
-      if (motif == null && count(kind) > 0) {
+      if (motif == null && LargeLayout.count(brief, kind) > 0) {
         add(
             path,
             "The layout has "
-                + Words.count(count(kind), kind.word())
+                + Words.count(LargeLayout.count(brief, kind), kind.word())
                 + " but there is no motif for it",
             "Add motifs." + kind.word() + remedyWithout(kind));
       } else if (kind == PieceKind.SQUARE && motif != null && motif.edgeCm().isEmpty()) {
@@ -98,16 +97,6 @@ public final class BriefMistakes {
       case SQUARE -> "";
       case SIDE_TRIANGLE -> ", or write sides: open in the layout";
       case CORNER_TRIANGLE -> ", or write corners: open in the layout";
-    };
-  }
-
-  private long count(PieceKind kind) {
-    LayoutSize size = brief.layout();
-    return switch (kind) {
-      case SQUARE -> size.squares();
-      case SIDE_TRIANGLE ->
-          size.sideTriangles() ? 2L * (size.across() + (long) size.down() - 2) : 0;
-      case CORNER_TRIANGLE -> size.cornerTriangles() ? 4 : 0;
     };
   }
 

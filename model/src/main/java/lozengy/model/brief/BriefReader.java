@@ -53,7 +53,7 @@ public final class BriefReader {
    */
   public static Brief read(SourceText source) {
     Mistakes mistakes = new Mistakes();
-    return read(new Located(TreeReader.read(source, mistakes), "", mistakes));
+    return read(Located.root(TreeReader.read(source, mistakes), mistakes));
   }
 
   /**

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.Fields;
@@ -18,7 +17,6 @@ final class YarnReader {
 
   private static final int MOST_CODE_CHARACTERS = 12;
   private static final int MOST_NAME_CHARACTERS = 100;
-  private static final Pattern CODE = Pattern.compile("[\\p{L}\\p{N}_-]+");
   private static final Srgb STOPGAP_COLOUR = new Srgb(128, 128, 128);
 
   // Ranges in which yarn is sold, widely; totals then fit a long on any layout.
@@ -106,13 +104,17 @@ final class YarnReader {
   /** A code, as written: a code such as {@code 101} or {@code NO} is a text all the same. */
   static Optional<String> code(Located located) {
     Optional<String> code = located.text(MOST_CODE_CHARACTERS);
-    if (code.isPresent() && !CODE.matcher(code.get()).matches()) {
+    if (code.isPresent() && !code.get().codePoints().allMatch(YarnReader::fitForCode)) {
       located.wrong(
           located.shown() + " is not a yarn's code",
           "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores");
       return Optional.empty();
     }
     return code;
+  }
+
+  private static boolean fitForCode(int character) {
+    return Character.isLetterOrDigit(character) || character == '-' || character == '_';
   }
 
   private static Optional<Srgb> colour(Located located) {

@@ -11,27 +11,27 @@ import java.util.Set;
 public final class Fields {
 
   private final Node.Mapping mapping;
-  private final String path;
-  private final Mistakes mistakes;
+  private final Located at;
   private final Set<String> known = new LinkedHashSet<>();
 
-  Fields(Node.Mapping mapping, String path, Mistakes mistakes) {
+  Fields(Node.Mapping mapping, Located at) {
     this.mapping = mapping;
-    this.path = path;
-    this.mistakes = mistakes;
+    this.at = at;
   }
 
-  /** The path of a field. */
-  public String path(String name) {
-    return path.isEmpty() ? name : path + "." + name;
+  private String path(String name) {
+    return at.child(name, null).path();
   }
 
   /** A field that may be missing; one that stands for nothing counts as missing. */
   public Optional<Located> get(String name) {
     known.add(name);
     Node value = mapping.get(name);
-    Located located = new Located(value, path(name), mistakes);
-    return value == null || located.empty() ? Optional.empty() : Optional.of(located);
+    if (value == null) {
+      return Optional.empty();
+    }
+    Located located = at.child(name, value);
+    return located.empty() ? Optional.empty() : Optional.of(located);
   }
 
   /**
@@ -43,11 +43,12 @@ public final class Fields {
     Optional<Located> found = get(name);
     if (found.isEmpty()) {
       Node value = mapping.get(name);
-      mistakes.add(
-          path(name),
-          value == null ? mapping.line() : value.line(),
-          "The field " + name + (value == null ? " is missing" : " is empty"),
-          "Add it, such as " + example);
+      at.mistakes()
+          .add(
+              path(name),
+              value == null ? mapping.line() : value.line(),
+              "The field " + name + (value == null ? " is missing" : " is empty"),
+              "Add it, such as " + example);
     }
     return found;
   }
@@ -56,11 +57,12 @@ public final class Fields {
   public void tellUnknown() {
     for (Node.Field field : mapping.fields()) {
       if (!known.contains(field.name())) {
-        mistakes.add(
-            path(field.name()),
-            field.line(),
-            "The field " + Words.quoted(field.name()) + " is not known here",
-            remedy(field.name()));
+        at.mistakes()
+            .add(
+                path(field.name()),
+                field.line(),
+                "The field " + Words.quoted(field.name()) + " is not known here",
+                remedy(field.name()));
       }
     }
   }
@@ -76,6 +78,6 @@ public final class Fields {
 
   /** Adds a mistake about the mapping as a whole, to be mended by a field. */
   public void lacks(String name, String found, String remedy) {
-    mistakes.add(path(name), mapping.line(), found, remedy);
+    at.mistakes().add(path(name), mapping.line(), found, remedy);
   }
 }

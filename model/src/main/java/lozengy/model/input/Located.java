@@ -9,17 +9,60 @@ import java.util.Optional;
 /**
  * A value of an input with its path. Its readers add a mistake and give nothing where the value is
  * not what they read; for a value that is told of already they add none.
- *
- * @param node the value
- * @param path its path, such as {@code yarns[3].colour}
- * @param mistakes where mistakes go
  */
-public record Located(Node node, String path, Mistakes mistakes) {
+public final class Located {
+
+  private final Node node;
+  private final Located parent;
+  private final Object step;
+  private final Mistakes mistakes;
+
+  private Located(Node node, Located parent, Object step, Mistakes mistakes) {
+    this.node = node;
+    this.parent = parent;
+    this.step = step;
+    this.mistakes = mistakes;
+  }
+
+  /**
+   * The root of an input.
+   *
+   * @param mistakes where mistakes go
+   */
+  public static Located root(Node node, Mistakes mistakes) {
+    return new Located(node, null, "", mistakes);
+  }
+
+  /**
+   * A value below this one, at a field (its name) or an item (its index); null for a missing one.
+   */
+  Located child(Object nameOrIndex, Node value) {
+    return new Located(value, this, nameOrIndex, mistakes);
+  }
+
+  /** The value. */
+  public Node node() {
+    return node;
+  }
+
+  /** Where mistakes go. */
+  public Mistakes mistakes() {
+    return mistakes;
+  }
+
+  /** Its path, such as {@code yarns[3].colour}; put together when asked for. */
+  public String path() {
+    String above = parent == null ? "" : parent.path();
+    if (step instanceof Integer index) {
+      return above + "[" + index + "]";
+    }
+    return above.isEmpty() ? (String) step : above + "." + step;
+  }
 
   /** Adds a mistake about this value. */
   public void wrong(String found, String remedy) {
     if (!(node instanceof Node.Broken)) {
-      mistakes.add(path, node.line(), found, remedy);
+      mistakes.add(path(), node.line(), found, remedy);
     }
   }
 
@@ -53,7 +96,7 @@ public record Located(Node node, String path, Mistakes mistakes) {
       wrong(
           shown() + " is longer than " + mostCharacters + " characters",
           "Give at most " + mostCharacters + " characters");
-    } else if (!stripped.codePoints().allMatch(Words::printable)) {
+    } else if (!Words.printable(stripped)) {
       wrong(shown() + " holds a control character", "Give one line of plain text");
     } else {
       return Optional.of(stripped);
@@ -155,7 +198,7 @@ public record Located(Node node, String path, Mistakes mistakes) {
     if (node instanceof Node.Items list) {
       List<Located> items = new ArrayList<>(list.items().size());
       for (Node item : list.items()) {
-        items.add(new Located(item, path + "[" + items.size() + "]", mistakes));
+        items.add(child(items.size(), item));
       }
       return items;
     }
@@ -171,7 +214,7 @@ public record Located(Node node, String path, Mistakes mistakes) {
   /** Fields. */
   public Optional<Fields> fields() {
     if (node instanceof Node.Mapping mapping) {
-      return Optional.of(new Fields(mapping, path, mistakes));
+      return Optional.of(new Fields(mapping, this));
     }
     wrong(shown() + " stands here", "Give its fields, each with its name and a colon");
     return Optional.empty();

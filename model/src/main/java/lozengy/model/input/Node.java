@@ -22,7 +22,10 @@ public sealed interface Node {
   record Scalar(int line, String text, boolean quoted) implements Node {
     /** Whether it stands for nothing: empty, {@code ~} or {@code null}, without quotes. */
     public boolean empty() {
-      return !quoted && (text.isEmpty() || text.equals("~") || text.equalsIgnoreCase("null"));
+      return !quoted
+          && (text.isEmpty()
+              || text.equals("~")
+              || text.length() == 4 && text.equalsIgnoreCase("null"));
     }
   }
 

@@ -4,8 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.charset.CoderResult;
-import java.nio.charset.CodingErrorAction;
+import java.nio.charset.CharsetDecoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,7 +21,7 @@ import java.util.Locale;
 public record SourceText(String name, String text, boolean json) {
 
   /** Largest JSON input, in bytes; an arrangement of the largest layout stays below. */
-  public static final int MOST_JSON_BYTES = 64 << 20;
+  public static final int MOST_JSON_BYTES = 128 << 20;
 
   /** Largest YAML input, in bytes; it is written by hand. */
   public static final int MOST_YAML_BYTES = 8 << 20;
@@ -86,23 +85,27 @@ public record SourceText(String name, String text, boolean json) {
     if (bytes.length >= 2 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xff + 0xfe) {
       throw unreadable("The input is UTF-16 text", "Save it as UTF-8");
     }
-    CharBuffer text = CharBuffer.allocate(bytes.length);
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    CoderResult result =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .onMalformedInput(CodingErrorAction.REPORT)
-            .decode(in, text, true);
-    String decoded = text.flip().toString();
-    int nul = decoded.indexOf('\0');
+    int sound = soundBytes(bytes);
+    String text = new String(bytes, 0, sound, StandardCharsets.UTF_8);
+    int nul = text.indexOf('\0');
     if (nul >= 0) {
-      throw notText(decoded.substring(0, nul), "a zero byte");
+      throw notText(text.substring(0, nul), "a zero byte");
     }
-    if (result.isError()) {
-      throw notText(
-          decoded, String.format(Locale.ROOT, "the byte 0x%02x", bytes[in.position()] & 0xff));
+    if (sound < bytes.length) {
+      throw notText(text, String.format(Locale.ROOT, "the byte 0x%02x", bytes[sound] & 0xff));
     }
-    return decoded;
+    return text;
+  }
+
+  /** How many bytes from the start are UTF-8; decodes piece by piece, to spare memory. */
+  private static int soundBytes(byte[] bytes) {
+    CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder(); // reports what is malformed
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer piece = CharBuffer.allocate(1 << 16);
+    while (decoder.decode(in, piece.clear(), true).isOverflow()) {
+      // the next piece
+    }
+    return in.position();
   }
 
   private static InputException notText(String before, String found) {

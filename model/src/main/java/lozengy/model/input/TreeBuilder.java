@@ -16,11 +16,11 @@ final class TreeBuilder {
   /** Deeper than any brief or arrangement. */
   private static final int MOST_DEEP = 32;
 
-  /**
-   * The largest layout's arrangement holds some 14 values a piece; 8 million take some 400 MB at
-   * most.
-   */
-  private static final int MOST_VALUES = 8_000_000;
+  /** The arrangement of the largest layout, all of it worked, solved from another, holds fewer. */
+  private static final int MOST_VALUES = 12_000_000;
+
+  /** Up to so many, comparing each with each is quicker than hashing. */
+  private static final int FEW_FIELDS = 12;
 
   private static final int MOST_SHARED = 10_000;
   private static final int MOST_SHARED_LENGTH = 16;
@@ -48,7 +48,7 @@ final class TreeBuilder {
           "The input is nested " + MOST_DEEP + " deep or more",
           "Check that it is a brief or an arrangement; those are at most 8 deep");
     }
-    count(line);
+    count(line, 1);
   }
 
   /** The reading stands at a field (its name) or an item (its index) of the innermost container. */
@@ -75,8 +75,31 @@ final class TreeBuilder {
   }
 
   Node.Mapping mapping(int line, List<Node.Field> fields) {
+    count(line, fields.size());
+    List<Node.Field> once = repeats(fields) ? withoutRepeats(fields) : fields;
+    depth--;
+    return new Node.Mapping(line, List.copyOf(once));
+  }
+
+  private static boolean repeats(List<Node.Field> fields) {
+    if (fields.size() > FEW_FIELDS) {
+      Set<String> names = new HashSet<>();
+      fields.forEach(field -> names.add(field.name()));
+      return names.size() < fields.size();
+    }
+    for (int i = 1; i < fields.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (fields.get(i).name().equals(fields.get(j).name())) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private List<Node.Field> withoutRepeats(List<Node.Field> fields) {
     Set<String> names = new HashSet<>();
-    List<Node.Field> once = new ArrayList<>(fields.size());
+    List<Node.Field> once = new ArrayList<>();
     for (Node.Field field : fields) {
       if (names.add(field.name())) {
         once.add(field);
@@ -89,12 +112,11 @@ final class TreeBuilder {
             "Keep one of the two");
       }
     }
-    depth--;
-    return new Node.Mapping(line, List.copyOf(once));
+    return once;
   }
 
   Node.Scalar scalar(int line, String text, boolean quoted) {
-    count(line);
+    count(line, 1);
     return new Node.Scalar(line, share(text), quoted);
   }
 
@@ -107,11 +129,12 @@ final class TreeBuilder {
     return earlier == null ? text : earlier;
   }
 
-  private void count(int line) {
-    if (++values > MOST_VALUES) {
+  private void count(int line, int more) {
+    values += more;
+    if (values > MOST_VALUES) {
       throw mistakes.fatal(
           line,
-          "The input holds more than " + Words.number(MOST_VALUES) + " values",
+          "The input holds more than " + Words.number(MOST_VALUES) + " values and fields",
           "Check that it is a brief or an arrangement");
     }
   }

@@ -33,8 +33,18 @@ public final class Words {
         .toString();
   }
 
+  /** Whether a text holds only characters that are fit for a name or title. */
+  static boolean printable(String text) {
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      if (!printable(text.codePointAt(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Whether a character is fit for a name or title: neither a control nor a formatting one. */
-  static boolean printable(int codePoint) {
+  private static boolean printable(int codePoint) {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
           Character.FORMAT,

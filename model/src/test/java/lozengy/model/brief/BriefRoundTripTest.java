@@ -22,7 +22,7 @@ class BriefRoundTripTest {
     return BriefArbitraries.easyBriefs();
   }
 
-  @Property(tries = 300, seed = "1")
+  @Property(tries = 100, seed = "1")
   void aWrittenBriefReadsBackEqual(@ForAll("briefs") Brief brief) {
     String text = BriefWriter.text(brief);
     Brief read = BriefReader.read(SourceText.of("brief.json", text));
@@ -31,13 +31,13 @@ class BriefRoundTripTest {
   }
 
   /** JSON is YAML too, so the YAML reader must find the same in it. */
-  @Property(tries = 300, seed = "2")
+  @Property(tries = 100, seed = "2")
   void yamlAndJsonMeanTheSame(@ForAll("briefs") Brief brief) {
     SourceText yaml = new SourceText("brief.yaml", BriefWriter.text(brief), false);
     assertEquals(brief, BriefReader.read(yaml));
   }
 
-  @Property(tries = 100, seed = "3")
+  @Property(tries = 50, seed = "3")
   void randomBriefsAreValid(@ForAll("briefs") Brief any, @ForAll("easyBriefs") Brief easy) {
     assertEquals(List.of(), BriefMistakes.of(any));
     assertEquals(List.of(), BriefMistakes.of(easy));
