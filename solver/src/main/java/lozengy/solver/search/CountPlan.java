@@ -1,6 +1,7 @@
 package lozengy.solver.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,8 @@ final class CountPlan {
 
   private static final int STEPS_PER_CELL = 400;
   private static final int MOST_STEPS = 400_000;
+  private static final int REPAIR_TRIES = 10_000;
+  private static final int ATTEMPTS = 8;
 
   private final Problem problem;
   private final Draws draws;
@@ -55,12 +58,13 @@ final class CountPlan {
    * @return an assignment of all slots
    */
   int[] deal() {
-    for (int slot = 0; slot < assignment.length; slot++) {
-      assignment[slot] = problem.slots().fixedYarn()[slot];
+    boolean withinStock = false;
+    for (int attempt = 0; attempt < ATTEMPTS && !withinStock; attempt++) {
+      dealByTarget();
+      recount();
+      anneal();
+      withinStock = stock.overdrawn() == 0 || repair();
     }
-    dealByTarget();
-    recount();
-    anneal();
     for (int group = 0; group < groups.size(); group++) {
       dealGroup(groups.get(group), counts[group]);
     }
@@ -69,6 +73,7 @@ final class CountPlan {
 
   /** A first deal: each slot takes the yarn of its domain that its layer lacks most. */
   private void dealByTarget() {
+    System.arraycopy(problem.slots().fixedYarn(), 0, assignment, 0, assignment.length);
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] = -problem.targets()[i];
     }
@@ -96,11 +101,17 @@ final class CountPlan {
 
   private void recount() {
     for (int group = 0; group < groups.size(); group++) {
+      Arrays.fill(counts[group], 0);
       for (int slot : groups.get(group)) {
         counts[group][assignment[slot]]++;
       }
     }
     stock.reset(assignment);
+  }
+
+  private boolean repair() {
+    int[] slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
+    return new CountRepair(problem, draws, slotOfGroup, counts, stock.used()).repair(REPAIR_TRIES);
   }
 
   private void anneal() {
@@ -113,7 +124,7 @@ final class CountPlan {
     double cold = problem.stepCost() / 50.0;
     double ratio = StrictMath.pow(cold / hot, 1.0 / Math.max(1, steps));
     double temperature = hot;
-    for (int step = 0; step < steps || stock.overdrawn() > 0 && step < 8 * steps; step++) {
+    for (int step = 0; step < steps; step++) {
       temperature = Math.max(cold, temperature * ratio);
       if (draws.below(2) == 0) {
         shift(temperature);

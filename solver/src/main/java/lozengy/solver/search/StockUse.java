@@ -44,6 +44,11 @@ final class StockUse {
     }
   }
 
+  /** Millimetres used of each yarn, as a copy. */
+  long[] used() {
+    return used.clone();
+  }
+
   /** How many yarns are overdrawn. */
   int overdrawn() {
     return overdrawn;
@@ -57,12 +62,18 @@ final class StockUse {
     return leewayLosses[yarn] == leewayLoss ? leewayLoss : 0;
   }
 
-  /** What it costs to use {@code less} mm less of one yarn and {@code more} mm more of another. */
+  /**
+   * What it costs to use {@code less} mm less of one yarn and {@code more} mm more of another. Once
+   * no yarn is overdrawn, to overdraw one is out of reach: at tight stock there is no way back.
+   */
   long change(int yarnLess, long less, int yarnMore, long more) {
     long usedLess = used[yarnLess] - less;
     long usedMore = used[yarnMore] + more;
     long cost = 0;
-    if (overdrawn > 0 || usedMore > usable[yarnMore] || usedLess > usable[yarnLess]) {
+    if (overdrawn == 0 && (usedMore > usable[yarnMore] || usedLess > usable[yarnLess])) {
+      return FAR;
+    }
+    if (overdrawn > 0) {
       cost =
           problem.overdrawLoss(yarnLess, usedLess)
               - problem.overdrawLoss(yarnLess, used[yarnLess])
