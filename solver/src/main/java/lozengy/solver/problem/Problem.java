@@ -140,7 +140,7 @@ public record Problem(
   /** The penalty of a yarn's use beyond what is usable. */
   public long overdrawLoss(int yarn, long used) {
     long over = used - usable[yarn];
-    return over <= 0 ? 0 : hardCost / 4 + (long) (overdrawCost * over);
+    return over <= 0 ? 0 : hardCost / 16 + (long) (overdrawCost * over);
   }
 
   /** Turns an assignment of slots into sequences. */

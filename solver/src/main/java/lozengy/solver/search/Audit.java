@@ -61,7 +61,7 @@ final class Audit {
   }
 
   private void compare(String when, int[] slots) {
-    Cost fresh = Cost.of(problem, state.yarn);
+    Cost fresh = Cost.of(problem, state.yarn, state.stock.pressure());
     if (fresh.total() != state.cost()) {
       throw drift(when, slots, "cost kept " + state.cost() + ", from scratch " + fresh.total());
     }

@@ -21,8 +21,14 @@ import lozengy.solver.problem.Slots;
  */
 record Cost(long total, long hard) {
 
-  static Cost of(Problem problem, int[] yarn) {
+  /**
+   * Adds up.
+   *
+   * @param pressure how hard an overdrawn yarn weighs, 1 as usual
+   */
+  static Cost of(Problem problem, int[] yarn, double pressure) {
     Tally tally = new Tally(problem, yarn);
+    tally.pressure = pressure;
     tally.pairs();
     tally.inner();
     tally.balance();
@@ -40,6 +46,7 @@ record Cost(long total, long hard) {
     private final int[] yarn;
     private long total;
     private long hard;
+    private double pressure;
 
     Tally(Problem problem, int[] yarn) {
       this.problem = problem;
@@ -126,8 +133,7 @@ record Cost(long total, long hard) {
       }
       long leeway = 0;
       for (int y = 0; y < yarns; y++) {
-        long loss = problem.overdrawLoss(y, used[y]);
-        total += loss;
+        total += (long) (pressure * problem.overdrawLoss(y, used[y]));
         hard += used[y] > problem.usable()[y] ? 1 : 0;
         leeway = Math.max(leeway, problem.leewayLoss(y, used[y]));
       }

@@ -91,8 +91,15 @@ public final class Search implements AutoCloseable {
    * @return whether a valid assignment was found
    */
   public boolean start() {
+    long moves = FIRST_LEG * (long) problem.slots().count();
     together(Walker::deal);
-    leg(FIRST_LEG * (long) problem.slots().count(), HOT);
+    leg(moves, HOT);
+    if (bestCost() == Long.MAX_VALUE) {
+      walkers.forEach(walker -> walker.barOverdrawing(true));
+      together(Walker::deal);
+      leg(moves, HOT);
+      walkers.get(0).barOverdrawing(false);
+    }
     return bestCost() < Long.MAX_VALUE;
   }
 

@@ -96,7 +96,7 @@ final class State {
     }
     stock.reset(yarn);
     sequences.reset(slots, yarn);
-    Cost fresh = Cost.of(problem, yarn);
+    Cost fresh = Cost.of(problem, yarn, stock.pressure());
     cost = fresh.total();
     surplusFacts = Cost.surplusFacts(problem, yarn);
     pairFaults = fresh.hard() - stock.overdrawn() - (sequences.surplus() - surplusFacts);
@@ -129,6 +129,13 @@ final class State {
   /** Broken rules, as {@link Cost#hard()} counts them. */
   long hard() {
     return pairFaults + stock.overdrawn() + sequences.surplus() - surplusFacts;
+  }
+
+  /** Weighs overdrawn yarns by another factor from now on. */
+  void setPressure(double times) {
+    cost -= stock.overdrawLoss();
+    stock.setPressure(times);
+    cost += stock.overdrawLoss();
   }
 
   /** Adds a told cost once its move is made. */

@@ -19,6 +19,8 @@ final class StockUse {
   private final boolean leewayMatters;
   private long leewayLoss;
   private int overdrawn;
+  private double pressure = 1;
+  private boolean barred;
 
   StockUse(Problem problem) {
     this.problem = problem;
@@ -63,22 +65,24 @@ final class StockUse {
   }
 
   /**
-   * What it costs to use {@code less} mm less of one yarn and {@code more} mm more of another. Once
-   * no yarn is overdrawn, to overdraw one is out of reach: at tight stock there is no way back.
+   * What it costs to use {@code less} mm less of one yarn and {@code more} mm more of another.
+   * Where barred, to overdraw a yarn once none is overdrawn is out of reach: at very tight stock
+   * there is no way back.
    */
   long change(int yarnLess, long less, int yarnMore, long more) {
     long usedLess = used[yarnLess] - less;
     long usedMore = used[yarnMore] + more;
     long cost = 0;
-    if (overdrawn == 0 && (usedMore > usable[yarnMore] || usedLess > usable[yarnLess])) {
+    boolean overdraws = usedMore > usable[yarnMore] || usedLess > usable[yarnLess];
+    if (overdrawn == 0 && overdraws && barred) {
       return FAR;
     }
-    if (overdrawn > 0) {
+    if (overdrawn > 0 || overdraws) {
       cost =
-          problem.overdrawLoss(yarnLess, usedLess)
-              - problem.overdrawLoss(yarnLess, used[yarnLess])
-              + problem.overdrawLoss(yarnMore, usedMore)
-              - problem.overdrawLoss(yarnMore, used[yarnMore]);
+          overdrawLoss(yarnLess, usedLess)
+              - overdrawLoss(yarnLess, used[yarnLess])
+              + overdrawLoss(yarnMore, usedMore)
+              - overdrawLoss(yarnMore, used[yarnMore]);
     }
     if (leewayMatters) {
       cost += leewayAfter(yarnLess, usedLess, yarnMore, usedMore) - leewayLoss;
@@ -96,6 +100,34 @@ final class StockUse {
         leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
       }
     }
+  }
+
+  private long overdrawLoss(int yarn, long use) {
+    return (long) (pressure * problem.overdrawLoss(yarn, use));
+  }
+
+  /** The penalty of all overdrawn yarns. */
+  long overdrawLoss() {
+    long loss = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      loss += overdrawLoss(yarn, used[yarn]);
+    }
+    return loss;
+  }
+
+  /** How hard an overdrawn yarn weighs against its usual penalty. */
+  double pressure() {
+    return pressure;
+  }
+
+  /** Sets how hard an overdrawn yarn weighs. */
+  void setPressure(double times) {
+    pressure = times;
+  }
+
+  /** Sets whether a yarn may be overdrawn at all once none is. */
+  void bar(boolean bar) {
+    barred = bar;
   }
 
   private void set(int yarn, long now) {

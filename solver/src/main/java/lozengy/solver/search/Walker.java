@@ -12,6 +12,10 @@ final class Walker {
   /** Moves between two changes of temperature. */
   private static final int STRIDE = 256;
 
+  private static final int LOOKS_TO_ADAPT = 4;
+  private static final double LEAST_PRESSURE = 0.1;
+  private static final double MOST_PRESSURE = 1000;
+
   private final Problem problem;
   private final State state;
   private final Moves moves;
@@ -24,6 +28,8 @@ final class Walker {
   private double cold;
   private long legMoves;
   private long legDone;
+  private boolean wasOver;
+  private int looksAlike;
 
   Walker(Problem problem, long seed, Assertions assertions) {
     this.problem = problem;
@@ -39,6 +45,11 @@ final class Walker {
   void deal() {
     state.reset(new CountPlan(problem, draws).deal());
     look();
+  }
+
+  /** Sets whether, once no yarn is overdrawn, overdrawing is out of the question. */
+  void barOverdrawing(boolean bar) {
+    state.stock.bar(bar);
   }
 
   /** Goes on from an assignment. */
@@ -89,9 +100,24 @@ final class Walker {
     }
   }
 
+  /** Presses harder while a yarn stays overdrawn, more gently while none is. */
+  private void adaptPressure() {
+    boolean over = state.stock.overdrawn() > 0;
+    looksAlike = over == wasOver ? looksAlike + 1 : 1;
+    wasOver = over;
+    if (looksAlike < LOOKS_TO_ADAPT) {
+      return;
+    }
+    looksAlike = 0;
+    double pressure = state.stock.pressure();
+    state.setPressure(
+        over ? Math.min(MOST_PRESSURE, pressure * 1.5) : Math.max(LEAST_PRESSURE, pressure / 1.3));
+  }
+
   /** Keeps the state if it is valid and better than the best so far. */
   void look() {
     untilLook = lookEvery;
+    adaptPressure();
     if (state.cost() < bestCost && state.hard() == 0) {
       bestCost = state.cost();
       System.arraycopy(state.yarn, 0, best, 0, best.length);

@@ -139,7 +139,7 @@ class LadderTest {
     walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
     walker.walk(moves);
     walker.look();
-    Cost fresh = Cost.of(problem, walker.state().yarn);
+    Cost fresh = Cost.of(problem, walker.state().yarn, walker.state().stock.pressure());
     if (level != Assertions.OFF) {
       assertEquals(fresh.total(), walker.state().cost(), "seed " + seed);
       assertEquals(fresh.hard(), walker.state().hard(), "seed " + seed);
