@@ -1,5 +1,6 @@
 package lozengy.solver;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -48,6 +49,10 @@ public final class Solver {
 
   private SolveResult solve() {
     Problem problem = ProblemCompiler.compile(blanket, earlier);
+    List<String> barren = barrenRounds(problem);
+    if (!barren.isEmpty()) {
+      return new SolveResult.Impossible(barren);
+    }
     try (Search search =
         new Search(problem, options.seed(), options.threads(), budget, Assertions.OFF)) {
       search.onMeeting(Long.MIN_VALUE, () -> tell(problem, search));
@@ -60,6 +65,20 @@ public final class Solver {
       }
       return new SolveResult.Found(arrangement(problem.sequences(best)));
     }
+  }
+
+  /** Rounds that no yarn may serve, in words. */
+  private List<String> barrenRounds(Problem problem) {
+    List<String> barren = new ArrayList<>();
+    for (int slot : problem.slots().free()) {
+      if (problem.domains().yarns(slot).length == 0) {
+        int piece = problem.slots().piece()[slot];
+        int round = slot - problem.slots().pieceStart()[piece] + 1;
+        barren.add(
+            blanket.place(piece).name() + ", round " + round + ": no yarn is allowed for it");
+      }
+    }
+    return barren;
   }
 
   private void tell(Problem problem, Search search) {

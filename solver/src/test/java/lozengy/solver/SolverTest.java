@@ -1,0 +1,163 @@
+package lozengy.solver;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicInteger;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.model.check.Check;
+import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
+import org.junit.jupiter.api.Test;
+
+/** The facade: what comes out is valid, scored from scratch, and fixed by seed and moves. */
+class SolverTest {
+
+  @Test
+  void everyArrangementIsValidAndScoredFromScratch() {
+    int found = 0;
+    for (long seed = 1; seed <= 120; seed++) {
+      Optional<Blanket> blanket = blanket(seed, 4);
+      if (blanket.isEmpty()) {
+        continue;
+      }
+      SolveResult result = Solver.solve(blanket.get(), Optional.empty(), moves(seed, 60_000, 1));
+      if (result instanceof SolveResult.Found one) {
+        Arrangement arrangement = one.arrangement();
+        assertEquals(List.of(), Check.faults(blanket.get(), arrangement.sequences()));
+        assertEquals(
+            Scorer.score(blanket.get(), arrangement.sequences(), Optional.empty()),
+            arrangement.score(),
+            "seed " + seed);
+        found++;
+      }
+    }
+    assertTrue(found > 40, "only " + found + " briefs were solved");
+  }
+
+  @Test
+  void seedAndMovesFixTheResultWhateverTheThreads() {
+    Blanket blanket = solvable();
+    Arrangement one = solved(blanket, moves(11, 400_001, 1));
+    Arrangement two = solved(blanket, moves(11, 400_001, 2));
+    Arrangement many = solved(blanket, moves(11, 400_001, 16));
+    assertEquals(one.sequences(), two.sequences());
+    assertEquals(one.sequences(), many.sequences());
+    assertEquals(one.solved(), two.solved());
+  }
+
+  @Test
+  void movesAreSpentAndNotOverspent() {
+    Blanket blanket = solvable();
+    long spent = solved(blanket, moves(3, 300_000, 2)).solved().orElseThrow().moves();
+    assertTrue(spent <= 300_000, "spent " + spent);
+    assertTrue(spent > 299_000, "spent " + spent);
+  }
+
+  @Test
+  void anotherSeedGivesAnotherArrangement() {
+    Blanket blanket = solvable();
+    assertFalse(
+        solved(blanket, moves(1, 200_000, 1))
+            .sequences()
+            .equals(solved(blanket, moves(2, 200_000, 1)).sequences()));
+  }
+
+  @Test
+  void stopEndsTheSearchWithTheBestSoFar() {
+    Blanket blanket = solvable();
+    AtomicInteger asked = new AtomicInteger();
+    SolveOptions options =
+        new SolveOptions(
+            1,
+            OptionalLong.of(Long.MAX_VALUE),
+            OptionalDouble.empty(),
+            2,
+            () -> asked.incrementAndGet() > 40,
+            progress -> {});
+    Arrangement arrangement = solved(blanket, options);
+    assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
+  }
+
+  @Test
+  void progressIsToldInOrderAndNeverGetsWorse() {
+    List<ProgressListener.Progress> told = new ArrayList<>();
+    SolveOptions options =
+        new SolveOptions(
+            1, OptionalLong.of(2_000_000), OptionalDouble.empty(), 2, () -> false, told::add);
+    Arrangement arrangement = solved(solvable(), options);
+    assertTrue(told.size() > 3, "told " + told.size() + " times");
+    double best = 0;
+    long moves = 0;
+    for (ProgressListener.Progress progress : told) {
+      assertTrue(progress.moves() > moves);
+      moves = progress.moves();
+      if (!Double.isNaN(progress.score())) {
+        assertTrue(progress.score() >= best);
+        best = progress.score();
+      }
+    }
+    assertEquals(arrangement.score().total(), best, 0.05);
+  }
+
+  @Test
+  void solvingFromAnEarlierArrangementKeepsWorkedPiecesAndScoresWhatIsKept() {
+    Blanket blanket = solvable();
+    Sequences earlier = solved(blanket, moves(1, 200_000, 1)).sequences();
+    SolveResult result = Solver.solve(blanket, Optional.of(earlier), moves(9, 200_000, 1));
+    Arrangement again = assertInstanceOf(SolveResult.Found.class, result).arrangement();
+    assertEquals(Optional.of(earlier), again.earlier());
+    assertTrue(again.score().parts().get(Part.KEEP) > 30, again.score().toString());
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        if (!blanket.free(piece, round)) {
+          assertEquals(blanket.locked(piece, round), again.sequences().yarn(piece, round));
+        }
+      }
+    }
+  }
+
+  private static Arrangement solved(Blanket blanket, SolveOptions options) {
+    SolveResult result = Solver.solve(blanket, Optional.empty(), options);
+    return assertInstanceOf(SolveResult.Found.class, result).arrangement();
+  }
+
+  private static SolveOptions moves(long seed, long moves, int threads) {
+    return new SolveOptions(
+        seed, OptionalLong.of(moves), OptionalDouble.empty(), threads, () -> false, p -> {});
+  }
+
+  private static Optional<Blanket> blanket(long seed, int most) {
+    Brief brief = RandomBriefs.of(seed, most, 10);
+    return BriefMistakes.of(brief).isEmpty() ? Optional.of(Blanket.of(brief)) : Optional.empty();
+  }
+
+  /** A brief of some size, with parts to weigh, that has an arrangement. */
+  private static Blanket solvable() {
+    for (long seed = 1; ; seed++) {
+      Optional<Blanket> blanket = blanket(seed, 5);
+      boolean rich =
+          blanket.isPresent()
+              && blanket.get().pieceCount() > 20
+              && blanket.get().layerCount() > 2
+              && blanket.get().brief().prefer().weight(Part.SPREAD) > 0
+              && blanket.get().brief().prefer().weight(Part.KEEP) > 0;
+      if (rich
+          && Solver.solve(blanket.get(), Optional.empty(), moves(1, 100_000, 1))
+              instanceof SolveResult.Found) {
+        return blanket.get();
+      }
+    }
+  }
+}
