@@ -1,0 +1,104 @@
+package lozengy.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import lozengy.cli.Briefs;
+import lozengy.cli.Parsed;
+import lozengy.cli.Run;
+import lozengy.cli.Run.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class NeedCommandTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void arrangementIsToldYarnByYarn() {
+    String file = Briefs.solve(folder);
+    Result result = Run.of("need", file);
+    assertEquals(0, result.code());
+    assertTrue(result.out().contains("Navy (NAV)"), result.out());
+    assertTrue(result.out().contains("Every yarn lasts with 5 % kept back."), result.out());
+    Parsed answer = Parsed.of(Briefs.text(file));
+    Parsed parsed = Parsed.of(Run.of("need", file, "--json"));
+    assertEquals("true", parsed.at("enough"));
+    assertEquals(answer.size("yarns"), parsed.size("yarns"));
+    for (int yarn = 0; yarn < answer.size("yarns"); yarn++) {
+      String at = "yarns[" + yarn + "].";
+      double used = answer.number(at + "used_m");
+      assertEquals(used, parsed.number(at + "needed_m"));
+      assertEquals(Math.ceil(used / 120), parsed.number(at + "balls"));
+    }
+  }
+
+  @Test
+  void yarnThatRunsOutIsToBeBought() {
+    String text = Briefs.text(Briefs.solve(folder));
+    Parsed answer = Parsed.of(text);
+    double used = answer.number("yarns[0].used_m");
+    assertEquals("NAV", answer.at("yarns[0].code"));
+    // A tenth of a ball of Navy, 12 m, of which 95 % may be used.
+    String poor =
+        Briefs.write(
+            folder,
+            "poor.json",
+            text.replaceFirst("(\"code\": ?\"NAV\".*\"balls\": ?)[0-9.]+", "$10.1"));
+    Result result = Run.of("need", poor, "--json");
+    Parsed parsed = Parsed.of(result);
+    assertEquals("false", parsed.at("enough"), result.out());
+    double missing = used / 0.95 - 12;
+    assertEquals(missing, parsed.number("yarns[0].buy.metres"), 0.002);
+    assertEquals(Math.ceil(missing / 120), parsed.number("yarns[0].buy.balls"));
+    assertTrue(Run.of("need", poor).out().contains("Not enough with 5 % kept back: Navy (NAV)."));
+  }
+
+  @Test
+  void briefIsToldByTone() {
+    String brief = Briefs.write(folder);
+    Result result = Run.of("need", brief);
+    assertEquals(0, result.code());
+    assertTrue(result.out().contains("Enough as far as totals go"), result.out());
+    Parsed parsed = Parsed.of(Run.of("need", brief, "--json"));
+    assertEquals("true", parsed.at("enough"));
+    // 5 squares, 4 side triangles and 4 corners, each with one dark border.
+    assertEquals("dark", parsed.at("open[0].tones[0]"));
+    assertEquals("13", parsed.at("open[0].rounds"));
+    assertEquals(5 * 6.8 + 4 * 4.3 + 4 * 2.4, parsed.number("open[0].needed_m"), 1e-9);
+    assertEquals("9", parsed.at("open[3].rounds"));
+  }
+
+  @Test
+  void toneThatDoesNotSufficeIsToldWithWhatToBuy() {
+    String brief =
+        Briefs.write(
+            folder,
+            "poor.yaml",
+            Briefs.text(Briefs.write(folder))
+                .replaceAll(
+                    "(colour: \"#(?:f0e8d2|a9cbe3|e3cf86|ecc4bd)\", balls: )[0-9.]+", "$10.01"));
+    Result result = Run.of("need", brief);
+    assertEquals(0, result.code());
+    assertTrue(result.out().contains("Not enough: the light yarns have 4.6 m"), result.out());
+    assertFalse(result.out().contains("Enough as far"), result.out());
+    Parsed parsed = Parsed.of(Run.of("need", brief, "--json"));
+    assertEquals("false", parsed.at("enough"));
+    assertEquals("light", parsed.at("shortages[0].tones[0]"));
+    assertEquals("1", parsed.at("shortages[0].buy.balls"));
+  }
+
+  @Test
+  void keepingBackEverythingLeavesNothingToReckon() {
+    String brief =
+        Briefs.write(
+            folder,
+            "all.yaml",
+            Briefs.text(Briefs.write(folder)).replace("keep-back: 5 %", "keep-back: 100 %"));
+    Result result = Run.of("need", brief);
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("Keep back less"), result.err());
+  }
+}

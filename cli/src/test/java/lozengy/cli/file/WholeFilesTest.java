@@ -1,0 +1,72 @@
+package lozengy.cli.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import lozengy.cli.Refusal;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class WholeFilesTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void allAreWrittenAndNothingElse() throws IOException {
+    Path first = folder.resolve("first");
+    Path second = folder.resolve("second");
+    new WholeFiles(false).write(contents(first, second));
+    assertEquals("new", Files.readString(first));
+    assertEquals("new", Files.readString(second));
+    assertEquals(2, count());
+  }
+
+  @Test
+  void oneInTheWayLeavesAllAsTheyWere() throws IOException {
+    Path first = folder.resolve("first");
+    Path second = Files.writeString(folder.resolve("second"), "old");
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> new WholeFiles(false).write(contents(first, second)));
+    assertEquals(second.toString(), refusal.place());
+    assertTrue(refusal.getMessage().contains("--overwrite"), refusal.getMessage());
+    assertTrue(Files.notExists(first));
+    assertEquals("old", Files.readString(second));
+    assertEquals(1, count());
+  }
+
+  @Test
+  void replacesWhereAsked() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "old and longer");
+    new WholeFiles(true).write(contents(file));
+    assertEquals("new", Files.readString(file));
+    assertEquals(1, count());
+  }
+
+  @Test
+  void refusesWhatCannotBeAFile() {
+    WholeFiles files = new WholeFiles(true);
+    assertThrows(Refusal.class, () -> files.expect(folder));
+    assertThrows(Refusal.class, () -> files.expect(folder.resolve("none").resolve("file")));
+  }
+
+  private static Map<Path, byte[]> contents(Path... files) {
+    Map<Path, byte[]> contents = new LinkedHashMap<>();
+    for (Path file : files) {
+      contents.put(file, new byte[] {'n', 'e', 'w'});
+    }
+    return contents;
+  }
+
+  private long count() throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.count();
+    }
+  }
+}
