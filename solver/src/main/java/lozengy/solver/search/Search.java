@@ -117,7 +117,7 @@ public final class Search implements AutoCloseable {
     leg((long) (budget.movesLeft(50 * least) * SECOND_LEG_PART / WALKERS), HOT);
     int idle = 0;
     boolean first = true;
-    while (!ended() && idle < IDLE_LEGS) {
+    while (!ended() && idle < IDLE_LEGS && problem.slots().free().length > 0) {
       long before = bestCost();
       long left = budget.movesLeft(1000 * least);
       if (left < (budget.countsMovesOnly() ? 1 : least)) {
@@ -168,6 +168,9 @@ public final class Search implements AutoCloseable {
   }
 
   private void leg(long moves, double hot) {
+    if (problem.slots().free().length == 0) {
+      return;
+    }
     double step = problem.stepCost();
     walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, moves));
     long done = 0;
