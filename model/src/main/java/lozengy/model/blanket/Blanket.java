@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
@@ -43,6 +44,7 @@ public final class Blanket {
   private final long[] fixedUse;
   private final long[][][] needs;
   private final boolean[][][] toneAllows;
+  private final int layers;
   private final PieceState[] states;
   private final Sequences locks;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
@@ -82,6 +84,7 @@ public final class Blanket {
       compileMotif(kind);
     }
     int pieces = layout.places().size();
+    this.layers = IntStream.range(0, pieces).map(this::roundCount).max().orElse(0);
     this.states = new PieceState[pieces];
     Arrays.fill(states, PieceState.PLANNED);
     this.locks = open();
@@ -180,9 +183,9 @@ public final class Blanket {
     return motif(kind(piece)).rounds().size();
   }
 
-  /** How many rounds the motif with the most has. */
+  /** How many rounds the piece with the most has; a motif that no piece follows does not count. */
   public int layerCount() {
-    return brief.motifs().values().stream().mapToInt(m -> m.rounds().size()).max().orElse(0);
+    return layers;
   }
 
   /** The motif of a kind. */

@@ -84,7 +84,7 @@ public final class BriefMistakes {
             path,
             "The layout has "
                 + Words.count(LargeLayout.count(brief, kind), kind.word())
-                + " but there is no motif for it",
+                + " but no motif for them",
             "Add motifs." + kind.word() + remedyWithout(kind));
       } else if (kind == PieceKind.SQUARE && motif != null && motif.edgeCm().isEmpty()) {
         add(path + ".side", "The square's side is missing", "Add it, such as side: 10 cm");

@@ -162,7 +162,13 @@ public final class BriefReader {
   private static Optional<Integer> squares(Fields layout, String name) {
     return layout
         .need(name, name + ": 6")
-        .flatMap(field -> field.number(SQUARES))
+        .flatMap(
+            field ->
+                field.number(
+                    SQUARES,
+                    "Give a whole number, at least 1; at most "
+                        + Words.number(LargeLayout.MOST_PIECES)
+                        + " pieces are planned"))
         .map(BigDecimal::intValueExact);
   }
 

@@ -44,7 +44,7 @@ final class LockMistakes {
                 note < 0 ? "pieces" : "pieces[" + note + "].rounds",
                 0,
                 withoutPoint(fault.words()),
-                "Hold another yarn there, or change the rule " + fault.rule().word()));
+                remedy(fault.rule())));
       }
     }
     return mistakes;
@@ -64,6 +64,17 @@ final class LockMistakes {
       }
     }
     return noteOf;
+  }
+
+  private static String remedy(RuleId rule) {
+    String hold = "Hold another yarn there";
+    return switch (rule) {
+      case BANS -> hold + ", or lift the ban";
+      case TONES -> hold + ", or let the motif's round take its tone";
+      case WITHIN_PIECE -> hold + ", or change within-piece";
+      case COPIES -> hold + ", or raise copies";
+      default -> hold;
+    };
   }
 
   private static String withoutPoint(String words) {

@@ -10,10 +10,14 @@ import java.util.function.Predicate;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
+import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Place;
+import lozengy.model.layout.Setting;
 
 /** Judges what a brief says of single pieces: names, codes, numbers of rounds, contradictions. */
 final class PieceMistakes {
+
+  private static final LayoutSize SMALLEST = new LayoutSize(Setting.ON_POINT, 1, 1, false, false);
 
   private final Brief brief;
   private final Predicate<String> doubted;
@@ -39,19 +43,24 @@ final class PieceMistakes {
   /**
    * Finds the mistakes; O(pieces + what the notes say).
    *
-   * @param layoutKnown whether the layout can be laid out
+   * @param layoutKnown whether the layout can be laid out; if not, only codes are judged
    * @param codes the yarns' codes; empty where any may be right
    */
   static List<Mistake> of(
       Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
-    if (brief.pieces().isEmpty() || !layoutKnown) {
+    int notes = brief.pieces().size();
+    if (notes == 0) {
       return List.of();
     }
-    PieceMistakes judged = new PieceMistakes(brief, doubted, Layout.of(brief.layout()), codes);
-    for (int i = 0; i < brief.pieces().size(); i++) {
-      judged.judgeNote(i);
+    LayoutSize size = layoutKnown ? brief.layout() : SMALLEST;
+    PieceMistakes judged = new PieceMistakes(brief, doubted, Layout.of(size), codes);
+    for (int i = 0; i < notes; i++) {
+      judged.judgeCodes(i);
+      if (layoutKnown) {
+        judged.judgePlaces(i);
+      }
     }
-    for (int i = 0; i < brief.pieces().size(); i++) {
+    for (int i = 0; layoutKnown && i < notes; i++) {
       judged.judgeWorked(i);
     }
     return judged.mistakes;
@@ -61,10 +70,9 @@ final class PieceMistakes {
     mistakes.add(new Mistake(path, 0, found, remedy));
   }
 
-  private void judgeNote(int index) {
+  private void judgePlaces(int index) {
     PieceNote note = brief.pieces().get(index);
     String path = "pieces[" + index + "]";
-    judgeCodes(note, path);
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < note.at().size(); i++) {
       String name = note.at().get(i);
@@ -85,7 +93,9 @@ final class PieceMistakes {
     }
   }
 
-  private void judgeCodes(PieceNote note, String path) {
+  private void judgeCodes(int index) {
+    PieceNote note = brief.pieces().get(index);
+    String path = "pieces[" + index + "]";
     for (int round = 0; round < note.rounds().size(); round++) {
       String at = path + ".rounds[" + round + "]";
       note.rounds()

@@ -49,7 +49,7 @@ final class RulesReader {
 
   private static double lightness(Fields of, String name, double silent) {
     return of.get(name)
-        .flatMap(l -> l.number(Range.of(0, 100, "L*")))
+        .flatMap(l -> l.number(Range.of(0, 100, "")))
         .map(BigDecimal::doubleValue)
         .orElse(silent);
   }
@@ -81,7 +81,7 @@ final class RulesReader {
     of.get("neighbour-borders").ifPresent(always -> always.word(Map.of("differ", true)));
     Optional<Double> minContrast =
         of.get("min-contrast")
-            .flatMap(m -> m.number(Range.of(0, 100, "CIEDE2000")))
+            .flatMap(m -> m.number(Range.of(0, 100, "")))
             .map(BigDecimal::doubleValue);
     Optional<WithinPiece> withinPiece = of.get("within-piece").flatMap(w -> w.word(WITHIN_PIECE));
     OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());

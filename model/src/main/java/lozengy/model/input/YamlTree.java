@@ -149,7 +149,7 @@ final class YamlTree {
       builder.step(null);
       Node key = value(0);
       String name = key instanceof Node.Scalar scalar ? scalar.text() : "";
-      builder.step(name);
+      builder.step(key instanceof Node.Scalar ? name : null);
       Node value = value(key.line());
       if (key instanceof Node.Scalar) {
         fields.add(new Node.Field(key.line(), name, value));
