@@ -1,6 +1,7 @@
 package lozengy.solver.search;
 
 import java.util.Arrays;
+import java.util.List;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -23,6 +24,8 @@ final class Moves {
   private final Slots slots;
   private final int[] free;
   private final int[][] freeOfLayer;
+  private final int[][] freeAlike;
+  private final int[] groupOf;
   private final int[][] freePieces;
   private final int[] kindOfPiece;
   private final int[] freeBorders;
@@ -46,6 +49,14 @@ final class Moves {
       int wanted = layer;
       freeOfLayer[layer] =
           Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
+    }
+    List<int[]> groups = CountPlan.groups(problem);
+    this.freeAlike = groups.toArray(int[][]::new);
+    this.groupOf = new int[slots.count()];
+    for (int group = 0; group < freeAlike.length; group++) {
+      for (int slot : freeAlike[group]) {
+        groupOf[slot] = group;
+      }
     }
     this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
     this.kindOfPiece = new int[slots.pieces()];
@@ -97,6 +108,15 @@ final class Moves {
   void exchange(double temperature) {
     int slotA = free[draws.below(free.length)];
     int[] like = freeOfLayer[slots.layer()[slotA]];
+    exchange(slotA, like[draws.below(like.length)], temperature);
+  }
+
+  /**
+   * Exchanges the yarns of two slots with the same needs and domain: counts and stock stay as is.
+   */
+  void exchangeAlike(double temperature) {
+    int slotA = free[draws.below(free.length)];
+    int[] like = freeAlike[groupOf[slotA]];
     exchange(slotA, like[draws.below(like.length)], temperature);
   }
 

@@ -27,6 +27,9 @@ public final class Search implements AutoCloseable {
   /** Moves of the first leg, for each slot. */
   private static final int FIRST_LEG = 250;
 
+  /** Deals after the first, each with twice the moves, until a valid assignment is found. */
+  private static final int MORE_DEALS = 5;
+
   private static final double SECOND_LEG_PART = 0.2;
 
   /**
@@ -94,11 +97,10 @@ public final class Search implements AutoCloseable {
     long moves = FIRST_LEG * (long) problem.slots().count();
     together(Walker::deal);
     leg(moves, HOT);
-    if (bestCost() == Long.MAX_VALUE) {
-      walkers.forEach(walker -> walker.barOverdrawing(true));
+    walkers.forEach(walker -> walker.barOverdrawing(bestCost() == Long.MAX_VALUE));
+    for (int deal = 0; deal < MORE_DEALS && bestCost() == Long.MAX_VALUE && !ended(); deal++) {
       together(Walker::deal);
-      leg(moves, HOT);
-      walkers.get(0).barOverdrawing(false);
+      leg(moves << deal, HOT);
     }
     return bestCost() < Long.MAX_VALUE;
   }

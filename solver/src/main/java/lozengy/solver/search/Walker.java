@@ -14,7 +14,7 @@ final class Walker {
 
   private static final int LOOKS_TO_ADAPT = 4;
   private static final double LEAST_PRESSURE = 0.1;
-  private static final double MOST_PRESSURE = 1000;
+  private static final double MOST_PRESSURE = 30;
 
   private final Problem problem;
   private final State state;
@@ -28,6 +28,7 @@ final class Walker {
   private double cold;
   private long legMoves;
   private long legDone;
+  private boolean barred;
   private boolean wasOver;
   private int looksAlike;
 
@@ -49,6 +50,7 @@ final class Walker {
 
   /** Sets whether, once no yarn is overdrawn, overdrawing is out of the question. */
   void barOverdrawing(boolean bar) {
+    barred = bar;
     state.stock.bar(bar);
   }
 
@@ -85,7 +87,9 @@ final class Walker {
 
   private void move(double temperature) {
     int kind = draws.below(64);
-    if (kind < 24) {
+    if (barred && kind < 44) {
+      moves.exchangeAlike(temperature);
+    } else if (kind < 24) {
       moves.change(temperature);
     } else if (kind < 52) {
       moves.exchange(temperature);
