@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import lozengy.model.Schemas;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
@@ -213,7 +214,7 @@ class BriefReaderTest {
     assertEquals(Optional.of(code), brief.pieces().get(2).rounds().get(1));
   }
 
-  record Case(String name, String text, List<String> mistakes) {
+  record Case(String name, String text, List<String> mistakes, boolean schemaHolds) {
     @Override
     public String toString() {
       return name;
@@ -230,7 +231,7 @@ class BriefReaderTest {
     List<Object> edits = new ArrayList<>();
     List<String> told = new ArrayList<>();
     for (String line : block.split("\n")) {
-      if (line.startsWith("> ")) {
+      if (line.startsWith("> ") || line.startsWith("* ")) {
         told.add(line.substring(2));
       } else {
         int bar = line.indexOf('|');
@@ -238,13 +239,35 @@ class BriefReaderTest {
         edits.add(line.substring(bar + 1).replace("\\n", "\n"));
       }
     }
-    return new Case(block.lines().findFirst().orElseThrow(), with(edits.toArray()), told);
+    return new Case(
+        block.lines().findFirst().orElseThrow(),
+        with(edits.toArray()),
+        told,
+        block.contains("\n* "));
   }
 
   @ParameterizedTest
   @MethodSource("cases")
   void mistakesAreTold(Case each) {
     assertEquals(String.join("\n", each.mistakes()), String.join("\n", mistakes(each.text())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void readerAndSchemaAgree(Case each) {
+    List<String> faults;
+    try {
+      faults = Schemas.briefFaults(SourceText.of("brief.yaml", each.text()));
+    } catch (InputException e) {
+      return; // no tree, nothing to hold against the schema
+    }
+    assertEquals(each.schemaHolds(), faults.isEmpty(), each.mistakes() + " " + faults);
+  }
+
+  @Test
+  void theSoundBriefHoldsAgainstTheSchema() {
+    assertEquals(
+        List.of(), Schemas.briefFaults(SourceText.of("brief.yaml", resource("sound.yaml"))));
   }
 
   @Test
