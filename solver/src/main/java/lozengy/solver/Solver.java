@@ -1,6 +1,5 @@
 package lozengy.solver;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -11,6 +10,9 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.solver.constraint.Limits;
+import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Root;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.search.Assertions;
@@ -19,6 +21,11 @@ import lozengy.solver.search.Search;
 
 /** Solves briefs: root check, start, search, and the check of what comes out. */
 public final class Solver {
+
+  /** Limits of the constraint model's search, where the local search finds no start. */
+  private static final long MODEL_NODES = 200_000;
+
+  private static final long MODEL_FAILS = 50_000;
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
@@ -48,15 +55,24 @@ public final class Solver {
   }
 
   private SolveResult solve() {
-    Problem problem = ProblemCompiler.compile(blanket, earlier);
-    List<String> barren = barrenRounds(problem);
-    if (!barren.isEmpty()) {
-      return new SolveResult.Impossible(barren);
+    List<String> reasons = Root.arguments(blanket);
+    if (!reasons.isEmpty()) {
+      return new SolveResult.Impossible(reasons);
     }
+    Problem problem = ProblemCompiler.compile(blanket, earlier);
     try (Search search =
         new Search(problem, options.seed(), options.threads(), budget, Assertions.OFF)) {
       search.onMeeting(Long.MIN_VALUE, () -> tell(problem, search));
-      search.start();
+      if (!search.start()) {
+        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, budget::over);
+        Feasibility.Answer answer = Feasibility.examine(blanket, options.seed(), limits);
+        if (answer instanceof Feasibility.Impossible impossible) {
+          return new SolveResult.Impossible(impossible.reasons());
+        }
+        if (answer instanceof Feasibility.Fits fits) {
+          search.startFrom(problem.assignment(fits.start()));
+        }
+      }
       search.improve();
       int[] best = search.best();
       if (best == null) {
@@ -65,20 +81,6 @@ public final class Solver {
       }
       return new SolveResult.Found(arrangement(problem.sequences(best)));
     }
-  }
-
-  /** Rounds that no yarn may serve, in words. */
-  private List<String> barrenRounds(Problem problem) {
-    List<String> barren = new ArrayList<>();
-    for (int slot : problem.slots().free()) {
-      if (problem.domains().yarns(slot).length == 0) {
-        int piece = problem.slots().piece()[slot];
-        int round = slot - problem.slots().pieceStart()[piece] + 1;
-        barren.add(
-            blanket.place(piece).name() + ", round " + round + ": no yarn is allowed for it");
-      }
-    }
-    return barren;
   }
 
   private void tell(Problem problem, Search search) {
