@@ -24,8 +24,11 @@ public final class Search implements AutoCloseable {
 
   private static final int CHUNK = 1 << 15;
 
-  /** Moves of the first leg, for each slot. */
+  /** Moves of the first leg, for each slot; of large blankets fewer, where time is short. */
   private static final int FIRST_LEG = 250;
+
+  private static final int FIRST_LEG_OF_LARGE = 80;
+  private static final int LARGE = 20_000;
 
   /** Deals after the first, each with twice the moves, until a valid assignment is found. */
   private static final int MORE_DEALS = 5;
@@ -94,7 +97,8 @@ public final class Search implements AutoCloseable {
    * @return whether a valid assignment was found
    */
   public boolean start() {
-    long moves = FIRST_LEG * (long) problem.slots().count();
+    int slots = problem.slots().count();
+    long moves = (slots < LARGE ? FIRST_LEG : FIRST_LEG_OF_LARGE) * (long) slots;
     together(Walker::deal);
     leg(moves, HOT);
     walkers.forEach(walker -> walker.barOverdrawing(bestCost() == Long.MAX_VALUE));
