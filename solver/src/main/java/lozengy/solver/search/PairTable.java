@@ -7,9 +7,9 @@ import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
 /**
- * For each slot and yarn, what the pairs with other pieces would cost if the slot had that yarn: kept
- * as yarns change, so that a change's cost is two look-ups. To keep it is O(pairs of the slot). No
- * method allocates, {@link #rebuild} apart.
+ * For each slot and yarn, what the pairs with other pieces would cost if the slot had that yarn:
+ * kept as yarns change, so that a change's cost is two look-ups. To keep it is O(pairs of the
+ * slot). No method allocates, {@link #rebuild} apart.
  */
 final class PairTable {
 
