@@ -3,6 +3,8 @@ package lozengy.model.brief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -69,10 +71,7 @@ class BriefMistakesTest {
 
   private static PieceNote note(PieceState state, String at, String... codes) {
     return new PieceNote(
-        List.of(at),
-        java.util.Arrays.stream(codes).map(Optional::ofNullable).toList(),
-        state,
-        Set.of());
+        List.of(at), Arrays.stream(codes).map(Optional::ofNullable).toList(), state, Set.of());
   }
 
   private static List<String> paths(Brief brief) {
@@ -117,14 +116,10 @@ class BriefMistakesTest {
   void roundsInAllAreBounded() {
     LayoutSize largest = new LayoutSize(Setting.STRAIGHT, 500, 500, false, false);
     Map<PieceKind, Motif> six =
-        Map.of(
-            PieceKind.SQUARE,
-            new Motif(OptionalDouble.of(10), java.util.Collections.nCopies(6, ROUND)));
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), Collections.nCopies(6, ROUND)));
     assertEquals(List.of(), paths(brief(largest, six, YARNS, Rules.DEFAULT)));
     Map<PieceKind, Motif> seven =
-        Map.of(
-            PieceKind.SQUARE,
-            new Motif(OptionalDouble.of(10), java.util.Collections.nCopies(7, ROUND)));
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), Collections.nCopies(7, ROUND)));
     List<Mistake> told = BriefMistakes.of(brief(largest, seven, YARNS, Rules.DEFAULT));
     assertEquals(
         "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
