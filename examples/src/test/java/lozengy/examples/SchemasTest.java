@@ -22,6 +22,7 @@ import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefWriter;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -43,8 +44,7 @@ class SchemasTest {
                       ARRANGEMENT, resource("arrangement-1.schema.json"))));
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw", "cannot-be-done"})
+  @MethodSource("lozengy.examples.ExampleBriefs#names")
   void briefsHold(String name) throws IOException {
     JsonNode brief = yaml(name);
 
@@ -52,8 +52,7 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw", "cannot-be-done"})
+  @MethodSource("lozengy.examples.ExampleBriefs#names")
   void briefsWrittenAgainHold(String name) throws IOException {
     String written = BriefWriter.text(ExampleBriefs.blanket(name).brief());
 
