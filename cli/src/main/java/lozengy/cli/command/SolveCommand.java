@@ -64,13 +64,14 @@ final class SolveCommand implements Callable<Integer> {
       description = "Where the random source starts; 1 if not said.")
   private Long seed;
 
-  @Option(names = "--moves", paramLabel = "N", description = "Try that many moves at most.")
+  @Option(
+      names = "--moves",
+      paramLabel = "N",
+      description =
+          "Try that many moves at most; by the blanket's size if neither this nor --seconds is said.")
   private Long moves;
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Search that long at most; 1.5 if neither this nor --moves is said.")
+  @Option(names = "--seconds", paramLabel = "N", description = "Search that long at most.")
   private Double seconds;
 
   @Option(
