@@ -69,7 +69,7 @@ public final class Solver {
     }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     try (Proving proving =
-            new Proving(blanket, earlier, options.seconds().isPresent(), this::provingEnds);
+            new Proving(blanket, earlier, options.seconds().isPresent(), this::timeIsUp);
         Search search =
             new Search(
                 problem,
@@ -81,7 +81,7 @@ public final class Solver {
                 Assertions.OFF)) {
       running = search;
       if (!search.start()) {
-        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, budget::over);
+        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
         Feasibility.Answer answer = Feasibility.examine(blanket, options.seed(), limits);
         if (answer instanceof Feasibility.Impossible impossible) {
           return new SolveResult.Impossible(impossible.reasons());
@@ -108,7 +108,7 @@ public final class Solver {
     return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
   }
 
-  private boolean provingEnds() {
+  private boolean timeIsUp() {
     return options.stop().getAsBoolean()
         || options.seconds().isPresent()
             && budget.elapsedSeconds() >= options.seconds().getAsDouble();
