@@ -8,6 +8,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Measures;
 import lozengy.model.score.Part;
@@ -136,6 +137,16 @@ final class SummaryText {
     List<String> uses = BlanketWords.uses(blanket);
     if (!uses.isEmpty()) {
       paragraph(INDENT, String.join(" and ", uses) + " included");
+    }
+    List<String> counted =
+        brief.yarns().stream().filter(yarn -> yarn.counted().isPresent()).map(Yarn::code).toList();
+    if (!counted.isEmpty()) {
+      paragraph(
+          INDENT,
+          String.join(", ", counted)
+              + (counted.size() == 1 ? " was" : " were")
+              + " counted in mid-work: have is what was left then, used what is worked since or"
+              + " still to be");
     }
     if (brief.rules().keepBackPercent() > 0) {
       String percent = Figures.shortest(brief.rules().keepBackPercent(), 2);

@@ -30,6 +30,11 @@ public final class GroupNames {
 
   private GroupNames() {}
 
+  /** Whether a selector is a word for a kind of pieces or for an edge. */
+  public static boolean isWord(String selector) {
+    return WORDS.contains(selector);
+  }
+
   /**
    * What is wrong with a selector that stands for no piece, as a remedy.
    *

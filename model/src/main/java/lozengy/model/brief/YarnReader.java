@@ -8,6 +8,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
 import lozengy.model.unit.Units;
@@ -100,6 +101,13 @@ final class YarnReader {
         share,
         tone,
         counted);
+  }
+
+  /** An amount of loose yarn. */
+  static Optional<YarnAmount> amount(String text) {
+    return Quantity.parse(text)
+        .filter(q -> LEFT.containsKey(q.unit()) && LEFT.get(q.unit()).holds(q.number()))
+        .map(q -> Amounts.of(q.number(), q.unit()));
   }
 
   /** An amount of loose yarn. */

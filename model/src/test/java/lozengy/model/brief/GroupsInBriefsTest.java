@@ -115,14 +115,14 @@ class GroupsInBriefsTest {
   @Test
   void roundsMustFitEveryKindInTheGroup() {
     assertEquals(
-        "line 13, pieces[0].rounds: 3 rounds are given for top1. A triangle has 2 rounds; ~ leaves"
+        "line 13, pieces[0].rounds: top1 is given 3 rounds. A triangle has 2 rounds; ~ leaves"
             + " one open, and .. before the first counts from the border\n"
-            + "line 13, pieces[0].rounds: 3 rounds are given for top-left. A corner has 1 round; ~"
+            + "line 13, pieces[0].rounds: top-left is given 3 rounds. A corner has 1 round; ~"
             + " leaves one open, and .. before the first counts from the border",
         mistake("{ at: all, rounds: [~, ~, MUD] }"));
     assertTrue(
         mistake("{ at: outline, rounds: [.., MUD, REE] }")
-            .contains("for top-left. A corner has 1"));
+            .contains("top-left is given 2 rounds. A corner has 1"));
   }
 
   @Test
