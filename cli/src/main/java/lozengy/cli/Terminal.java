@@ -1,5 +1,6 @@
 package lozengy.cli;
 
+import java.io.BufferedInputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -52,7 +53,7 @@ public final class Terminal {
   /** The process's own. */
   static Terminal ofProcess(StopSignal stopSignal) {
     return new Terminal(
-        new FileInputStream(FileDescriptor.in),
+        new BufferedInputStream(new FileInputStream(FileDescriptor.in)), // a file alone seeks
         new FileOutputStream(FileDescriptor.out),
         new FileOutputStream(FileDescriptor.err),
         Boolean.getBoolean("lozengy.progress"),
