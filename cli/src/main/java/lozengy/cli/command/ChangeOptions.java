@@ -99,6 +99,26 @@ final class ChangeOptions {
     return changes;
   }
 
+  /** The options as they were given, to give them again. */
+  List<String> arguments() {
+    List<String> arguments = new ArrayList<>();
+    locks.forEach(lock -> arguments.addAll(List.of("--lock", lock)));
+    frees.forEach(free -> arguments.addAll(List.of("--free", free)));
+    bans.forEach(ban -> arguments.addAll(List.of("--ban", ban)));
+    without.forEach(code -> arguments.addAll(List.of("--without", code)));
+    swaps.forEach(swap -> arguments.addAll(List.of("--swap", swap)));
+    if (across != null) {
+      arguments.addAll(List.of("--across", across.toString()));
+    }
+    if (down != null) {
+      arguments.addAll(List.of("--down", down.toString()));
+    }
+    if (anchor != null) {
+      arguments.addAll(List.of("--anchor", anchor.word()));
+    }
+    return arguments;
+  }
+
   private Optional<Change> resize(LayoutSize size, List<Mistake> mistakes) {
     if (across == null && down == null) {
       if (anchor != null) {

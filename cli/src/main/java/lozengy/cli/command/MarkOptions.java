@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import lozengy.cli.Refusal;
@@ -92,9 +91,6 @@ final class MarkOptions {
     }
     if (edged != null && !(edged >= 0 && edged <= ALL)) {
       mistakes.add(new Mistake("--edged", 0, edged.toString(), "Give a number from 0 to 100"));
-    } else if (edged != null && left.isEmpty()) {
-      mistakes.add(
-          new Mistake("--edged", 0, "No yarn is counted", "Count the edging's yarn with --left"));
     }
     List<Mark.Work> works = new ArrayList<>();
     for (String work : worked) {
@@ -111,7 +107,9 @@ final class MarkOptions {
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
     }
-    return new Mark(states(terminal), works, counts);
+    Optional<Mark.Edged> part =
+        Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent));
+    return new Mark(states(terminal), works, counts, part);
   }
 
   private List<Mark.State> states(Terminal terminal) {
@@ -141,7 +139,6 @@ final class MarkOptions {
               "Give a number and g, oz, m or yd, such as REE=85g"));
       return Optional.empty();
     }
-    OptionalDouble part = edged == null ? OptionalDouble.empty() : OptionalDouble.of(edged);
-    return Optional.of(new Mark.Count(read.place(), read.left(), amount.get(), part));
+    return Optional.of(new Mark.Count(read.place(), read.left(), amount.get()));
   }
 }

@@ -193,7 +193,8 @@ final class SolveCommand implements Callable<Integer> {
     words.print(
         Summary.text(
             arrangement,
-            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument())));
+            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument()),
+            change.arguments()));
     again.ifPresent(each -> words.print(AgainText.of(each)));
     if (stopped) {
       words.println("Stopped early; this is the best so far.");

@@ -19,11 +19,13 @@ import lozengy.model.layout.Place;
 final class Counting {
 
   private final Blanket blanket;
+  private final Optional<Mark.Edged> edged;
   private final List<Yarn> yarns;
   private final Set<String> counted = new LinkedHashSet<>();
 
-  Counting(Blanket blanket) {
+  Counting(Blanket blanket, Optional<Mark.Edged> edged) {
     this.blanket = blanket;
+    this.edged = edged;
     this.yarns = new ArrayList<>(blanket.brief().yarns());
   }
 
@@ -81,8 +83,6 @@ final class Counting {
           wish.code() + " has no put-up to turn a weight into metres",
           "Give what is left in m or yd");
     }
-    double edged =
-        wish.edgedPercent().orElse(yarn.counted().map(Counted::edgedPercent).orElse(0.0));
     yarns.set(
         index,
         yarn.withCount(
@@ -91,6 +91,31 @@ final class Counting {
                     wish.left(),
                     Worked.names(blanket, PieceState.MADE),
                     Worked.names(blanket, PieceState.JOINED),
-                    edged))));
+                    edges(wish.code())
+                        ? edged.map(Mark.Edged::percent).orElse(edgedBefore(yarn))
+                        : 0))));
+  }
+
+  private static double edgedBefore(Yarn yarn) {
+    return yarn.counted().map(Counted::edgedPercent).orElse(0.0);
+  }
+
+  private boolean edges(String code) {
+    return blanket.brief().edging().filter(use -> use.yarn().equals(code)).isPresent();
+  }
+
+  /**
+   * Makes sure that a part that has its edging belongs to a count of its yarn.
+   *
+   * @throws InputException if it does not
+   */
+  void tellEdged() {
+    if (edged.isPresent() && counted.stream().noneMatch(this::edges)) {
+      String yarn = blanket.brief().edging().map(use -> use.yarn()).orElse("");
+      throw Selections.wrong(
+          edged.get().place(),
+          yarn.isEmpty() ? "The brief has no edging" : "The edging's yarn is not counted with it",
+          yarn.isEmpty() ? "Leave it out" : "Count what is left of " + yarn);
+    }
   }
 }

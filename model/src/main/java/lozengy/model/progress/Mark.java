@@ -1,7 +1,7 @@
 package lozengy.model.progress;
 
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
@@ -12,8 +12,10 @@ import lozengy.model.brief.YarnAmount;
  * @param states pieces that have come so far
  * @param worked pieces that were worked otherwise than planned
  * @param counts yarns that were counted again
+ * @param edged part of the outline that has its edging, where stated
  */
-public record Mark(List<State> states, List<Work> worked, List<Count> counts) {
+public record Mark(
+    List<State> states, List<Work> worked, List<Count> counts, Optional<Edged> edged) {
 
   /** Copies the lists. */
   public Mark {
@@ -45,7 +47,14 @@ public record Mark(List<State> states, List<Work> worked, List<Count> counts) {
    * @param place what messages call it
    * @param code the yarn
    * @param left what is at hand
-   * @param edgedPercent part of the outline that has its edging, where stated
    */
-  public record Count(String place, String code, YarnAmount left, OptionalDouble edgedPercent) {}
+  public record Count(String place, String code, YarnAmount left) {}
+
+  /**
+   * A part of the outline that has its edging.
+   *
+   * @param place what messages call it
+   * @param percent the part, 0 to 100
+   */
+  public record Edged(String place, double percent) {}
 }

@@ -57,15 +57,11 @@ public final class Marking {
     tellOpen();
     throwIfAny();
     Brief noted = WorkedPieces.noted(before, states, sequences);
-    Counting counting = new Counting(Blanket.ofUnjudged(noted));
+    Counting counting = new Counting(Blanket.ofUnjudged(noted), mark.edged());
     counting.forget(this::givenUp);
-    for (Mark.Count count : mark.counts()) {
-      try {
-        counting.count(count);
-      } catch (InputException e) {
-        mistakes.addAll(e.mistakes());
-      }
-    }
+    mark.counts().forEach(count -> attempt(() -> counting.count(count)));
+    throwIfAny();
+    attempt(counting::tellEdged);
     throwIfAny();
     Brief brief = counting.brief();
     return new Marked(
@@ -74,6 +70,14 @@ public final class Marking {
         pieces(piece -> states[piece] != before.state(piece)),
         pieces(piece -> !Arrays.equals(sequences.of(piece), planned.of(piece))),
         yarns(brief));
+  }
+
+  private void attempt(Runnable step) {
+    try {
+      step.run();
+    } catch (InputException e) {
+      mistakes.addAll(e.mistakes());
+    }
   }
 
   private void setState(Mark.State wish) {
