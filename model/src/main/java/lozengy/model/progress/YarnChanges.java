@@ -93,7 +93,10 @@ final class YarnChanges {
     return swapped;
   }
 
-  /** Notes that lock planned pieces to the new yarn; of worked pieces nothing changes. */
+  /**
+   * Notes that lock planned pieces to the new yarn, which is no longer banned; of worked pieces
+   * nothing changes.
+   */
   private static List<PieceNote> notes(Blanket blanket, Change.Swap wish) {
     Optional<String> from = Optional.of(wish.from());
     List<PieceNote> parted =
@@ -105,6 +108,7 @@ final class YarnChanges {
                     && note.rounds().contains(from)
                     && blanket.state(place.index()) != PieceState.PLANNED);
     List<PieceNote> notes = new ArrayList<>();
+    parted.remove(ban(wish.to()));
     for (PieceNote note : parted) {
       List<Optional<String>> codes =
           note.rounds().stream()
@@ -162,12 +166,16 @@ final class YarnChanges {
 
   /** The brief with a yarn banned from all pieces. */
   private static Brief banned(Brief brief, String code) {
-    PieceNote ban = new PieceNote(List.of(ALL), List.of(), PieceState.PLANNED, Set.of(code));
+    PieceNote ban = ban(code);
     if (brief.pieces().contains(ban)) {
       return brief;
     }
     List<PieceNote> notes = new ArrayList<>(brief.pieces());
     notes.add(ban);
     return brief.withPieces(notes);
+  }
+
+  private static PieceNote ban(String code) {
+    return new PieceNote(List.of(ALL), List.of(), PieceState.PLANNED, Set.of(code));
   }
 }
