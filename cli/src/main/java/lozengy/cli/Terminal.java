@@ -53,7 +53,8 @@ public final class Terminal {
   /** The process's own. */
   static Terminal ofProcess(StopSignal stopSignal) {
     return new Terminal(
-        new BufferedInputStream(new FileInputStream(FileDescriptor.in)), // a file alone seeks
+        // unbuffered, Java 17 asks a pipe for its position and fails
+        new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
         new FileOutputStream(FileDescriptor.out),
         new FileOutputStream(FileDescriptor.err),
         Boolean.getBoolean("lozengy.progress"),

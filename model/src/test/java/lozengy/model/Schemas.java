@@ -15,6 +15,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import lozengy.model.brief.Brief;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
@@ -84,8 +85,7 @@ public final class Schemas {
   }
 
   private static String resource(String name) {
-    try (InputStream in =
-        lozengy.model.brief.Brief.class.getResourceAsStream("/lozengy/model/" + name)) {
+    try (InputStream in = Brief.class.getResourceAsStream("/lozengy/model/" + name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(e);

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
@@ -27,10 +28,17 @@ public final class Solver {
 
   private static final long MODEL_FAILS = 50_000;
 
+  /** Points by which whole cost units may round a total. */
+  private static final double COST_ROUNDING = 1e-3;
+
+  /** Points by which sums of doubles may round a total. */
+  private static final double ROUNDING = 1e-9;
+
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
   private final Budget budget;
+  private Search running;
 
   private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     this.blanket = blanket;
@@ -60,11 +68,20 @@ public final class Solver {
       return new SolveResult.Impossible(reasons);
     }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
-    try (Search search =
-        new Search(problem, options.seed(), options.threads(), budget, Assertions.OFF)) {
-      search.onMeeting(Long.MIN_VALUE, () -> tell(problem, search));
+    try (Proving proving =
+            new Proving(blanket, earlier, options.seconds().isPresent(), this::timeIsUp);
+        Search search =
+            new Search(
+                problem,
+                options.seed(),
+                options.threads(),
+                budget,
+                () -> floorCost(problem, proving),
+                () -> tell(problem, proving),
+                Assertions.OFF)) {
+      running = search;
       if (!search.start()) {
-        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, budget::over);
+        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
         Feasibility.Answer answer = Feasibility.examine(blanket, options.seed(), limits);
         if (answer instanceof Feasibility.Impossible impossible) {
           return new SolveResult.Impossible(impossible.reasons());
@@ -79,20 +96,35 @@ public final class Solver {
         List<Fault> faults = Check.faults(blanket, problem.sequences(search.nearest()));
         return new SolveResult.Unfinished(faults.stream().map(Fault::words).toList());
       }
-      return new SolveResult.Found(arrangement(problem.sequences(best)));
+      return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
     }
   }
 
-  private void tell(Problem problem, Search search) {
-    long best = search.bestCost();
+  /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
+  private long floorCost(Problem problem, Proving proving) {
+    if (options.seconds().isPresent() && !proving.done()) {
+      return Long.MIN_VALUE;
+    }
+    return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
+  }
+
+  private boolean timeIsUp() {
+    return options.stop().getAsBoolean()
+        || options.seconds().isPresent()
+            && budget.elapsedSeconds() >= options.seconds().getAsDouble();
+  }
+
+  private void tell(Problem problem, Proving proving) {
+    long best = running.bestCost();
+    double proved = proving.done() ? proving.bound().total() : 100;
     double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
     options
         .listener()
         .progress(
-            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, 100));
+            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, proved));
   }
 
-  private Arrangement arrangement(Sequences sequences) {
+  private Arrangement arrangement(Sequences sequences, Bound bound) {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
@@ -104,7 +136,7 @@ public final class Solver {
         sequences,
         earlier,
         score,
-        Optional.empty(),
+        Optional.of(bound),
         Optional.of(
             new Arrangement.Solved(
                 options.seed(),
@@ -113,6 +145,6 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                "none")));
+                score.total() >= bound.total() - ROUNDING ? "optimal" : "none")));
   }
 }

@@ -43,10 +43,12 @@ import picocli.CommandLine.Option;
       "Plans a blanket: decides which yarn every round of every piece takes.",
       "",
       "From a brief, throw.yaml, it writes throw.arrangement.json and the chart throw.svg beside it"
-          + " and prints a summary. From an arrangement it plans again: pieces made or joined and"
-          + " locks hold, the rest stays close to what it was, and the result goes to"
-          + " throw-2.arrangement.json, or the next number that is free. What has changed is told"
-          + " piece by piece.",
+          + " and prints a summary.",
+      "",
+      "From an arrangement it plans again: pieces made or joined and locks hold, and the rest stays"
+          + " close to what it was.",
+      "The result goes to throw-2.arrangement.json, or the next number that is free. What has"
+          + " changed is told piece by piece.",
       "",
       "The same brief, seed and moves give the same bytes on every machine. Ctrl-C ends the search"
           + " and keeps the best arrangement so far.",
@@ -84,13 +86,14 @@ final class SolveCommand implements Callable<Integer> {
       description = "Where the random source starts; 1 if not said.")
   private Long seed;
 
-  @Option(names = "--moves", paramLabel = "N", description = "Try that many moves at most.")
+  @Option(
+      names = "--moves",
+      paramLabel = "N",
+      description =
+          "Try that many moves at most; by the blanket's size if neither this nor --seconds is said.")
   private Long moves;
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Search that long at most; 1.5 if neither this nor --moves is said.")
+  @Option(names = "--seconds", paramLabel = "N", description = "Search that long at most.")
   private Double seconds;
 
   @Option(

@@ -1,6 +1,8 @@
 package lozengy.model.brief;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -31,7 +33,7 @@ public record PieceNote(
   public PieceNote {
     at = List.copyOf(at);
     rounds = List.copyOf(rounds);
-    not = java.util.Collections.unmodifiableSet(new java.util.LinkedHashSet<>(not));
+    not = Collections.unmodifiableSet(new LinkedHashSet<>(not));
     if (at.isEmpty()) {
       throw new IllegalArgumentException("a note needs the name of at least one piece");
     }
@@ -68,7 +70,7 @@ public record PieceNote(
    */
   public List<Optional<String>> codes(int roundCount) {
     if (rounds.isEmpty()) {
-      return java.util.Collections.nCopies(roundCount, Optional.empty());
+      return Collections.nCopies(roundCount, Optional.empty());
     }
     if (!fits(roundCount)) {
       throw new IllegalArgumentException(

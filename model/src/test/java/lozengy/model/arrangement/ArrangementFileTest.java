@@ -9,9 +9,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
@@ -205,14 +207,12 @@ class ArrangementFileTest {
     assertEquals(0, blanket.locked(1, 1));
     assertEquals(PieceState.PLANNED, blanket.state(2));
     assertEquals(0, blanket.locked(2, 1), "the other piece of the note keeps its lock");
-    assertEquals(List.of(), lozengy.model.brief.BriefMistakes.of(blanket.brief()));
+    assertEquals(List.of(), BriefMistakes.of(blanket.brief()));
     assertSame(
         blanket.brief(),
         WorkedPieces.noted(
             blanket,
-            java.util.stream.IntStream.range(0, 4)
-                .mapToObj(blanket::state)
-                .toArray(PieceState[]::new),
+            IntStream.range(0, 4).mapToObj(blanket::state).toArray(PieceState[]::new),
             read.sequences()));
   }
 

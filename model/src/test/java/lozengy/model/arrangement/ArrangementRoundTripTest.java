@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.input.SourceText;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -46,7 +48,7 @@ class ArrangementRoundTripTest {
 
   private static List<StatedArrangement.StatedYarn> totals(Arrangement arrangement) {
     long[] used = arrangement.blanket().usedMillimetres(arrangement.sequences());
-    return java.util.stream.IntStream.range(0, used.length)
+    return IntStream.range(0, used.length)
         .mapToObj(
             yarn -> {
               long stock = arrangement.blanket().stockMillimetres(yarn);
@@ -59,8 +61,8 @@ class ArrangementRoundTripTest {
         .toList();
   }
 
-  private static java.util.Optional<Double> metres(long millimetres) {
-    return java.util.Optional.of(millimetres / 1000.0);
+  private static Optional<Double> metres(long millimetres) {
+    return Optional.of(millimetres / 1000.0);
   }
 
   @Property(tries = 20, seed = "2")

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -38,7 +40,7 @@ class BriefReaderTest {
     try (InputStream in = BriefReaderTest.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -311,12 +313,9 @@ class BriefReaderTest {
   @Test
   void aFileThatIsNotThereIsTold() {
     InputException thrown =
-        assertThrows(
-            InputException.class, () -> BriefReader.read(java.nio.file.Path.of("no", "such.yaml")));
+        assertThrows(InputException.class, () -> BriefReader.read(Path.of("no", "such.yaml")));
     assertEquals(
-        "There is no file "
-            + java.nio.file.Path.of("no", "such.yaml")
-            + ". Check the name and the folder",
+        "There is no file " + Path.of("no", "such.yaml") + ". Check the name and the folder",
         thrown.getMessage());
   }
 }

@@ -75,19 +75,22 @@ final class Cut {
     network.setEdgeWeight(network.addEdge(from, to), capacity);
   }
 
-  /** Leaves out yarns as long as the rest is still short; null if it is not short to start with. */
+  /** Leaves out what it can as long as the rest is still short; null if it is not short at all. */
   private static Shortage smallest(Shortage start) {
-    if (start.missing() <= 0) {
+    Shortage best = null;
+    for (Shortage part : start.parts()) {
+      best = best == null && part.missing() > 0 ? part : best;
+    }
+    if (best == null) {
       return null;
     }
-    Shortage best = start;
-    for (int yarn = start.yarns().length() - 1; yarn >= 0; yarn--) {
-      Shortage without = best.without(yarn);
-      best = without.missing() > 0 ? without : best;
-    }
-    for (int yarn = start.bordersOnly().length() - 1; yarn >= 0; yarn--) {
-      Shortage without = best.without(yarn);
-      best = without.missing() > 0 ? without : best;
+    BitSet yarns = (BitSet) best.yarns().clone();
+    yarns.or(best.bordersOnly());
+    for (int yarn = yarns.length() - 1; yarn >= 0; yarn--) {
+      Shortage without = yarns.get(yarn) ? smallest(best.without(yarn)) : null;
+      if (without != null) {
+        return without;
+      }
     }
     return best;
   }

@@ -96,12 +96,12 @@ final class FewSequences implements Argument {
 
   private static String reason(
       Blanket blanket, List<Integer> pieces, int allowed, int room, boolean worked) {
-    return "%s must have sequences of which %s the same%s, and what their rounds may take makes"
-            .formatted(
-                Tell.pieces(blanket, pieces),
-                allowed == 1 ? "no two are" : "at most " + allowed + " are",
-                worked ? ", worked pieces counted" : "")
-        + " room for "
-        + room;
+    String asked =
+        allowed == 1
+            ? "may share no sequence"
+            : "may share a sequence only " + allowed + " at most";
+    return "%s %s%s, and their rounds leave room for only %d of them"
+        .formatted(
+            Tell.pieces(blanket, pieces), asked, worked ? ", worked pieces counted" : "", room);
   }
 }

@@ -63,11 +63,14 @@ final class LongRounds implements Argument {
             .mapToLong(yarn -> blanket.needMillimetres(rounds.kind(), rounds.round(), yarn))
             .min()
             .orElseThrow();
-    return "%s of %s takes at least %s, and of %s there is not so much left for it"
+    return "%s of %s takes at least %s, and %s %s so much left"
         .formatted(
             Words.rounds(List.of(rounds.round())),
             Tell.pieces(blanket, pieces),
             Words.metres(least),
-            Tell.yarns(blanket, yarns));
+            yarns.size() == 1
+                ? Tell.yarns(blanket, yarns)
+                : "none of " + Tell.yarns(blanket, yarns),
+            yarns.size() == 1 ? "has not" : "has");
   }
 }

@@ -10,15 +10,22 @@ import org.chocosolver.solver.exception.ContradictionException;
 /** What is certain of a blanket before any search. */
 public final class Root {
 
-  private static final List<Argument> ARGUMENTS =
+  /**
+   * Arguments in turns. All of the first turn are told, of which the later may be a consequence; of
+   * the others only the first that finds something.
+   */
+  private static final List<List<Argument>> TURNS =
       List.of(
-          new EmptyRounds(),
-          new StuckPieces(),
-          new StuckSeams(),
-          new OverdrawnYarns(),
-          new LongRounds(),
-          new Capacity(),
-          new FewSequences());
+          List.of(
+              new EmptyRounds(),
+              new StuckPieces(),
+              new StuckSeams(),
+              new OverdrawnYarns(),
+              new LongRounds(),
+              new FewSequences()),
+          List.of(Capacity.STOCK),
+          List.of(Capacity.WHOLE_ROUNDS),
+          List.of(Capacity.BORDER_LIMITS));
 
   private Root() {}
 
@@ -47,11 +54,16 @@ public final class Root {
    */
   public static List<String> arguments(Blanket blanket) {
     Domains direct = Domains.direct(blanket);
-    List<String> reasons = new ArrayList<>();
-    for (Argument argument : ARGUMENTS) {
-      argument.reasons(blanket, direct).forEach(reason -> reasons.add(Tell.sentence(reason)));
+    for (List<Argument> turn : TURNS) {
+      List<String> reasons = new ArrayList<>();
+      for (Argument argument : turn) {
+        argument.reasons(blanket, direct).forEach(reason -> reasons.add(Tell.sentence(reason)));
+      }
+      if (!reasons.isEmpty()) {
+        return reasons;
+      }
     }
-    return reasons;
+    return List.of();
   }
 
   /**

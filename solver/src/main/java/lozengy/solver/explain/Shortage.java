@@ -6,10 +6,15 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.layout.PieceKind;
+import org.jgrapht.Graph;
+import org.jgrapht.alg.connectivity.ConnectivityInspector;
+import org.jgrapht.graph.DefaultEdge;
+import org.jgrapht.graph.SimpleGraph;
 
 /**
  * Yarns that are held against all rounds that can be worked in nothing else.
@@ -69,44 +74,66 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
   }
 
   private String inMetres(Blanket blanket, String what) {
-    long need = groups().stream().mapToLong(Demand.Group::amount).sum();
-    List<String> holders = new ArrayList<>();
+    List<String> servers = new ArrayList<>();
     if (!yarns.isEmpty()) {
       long held = yarns.stream().mapToLong(yarn -> supply.yarns()[yarn]).sum();
-      holders.add(
-          "%s %s %s%s"
-              .formatted(
-                  named(blanket, yarns),
-                  supply.whole() ? "can give whole rounds at most" : "hold",
-                  Words.metres(held),
-                  fixedPart(blanket)));
+      String most = supply.whole() ? "in whole rounds at most " : "";
+      String all = yarns.cardinality() > 1 ? " in all" : "";
+      String amount = most + Words.metres(held) + (supply.whole() ? "" : all);
+      servers.add(named(blanket, yarns) + " (" + amount + fixedPart(blanket) + ")");
     }
     if (!bordersOnly.isEmpty()) {
       long held = bordersOnly.stream().mapToLong(yarn -> supply.borders()[yarn]).sum();
-      holders.add(
-          "%s can give at most %s as borders, for borders on a seam differ"
+      servers.add(
+          "%s (at most %s as borders, for borders on a seam differ)"
               .formatted(named(blanket, bordersOnly), Words.metres(held)));
     }
-    return "%s need %s, and can only be %s; %s: %s short"
+    return "%s: %s needed; only %s can serve: %s short"
         .formatted(
             what,
-            Words.metres(need),
-            all().cardinality() == 1 ? "that yarn's" : "these yarns'",
-            String.join("; ", holders),
+            Words.metres(groups().stream().mapToLong(Demand.Group::amount).sum()),
+            Words.list(servers),
             Words.metres(missing()));
   }
 
   private String inParts(Blanket blanket, String what) {
     double need = groups().stream().mapToLong(Demand.Group::amount).sum();
     double percent = 100 * need / (need - missing());
-    return "%s may only take %s, and need at least %s %% of what %s%s"
+    return "%s: only %s can serve, and at least %s %% of what %s would be needed%s"
         .formatted(
             what,
             named(blanket, all()),
             // rounded so that it never seems to fit
             String.format(Locale.ROOT, "%.2f", Math.ceil(percent * 100) / 100),
-            all().cardinality() == 1 ? "it holds" : "they hold",
+            all().cardinality() == 1 ? "it can give" : "they can give",
             fixedPart(blanket));
+  }
+
+  /** The parts that have no yarn in common, with only the yarns that their rounds may take. */
+  List<Shortage> parts() {
+    // yarns are 0, 1, 2 …, groups of rounds -1, -2, …
+    Graph<Integer, DefaultEdge> serve = new SimpleGraph<>(DefaultEdge.class);
+    List<Demand.Group> groups = groups();
+    for (int g = 0; g < groups.size(); g++) {
+      int vertex = -1 - g;
+      serve.addVertex(vertex);
+      groups.get(g).yarns().stream()
+          .forEach(
+              yarn -> {
+                serve.addVertex(yarn);
+                serve.addEdge(vertex, yarn);
+              });
+    }
+    List<Shortage> parts = new ArrayList<>();
+    for (Set<Integer> part : new ConnectivityInspector<>(serve).connectedSets()) {
+      BitSet inPart = new BitSet();
+      part.stream().filter(vertex -> vertex >= 0).forEach(inPart::set);
+      BitSet whole = (BitSet) inPart.clone();
+      whole.and(yarns);
+      inPart.and(bordersOnly);
+      parts.add(new Shortage(demand, supply, whole, inPart));
+    }
+    return parts;
   }
 
   private BitSet all() {

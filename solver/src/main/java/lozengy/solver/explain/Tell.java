@@ -2,7 +2,9 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -51,7 +53,7 @@ final class Tell {
   static String rounds(Blanket blanket, Map<PieceKind, Map<Integer, List<Integer>>> rounds) {
     List<String> parts = new ArrayList<>();
     for (Map<Integer, List<Integer>> ofKind : rounds.values()) {
-      Map<List<Integer>, TreeSet<Integer>> byPieces = new java.util.LinkedHashMap<>();
+      Map<List<Integer>, TreeSet<Integer>> byPieces = new LinkedHashMap<>();
       ofKind.forEach(
           (round, pieces) -> byPieces.computeIfAbsent(pieces, p -> new TreeSet<>()).add(round));
       byPieces.forEach(
@@ -71,9 +73,10 @@ final class Tell {
     return few;
   }
 
-  /** With a capital first letter. */
+  /** With a capital first letter, unless it begins with a name. */
   static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
+    boolean named = !words.startsWith("round") && !words.startsWith("the ");
+    return named ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** All pieces of a blanket. */
