@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import lozengy.model.layout.Setting;
+import lozengy.model.progress.Anchor;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -17,6 +18,7 @@ final class Converters {
   static void register(CommandLine commandLine) {
     commandLine.registerConverter(Setting.class, word(Setting.values(), Setting::word));
     commandLine.registerConverter(ReportForm.class, word(ReportForm.values(), ReportForm::word));
+    commandLine.registerConverter(Anchor.class, word(Anchor.values(), Anchor::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Long.class, number(Long::valueOf, "a whole number"));

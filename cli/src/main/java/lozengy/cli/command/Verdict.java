@@ -46,6 +46,10 @@ record Verdict(Optional<Score> score, List<Found> faults, boolean states) {
     String line() {
       return rule + ": " + words;
     }
+
+    Map<String, Object> json() {
+      return Json.object("rule", rule, "pieces", pieces, "yarns", yarns, "words", words);
+    }
   }
 
   /** Checks an arrangement. */
@@ -79,16 +83,7 @@ record Verdict(Optional<Score> score, List<Found> faults, boolean states) {
 
   /** The verdict for programs. */
   Map<String, Object> json() {
-    List<Map<String, Object>> found =
-        faults.stream()
-            .map(
-                each ->
-                    Json.object(
-                        "rule", each.rule(),
-                        "pieces", each.pieces(),
-                        "yarns", each.yarns(),
-                        "words", each.words()))
-            .toList();
+    List<Map<String, Object>> found = faults.stream().map(Found::json).toList();
     Optional<BigDecimal> total =
         score.map(
             each -> BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));
