@@ -32,7 +32,7 @@ final class YarnTotalsPosting implements RulePosting {
     long kept = blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn);
     long fixed = blanket.fixedUseMillimetres(yarn);
     String words =
-        blanket.yarn(yarn).code() + " has " + Words.metres(blanket.stockMillimetres(yarn));
+        Words.yarn(blanket, yarn) + " has " + Words.metres(blanket.stockMillimetres(yarn));
     if (kept > 0) {
       words += ", keeps back " + Words.metres(kept);
     }
