@@ -239,8 +239,8 @@ class ArgumentsTest {
                 .build());
     assertEquals(5, reasons.size());
     assertEquals(
-        "r1c3 and r2c3 are joined along a side, and the border of both can only be A; and so 7"
-            + " times more",
+        "r1c3 and r2c3 are joined along a side, and the border of both can only be A; and 7 more"
+            + " like it",
         reasons.get(4));
   }
 }
