@@ -1,5 +1,6 @@
 package lozengy.solver;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -28,11 +29,13 @@ public final class Solver {
 
   private static final long MODEL_FAILS = 50_000;
 
+  private static final int MOST_FAULTS = 8;
+
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
-  /** Points by which sums of doubles may round a total. */
-  private static final double ROUNDING = 1e-9;
+  /** Points that a bound may lie above the best total for rounding's sake alone. */
+  private static final double ROUNDING = 2e-6;
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
@@ -93,11 +96,21 @@ public final class Solver {
       search.improve();
       int[] best = search.best();
       if (best == null) {
-        List<Fault> faults = Check.faults(blanket, problem.sequences(search.nearest()));
-        return new SolveResult.Unfinished(faults.stream().map(Fault::words).toList());
+        return new SolveResult.Unfinished(inTheWay(problem.sequences(search.nearest())));
       }
       return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
     }
+  }
+
+  /** What the nearest attempt breaks, the first few faults in words and how many more. */
+  private List<String> inTheWay(Sequences nearest) {
+    List<Fault> faults = Check.faults(blanket, nearest);
+    List<String> words = new ArrayList<>();
+    faults.stream().limit(MOST_FAULTS).forEach(fault -> words.add(fault.words()));
+    if (faults.size() > MOST_FAULTS) {
+      words.add("and " + (faults.size() - MOST_FAULTS) + " more faults");
+    }
+    return words;
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */

@@ -80,7 +80,21 @@ public final class MarkdownTables {
     }
     MarkdownTable table =
         new MarkdownTable(
-            List.of("process", "brief", "limit, s", "runs", "median s", "last s", "median score"));
+            List.of(
+                "process",
+                "brief",
+                "limit, s",
+                "runs",
+                "median s",
+                "last s",
+                "to hello",
+                "median score"));
+    double hello =
+        groups.entrySet().stream()
+            .filter(group -> group.getKey().get(0).equals("hello"))
+            .mapToDouble(group -> Figures.median(numbers(group.getValue(), "seconds")))
+            .findFirst()
+            .orElse(Double.NaN);
     groups.forEach(
         (key, rows) -> {
           List<Double> seconds = numbers(rows, "seconds");
@@ -95,6 +109,9 @@ public final class MarkdownTables {
                   Integer.toString(rows.size()),
                   Figures.number(Figures.median(seconds), 3),
                   Figures.number(seconds.stream().max(Double::compare).orElseThrow(), 3),
+                  Double.isNaN(hello)
+                      ? Figures.NONE
+                      : Figures.number(Figures.median(seconds) / hello, 2),
                   key.get(0).equals("solve") ? Figures.medianOf(scores, rows.size(), 2) : ""));
         });
     return table.text();

@@ -73,6 +73,52 @@ class MarkdownTablesTest {
         text);
   }
 
+  private static Map<String, String> row(List<String> columns, String... cells) {
+    Map<String, String> row = new LinkedHashMap<>();
+    for (int i = 0; i < cells.length; i++) {
+      row.put(columns.get(i), cells[i]);
+    }
+    return row;
+  }
+
+  @Test
+  void measuresProcessesByTheLeastThatAProgramTakes() {
+    List<String> columns = List.of("what", "brief", "limit_s", "seconds", "exit", "valid", "score");
+    List<Map<String, String>> cold =
+        List.of(
+            row(columns, "hello", "", "", "0.1", "0", "", ""),
+            row(columns, "version", "", "", "0.3", "0", "", ""),
+            row(columns, "solve", "baby", "0.3", "0.7", "0", "yes", "81.5"),
+            row(columns, "solve", "baby", "0.3", "0.9", "4", "", ""));
+    String text = MarkdownTables.of("cold.csv", new Results(Map.of(), cold));
+    assertTrue(text.contains("| version |  |  | 1 | 0.300 | 0.300 | 3.00 |  |\n"), text);
+    assertTrue(
+        text.contains("| solve | baby | 0.3 | 2 | 0.800 | 0.900 | 8.00 | 81.50 (1 of 2) |\n"),
+        text);
+  }
+
+  @Test
+  void showsEachStageOfGrowthButTheClimb() {
+    List<String> columns = List.of("brief", "pieces", "stage", "seconds", "score");
+    List<Map<String, String>> growth =
+        List.of(
+            row(columns, "small", "1000", "read", "0.2", ""),
+            row(columns, "small", "1000", "climb", "0.5", "80"),
+            row(columns, "small", "1000", "reached", "1.0", "85"),
+            row(columns, "large", "10000", "read", "0.4", ""),
+            row(columns, "large", "10000", "not-reached", "9.0", "70"));
+    String text = MarkdownTables.of("growth.csv", new Results(Map.of(), growth));
+    assertTrue(
+        text.contains(
+            """
+            | median s | pieces | read | reached | not-reached | score reached |
+            |---|--:|--:|--:|--:|--:|
+            | small | 1000 | 0.200 | 1.000 | – | 85.00 |
+            | large | 10000 | 0.400 | – | 9.000 | – |
+            """),
+        text);
+  }
+
   @Test
   void replacesWhatStandsBetweenTheMarks() {
     String document = "# Title\n<!-- tables -->\nold\n<!-- /tables -->\nend\n";

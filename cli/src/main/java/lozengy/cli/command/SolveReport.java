@@ -81,7 +81,8 @@ final class SolveReport {
     }
     tell(
         "unfinished",
-        "No arrangement was found in the time given, and nothing is proved. In the way stood:",
+        "No arrangement was found within the limit given, and nothing is proved. More --moves or"
+            + " --seconds may find one. In the way stood:",
         ((SolveResult.Unfinished) result).nearest());
     return ExitCode.UNFINISHED;
   }
