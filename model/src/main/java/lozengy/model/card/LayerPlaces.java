@@ -7,7 +7,9 @@ import lozengy.model.layout.Pairs;
 import lozengy.model.score.JoinCounts;
 import lozengy.model.score.Nearness;
 
-/** The pieces that have a layer, numbered from 0, with their yarns in it and the pairs they form. */
+/**
+ * The pieces that have a layer, numbered from 0, with their yarns in it and the pairs they form.
+ */
 final class LayerPlaces {
 
   private static final int NONE = -1;

@@ -5,11 +5,11 @@ package lozengy.model.card;
  * beside like; below, light lies beside dark.
  *
  * <p>With n places, weight 1 for each of J joins (so S0 = 2J, S1 = 4J, S2 = 4 sum d^2 with d the
- * joins at a place) and z the values less their mean, I = (n / J) sum over joins z z' / sum z^2. Its
- * expectation is -1/(n-1). Its variance if the values are shuffled over the places (randomisation)
- * is { n[(n^2-3n+3)S1 - n S2 + 3 S0^2] - b2[(n^2-n)S1 - 2n S2 + 6 S0^2] } / { (n-1)(n-2)(n-3) S0^2 }
- * - E^2, where b2 = n sum z^4 / (sum z^2)^2. (A. D. Cliff and J. K. Ord, Spatial Processes: Models
- * and Applications, Pion, London 1981, chapter 1.)
+ * joins at a place) and z the values less their mean, I = (n / J) sum over joins z z' / sum z^2.
+ * Its expectation is -1/(n-1). Its variance if the values are shuffled over the places
+ * (randomisation) is { n[(n^2-3n+3)S1 - n S2 + 3 S0^2] - b2[(n^2-n)S1 - 2n S2 + 6 S0^2] } / {
+ * (n-1)(n-2)(n-3) S0^2 } - E^2, where b2 = n sum z^4 / (sum z^2)^2. (A. D. Cliff and J. K. Ord,
+ * Spatial Processes: Models and Applications, Pion, London 1981, chapter 1.)
  */
 public final class MoranI {
 

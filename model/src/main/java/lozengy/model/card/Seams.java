@@ -29,8 +29,8 @@ public final class Seams {
   }
 
   /**
-   * Where people who lack one kind of cone can hardly tell borders apart: the deficiencies that this
-   * concerns. O(seams + yarns squared).
+   * Where people who lack one kind of cone can hardly tell borders apart: the deficiencies that
+   * this concerns. O(seams + yarns squared).
    */
   public static List<AlikeSeams> alike(Blanket blanket, Sequences sequences) {
     List<AlikeSeams> alike = new ArrayList<>();
@@ -42,8 +42,7 @@ public final class Seams {
               sequences,
               each.getValue(),
               (a, b) -> blanket.seen().between(deficiency, a, b))
-          .ifPresent(
-              seam -> alike.add(new AlikeSeams(deficiency, each.getValue().length, seam)));
+          .ifPresent(seam -> alike.add(new AlikeSeams(deficiency, each.getValue().length, seam)));
     }
     return alike;
   }
@@ -58,8 +57,7 @@ public final class Seams {
     for (int seam : seams) {
       int first = pairs.first()[seam];
       int second = pairs.second()[seam];
-      double apart =
-          difference.applyAsDouble(sequences.border(first), sequences.border(second));
+      double apart = difference.applyAsDouble(sequences.border(first), sequences.border(second));
       if (closest == null || apart < closest.difference()) {
         closest = new ClosestSeam(first, second, apart);
       }

@@ -16,7 +16,9 @@ class MoranITest {
 
   private record Joins(int[] first, int[] second) {}
 
-  /** I, E(I) and Var(I) as printed in the R package spdep's example of moran.test, binary weights. */
+  /**
+   * I, E(I) and Var(I) as printed in the R package spdep's example of moran.test, binary weights.
+   */
   @Test
   void agreesWithThePublishedColumbusFigures() throws IOException {
     List<String> lines = columbus();

@@ -111,9 +111,7 @@ class ScoreCardTest {
         squares[k] += observed[k] * observed[k];
       }
     }
-    Statistic[] all = {
-      stated, layers.get(0).joins().get(Nearness.SEAM), layers.get(1).lightness()
-    };
+    Statistic[] all = {stated, layers.get(0).joins().get(Nearness.SEAM), layers.get(1).lightness()};
     for (int k = 0; k < 3; k++) {
       double mean = sum[k] / SHUFFLES;
       double variance = squares[k] / SHUFFLES - mean * mean;
@@ -128,8 +126,7 @@ class ScoreCardTest {
     Sequences sequences = sequences(blanket, 5);
     ScoreCard card = ScoreCard.of(blanket, sequences, Optional.empty());
     double spread =
-        Math.max(
-            0, 100 * (1 - card.repeats().observed() / Scorer.expectedRepeats(blanket)));
+        Math.max(0, 100 * (1 - card.repeats().observed() / Scorer.expectedRepeats(blanket)));
     assertEquals(card.score().parts().get(Part.SPREAD), spread, 1e-9);
   }
 
@@ -180,8 +177,7 @@ class ScoreCardTest {
 
   @Test
   void aSinglePieceHasACard() {
-    Blanket blanket =
-        BlanketBuilder.straight(1, 1).saltmarsh().motif(PieceKind.SQUARE, 1).build();
+    Blanket blanket = BlanketBuilder.straight(1, 1).saltmarsh().motif(PieceKind.SQUARE, 1).build();
     ScoreCard card =
         ScoreCard.of(blanket, BlanketBuilder.sequences(blanket, "MUD"), Optional.empty());
     assertTrue(card.closest().isEmpty());
