@@ -5,10 +5,23 @@ import java.util.Locale;
 /** A form in which an arrangement can be shown, beside the summary. */
 enum ReportForm {
   /** The chart as a vector drawing. */
-  SVG;
+  SVG(".svg"),
+  /** CSV files with a descriptor, in a folder. */
+  TABLES("-tables");
+
+  private final String ending;
+
+  ReportForm(String ending) {
+    this.ending = ending;
+  }
 
   /** The word on the command line. */
   String word() {
     return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** What its file's name ends in, where the user names none. */
+  String ending() {
+    return ending;
   }
 }
