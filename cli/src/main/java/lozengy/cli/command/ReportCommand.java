@@ -14,6 +14,7 @@ import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
+import lozengy.cli.report.GraphMl;
 import lozengy.cli.report.Summary;
 import lozengy.cli.report.tables.Tables;
 import lozengy.model.arrangement.Arrangement;
@@ -51,6 +52,7 @@ final class ReportCommand implements Callable<Integer> {
       description = {
         "The form:",
         "svg, the chart as a vector drawing;",
+        "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
             + " Package descriptor, in a folder; to standard output, a ZIP archive of them."
       })
@@ -88,11 +90,16 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private byte[] report(Arrangement arrangement) {
-    String text =
-        form == null
-            ? Summary.text(arrangement, Optional.empty())
-            : Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty()));
+    String text = form == null ? Summary.text(arrangement, Optional.empty()) : drawn(arrangement);
     return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private String drawn(Arrangement arrangement) {
+    return switch (form) {
+      case SVG -> Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty()));
+      case GRAPHML -> GraphMl.text(arrangement);
+      case TABLES -> throw new IllegalStateException("tables are several files");
+    };
   }
 
   private Target usualTarget(Source source) {

@@ -7,7 +7,9 @@ enum ReportForm {
   /** The chart as a vector drawing. */
   SVG(".svg"),
   /** CSV files with a descriptor, in a folder. */
-  TABLES("-tables");
+  TABLES("-tables"),
+  /** Pieces and how they meet, as a graph. */
+  GRAPHML(".graphml");
 
   private final String ending;
 
