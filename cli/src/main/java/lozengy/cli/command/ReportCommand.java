@@ -16,6 +16,7 @@ import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.GraphMl;
 import lozengy.cli.report.Summary;
+import lozengy.cli.report.page.Page;
 import lozengy.cli.report.tables.Tables;
 import lozengy.model.arrangement.Arrangement;
 import picocli.CommandLine.Command;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  lozengy report throw.arrangement.json",
       "  lozengy report throw.arrangement.json --as svg --names -o throw-names.svg",
+      "  lozengy report throw.arrangement.json --as html",
       "  lozengy report throw.arrangement.json --as tables"
     })
 final class ReportCommand implements Callable<Integer> {
@@ -52,6 +54,7 @@ final class ReportCommand implements Callable<Integer> {
       description = {
         "The form:",
         "svg, the chart as a vector drawing;",
+        "html, a page for a browser that needs nothing beside it;",
         "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
             + " Package descriptor, in a folder; to standard output, a ZIP archive of them."
@@ -85,21 +88,28 @@ final class ReportCommand implements Callable<Integer> {
   private void write(Source source) {
     Target target = output.targetOr(() -> usualTarget(source));
     target.expect();
-    target.write(terminal, report(Inputs.readComplete(source, terminal)));
+    target.write(terminal, report(source, Inputs.readComplete(source, terminal)));
     target.file().ifPresent(this::tellWritten);
   }
 
-  private byte[] report(Arrangement arrangement) {
-    String text = form == null ? Summary.text(arrangement, Optional.empty()) : drawn(arrangement);
+  private byte[] report(Source source, Arrangement arrangement) {
+    String text =
+        form == null ? Summary.text(arrangement, Optional.empty()) : drawn(source, arrangement);
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  private String drawn(Arrangement arrangement) {
+  private String drawn(Source source, Arrangement arrangement) {
     return switch (form) {
       case SVG -> Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty()));
+      case HTML -> Page.html(arrangement, file(source));
       case GRAPHML -> GraphMl.text(arrangement);
       case TABLES -> throw new IllegalStateException("tables are several files");
     };
+  }
+
+  /** The file as a command beside it names it. */
+  private static String file(Source source) {
+    return source.isStandardInput() ? "FILE" : String.valueOf(source.path().getFileName());
   }
 
   private Target usualTarget(Source source) {

@@ -6,6 +6,8 @@ import java.util.Locale;
 enum ReportForm {
   /** The chart as a vector drawing. */
   SVG(".svg"),
+  /** A page for a browser. */
+  HTML(".html"),
   /** CSV files with a descriptor, in a folder. */
   TABLES("-tables"),
   /** Pieces and how they meet, as a graph. */

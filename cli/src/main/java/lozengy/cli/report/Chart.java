@@ -25,30 +25,47 @@ public final class Chart {
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     Legend legend = new Legend(arrangement, ChartPage.CONTENT_WIDTH);
     ChartPage page = ChartPage.of(drawing, legend.height(), options);
-    Svg svg = new Svg();
-    svg.root(
-        "width",
-        Svg.number(page.width()) + "mm",
-        "height",
-        Svg.number(page.height()) + "mm",
-        "viewBox",
-        "0 0 " + Svg.number(page.width()) + " " + Svg.number(page.height()),
-        "role",
-        "img",
-        "aria-labelledby",
-        "title description",
-        "font-family",
-        FONTS);
+    Markup svg = document(page, "role", "img", "aria-labelledby", "title description");
     svg.text("title", blanket.brief().title(), "id", "title");
     svg.text("desc", description(blanket, drawing), "id", "description");
     svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT);
     ChartFurniture furniture = new ChartFurniture(svg, page, blanket);
     furniture.head(drawing);
-    new PiecesSvg(svg, blanket, drawing, page).write(options);
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
     furniture.scaleBar(drawing);
     furniture.marks();
     furniture.legend(legend);
     return svg.finish();
+  }
+
+  /**
+   * Draws the blanket alone, to stand within another document.
+   *
+   * @param arrangement the arrangement
+   * @param options what to show
+   * @param page how large it is drawn
+   * @return an SVG document
+   */
+  public static String bare(Arrangement arrangement, ChartOptions options, ChartPage page) {
+    Blanket blanket = arrangement.blanket();
+    Drawing drawing = Drawing.of(blanket, arrangement.sequences());
+    Markup svg = document(page);
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
+    return svg.finish();
+  }
+
+  private static Markup document(ChartPage page, Object... attributes) {
+    return Markup.svg(
+        Markup.with(
+            new Object[] {
+              "width",
+              Markup.number(page.width()) + "mm",
+              "height",
+              Markup.number(page.height()) + "mm",
+              "viewBox",
+              page.viewBox()
+            },
+            Markup.with(attributes, "font-family", FONTS)));
   }
 
   private static String description(Blanket blanket, Drawing drawing) {

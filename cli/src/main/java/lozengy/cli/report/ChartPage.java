@@ -11,7 +11,7 @@ package lozengy.cli.report;
  * @param top top of the blanket
  * @param legendTop top of the legend
  */
-record ChartPage(
+public record ChartPage(
     int scale, double width, double height, double left, double top, double legendTop) {
 
   static final double MARGIN = 6;
@@ -33,6 +33,9 @@ record ChartPage(
   /** The blanket gets this much height, however long the legend. */
   private static final double LEAST_CHART_HEIGHT = 120;
 
+  /** Half of the widest line between pieces, and a little more. */
+  private static final double LINE = 0.3;
+
   /** Width left for the legend. */
   static final double CONTENT_WIDTH = SHEET_WIDTH - 2 * MARGIN;
 
@@ -51,6 +54,27 @@ record ChartPage(
         (width - chartWidth) / 2,
         top,
         top + chartHeight + BELOW);
+  }
+
+  /**
+   * A page that holds the blanket alone, with room for half of the line around it.
+   *
+   * @param drawing the blanket
+   * @param widthMm room in mm for its width
+   * @param heightMm room in mm for its height
+   */
+  public static ChartPage bare(Drawing drawing, double widthMm, double heightMm) {
+    double across = drawing.widthCm() * 10 / (widthMm - 2 * LINE);
+    double down = drawing.heightCm() * 10 / (heightMm - 2 * LINE);
+    int scale = (int) Math.max(1, Math.ceil(Math.max(across, down) - 1e-9));
+    double width = drawing.widthCm() * 10 / scale + 2 * LINE;
+    double height = drawing.heightCm() * 10 / scale + 2 * LINE;
+    return new ChartPage(scale, width, height, LINE, LINE, height);
+  }
+
+  /** What an SVG document of this page shows. */
+  public String viewBox() {
+    return "0 0 " + Markup.number(width) + " " + Markup.number(height);
   }
 
   /** The largest whole scale at which the blanket fits. */
