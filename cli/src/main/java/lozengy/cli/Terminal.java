@@ -1,5 +1,6 @@
 package lozengy.cli;
 
+import java.io.BufferedInputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -52,7 +53,8 @@ public final class Terminal {
   /** The process's own. */
   static Terminal ofProcess(StopSignal stopSignal) {
     return new Terminal(
-        new FileInputStream(FileDescriptor.in),
+        // unbuffered, Java 17 asks a pipe for its position and fails
+        new BufferedInputStream(new FileInputStream(FileDescriptor.in)),
         new FileOutputStream(FileDescriptor.out),
         new FileOutputStream(FileDescriptor.err),
         Boolean.getBoolean("lozengy.progress"),

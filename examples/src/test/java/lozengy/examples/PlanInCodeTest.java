@@ -53,6 +53,7 @@ class PlanInCodeTest {
     String printed = PRINTED.toString(StandardCharsets.UTF_8);
 
     assertAll(
+        () -> assertTrue(printed.contains(" moves: "), printed),
         () -> assertTrue(printed.contains("First: total "), printed),
         () -> assertTrue(printed.contains("With the lock: total "), printed),
         () -> assertTrue(printed.contains("faults 0"), printed));

@@ -2,37 +2,33 @@ package lozengy.examples;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementReader;
+import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
+import lozengy.model.input.SourceText;
 import lozengy.model.score.Scorer;
-import lozengy.solver.SolveOptions;
-import lozengy.solver.SolveResult;
-import lozengy.solver.Solver;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The examples that can be done: solved with a seed and a number of moves, then judged. */
+/** The examples that can be done, solved, then judged from scratch. */
 class SolvedExamplesTest {
-
-  private static final Map<String, Arrangement> SOLVED = new HashMap<>();
 
   @ParameterizedTest
   @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
   void isSolvedAndPassesTheCheckFromScratch(String name) {
-    Arrangement arrangement = solved(name);
+    Arrangement arrangement = SolvedExamples.of(name);
 
     assertEquals(List.of(), Check.faults(ExampleBriefs.blanket(name), arrangement.sequences()));
   }
@@ -40,17 +36,31 @@ class SolvedExamplesTest {
   @ParameterizedTest
   @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
   void bearsTheScoreThatScoringFromScratchGives(String name) {
-    Arrangement arrangement = solved(name);
+    Arrangement arrangement = SolvedExamples.of(name);
 
     assertEquals(
         Scorer.score(ExampleBriefs.blanket(name), arrangement.sequences(), Optional.empty()),
         arrangement.score());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
+  void readsBackAsItWasWritten(String name) {
+    Arrangement arrangement = SolvedExamples.of(name);
+    String written = ArrangementWriter.text(arrangement);
+
+    StatedArrangement read = ArrangementReader.read(SourceText.of(name + ".json", written));
+
+    assertAll(
+        () -> assertEquals(arrangement.blanket().brief(), read.blanket().brief()),
+        () -> assertEquals(arrangement.sequences(), read.sequences()),
+        () -> assertEquals(written, ArrangementWriter.text(read.scored())));
+  }
+
   @Test
   void noTwoPiecesOfTheDemoAreAlikeAndNoTwoBordersMeet() {
     // worked out here again, without the rules' own checks
-    Arrangement arrangement = solved("saltmarsh-throw");
+    Arrangement arrangement = SolvedExamples.of("saltmarsh-throw");
     Blanket blanket = arrangement.blanket();
     Sequences sequences = arrangement.sequences();
     Map<List<Integer>, Integer> pieces = new HashMap<>();
@@ -79,7 +89,7 @@ class SolvedExamplesTest {
 
   @Test
   void workedPiecesOfTheHalfWayThrowStayAsTheyAre() {
-    Arrangement arrangement = solved("locked-throw");
+    Arrangement arrangement = SolvedExamples.of("locked-throw");
     Blanket blanket = arrangement.blanket();
 
     assertAll(
@@ -89,18 +99,6 @@ class SolvedExamplesTest {
         () -> assertEquals("HEA SAM FOA PEA", codes(arrangement, "r4c2")),
         () -> assertEquals("CRK", codes(arrangement, "r9c4").split(" ")[3]),
         () -> assertEquals("SED", codes(arrangement, "bottom-left").split(" ")[1]));
-  }
-
-  private static Arrangement solved(String name) {
-    return SOLVED.computeIfAbsent(name, SolvedExamplesTest::solve);
-  }
-
-  private static Arrangement solve(String name) {
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(300_000), OptionalDouble.empty(), 2, () -> false, progress -> {});
-    SolveResult result = Solver.solve(ExampleBriefs.blanket(name), Optional.empty(), options);
-    return assertInstanceOf(SolveResult.Found.class, result, name).arrangement();
   }
 
   /** The two dye lots of sloe are one shade. */

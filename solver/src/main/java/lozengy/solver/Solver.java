@@ -1,16 +1,19 @@
 package lozengy.solver;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.solver.constraint.Limits;
+import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Root;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.search.Assertions;
@@ -20,10 +23,22 @@ import lozengy.solver.search.Search;
 /** Solves briefs: root check, start, search, and the check of what comes out. */
 public final class Solver {
 
+  /** Limits of the constraint model's search, where the local search finds no start. */
+  private static final long MODEL_NODES = 200_000;
+
+  private static final long MODEL_FAILS = 50_000;
+
+  /** Points by which whole cost units may round a total. */
+  private static final double COST_ROUNDING = 1e-3;
+
+  /** Points by which sums of doubles may round a total. */
+  private static final double ROUNDING = 1e-9;
+
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
   private final Budget budget;
+  private Search running;
 
   private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     this.blanket = blanket;
@@ -48,49 +63,68 @@ public final class Solver {
   }
 
   private SolveResult solve() {
-    Problem problem = ProblemCompiler.compile(blanket, earlier);
-    List<String> barren = barrenRounds(problem);
-    if (!barren.isEmpty()) {
-      return new SolveResult.Impossible(barren);
+    List<String> reasons = Root.arguments(blanket);
+    if (!reasons.isEmpty()) {
+      return new SolveResult.Impossible(reasons);
     }
-    try (Search search =
-        new Search(problem, options.seed(), options.threads(), budget, Assertions.OFF)) {
-      search.onMeeting(Long.MIN_VALUE, () -> tell(problem, search));
-      search.start();
+    Problem problem = ProblemCompiler.compile(blanket, earlier);
+    try (Proving proving =
+            new Proving(blanket, earlier, options.seconds().isPresent(), this::provingEnds);
+        Search search =
+            new Search(
+                problem,
+                options.seed(),
+                options.threads(),
+                budget,
+                () -> floorCost(problem, proving),
+                () -> tell(problem, proving),
+                Assertions.OFF)) {
+      running = search;
+      if (!search.start()) {
+        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, budget::over);
+        Feasibility.Answer answer = Feasibility.examine(blanket, options.seed(), limits);
+        if (answer instanceof Feasibility.Impossible impossible) {
+          return new SolveResult.Impossible(impossible.reasons());
+        }
+        if (answer instanceof Feasibility.Fits fits) {
+          search.startFrom(problem.assignment(fits.start()));
+        }
+      }
       search.improve();
       int[] best = search.best();
       if (best == null) {
         List<Fault> faults = Check.faults(blanket, problem.sequences(search.nearest()));
         return new SolveResult.Unfinished(faults.stream().map(Fault::words).toList());
       }
-      return new SolveResult.Found(arrangement(problem.sequences(best)));
+      return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
     }
   }
 
-  /** Rounds that no yarn may serve, in words. */
-  private List<String> barrenRounds(Problem problem) {
-    List<String> barren = new ArrayList<>();
-    for (int slot : problem.slots().free()) {
-      if (problem.domains().yarns(slot).length == 0) {
-        int piece = problem.slots().piece()[slot];
-        int round = slot - problem.slots().pieceStart()[piece] + 1;
-        barren.add(
-            blanket.place(piece).name() + ", round " + round + ": no yarn is allowed for it");
-      }
+  /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
+  private long floorCost(Problem problem, Proving proving) {
+    if (options.seconds().isPresent() && !proving.done()) {
+      return Long.MIN_VALUE;
     }
-    return barren;
+    return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
   }
 
-  private void tell(Problem problem, Search search) {
-    long best = search.bestCost();
+  private boolean provingEnds() {
+    return options.stop().getAsBoolean()
+        || options.seconds().isPresent()
+            && budget.elapsedSeconds() >= options.seconds().getAsDouble();
+  }
+
+  private void tell(Problem problem, Proving proving) {
+    long best = running.bestCost();
+    double proved = proving.done() ? proving.bound().total() : 100;
     double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
     options
         .listener()
         .progress(
-            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, 100));
+            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, proved));
   }
 
-  private Arrangement arrangement(Sequences sequences) {
+  private Arrangement arrangement(Sequences sequences, Bound bound) {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
@@ -102,7 +136,7 @@ public final class Solver {
         sequences,
         earlier,
         score,
-        Optional.empty(),
+        Optional.of(bound),
         Optional.of(
             new Arrangement.Solved(
                 options.seed(),
@@ -111,6 +145,6 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                "none")));
+                score.total() >= bound.total() - ROUNDING ? "optimal" : "none")));
   }
 }

@@ -35,6 +35,8 @@ import picocli.CommandLine.Spec;
     })
 public final class Lozengy implements Callable<Integer> {
 
+  private static final int HELP_COLUMNS = 92;
+
   private final Terminal terminal;
   @Spec private CommandSpec spec;
 
@@ -57,11 +59,14 @@ public final class Lozengy implements Callable<Integer> {
     commandLine.addSubcommand(new ReportCommand(terminal));
     commandLine.addSubcommand(new NeedCommand(terminal));
     Converters.register(commandLine);
-    commandLine.getSubcommands().values().forEach(each -> each.setUsageHelpWidth(HELP_COLUMNS));
+    commandLine.getSubcommands().values().forEach(Lozengy::layOutHelp);
     return commandLine.setUsageHelpWidth(HELP_COLUMNS);
   }
 
-  private static final int HELP_COLUMNS = 92;
+  private static void layOutHelp(CommandLine command) {
+    command.setUsageHelpWidth(HELP_COLUMNS);
+    command.getCommandSpec().usageMessage().parameterListHeading("%n").optionListHeading("%n");
+  }
 
   /** Without a command: the help, as a mistake. */
   @Override

@@ -33,9 +33,11 @@ import picocli.CommandLine.Option;
       "Plans a blanket: decides which yarn every round of every piece takes.",
       "",
       "From a brief, throw.yaml, it writes throw.arrangement.json and the chart throw.svg beside it"
-          + " and prints a summary. From an arrangement it plans again: pieces made or joined and"
-          + " locks hold, the rest stays close to what it was, and the result goes to"
-          + " throw-2.arrangement.json, or the next number that is free.",
+          + " and prints a summary.",
+      "",
+      "From an arrangement it plans again: pieces made or joined and locks hold, and the rest stays"
+          + " close to what it was.",
+      "The result goes to throw-2.arrangement.json, or the next number that is free.",
       "",
       "The same brief, seed and moves give the same bytes on every machine. Ctrl-C ends the search"
           + " and keeps the best arrangement so far.",

@@ -1,6 +1,7 @@
 package lozengy.model.arrangement;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefReader;
 import lozengy.model.input.InputException;
@@ -9,6 +10,7 @@ import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
+import lozengy.model.input.Words;
 
 /** Reads a file that is either a brief or an arrangement, as its {@code format} says. */
 public final class Documents {
@@ -49,14 +51,26 @@ public final class Documents {
   public static Document read(SourceText source) {
     Mistakes mistakes = new Mistakes();
     Located root = Located.root(TreeReader.read(source, mistakes), mistakes);
-    return isArrangement(root.node())
-        ? new ArrangementDocument(ArrangementReader.read(root))
-        : new BriefDocument(BriefReader.read(root));
+    Optional<String> format = format(root.node());
+    if (format.isPresent() && format.get().startsWith("lozengy-arrangement/")) {
+      return new ArrangementDocument(ArrangementReader.read(root));
+    }
+    if (format.isPresent() && !format.get().startsWith("lozengy-brief/")) {
+      mistakes.add(
+          "format",
+          root.node().lineAt("format"),
+          Words.quoted(format.get()) + " is not a format that is read here",
+          "A brief's format is " + Brief.FORMAT + ", an arrangement's " + Arrangement.FORMAT);
+      throw new InputException(mistakes.list());
+    }
+    return new BriefDocument(BriefReader.read(root));
   }
 
-  private static boolean isArrangement(Node root) {
+  private static Optional<String> format(Node root) {
     return root instanceof Node.Mapping mapping
-        && mapping.get("format") instanceof Node.Scalar format
-        && format.text().startsWith("lozengy-arrangement/");
+            && mapping.get("format") instanceof Node.Scalar scalar
+            && !scalar.empty()
+        ? Optional.of(scalar.text())
+        : Optional.empty();
   }
 }

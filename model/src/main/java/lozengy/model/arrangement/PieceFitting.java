@@ -94,7 +94,7 @@ final class PieceFitting {
         wrong(
             piece,
             "rounds",
-            Words.count(piece.rounds().size(), "round") + " are given for " + name,
+            name + " is given " + Words.count(piece.rounds().size(), "round"),
             "A " + place.kind().word() + " has " + Words.count(rounds, "round"));
       }
       return;

@@ -1,5 +1,7 @@
 package lozengy.model.brief;
 
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,7 +42,9 @@ public record Brief(
 
   /** Copies the collections. What the parts mean together is judged by {@link BriefMistakes}. */
   public Brief {
-    motifs = java.util.Collections.unmodifiableMap(new java.util.EnumMap<>(motifs));
+    Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
+    byKind.putAll(motifs);
+    motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
   }

@@ -121,7 +121,7 @@ final class PieceMistakes {
     if (given != rounds && !doubted.test(path + ".rounds")) {
       add(
           path + ".rounds",
-          Words.count(given, "round") + " are given for " + place.name(),
+          place.name() + " is given " + Words.count(given, "round"),
           "A "
               + place.kind().word()
               + " has "

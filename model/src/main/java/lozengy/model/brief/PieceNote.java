@@ -1,5 +1,7 @@
 package lozengy.model.brief;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,7 +22,7 @@ public record PieceNote(
   public PieceNote {
     at = List.copyOf(at);
     rounds = List.copyOf(rounds);
-    not = java.util.Collections.unmodifiableSet(new java.util.LinkedHashSet<>(not));
+    not = Collections.unmodifiableSet(new LinkedHashSet<>(not));
     if (at.isEmpty()) {
       throw new IllegalArgumentException("a note needs the name of at least one piece");
     }

@@ -1,5 +1,7 @@
 package lozengy.model.brief;
 
+import java.util.Locale;
+
 /** How far a piece has come. */
 public enum PieceState {
   /** Free to change, but for what the brief locks. */
@@ -11,6 +13,6 @@ public enum PieceState {
 
   /** The word used in files and on the terminal. */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT);
   }
 }

@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import lozengy.model.score.Part;
@@ -36,7 +37,7 @@ public record Preferences(Map<Part, Double> weights) {
       }
       all.put(part, weight);
     }
-    weights = java.util.Collections.unmodifiableMap(all);
+    weights = Collections.unmodifiableMap(all);
   }
 
   /** The weight of a part. */

@@ -10,15 +10,17 @@ package lozengy.model.input;
  */
 public record Mistake(String path, int line, String found, String remedy) {
 
-  /** The mistake in one line of words. */
+  private static final int MOST_PATH_CHARACTERS = 200;
+
+  /** The mistake in one line of words, without characters that a terminal would obey. */
   public String words() {
     StringBuilder words = new StringBuilder();
     if (line > 0) {
       words.append("line ").append(line).append(", ");
     }
     if (!path.isEmpty()) {
-      words.append(path).append(": ");
+      words.append(Words.cut(path, MOST_PATH_CHARACTERS)).append(": ");
     }
-    return words.append(found).append(". ").append(remedy).toString();
+    return Words.visible(words.append(found).append(". ").append(remedy).toString());
   }
 }

@@ -17,9 +17,23 @@ public final class Words {
 
   /** A text in quotes, cut where it is long, without characters that a terminal would obey. */
   public static String quoted(String text) {
-    StringBuilder shown = new StringBuilder("\"");
+    return '"' + visible(cut(text, MOST_SHOWN)) + '"';
+  }
+
+  /** A text, cut where it has more code points than that. */
+  static String cut(String text, int most) {
+    return text.codePointCount(0, text.length()) <= most
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, most)) + "…";
+  }
+
+  /** A text with characters that a terminal would obey, or not show, as their numbers. */
+  static String visible(String text) {
+    if (printable(text)) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder();
     text.codePoints()
-        .limit(MOST_SHOWN)
         .forEach(
             c -> {
               if (printable(c)) {
@@ -28,9 +42,7 @@ public final class Words {
                 shown.append(String.format(Locale.ROOT, "\\u%04x", c));
               }
             });
-    return shown
-        .append(text.codePointCount(0, text.length()) > MOST_SHOWN ? "…\"" : "\"")
-        .toString();
+    return shown.toString();
   }
 
   /** Whether a text holds only characters that are fit for a name or title. */

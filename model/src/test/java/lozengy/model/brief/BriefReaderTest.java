@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,6 +17,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
+import lozengy.model.Schemas;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
@@ -37,7 +40,7 @@ class BriefReaderTest {
     try (InputStream in = BriefReaderTest.class.getResourceAsStream(name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -213,7 +216,7 @@ class BriefReaderTest {
     assertEquals(Optional.of(code), brief.pieces().get(2).rounds().get(1));
   }
 
-  record Case(String name, String text, List<String> mistakes) {
+  record Case(String name, String text, List<String> mistakes, boolean schemaHolds) {
     @Override
     public String toString() {
       return name;
@@ -230,7 +233,7 @@ class BriefReaderTest {
     List<Object> edits = new ArrayList<>();
     List<String> told = new ArrayList<>();
     for (String line : block.split("\n")) {
-      if (line.startsWith("> ")) {
+      if (line.startsWith("> ") || line.startsWith("* ")) {
         told.add(line.substring(2));
       } else {
         int bar = line.indexOf('|');
@@ -238,13 +241,35 @@ class BriefReaderTest {
         edits.add(line.substring(bar + 1).replace("\\n", "\n"));
       }
     }
-    return new Case(block.lines().findFirst().orElseThrow(), with(edits.toArray()), told);
+    return new Case(
+        block.lines().findFirst().orElseThrow(),
+        with(edits.toArray()),
+        told,
+        block.contains("\n* "));
   }
 
   @ParameterizedTest
   @MethodSource("cases")
   void mistakesAreTold(Case each) {
     assertEquals(String.join("\n", each.mistakes()), String.join("\n", mistakes(each.text())));
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void readerAndSchemaAgree(Case each) {
+    List<String> faults;
+    try {
+      faults = Schemas.briefFaults(SourceText.of("brief.yaml", each.text()));
+    } catch (InputException e) {
+      return; // no tree, nothing to hold against the schema
+    }
+    assertEquals(each.schemaHolds(), faults.isEmpty(), each.mistakes() + " " + faults);
+  }
+
+  @Test
+  void theSoundBriefHoldsAgainstTheSchema() {
+    assertEquals(
+        List.of(), Schemas.briefFaults(SourceText.of("brief.yaml", resource("sound.yaml"))));
   }
 
   @Test
@@ -288,12 +313,9 @@ class BriefReaderTest {
   @Test
   void aFileThatIsNotThereIsTold() {
     InputException thrown =
-        assertThrows(
-            InputException.class, () -> BriefReader.read(java.nio.file.Path.of("no", "such.yaml")));
+        assertThrows(InputException.class, () -> BriefReader.read(Path.of("no", "such.yaml")));
     assertEquals(
-        "There is no file "
-            + java.nio.file.Path.of("no", "such.yaml")
-            + ". Check the name and the folder",
+        "There is no file " + Path.of("no", "such.yaml") + ". Check the name and the folder",
         thrown.getMessage());
   }
 }

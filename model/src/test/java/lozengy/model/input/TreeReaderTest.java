@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -131,7 +132,7 @@ class TreeReaderTest {
   @Test
   void tooLargeAnInputIsTold() {
     byte[] bytes = new byte[SourceText.MOST_YAML_BYTES + 1];
-    java.util.Arrays.fill(bytes, (byte) '#');
+    Arrays.fill(bytes, (byte) '#');
     assertTrue(fault(bytes).startsWith("The input is larger than the 8 MiB that are read as YAML"));
   }
 

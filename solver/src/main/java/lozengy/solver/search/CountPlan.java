@@ -17,7 +17,7 @@ final class CountPlan {
 
   private static final int STEPS_PER_CELL = 400;
   private static final int MOST_STEPS = 400_000;
-  private static final int REPAIR_TRIES = 10_000;
+  private static final int EXCHANGES = 10_000;
   private static final int ATTEMPTS = 8;
 
   private final Problem problem;
@@ -41,7 +41,7 @@ final class CountPlan {
   }
 
   /** Groups of free slots with the same needs, layer and domain. */
-  private static List<int[]> groups(Problem problem) {
+  static List<int[]> groups(Problem problem) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
     for (int slot : problem.slots().free()) {
       long key = (long) problem.slotClass()[slot] << 32 | problem.domains().of()[slot];
@@ -63,7 +63,7 @@ final class CountPlan {
       dealByTarget();
       recount();
       anneal();
-      withinStock = stock.overdrawn() == 0 || repair();
+      withinStock = stock.overdrawn() == 0 || settle();
     }
     for (int group = 0; group < groups.size(); group++) {
       dealGroup(groups.get(group), counts[group]);
@@ -109,9 +109,10 @@ final class CountPlan {
     stock.reset(assignment);
   }
 
-  private boolean repair() {
+  private boolean settle() {
     int[] slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
-    return new CountRepair(problem, draws, slotOfGroup, counts, stock.used()).repair(REPAIR_TRIES);
+    return new CountExchange(problem, draws, slotOfGroup, counts, surplus, stock.used())
+        .settle(EXCHANGES);
   }
 
   private void anneal() {

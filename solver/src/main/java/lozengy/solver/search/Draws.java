@@ -29,6 +29,11 @@ final class Draws {
     return (int) ((random.nextLong() >>> 32) * bound >>> 32);
   }
 
+  /** A number from 0 to below 1. */
+  double unit() {
+    return random.nextDouble();
+  }
+
   /**
    * An exponentially distributed number with mean 1: Metropolis' threshold over the temperature.
    */

@@ -1,6 +1,7 @@
 package lozengy.solver.search;
 
 import java.util.Arrays;
+import java.util.List;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -23,11 +24,15 @@ final class Moves {
   private final Slots slots;
   private final int[] free;
   private final int[][] freeOfLayer;
+  private final int[][] freeAlike;
+  private final int[] groupOf;
   private final int[][] freePieces;
   private final int[] kindOfPiece;
   private final int[] freeBorders;
   private final int[] chain = new int[LONGEST_CHAIN];
   private final boolean[] inChain;
+  private double windowFrom;
+  private double windowPart = 1;
 
   /**
    * Makes the moves of a state.
@@ -46,6 +51,14 @@ final class Moves {
       int wanted = layer;
       freeOfLayer[layer] =
           Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
+    }
+    List<int[]> groups = CountPlan.groups(problem);
+    this.freeAlike = groups.toArray(int[][]::new);
+    this.groupOf = new int[slots.count()];
+    for (int group = 0; group < freeAlike.length; group++) {
+      for (int slot : freeAlike[group]) {
+        groupOf[slot] = group;
+      }
     }
     this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
     this.kindOfPiece = new int[slots.pieces()];
@@ -72,9 +85,30 @@ final class Moves {
     return true;
   }
 
+  /**
+   * Keeps all moves to a window of the blanket until the next call: what a window touches stays in
+   * the processor's cache. Windows run along the order of the slots, which is row by row.
+   *
+   * @param from where it begins, 0 to 1
+   * @param part how large it is, above 0 to 1; beyond the end it goes on at the beginning
+   */
+  void keepTo(double from, double part) {
+    windowFrom = from;
+    windowPart = part;
+  }
+
+  private int pick(int[] list) {
+    int length = list.length;
+    if (windowPart >= 1) {
+      return list[draws.below(length)];
+    }
+    int at = (int) (windowFrom * length) + draws.below(Math.max(2, (int) (windowPart * length)));
+    return list[at % length];
+  }
+
   /** Gives a random slot a random other yarn. */
   void change(double temperature) {
-    int slot = free[draws.below(free.length)];
+    int slot = pick(free);
     int[] domain = problem.domains().yarns(slot);
     int to = domain[draws.below(domain.length)];
     if (to == state.yarn[slot]) {
@@ -95,19 +129,28 @@ final class Moves {
 
   /** Exchanges the yarns of two slots of one layer. */
   void exchange(double temperature) {
-    int slotA = free[draws.below(free.length)];
+    int slotA = pick(free);
     int[] like = freeOfLayer[slots.layer()[slotA]];
-    exchange(slotA, like[draws.below(like.length)], temperature);
+    exchange(slotA, pick(like), temperature);
+  }
+
+  /**
+   * Exchanges the yarns of two slots with the same needs and domain: counts and stock stay as is.
+   */
+  void exchangeAlike(double temperature) {
+    int slotA = pick(free);
+    int[] like = freeAlike[groupOf[slotA]];
+    exchange(slotA, pick(like), temperature);
   }
 
   /** Exchanges the yarns of two slots of any layers: shifts counts and stock by little. */
   void exchangeAcross(double temperature) {
-    exchange(free[draws.below(free.length)], free[draws.below(free.length)], temperature);
+    exchange(pick(free), pick(free), temperature);
   }
 
   /** Exchanges the yarns of two rounds of one piece. */
   void exchangeWithin(double temperature) {
-    int slotA = free[draws.below(free.length)];
+    int slotA = pick(free);
     int piece = slots.piece()[slotA];
     int start = slots.pieceStart()[piece];
     int slotB = start + draws.below(slots.rounds(piece));
@@ -150,12 +193,12 @@ final class Moves {
 
   /** Exchanges the sequences of two pieces of one kind. */
   void exchangeSequences(double temperature) {
-    int pieceA = slots.piece()[free[draws.below(free.length)]];
+    int pieceA = slots.piece()[pick(free)];
     int[] like = freePieces[kindOfPiece[pieceA]];
     if (like.length < 2 || !allFree(pieceA)) {
       return;
     }
-    int pieceB = like[draws.below(like.length)];
+    int pieceB = pick(like);
     if (pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
       return;
     }
@@ -200,7 +243,7 @@ final class Moves {
     if (freeBorders.length == 0) {
       return;
     }
-    int seed = freeBorders[draws.below(freeBorders.length)];
+    int seed = pick(freeBorders);
     int a = state.yarn[seed];
     int[] domain = problem.domains().yarns(seed);
     int b = domain[draws.below(domain.length)];

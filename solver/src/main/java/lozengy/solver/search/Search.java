@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
+import java.util.function.LongSupplier;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -24,8 +25,14 @@ public final class Search implements AutoCloseable {
 
   private static final int CHUNK = 1 << 15;
 
-  /** Moves of the first leg, for each slot. */
+  /** Moves of the first leg, for each slot; of large blankets fewer, where time is short. */
   private static final int FIRST_LEG = 250;
+
+  private static final int FIRST_LEG_OF_LARGE = 80;
+  private static final int LARGE = 20_000;
+
+  /** Deals after the first, each with twice the moves, until a valid assignment is found. */
+  private static final int MORE_DEALS = 5;
 
   private static final double SECOND_LEG_PART = 0.2;
 
@@ -41,8 +48,9 @@ public final class Search implements AutoCloseable {
 
   private final Problem problem;
   private final Budget budget;
+  private final LongSupplier floor;
+  private final Runnable tick;
   private long floorCost = Long.MIN_VALUE;
-  private Runnable tick = () -> {};
   private final List<Walker> walkers = new ArrayList<>();
   private final ExecutorService threads;
 
@@ -53,11 +61,23 @@ public final class Search implements AutoCloseable {
    * @param seed seed of the random source
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
+   * @param floor asked once, after the second leg, for a cost that no valid assignment can fall
+   *     below; the search ends when it is met
+   * @param tick called on the solving thread between two meetings of the walkers
    * @param assertions how closely the walkers check themselves
    */
-  public Search(Problem problem, long seed, int threadCount, Budget budget, Assertions assertions) {
+  public Search(
+      Problem problem,
+      long seed,
+      int threadCount,
+      Budget budget,
+      LongSupplier floor,
+      Runnable tick,
+      Assertions assertions) {
     this.problem = problem;
     this.budget = budget;
+    this.floor = floor;
+    this.tick = tick;
     for (int i = 0; i < WALKERS; i++) {
       walkers.add(new Walker(problem, seed * WALKERS + i, assertions));
     }
@@ -75,30 +95,19 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Says when all is reached, and who is to hear of progress.
-   *
-   * @param floor a cost that no valid assignment can fall below; the search ends when it is met
-   * @param listener called on the solving thread between two meetings of the walkers
-   */
-  public void onMeeting(long floor, Runnable listener) {
-    this.floorCost = floor;
-    this.tick = listener;
-  }
-
-  /**
    * Deals each walker a start and makes the first leg.
    *
    * @return whether a valid assignment was found
    */
   public boolean start() {
-    long moves = FIRST_LEG * (long) problem.slots().count();
+    int slots = problem.slots().count();
+    long moves = (slots < LARGE ? FIRST_LEG : FIRST_LEG_OF_LARGE) * (long) slots;
     together(Walker::deal);
     leg(moves, HOT);
-    if (bestCost() == Long.MAX_VALUE) {
-      walkers.forEach(walker -> walker.barOverdrawing(true));
+    walkers.forEach(walker -> walker.barOverdrawing(bestCost() == Long.MAX_VALUE));
+    for (int deal = 0; deal < MORE_DEALS && bestCost() == Long.MAX_VALUE && !ended(); deal++) {
       together(Walker::deal);
-      leg(moves, HOT);
-      walkers.get(0).barOverdrawing(false);
+      leg(moves << deal, HOT);
     }
     return bestCost() < Long.MAX_VALUE;
   }
@@ -115,6 +124,7 @@ public final class Search implements AutoCloseable {
     }
     long least = (long) WALKERS * CHUNK;
     leg((long) (budget.movesLeft(50 * least) * SECOND_LEG_PART / WALKERS), HOT);
+    floorCost = floor.getAsLong();
     int idle = 0;
     boolean first = true;
     while (!ended() && idle < IDLE_LEGS && problem.slots().free().length > 0) {

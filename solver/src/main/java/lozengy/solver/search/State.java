@@ -1,9 +1,6 @@
 package lozengy.solver.search;
 
-import java.util.Arrays;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.layout.Place;
-import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -14,9 +11,6 @@ import lozengy.solver.problem.Slots;
  */
 final class State {
 
-  /** Lattice distance, in either coordinate, beyond which two pieces are no pair. */
-  private static final int REACH = 4;
-
   final Problem problem;
   final int[] yarn;
   private final int yarns;
@@ -24,19 +18,10 @@ final class State {
   private final int[] piece;
   private final int[] layer;
   private final int[] pieceStart;
-  private final int[] lightStart;
-  private final int[] lightSlot;
-  private final int[] lightCost;
-  private final int[] seamStart;
-  private final int[] seamSlot;
-  private final int[] seamCost;
   private final int[] inner;
-  private final boolean[] seamHard;
   private final boolean adjacentDiffer;
   private final boolean allDiffer;
-  private final int[] x;
-  private final int[] y;
-  private final int[] pairCost;
+  private final PairTable pairs;
   private final int[] surplus;
   private final long[] balanceCost;
   private final boolean sequencesMatter;
@@ -55,26 +40,11 @@ final class State {
     this.piece = slots.piece();
     this.layer = slots.layer();
     this.pieceStart = slots.pieceStart();
-    PairCosts pairs = problem.pairs();
-    this.lightStart = pairs.lightStart();
-    this.lightSlot = pairs.lightSlot();
-    this.lightCost = pairs.lightCost();
-    this.seamStart = pairs.seamStart();
-    this.seamSlot = pairs.seamSlot();
-    this.seamCost = pairs.seamCost();
+    this.pairs = new PairTable(problem);
     this.inner = problem.innerCost();
-    this.seamHard = new boolean[yarns * yarns];
-    for (int a = 0; a < yarns; a++) {
-      for (int b = 0; b < yarns; b++) {
-        seamHard[a * yarns + b] = problem.blanket().sameBorder(a, b);
-      }
-    }
     this.adjacentDiffer = problem.adjacentDiffer();
     this.allDiffer = problem.allDiffer();
-    this.x = problem.blanket().layout().places().stream().mapToInt(Place::x).toArray();
-    this.y = problem.blanket().layout().places().stream().mapToInt(Place::y).toArray();
     this.yarn = new int[slots.count()];
-    this.pairCost = new int[slots.count() * yarns];
     this.surplus = new int[problem.targets().length];
     this.balanceCost = problem.balanceCost();
     this.sequencesMatter = problem.copies() < slots.pieces() || problem.copyCost() > 0;
@@ -87,7 +57,7 @@ final class State {
   /** Takes over an assignment and counts everything afresh. */
   void reset(int[] assignment) {
     System.arraycopy(assignment, 0, yarn, 0, yarn.length);
-    rebuildPairCost();
+    pairs.rebuild(yarn);
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] = -problem.targets()[i];
     }
@@ -100,25 +70,6 @@ final class State {
     cost = fresh.total();
     surplusFacts = Cost.surplusFacts(problem, yarn);
     pairFaults = fresh.hard() - stock.overdrawn() - (sequences.surplus() - surplusFacts);
-  }
-
-  private void rebuildPairCost() {
-    Arrays.fill(pairCost, 0);
-    if (problem.unaryCost() != null) {
-      System.arraycopy(problem.unaryCost(), 0, pairCost, 0, pairCost.length);
-    }
-    for (int slot = 0; slot < yarn.length; slot++) {
-      int row = slot * yarns;
-      for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
-        pairCost[row + yarn[lightSlot[i]]] += lightCost[i];
-      }
-      for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
-        int other = yarn[seamSlot[i]] * yarns;
-        for (int b = 0; b < yarns; b++) {
-          pairCost[row + b] += seamCost[other + b];
-        }
-      }
-    }
   }
 
   /** The cost with all penalties, as the sum of the costs told so far. */
@@ -149,8 +100,7 @@ final class State {
    */
   long change(int slot, int to, long most) {
     int from = yarn[slot];
-    int row = slot * yarns;
-    long told = pairCost[row + to] - pairCost[row + from] + innerChange(slot, from, to);
+    long told = pairs.change(slot, from, to) + innerChange(slot, from, to);
     told += balanceChange(layer[slot] * yarns, layer[slot], from, to);
     long sequenceGain = sequenceGain();
     if (told > most + stock.mostToGain(from) + sequenceGain) {
@@ -171,20 +121,15 @@ final class State {
   long exchange(int slotA, int slotB, long most) {
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told =
-        pairCost[slotA * yarns + b]
-            - pairCost[slotA * yarns + a]
-            + pairCost[slotB * yarns + a]
-            - pairCost[slotB * yarns + b];
     int layerA = layer[slotA];
     int layerB = layer[slotB];
+    long told;
     if (piece[slotA] == piece[slotB]) {
+      told = pairs.change(slotA, a, b) + pairs.change(slotB, b, a);
       told += innerExchange(slotA, slotB, a, b);
     } else {
+      told = pairs.exchange(slotA, slotB, a, b, layerA == layerB);
       told += innerChange(slotA, a, b) + innerChange(slotB, b, a);
-      if (layerA == layerB) {
-        told -= pairedTwice(slotA, slotB, a, b);
-      }
     }
     if (layerA != layerB) {
       told += balanceChange(layerA * yarns, layerA, a, b);
@@ -215,35 +160,10 @@ final class State {
       int a = yarn[slotA];
       int b = yarn[slotB];
       if (a != b) {
-        told +=
-            pairCost[slotA * yarns + b]
-                - pairCost[slotA * yarns + a]
-                + pairCost[slotB * yarns + a]
-                - pairCost[slotB * yarns + b]
-                - pairedTwice(slotA, slotB, a, b);
+        told += pairs.exchange(slotA, slotB, a, b, true);
       }
     }
     return told;
-  }
-
-  /** What both slots' pair costs count of the pair that they make themselves, if they are one. */
-  private long pairedTwice(int slotA, int slotB, int a, int b) {
-    int pieceA = piece[slotA];
-    int pieceB = piece[slotB];
-    if (Math.abs(x[pieceA] - x[pieceB]) > REACH || Math.abs(y[pieceA] - y[pieceB]) > REACH) {
-      return 0;
-    }
-    for (int i = lightStart[slotA]; i < lightStart[slotA + 1]; i++) {
-      if (lightSlot[i] == slotB) {
-        return 2L * lightCost[i];
-      }
-    }
-    for (int i = seamStart[slotA]; i < seamStart[slotA + 1]; i++) {
-      if (seamSlot[i] == slotB) {
-        return seamCost[a * yarns + a] + seamCost[b * yarns + b] - 2L * seamCost[a * yarns + b];
-      }
-    }
-    return 0;
   }
 
   private long balanceChange(int row, int ofLayer, int from, int to) {
@@ -329,22 +249,7 @@ final class State {
     if (from == to) {
       return;
     }
-    for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
-      int row = lightSlot[i] * yarns;
-      pairCost[row + from] -= lightCost[i];
-      pairCost[row + to] += lightCost[i];
-    }
-    int fromRow = from * yarns;
-    int toRow = to * yarns;
-    for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
-      int other = seamSlot[i];
-      int row = other * yarns;
-      for (int b = 0; b < yarns; b++) {
-        pairCost[row + b] += seamCost[toRow + b] - seamCost[fromRow + b];
-      }
-      pairFaults += (seamHard[toRow + yarn[other]] ? 1 : 0);
-      pairFaults -= (seamHard[fromRow + yarn[other]] ? 1 : 0);
-    }
+    pairFaults += pairs.apply(slot, from, to, yarn);
     int p = piece[slot];
     int start = pieceStart[p];
     int end = pieceStart[p + 1];
@@ -364,40 +269,14 @@ final class State {
     yarn[slot] = to;
   }
 
-  /** The first entry of the kept tables that is not what it is from scratch, in words; or null. */
+  /** The first kept entry that is not what it is from scratch, in words; or null. */
   String firstWrongEntry() {
-    State fresh = new State(problem);
-    fresh.reset(yarn);
-    for (int i = 0; i < pairCost.length; i++) {
-      if (pairCost[i] != fresh.pairCost[i]) {
-        return "pair cost of slot "
-            + i / yarns
-            + " with yarn "
-            + i % yarns
-            + " kept "
-            + pairCost[i]
-            + ", from scratch "
-            + fresh.pairCost[i];
-      }
-    }
-    for (int i = 0; i < surplus.length; i++) {
-      if (surplus[i] != fresh.surplus[i]) {
-        return "surplus of layer "
-            + i / yarns
-            + ", yarn "
-            + i % yarns
-            + " kept "
-            + surplus[i]
-            + ", from scratch "
-            + fresh.surplus[i];
-      }
-    }
-    return null;
+    return pairs.firstWrongEntry(yarn);
   }
 
   /** Spoils a kept cost, for tests of the assertions. */
   void spoilPairCost(int slot, int by) {
-    pairCost[slot * yarns] += by;
+    pairs.spoil(slot, by);
   }
 
   /** Whether a slot may change. */

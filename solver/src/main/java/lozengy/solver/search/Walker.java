@@ -12,9 +12,13 @@ final class Walker {
   /** Moves between two changes of temperature. */
   private static final int STRIDE = 256;
 
+  /** Slots of a window: with their tables they fit a core's cache. */
+  private static final int WINDOW = 4096;
+
+  private static final int MOVES_PER_WINDOW_SLOT = 4;
   private static final int LOOKS_TO_ADAPT = 4;
   private static final double LEAST_PRESSURE = 0.1;
-  private static final double MOST_PRESSURE = 1000;
+  private static final double MOST_PRESSURE = 30;
 
   private final Problem problem;
   private final State state;
@@ -28,6 +32,9 @@ final class Walker {
   private double cold;
   private long legMoves;
   private long legDone;
+  private final double windowPart;
+  private long untilWindow;
+  private boolean barred;
   private boolean wasOver;
   private int looksAlike;
 
@@ -38,6 +45,7 @@ final class Walker {
     Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
     this.moves = new Moves(state, draws, audit);
     this.best = new int[problem.slots().count()];
+    this.windowPart = Math.min(1, (double) WINDOW / Math.max(1, problem.slots().free().length));
     this.lookEvery = Math.max(STRIDE, problem.slots().count() / 2);
   }
 
@@ -49,6 +57,7 @@ final class Walker {
 
   /** Sets whether, once no yarn is overdrawn, overdrawing is out of the question. */
   void barOverdrawing(boolean bar) {
+    barred = bar;
     state.stock.bar(bar);
   }
 
@@ -72,6 +81,10 @@ final class Walker {
       double part = Math.min(1, (double) legDone / legMoves);
       double temperature = hot * StrictMath.exp(part * StrictMath.log(cold / hot));
       int stride = (int) Math.min(STRIDE, count - done);
+      if (windowPart < 1 && (untilWindow -= stride) <= 0) {
+        untilWindow = WINDOW * MOVES_PER_WINDOW_SLOT;
+        moves.keepTo(draws.unit(), windowPart);
+      }
       for (int i = 0; i < stride; i++) {
         move(temperature);
       }
@@ -85,7 +98,9 @@ final class Walker {
 
   private void move(double temperature) {
     int kind = draws.below(64);
-    if (kind < 24) {
+    if (barred && kind < 44) {
+      moves.exchangeAlike(temperature);
+    } else if (kind < 24) {
       moves.change(temperature);
     } else if (kind < 52) {
       moves.exchange(temperature);

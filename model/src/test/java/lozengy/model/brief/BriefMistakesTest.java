@@ -1,0 +1,207 @@
+package lozengy.model.brief;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.colour.Srgb;
+import lozengy.model.colour.Tone;
+import lozengy.model.colour.ToneLimits;
+import lozengy.model.input.InputException;
+import lozengy.model.input.Mistake;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Setting;
+import org.junit.jupiter.api.Test;
+
+/** Briefs that are built in code are judged like those from a file. */
+class BriefMistakesTest {
+
+  private static final LayoutSize LAYOUT = new LayoutSize(Setting.STRAIGHT, 2, 2, false, false);
+  private static final Round ROUND =
+      new Round(EnumSet.allOf(Tone.class), new YarnAmount.Length(1000));
+  private static final Map<PieceKind, Motif> MOTIFS =
+      Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), List.of(ROUND, ROUND)));
+  private static final List<Yarn> YARNS = List.of(yarn("A", 0), yarn("B", 128), yarn("C", 255));
+
+  private static Yarn yarn(String code, int grey) {
+    return new Yarn(
+        code,
+        code,
+        new Srgb(grey, grey, grey),
+        Optional.empty(),
+        0,
+        Optional.of(new YarnAmount.Length(100_000)),
+        1,
+        Optional.empty());
+  }
+
+  private static Brief brief(
+      LayoutSize layout,
+      Map<PieceKind, Motif> motifs,
+      List<Yarn> yarns,
+      Rules rules,
+      PieceNote... notes) {
+    return new Brief(
+        "Test",
+        layout,
+        motifs,
+        yarns,
+        ToneLimits.DEFAULT,
+        Optional.empty(),
+        Optional.empty(),
+        rules,
+        Preferences.DEFAULT,
+        List.of(notes));
+  }
+
+  private static Brief noted(Rules rules, PieceNote... notes) {
+    return brief(LAYOUT, MOTIFS, YARNS, rules, notes);
+  }
+
+  private static PieceNote note(PieceState state, String at, String... codes) {
+    return new PieceNote(
+        List.of(at), Arrays.stream(codes).map(Optional::ofNullable).toList(), state, Set.of());
+  }
+
+  private static List<String> paths(Brief brief) {
+    return BriefMistakes.of(brief).stream().map(Mistake::path).toList();
+  }
+
+  @Test
+  void soundBriefsHaveNone() {
+    assertEquals(List.of(), paths(noted(Rules.DEFAULT)));
+    assertEquals(List.of(), paths(noted(Rules.DEFAULT, note(PieceState.MADE, "r1c1", "A", "B"))));
+  }
+
+  @Test
+  void partsThatAreMissingAreTold() {
+    LayoutSize filled = new LayoutSize(Setting.ON_POINT, 2, 2, true, true);
+    assertEquals(
+        List.of("motifs.square", "motifs.triangle", "motifs.corner", "yarns"),
+        paths(brief(filled, Map.of(), List.of(), Rules.DEFAULT)));
+    Map<PieceKind, Motif> sideless =
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.empty(), List.of(ROUND)));
+    assertEquals(
+        List.of("motifs.square.side"), paths(brief(LAYOUT, sideless, YARNS, Rules.DEFAULT)));
+  }
+
+  @Test
+  void layoutsWithoutTrianglesNeedNoMotifForThem() {
+    LayoutSize single = new LayoutSize(Setting.ON_POINT, 1, 1, true, false);
+    assertEquals(List.of(), paths(brief(single, MOTIFS, YARNS, Rules.DEFAULT)));
+  }
+
+  @Test
+  void theLargestLayoutIsTakenAndALargerIsNot() {
+    LayoutSize largest = new LayoutSize(Setting.STRAIGHT, 500, 500, false, false);
+    assertEquals(List.of(), paths(brief(largest, MOTIFS, YARNS, Rules.DEFAULT)));
+    LayoutSize larger = new LayoutSize(Setting.STRAIGHT, 501, 500, false, false);
+    assertEquals(List.of("layout"), paths(brief(larger, MOTIFS, YARNS, Rules.DEFAULT)));
+    LayoutSize huge = new LayoutSize(Setting.ON_POINT, 1_000_000_000, 1_000_000_000, true, true);
+    assertEquals(List.of("layout"), paths(brief(huge, MOTIFS, YARNS, Rules.DEFAULT)).subList(0, 1));
+  }
+
+  @Test
+  void roundsInAllAreBounded() {
+    LayoutSize largest = new LayoutSize(Setting.STRAIGHT, 500, 500, false, false);
+    Map<PieceKind, Motif> six =
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), Collections.nCopies(6, ROUND)));
+    assertEquals(List.of(), paths(brief(largest, six, YARNS, Rules.DEFAULT)));
+    Map<PieceKind, Motif> seven =
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), Collections.nCopies(7, ROUND)));
+    List<Mistake> told = BriefMistakes.of(brief(largest, seven, YARNS, Rules.DEFAULT));
+    assertEquals(
+        "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
+            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are planned;"
+            + " plan in parts, or give smaller numbers",
+        told.get(0).words());
+  }
+
+  @Test
+  void locksThatBreakARuleAreTold() {
+    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    assertEquals(
+        List.of("pieces[1].rounds"),
+        paths(
+            noted(
+                all,
+                note(PieceState.PLANNED, "r1c1", null, "A"),
+                note(PieceState.PLANNED, "r1c2", null, "A"))));
+    assertEquals(
+        List.of("pieces[0].rounds"), paths(noted(all, note(PieceState.PLANNED, "r1c1", "A", "A"))));
+    assertEquals(
+        List.of("pieces[1].rounds"),
+        paths(
+            noted(
+                all,
+                note(PieceState.PLANNED, "r1c1", "A", "B"),
+                note(PieceState.PLANNED, "r2c2", "A", "B"))));
+  }
+
+  @Test
+  void whatWasWorkedIsAFact() {
+    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    assertEquals(
+        List.of(),
+        paths(
+            noted(
+                all,
+                note(PieceState.JOINED, "r1c1", "A", "A"),
+                note(PieceState.JOINED, "r1c2", "A", "A"))));
+  }
+
+  @Test
+  void whetherLocksOverdrawAYarnIsNotJudged() {
+    List<Yarn> scarce = List.of(yarn("A", 0), yarn("B", 128));
+    Round long1 = new Round(EnumSet.allOf(Tone.class), new YarnAmount.Length(90_000));
+    Map<PieceKind, Motif> motifs =
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), List.of(long1)));
+    assertEquals(
+        List.of(),
+        paths(
+            brief(
+                LAYOUT,
+                motifs,
+                scarce,
+                Rules.DEFAULT,
+                note(PieceState.PLANNED, "r1c1", "A"),
+                note(PieceState.PLANNED, "r2c2", "A"))));
+  }
+
+  @Test
+  void notesTogetherMakeAPieceWhole() {
+    assertEquals(
+        List.of(),
+        paths(
+            noted(
+                Rules.DEFAULT,
+                note(PieceState.PLANNED, "r1c1", "A", null),
+                note(PieceState.MADE, "r1c1", null, "B"))));
+    assertEquals(
+        List.of("pieces[1].rounds"),
+        paths(
+            noted(
+                Rules.DEFAULT,
+                note(PieceState.PLANNED, "r1c1", "A", null),
+                note(PieceState.MADE, "r1c1"))));
+  }
+
+  @Test
+  void aBlanketTellsThem() {
+    InputException thrown =
+        assertThrows(
+            InputException.class, () -> Blanket.of(brief(LAYOUT, Map.of(), YARNS, Rules.DEFAULT)));
+    assertEquals("motifs.square", thrown.mistakes().get(0).path());
+  }
+}

@@ -1,0 +1,36 @@
+package lozengy.solver.bound;
+
+/**
+ * A range of leeway that is bounded on its own, with the multipliers found for it so far.
+ *
+ * @param low least leeway, 0 to 1
+ * @param high most leeway
+ * @param multipliers of its program's rows; empty at first
+ * @param bound what is proved of it
+ * @param likely where the leeway of the best arrangements may lie; a hint
+ * @param counts how often each layer may show each yarn; a hint
+ */
+record LeewayRange(
+    double low, double high, double[] multipliers, double bound, double likely, double[][] counts) {
+
+  /** Narrower ranges prove little more. */
+  private static final double NARROW = 0.02;
+
+  /** All of it, before anything is proved. */
+  static LeewayRange whole() {
+    return new LeewayRange(0, 1, new double[0], Double.POSITIVE_INFINITY, 1, new double[0][]);
+  }
+
+  /** Whether to split it where its leeway may lie. */
+  boolean worthSplitting() {
+    return likely - low > NARROW && high - likely > NARROW / 4;
+  }
+
+  LeewayRange below() {
+    return new LeewayRange(low, likely, multipliers, bound, likely, counts);
+  }
+
+  LeewayRange above() {
+    return new LeewayRange(likely, high, multipliers, bound, likely, counts);
+  }
+}

@@ -1,0 +1,175 @@
+package lozengy.solver.bound;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Pairs;
+import lozengy.model.layout.Place;
+import lozengy.model.score.Nearness;
+
+/**
+ * The places of one layer in sweeping order, and the pairs of them whose repeats count. The sweep
+ * runs along the longer side of the blanket, so that few places lie side by side across it.
+ *
+ * <p>Left out are places that a worked piece shows there in a yarn that the round's tones do not
+ * allow: fewer places have fewer repeats, so what is a floor without them is one with them.
+ */
+final class Region {
+
+  private final int layer;
+  private final int[] along;
+  private final int[] across;
+  private final int[] round;
+  private final int[] kind;
+  private final int[] first;
+  private final int[] second;
+  private final int[] weight;
+  private final boolean[] apart;
+  private final int allPairs;
+
+  /**
+   * Takes the places of a layer.
+   *
+   * @param layer the layer, 0 for the border
+   */
+  Region(Blanket blanket, int layer) {
+    this.layer = layer;
+    boolean upright = upright(blanket);
+    Place[] places =
+        blanket.layout().places().stream()
+            .filter(place -> counts(blanket, place.index(), layer))
+            .sorted(
+                Comparator.<Place>comparingInt(place -> upright ? place.y() : place.x())
+                    .thenComparingInt(place -> upright ? place.x() : place.y()))
+            .toArray(Place[]::new);
+    int[] position = new int[blanket.pieceCount()];
+    Arrays.fill(position, -1);
+    along = new int[places.length];
+    across = new int[places.length];
+    round = new int[places.length];
+    kind = new int[places.length];
+    for (int i = 0; i < places.length; i++) {
+      position[places[i].index()] = i;
+      along[i] = upright ? places[i].y() : places[i].x();
+      across[i] = upright ? places[i].x() : places[i].y();
+      kind[i] = places[i].kind().ordinal();
+      round[i] = blanket.roundCount(places[i].index()) - 1 - layer;
+    }
+    int most = 0;
+    for (Nearness nearness : Nearness.values()) {
+      most += nearness.pairs(blanket.layout()).size();
+    }
+    int[] firsts = new int[most];
+    int[] seconds = new int[most];
+    int[] weights = new int[most];
+    boolean[] aparts = new boolean[most];
+    int count = 0;
+    int all = 0;
+    for (Nearness nearness : Nearness.values()) {
+      Pairs pairs = nearness.pairs(blanket.layout());
+      for (int pair = 0; pair < pairs.size(); pair++) {
+        boolean bothHave =
+            layer < blanket.roundCount(pairs.first()[pair])
+                && layer < blanket.roundCount(pairs.second()[pair]);
+        all += bothHave ? nearness.weight() : 0;
+        int one = position[pairs.first()[pair]];
+        int other = position[pairs.second()[pair]];
+        if (one >= 0 && other >= 0) {
+          firsts[count] = Math.min(one, other);
+          seconds[count] = Math.max(one, other);
+          weights[count] = nearness.weight();
+          aparts[count] = layer == 0 && nearness == Nearness.SEAM && !joined(blanket, pairs, pair);
+          count++;
+        }
+      }
+    }
+    first = Arrays.copyOf(firsts, count);
+    second = Arrays.copyOf(seconds, count);
+    weight = Arrays.copyOf(weights, count);
+    apart = Arrays.copyOf(aparts, count);
+    allPairs = all;
+  }
+
+  private static boolean upright(Blanket blanket) {
+    int width = 0;
+    int height = 0;
+    for (Place place : blanket.layout().places()) {
+      width = Math.max(width, place.x());
+      height = Math.max(height, place.y());
+    }
+    return height >= width;
+  }
+
+  private static boolean counts(Blanket blanket, int piece, int layer) {
+    int round = blanket.roundCount(piece) - 1 - layer;
+    if (round < 0) {
+      return false;
+    }
+    int yarn = blanket.locked(piece, round);
+    return yarn == Sequences.OPEN || blanket.toneAllows(blanket.kind(piece), round, yarn);
+  }
+
+  private static boolean joined(Blanket blanket, Pairs pairs, int pair) {
+    return blanket.state(pairs.first()[pair]) == PieceState.JOINED
+        && blanket.state(pairs.second()[pair]) == PieceState.JOINED;
+  }
+
+  int layer() {
+    return layer;
+  }
+
+  int places() {
+    return along.length;
+  }
+
+  /** Where a place lies along the sweep, in lattice units. */
+  int along(int place) {
+    return along[place];
+  }
+
+  /** Where a place lies across the sweep, in lattice units. */
+  int across(int place) {
+    return across[place];
+  }
+
+  /** The ordinal of the place's kind of piece. */
+  int kind(int place) {
+    return kind[place];
+  }
+
+  /** The round of its motif that this layer is at a place. */
+  int round(int place) {
+    return round[place];
+  }
+
+  /** The weight of the pairs of all pieces that have the layer, those left out among them. */
+  int allPairs() {
+    return allPairs;
+  }
+
+  int pairs() {
+    return first.length;
+  }
+
+  /** The earlier place of a pair. */
+  int first(int pair) {
+    return first[pair];
+  }
+
+  /** The later place of a pair. */
+  int second(int pair) {
+    return second[pair];
+  }
+
+  /** What a repeat of the pair weighs. */
+  int weight(int pair) {
+    return weight[pair];
+  }
+
+  /** Whether the rules keep the two places from showing the same yarn. */
+  boolean apart(int pair) {
+    return apart[pair];
+  }
+}

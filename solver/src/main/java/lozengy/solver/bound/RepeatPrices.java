@@ -1,0 +1,294 @@
+package lozengy.solver.bound;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Prices of places that prove a floor under a layer's repeats.
+ *
+ * <p>Let E be the weight of the layer's repeats, and W(b, A) the weight that band b holds of the
+ * pairs within a set A of places. Each place i shows exactly one yarn; A(c) are the places that
+ * show yarn c. For any prices p(b, i) and any tolls y(c), with s(b, i) the parts of place i told in
+ * band b (sum 1 over b),
+ *
+ * <pre>
+ * E = sum over bands b, yarns c of W(b, A(c))
+ *   = sum over b, i of p(b, i) + sum over b, c of [ W(b, A(c)) - sum over i in A(c) of p(b, i) ]
+ *  &gt;= sum p + sum over c of { sum over b of min over A of [ W(b, A) - p(b, A) + y(c) s(b, A) ]
+ *                            - y(c) n(c) }
+ * </pre>
+ *
+ * since the s(b, A(c)) sum to n(c), the places that show c. The minimum is taken over all sets that
+ * keep to the layer's tones and the rule for borders, valid arrangements' among them, so it is
+ * never too high; {@link BandSweep} finds it exactly. This is the Lagrangian dual of covering the
+ * places by one set for each yarn; {@link Ascent} finds good prices, tolls and shares of the pairs,
+ * and the proof needs nothing of them.
+ */
+final class RepeatPrices {
+
+  /** How much slower tolls change than prices. */
+  private static final double TOLL_UNIT = 0.15;
+
+  /** Level of the ascent above its start, for each pair. */
+  private static final double LEVEL = 0.02;
+
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
+  private final List<Band> bands;
+  private final List<YarnClass> classes;
+  private final boolean shifting;
+  private final PairShares shares;
+  private final BandSweep[] sweeps;
+  private final double[][] price;
+  private final double[][] weight;
+  private final double[] toll;
+  private final double[][] priceSlope;
+  private final double[][] weightSlope;
+  private final double[] tollSlope;
+  private final double[][] gain;
+  private final boolean[][] chosen;
+  private final Ascent ascent;
+
+  /**
+   * Starts with prices in proportion to the weight at each place.
+   *
+   * @param pairs how many pairs the region has
+   * @param shifting whether to move shares of pairs between bands; only where no band has copies
+   */
+  RepeatPrices(List<Band> bands, List<YarnClass> classes, int pairs, boolean shifting) {
+    this.bands = bands;
+    this.classes = classes;
+    this.shifting = shifting;
+    int count = bands.size();
+    shares = new PairShares(bands, pairs);
+    sweeps = bands.stream().map(BandSweep::new).toArray(BandSweep[]::new);
+    price = new double[count][];
+    weight = new double[count][];
+    priceSlope = new double[count][];
+    weightSlope = new double[count][];
+    gain = new double[count][];
+    chosen = new boolean[count][];
+    for (int b = 0; b < count; b++) {
+      Band band = bands.get(b);
+      price[b] = new double[band.places()];
+      priceSlope[b] = new double[band.places()];
+      gain[b] = new double[band.places()];
+      chosen[b] = new boolean[band.places()];
+      weight[b] = band.weight().clone();
+      weightSlope[b] = new double[band.pair().length];
+    }
+    toll = new double[classes.size()];
+    tollSlope = new double[classes.size()];
+    startInProportion();
+    ascent = new Ascent(this::climbed, packed(), LEVEL * pairs + 1e-3);
+    ascent.climb(1, () -> false);
+  }
+
+  /** The value is concave in the proportion, so golden sections close in on the best. */
+  private void startInProportion() {
+    double low = 0.03;
+    double high = 1;
+    double left = high - GOLDEN * (high - low);
+    double right = low + GOLDEN * (high - low);
+    double atLeft = inProportion(left);
+    double atRight = inProportion(right);
+    for (int i = 0; i < 8; i++) {
+      if (atLeft >= atRight) {
+        high = right;
+        right = left;
+        atRight = atLeft;
+        left = high - GOLDEN * (high - low);
+        atLeft = inProportion(left);
+      } else {
+        low = left;
+        left = right;
+        atLeft = atRight;
+        right = low + GOLDEN * (high - low);
+        atRight = inProportion(right);
+      }
+    }
+    inProportion(atLeft >= atRight ? left : right);
+  }
+
+  private double inProportion(double part) {
+    for (int b = 0; b < price.length; b++) {
+      double[] at = bands.get(b).weightAt();
+      for (int place = 0; place < at.length; place++) {
+        price[b][place] = part * at[place];
+      }
+    }
+    return value(false);
+  }
+
+  /** Variables in one row; those of a band that stands for several are scaled to count as all. */
+  private double[] packed() {
+    double[] point = new double[variables()];
+    int at = 0;
+    for (int b = 0; b < price.length; b++) {
+      double root = Math.sqrt(bands.get(b).copies());
+      for (double each : price[b]) {
+        point[at++] = each * root;
+      }
+      for (int i = 0; shifting && i < weight[b].length; i++) {
+        point[at++] = weight[b][i];
+      }
+    }
+    for (double each : toll) {
+      point[at++] = each / TOLL_UNIT;
+    }
+    return point;
+  }
+
+  private int variables() {
+    int variables = toll.length;
+    for (int b = 0; b < price.length; b++) {
+      variables += price[b].length + (shifting ? weight[b].length : 0);
+    }
+    return variables;
+  }
+
+  private void unpack(double[] point) {
+    int at = 0;
+    for (int b = 0; b < price.length; b++) {
+      double root = Math.sqrt(bands.get(b).copies());
+      for (int place = 0; place < price[b].length; place++) {
+        price[b][place] = point[at++] / root;
+      }
+      if (shifting) {
+        System.arraycopy(point, at, weight[b], 0, weight[b].length);
+        at += weight[b].length;
+        sweeps[b].weigh(weight[b]);
+      }
+    }
+    for (int k = 0; k < toll.length; k++) {
+      toll[k] = point[at++] * TOLL_UNIT;
+    }
+  }
+
+  private double climbed(double[] point, double[] slope) {
+    unpack(point);
+    double value = value(true);
+    if (shifting) {
+      shares.level(weightSlope);
+    }
+    int at = 0;
+    for (int b = 0; b < price.length; b++) {
+      double root = Math.sqrt(bands.get(b).copies());
+      for (double each : priceSlope[b]) {
+        slope[at++] = each * root;
+      }
+      for (int i = 0; shifting && i < weightSlope[b].length; i++) {
+        slope[at++] = weightSlope[b][i];
+      }
+    }
+    for (int k = 0; k < toll.length; k++) {
+      // one class alone has no toll: it would only move all prices
+      slope[at++] = toll.length > 1 ? tollSlope[k] * TOLL_UNIT : 0;
+    }
+    return value;
+  }
+
+  /** The floor at the present prices if each class shows as often as wanted; slopes on request. */
+  private double value(boolean slopes) {
+    double value = 0;
+    for (int k = 0; k < toll.length; k++) {
+      double wanted = classes.get(k).yarns().length * classes.get(k).wanted();
+      value -= toll[k] * wanted;
+      tollSlope[k] = -wanted;
+    }
+    for (int b = 0; b < price.length; b++) {
+      int copies = bands.get(b).copies();
+      Arrays.fill(priceSlope[b], 1);
+      Arrays.fill(weightSlope[b], 0);
+      for (double each : price[b]) {
+        value += copies * each;
+      }
+      for (int k = 0; k < toll.length; k++) {
+        value += copies * classes.get(k).yarns().length * least(b, k, toll[k]);
+        if (slopes) {
+          addSlopes(b, k);
+        }
+      }
+    }
+    return value;
+  }
+
+  private double least(int b, int k, double tollNow) {
+    Band band = bands.get(b);
+    boolean[] kinds = classes.get(k).kinds();
+    for (int place = 0; place < gain[b].length; place++) {
+      gain[b][place] =
+          kinds[band.kind()[place]]
+              ? price[b][place] - tollNow * band.share()[place]
+              : Double.NEGATIVE_INFINITY;
+    }
+    return sweeps[b].least(gain[b]);
+  }
+
+  private void addSlopes(int b, int k) {
+    Band band = bands.get(b);
+    int yarns = classes.get(k).yarns().length;
+    sweeps[b].mark(gain[b], chosen[b]);
+    for (int place = 0; place < chosen[b].length; place++) {
+      if (chosen[b][place]) {
+        priceSlope[b][place] -= yarns;
+        tollSlope[k] += band.copies() * yarns * band.share()[place];
+      }
+    }
+    for (int pair = 0; shifting && pair < weightSlope[b].length; pair++) {
+      if (chosen[b][band.first()[pair]] && chosen[b][band.second()[pair]]) {
+        weightSlope[b][pair] += yarns;
+      }
+    }
+  }
+
+  /** Improves the prices by so many steps, fewer if stopped. */
+  void improve(int steps, BooleanSupplier stop) {
+    ascent.climb(steps, stop);
+  }
+
+  /** The floor that the best prices prove if each class shows as often as wanted. */
+  double best() {
+    return ascent.best();
+  }
+
+  /** States and classes that an evaluation goes through. */
+  long work() {
+    return toll.length * Arrays.stream(sweeps).mapToLong(BandSweep::work).sum();
+  }
+
+  /**
+   * The floor that the best prices prove.
+   *
+   * @param total the weight of all pairs
+   * @param yarns how many yarns the blanket has
+   * @param steps slopes to offer beside the trained tolls
+   */
+  RepeatFloor floor(double total, int yarns, double... steps) {
+    unpack(ascent.bestPoint());
+    double base = 0;
+    for (int b = 0; b < price.length; b++) {
+      for (double each : price[b]) {
+        base += bands.get(b).copies() * each;
+      }
+    }
+    double[][] tolls = new double[yarns][0];
+    double[][] heights = new double[yarns][0];
+    for (int k = 0; k < toll.length; k++) {
+      double[] offered = new double[steps.length];
+      double[] height = new double[steps.length];
+      for (int j = 0; j < steps.length; j++) {
+        offered[j] = toll[k] + steps[j];
+        for (int b = 0; b < price.length; b++) {
+          height[j] += bands.get(b).copies() * least(b, k, offered[j]);
+        }
+      }
+      for (int yarn : classes.get(k).yarns()) {
+        tolls[yarn] = offered;
+        heights[yarn] = height;
+      }
+    }
+    return new RepeatFloor(total, 0, base, tolls, heights);
+  }
+}

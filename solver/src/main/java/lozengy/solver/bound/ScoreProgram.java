@@ -1,0 +1,218 @@
+package lozengy.solver.bound;
+
+import java.util.Arrays;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.score.Scorer;
+import lozengy.model.score.Targets;
+import lozengy.solver.bound.PieceGroups.Group;
+
+/**
+ * The linear program whose value no arrangement's total exceeds while its leeway lies in a range.
+ *
+ * <p>Every valid arrangement gives a point of it with at least its own total, read off like this:
+ *
+ * <ul>
+ *   <li>paths: how many pieces of a group have yarn a in a round, and a then b in two rounds side
+ *       by side, which gives the contrast within pieces exactly;
+ *   <li>n(l, c): how many pieces show yarn c in layer l; balance loses by sum |n - t| = 2 sum
+ *       max(0, n - t) - sum (n - t), exactly;
+ *   <li>the weight of repeats: {@link RepeatRows};
+ *   <li>the contrast of seams: {@link SeamRows};
+ *   <li>stock and leeway: {@link StockRows};
+ *   <li>variety and keep: constants, the most that they can be.
+ * </ul>
+ */
+final class ScoreProgram {
+
+  /** In place of a variable that is not there. */
+  static final int NONE = -1;
+
+  private final Blanket blanket;
+  private final Targets targets;
+  private final Weights weights;
+  private final PieceGroups groups;
+  private final LinearProgram program = new LinearProgram();
+  private final int[][][] nodes;
+  private final int[][] counts;
+  private final int[][] certainCounts;
+  private final int leeway;
+
+  /**
+   * Puts the program together.
+   *
+   * @param floors floors under the repeats, by layer
+   * @param certain points that are gained whatever the arrangement
+   * @param low least leeway, 0 to 1
+   * @param high most leeway
+   */
+  ScoreProgram(
+      Blanket blanket,
+      Targets targets,
+      Weights weights,
+      PieceGroups groups,
+      RepeatFloor[] floors,
+      double certain,
+      double low,
+      double high) {
+    this.blanket = blanket;
+    this.targets = targets;
+    this.weights = weights;
+    this.groups = groups;
+    this.nodes = new int[groups.groups().size()][][];
+    this.counts = new int[blanket.layerCount()][blanket.yarnCount()];
+    this.certainCounts = new int[blanket.layerCount()][blanket.yarnCount()];
+    program.addConstant(certain);
+    addPaths();
+    addCertain();
+    addCounts();
+    int[] repeats = new RepeatRows(blanket, targets, weights, this).add(floors);
+    new SeamRows(blanket, weights, groups, this).add(repeats[0]);
+    leeway = new StockRows(blanket, weights, groups, this).add(low, high);
+    program.scale();
+  }
+
+  LinearProgram program() {
+    return program;
+  }
+
+  /** The variable of how many pieces of a group have a yarn in a round, or NONE. */
+  int node(int group, int round, int yarn) {
+    return nodes[group][round][yarn];
+  }
+
+  /** The variable of how often a layer shows a yarn, or NONE where it never does. */
+  int count(int layer, int yarn) {
+    return counts[layer][yarn];
+  }
+
+  /** How often each layer shows each yarn at a search's best point. */
+  double[][] counts(PrimalDual search) {
+    double[][] shown = new double[counts.length][blanket.yarnCount()];
+    for (int layer = 0; layer < counts.length; layer++) {
+      for (int yarn = 0; yarn < shown[layer].length; yarn++) {
+        int count = counts[layer][yarn];
+        shown[layer][yarn] = count == NONE ? 0 : search.hint(count);
+      }
+    }
+    return shown;
+  }
+
+  /** The leeway at a search's best point. */
+  double leeway(PrimalDual search) {
+    return search.hint(leeway);
+  }
+
+  /** What two yarns side by side count for contrast, 0 to 1. */
+  double contrast(int yarn, int other) {
+    return Math.min(1, blanket.difference(yarn, other) / Scorer.FULL_CONTRAST);
+  }
+
+  private void addPaths() {
+    for (int g = 0; g < nodes.length; g++) {
+      Group group = groups.groups().get(g);
+      int rounds = group.allowed().length;
+      nodes[g] = new int[rounds][blanket.yarnCount()];
+      for (int round = 0; round < rounds; round++) {
+        for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+          nodes[g][round][yarn] =
+              group.allowed()[round][yarn] ? program.variable(0, group.count(), 0) : NONE;
+        }
+      }
+      int[][][] arcs = new int[rounds - 1][][];
+      for (int round = 0; round + 1 < rounds; round++) {
+        arcs[round] = arcs(group, nodes[g][round], nodes[g][round + 1]);
+      }
+      program.equalTo(group.count());
+      for (int node : nodes[g][0]) {
+        if (node != NONE) {
+          program.put(node, 1);
+        }
+      }
+      program.paths(new LinearProgram.Paths(nodes[g], arcs));
+    }
+  }
+
+  private int[][] arcs(Group group, int[] from, int[] to) {
+    int[][] arcs = new int[from.length][to.length];
+    int[][] back = new int[to.length][from.length];
+    for (int a = 0; a < from.length; a++) {
+      for (int b = 0; b < to.length; b++) {
+        boolean may = from[a] != NONE && to[b] != NONE && !(group.neighboursDiffer() && a == b);
+        double each = weights.step() * contrast(a, b);
+        arcs[a][b] = may ? program.variable(0, group.count(), each) : NONE;
+        back[b][a] = arcs[a][b];
+      }
+    }
+    conserve(from, arcs);
+    conserve(to, back);
+    return arcs;
+  }
+
+  private void conserve(int[] nodesHere, int[][] arcs) {
+    for (int yarn = 0; yarn < nodesHere.length; yarn++) {
+      if (nodesHere[yarn] != NONE) {
+        program.equalTo(0);
+        program.put(nodesHere[yarn], -1);
+        for (int arc : arcs[yarn]) {
+          if (arc != NONE) {
+            program.put(arc, 1);
+          }
+        }
+      }
+    }
+  }
+
+  private void addCertain() {
+    for (int piece : groups.fixed()) {
+      int rounds = blanket.roundCount(piece);
+      for (int round = 0; round < rounds; round++) {
+        int yarn = blanket.locked(piece, round);
+        certainCounts[rounds - 1 - round][yarn]++;
+        if (round > 0) {
+          int inner = blanket.locked(piece, round - 1);
+          program.addConstant(weights.step() * contrast(inner, yarn));
+        }
+      }
+    }
+  }
+
+  private void addCounts() {
+    for (int layer = 0; layer < counts.length; layer++) {
+      int pieces = targets.pieces()[layer];
+      int wanted = Arrays.stream(targets.counts()[layer]).sum();
+      program.addConstant(weights.balance()[layer] * (pieces - wanted));
+      for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+        counts[layer][yarn] = shown(layer, yarn) ? addCount(layer, yarn, pieces) : NONE;
+      }
+    }
+  }
+
+  private boolean shown(int layer, int yarn) {
+    boolean shown = certainCounts[layer][yarn] > 0;
+    for (int[][] rounds : nodes) {
+      int round = rounds.length - 1 - layer;
+      shown |= round >= 0 && rounds[round][yarn] != NONE;
+    }
+    return shown;
+  }
+
+  private int addCount(int layer, int yarn, int pieces) {
+    int count = program.variable(0, pieces, 0);
+    program.equalTo(certainCounts[layer][yarn]);
+    program.put(count, 1);
+    for (int[][] rounds : nodes) {
+      int round = rounds.length - 1 - layer;
+      if (round >= 0 && rounds[round][yarn] != NONE) {
+        program.put(rounds[round][yarn], -1);
+      }
+    }
+    int wanted = targets.counts()[layer][yarn];
+    if (weights.balance()[layer] > 0 && wanted < pieces) {
+      int over = program.variable(0, pieces - wanted, -2 * weights.balance()[layer]);
+      program.atMost(wanted);
+      program.put(count, 1);
+      program.put(over, -1);
+    }
+    return count;
+  }
+}

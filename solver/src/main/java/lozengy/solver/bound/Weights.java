@@ -1,0 +1,89 @@
+package lozengy.solver.bound;
+
+import lozengy.model.blanket.Blanket;
+import lozengy.model.score.Layers;
+import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
+import lozengy.model.score.Targets;
+
+/**
+ * What a unit of each part's measure is worth in points of the total.
+ *
+ * @param balance points for each layer lost by a piece more or less than wanted
+ * @param repeats points for each layer lost by a unit of weight of repeats; 0 if none is expected
+ * @param seam points for a seam of full contrast
+ * @param step points for two rounds side by side of full contrast
+ * @param contrast points of contrast where a blanket has neither
+ * @param variety points of full variety
+ * @param leeway points of full leeway
+ * @param keep points of keeping all
+ * @param spread points of full spread
+ * @param allBalance points of full balance
+ */
+record Weights(
+    double[] balance,
+    double[] repeats,
+    double seam,
+    double step,
+    double contrast,
+    double variety,
+    double leeway,
+    double keep,
+    double spread,
+    double allBalance) {
+
+  /**
+   * The weights of a blanket, or null if no part weighs.
+   *
+   * @param kept whether there is an earlier arrangement to keep
+   */
+  static Weights of(Blanket blanket, Targets targets, boolean kept) {
+    double sum = 0;
+    for (Part part : Part.values()) {
+      sum += part == Part.KEEP && !kept ? 0 : blanket.brief().prefer().weight(part);
+    }
+    if (sum == 0) {
+      return null;
+    }
+    int layers = blanket.layerCount();
+    double expected = Scorer.expectedRepeats(blanket);
+    double layerWeights = 0;
+    for (int layer = 0; layer < layers; layer++) {
+      layerWeights += targets.pieces()[layer] == 0 ? 0 : Layers.weight(layer);
+    }
+    double[] balance = new double[layers];
+    double[] repeats = new double[layers];
+    for (int layer = 0; layer < layers; layer++) {
+      int pieces = targets.pieces()[layer];
+      if (pieces > 0) {
+        balance[layer] =
+            points(blanket, Part.BALANCE, sum) * Layers.weight(layer) / (2 * pieces * layerWeights);
+      }
+      if (expected > 0) {
+        repeats[layer] = points(blanket, Part.SPREAD, sum) * Layers.weight(layer) / expected;
+      }
+    }
+    int steps = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      steps += blanket.roundCount(piece) - 1;
+    }
+    int seams = blanket.layout().seams().size();
+    int means = (seams == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
+    double contrast = points(blanket, Part.CONTRAST, sum);
+    return new Weights(
+        balance,
+        repeats,
+        seams == 0 ? 0 : contrast / means / seams,
+        steps == 0 ? 0 : contrast / means / steps,
+        means == 0 ? contrast : 0,
+        points(blanket, Part.VARIETY, sum),
+        points(blanket, Part.LEEWAY, sum),
+        kept ? points(blanket, Part.KEEP, sum) : 0,
+        points(blanket, Part.SPREAD, sum),
+        points(blanket, Part.BALANCE, sum));
+  }
+
+  private static double points(Blanket blanket, Part part, double sum) {
+    return 100 * blanket.brief().prefer().weight(part) / sum;
+  }
+}

@@ -1,0 +1,47 @@
+package lozengy.solver.constraint;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.RuleId;
+
+/** Banned yarns stay out of planned pieces: one line for each note and piece. */
+final class BansPosting implements RulePosting {
+
+  @Override
+  public RuleId rule() {
+    return RuleId.BANS;
+  }
+
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<PieceNote> notes = blanket.brief().pieces();
+    for (int i = 0; i < notes.size(); i++) {
+      PieceNote note = notes.get(i);
+      for (String name : note.not().isEmpty() ? List.<String>of() : note.at()) {
+        int piece = blanket.layout().find(name).orElseThrow().index();
+        if (blanket.state(piece) == PieceState.PLANNED) {
+          int[] yarns = note.not().stream().mapToInt(blanket::yarnIndex).toArray();
+          String words = name + " takes no " + String.join(" or ", note.not());
+          String path = "pieces[" + i + "] not, " + name;
+          lines.add(new BriefLine(RuleId.BANS, path, words, new Ban(piece, yarns)));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private record Ban(int piece, int[] yarns) implements BriefLine.Content {
+    @Override
+    public void restrict(Domains domains) {
+      for (int round = 0; round < domains.rounds(piece); round++) {
+        for (int yarn : yarns) {
+          domains.remove(piece, round, yarn);
+        }
+      }
+    }
+  }
+}

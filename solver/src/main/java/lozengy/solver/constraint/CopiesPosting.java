@@ -1,0 +1,42 @@
+package lozengy.solver.constraint;
+
+import java.util.List;
+import java.util.OptionalInt;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.check.RuleId;
+import org.chocosolver.solver.constraints.Constraint;
+
+/** No more pieces share a sequence than allowed; made and joined pieces among themselves may. */
+final class CopiesPosting implements RulePosting {
+
+  @Override
+  public RuleId rule() {
+    return RuleId.COPIES;
+  }
+
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    OptionalInt copies = blanket.brief().rules().copies();
+    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
+      return List.of();
+    }
+    int allowed = copies.getAsInt();
+    String words =
+        allowed == 1
+            ? "no two pieces share a sequence"
+            : "at most " + allowed + " pieces share a sequence";
+    return List.of(new BriefLine(rule(), "rules.copies", words, new Copies(allowed)));
+  }
+
+  private record Copies(int allowed) implements BriefLine.Content {
+    @Override
+    public void post(ConstraintModel constraints) {
+      CopiesPropagator propagator =
+          new CopiesPropagator(constraints.blanket(), constraints.pieces(), allowed);
+      new Constraint("copies", propagator).post();
+      if (allowed == 1) {
+        ScarceSequences.post(constraints);
+      }
+    }
+  }
+}

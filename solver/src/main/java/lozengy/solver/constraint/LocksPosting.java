@@ -1,0 +1,61 @@
+package lozengy.solver.constraint;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.RuleId;
+
+/** Rounds hold what is locked or worked: one line for each note and piece. */
+final class LocksPosting implements RulePosting {
+
+  @Override
+  public RuleId rule() {
+    return RuleId.LOCKS;
+  }
+
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<PieceNote> notes = blanket.brief().pieces();
+    for (int i = 0; i < notes.size(); i++) {
+      if (notes.get(i).rounds().stream().anyMatch(code -> code.isPresent())) {
+        for (String name : notes.get(i).at()) {
+          lines.add(line(blanket, "pieces[" + i + "] " + name, notes.get(i), name));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private static BriefLine line(Blanket blanket, String path, PieceNote note, String name) {
+    int piece = blanket.layout().find(name).orElseThrow().index();
+    int[] locks = new int[blanket.roundCount(piece)];
+    List<String> told = new ArrayList<>();
+    for (int round = 0; round < locks.length; round++) {
+      boolean named = round < note.rounds().size() && note.rounds().get(round).isPresent();
+      // of two notes on one round the later one counts, and that is what the blanket says
+      locks[round] = named ? blanket.locked(piece, round) : Sequences.OPEN;
+      if (named) {
+        told.add("round " + (round + 1) + " " + blanket.yarn(locks[round]).code());
+      }
+    }
+    PieceState state = blanket.state(piece);
+    String verb = state == PieceState.PLANNED ? "locked" : state.word();
+    String words = name + " is " + verb + ": " + String.join(", ", told);
+    return new BriefLine(RuleId.LOCKS, path, words, new Lock(piece, locks));
+  }
+
+  private record Lock(int piece, int[] yarns) implements BriefLine.Content {
+    @Override
+    public void restrict(Domains domains) {
+      for (int round = 0; round < yarns.length; round++) {
+        if (yarns[round] != Sequences.OPEN) {
+          domains.keepOnly(piece, round, yarns[round]);
+        }
+      }
+    }
+  }
+}

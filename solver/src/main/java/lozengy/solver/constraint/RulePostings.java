@@ -1,0 +1,31 @@
+package lozengy.solver.constraint;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+
+/** The postings of all rules. */
+public final class RulePostings {
+
+  private static final List<RulePosting> ALL =
+      List.of(
+          new CompletePosting(),
+          new WithinPiecePosting(),
+          new NeighbourBordersPosting(),
+          new TonesPosting(),
+          new LocksPosting(),
+          new BansPosting(),
+          new CopiesPosting(),
+          new YarnTotalsPosting());
+
+  private RulePostings() {}
+
+  /** One posting for each rule, those that a maker will hardly give up first. */
+  public static List<RulePosting> all() {
+    return ALL;
+  }
+
+  /** All lines of a brief, in the order of the postings. */
+  public static List<BriefLine> lines(Blanket blanket) {
+    return ALL.stream().flatMap(posting -> posting.lines(blanket).stream()).toList();
+  }
+}

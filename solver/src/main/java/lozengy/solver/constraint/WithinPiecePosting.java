@@ -1,0 +1,52 @@
+package lozengy.solver.constraint;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RuleId;
+import org.chocosolver.solver.Model;
+import org.chocosolver.solver.variables.IntVar;
+
+/** Rounds of a planned piece differ: neighbours, or all. */
+final class WithinPiecePosting implements RulePosting {
+
+  @Override
+  public RuleId rule() {
+    return RuleId.WITHIN_PIECE;
+  }
+
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    WithinPiece asked = blanket.brief().rules().withinPiece();
+    if (asked == WithinPiece.FREE) {
+      return List.of();
+    }
+    String words =
+        asked == WithinPiece.ALL_DIFFER
+            ? "all rounds of a piece differ"
+            : "adjacent rounds of a piece differ";
+    return List.of(new BriefLine(rule(), "rules.within-piece", words, new Differ(asked)));
+  }
+
+  private record Differ(WithinPiece asked) implements BriefLine.Content {
+    @Override
+    public void post(ConstraintModel constraints) {
+      Blanket blanket = constraints.blanket();
+      Model model = constraints.model();
+      for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+        if (blanket.state(piece) != PieceState.PLANNED) {
+          continue;
+        }
+        IntVar[] rounds = constraints.rounds(piece);
+        if (asked == WithinPiece.ALL_DIFFER) {
+          model.allDifferent(rounds, "AC").post();
+          continue;
+        }
+        for (int round = 1; round < rounds.length; round++) {
+          model.arithm(rounds[round - 1], "!=", rounds[round]).post();
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package lozengy.solver.constraint;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+
+/**
+ * What rounds may ask of one yarn, and what is there for them. Exact, in whole millimetres.
+ *
+ * @param yarn the yarn
+ * @param terms the classes of rounds that may take it
+ * @param capacity usable stock less joining and edging, in mm; negative if those alone take more
+ */
+public record YarnLoad(int yarn, List<Term> terms, long capacity) {
+
+  /**
+   * A class of rounds that may take a yarn.
+   *
+   * @param index index of the class in {@link RoundClass#of}
+   * @param length what one such round takes in this yarn, in mm
+   * @param fixed how many of them can take nothing else
+   * @param possible how many of them may take it, the fixed ones included
+   */
+  public record Term(int index, long length, int fixed, int possible) {
+
+    /** How many may take it or something else. */
+    public int open() {
+      return possible - fixed;
+    }
+  }
+
+  /** Most bits that {@link #mostReachable} spends on the sums. */
+  private static final int MOST_SUMS = 4_000_000;
+
+  /** The loads of all yarns, in order. */
+  public static List<YarnLoad> of(Blanket blanket, Domains domains) {
+    List<RoundClass> classes = RoundClass.of(blanket);
+    List<YarnLoad> loads = new ArrayList<>();
+    int[][] fixed = new int[classes.size()][blanket.yarnCount()];
+    int[][] possible = new int[classes.size()][blanket.yarnCount()];
+    for (int c = 0; c < classes.size(); c++) {
+      count(classes.get(c), domains, fixed[c], possible[c]);
+    }
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      List<Term> terms = new ArrayList<>();
+      for (int c = 0; c < classes.size(); c++) {
+        if (possible[c][yarn] > 0) {
+          RoundClass rounds = classes.get(c);
+          long length = blanket.needMillimetres(rounds.kind(), rounds.round(), yarn);
+          terms.add(new Term(c, length, fixed[c][yarn], possible[c][yarn]));
+        }
+      }
+      long capacity = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
+      loads.add(new YarnLoad(yarn, List.copyOf(terms), capacity));
+    }
+    return loads;
+  }
+
+  private static void count(RoundClass rounds, Domains domains, int[] fixed, int[] possible) {
+    for (int piece : rounds.pieces()) {
+      int[] yarns = domains.yarnsOf(piece, rounds.round());
+      for (int yarn : yarns) {
+        possible[yarn]++;
+        fixed[yarn] += yarns.length == 1 ? 1 : 0;
+      }
+    }
+  }
+
+  /** What the rounds take that can take nothing else, in mm. */
+  public long fixedUse() {
+    return terms.stream().mapToLong(term -> term.length() * term.fixed()).sum();
+  }
+
+  /** What is left for rounds that may take something else, in mm; negative if overdrawn. */
+  public long openCapacity() {
+    return capacity - fixedUse();
+  }
+
+  /** What the rounds that may take something else would take if all took this yarn, in mm. */
+  public long mostOpenUse() {
+    return terms.stream().mapToLong(term -> term.length() * term.open()).sum();
+  }
+
+  /** The greatest length that divides those of all open rounds, in mm; 0 if there are none. */
+  public long unit() {
+    long unit = 0;
+    for (Term term : terms) {
+      unit = term.open() > 0 ? ReachableSums.gcd(unit, term.length()) : unit;
+    }
+    return unit;
+  }
+
+  /**
+   * The most that open rounds can take without overdrawing the stock, in mm: rounds are whole, so
+   * it is often less than what is left. An upper bound on it where the sums would be too many.
+   * Negative if the stock is overdrawn already.
+   */
+  public long mostReachable() {
+    long limit = Math.min(openCapacity(), mostOpenUse());
+    if (limit <= 0) {
+      return limit;
+    }
+    long[] lengths = terms.stream().mapToLong(Term::length).toArray();
+    int[] counts = terms.stream().mapToInt(Term::open).toArray();
+    return ReachableSums.most(lengths, counts, limit, MOST_SUMS);
+  }
+}

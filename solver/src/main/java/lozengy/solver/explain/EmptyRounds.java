@@ -1,0 +1,72 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.RoundClass;
+
+/** Rounds for which lock, tones and bans leave no yarn. */
+final class EmptyRounds implements Argument {
+
+  @Override
+  public List<String> reasons(Blanket blanket, Domains direct) {
+    List<String> reasons = new ArrayList<>();
+    for (RoundClass rounds : RoundClass.of(blanket)) {
+      int round = rounds.round();
+      int[] empty = IntStream.of(rounds.pieces()).filter(p -> direct.size(p, round) == 0).toArray();
+      boolean toneless =
+          IntStream.range(0, blanket.yarnCount())
+              .noneMatch(yarn -> blanket.toneAllows(rounds.kind(), round, yarn));
+      if (empty.length > 0 && toneless) {
+        String where = Words.rounds(List.of(round)) + " of " + Tell.pieces(blanket, boxed(empty));
+        reasons.add(
+            "%s must be %s, and no yarn is".formatted(where, tones(blanket, empty[0], round)));
+      } else {
+        IntStream.of(empty).forEach(piece -> reasons.add(reason(blanket, piece, round)));
+      }
+    }
+    return Tell.few(reasons);
+  }
+
+  private static List<Integer> boxed(int[] pieces) {
+    return IntStream.of(pieces).boxed().toList();
+  }
+
+  private static String reason(Blanket blanket, int piece, int round) {
+    String where = Tell.round(blanket, piece, round);
+    int lock = blanket.locked(piece, round);
+    boolean planned = blanket.state(piece) == PieceState.PLANNED;
+    if (lock != Sequences.OPEN && planned) {
+      String yarn = Words.yarn(blanket, lock);
+      String breach =
+          blanket.banned(piece, lock)
+              ? "that yarn is banned from the piece"
+              : "must be " + tones(blanket, piece, round);
+      return "%s is locked to %s, but %s".formatted(where, yarn, breach);
+    }
+    List<Integer> banned =
+        IntStream.range(0, blanket.yarnCount())
+            .filter(yarn -> blanket.toneAllows(blanket.kind(piece), round, yarn))
+            .boxed()
+            .toList();
+    return "%s must be %s, but %s banned from the piece"
+        .formatted(
+            where,
+            tones(blanket, piece, round),
+            Tell.yarns(blanket, banned) + (banned.size() == 1 ? " is" : " are"));
+  }
+
+  private static String tones(Blanket blanket, int piece, int round) {
+    return String.join(
+        " or ",
+        blanket.motif(blanket.kind(piece)).rounds().get(round).tones().stream()
+            .sorted()
+            .map(tone -> tone.word())
+            .toList());
+  }
+}

@@ -1,0 +1,89 @@
+package lozengy.solver.explain;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.solver.constraint.ConstraintModel;
+import lozengy.solver.constraint.Limits;
+import lozengy.solver.constraint.Start;
+
+/** Whether a blanket has a valid arrangement at all. */
+public final class Feasibility {
+
+  /** Dead ends in each of the searches for a conflict. */
+  private static final int CONFLICT_FAILS = 2_000;
+
+  private Feasibility() {}
+
+  /** What is known. */
+  public sealed interface Answer {}
+
+  /**
+   * It has one.
+   *
+   * @param start a valid arrangement, held against all rules
+   */
+  public record Fits(Sequences start) implements Answer {}
+
+  /**
+   * It is proved to have none.
+   *
+   * @param reasons why, in words, at least one sentence
+   */
+  public record Impossible(List<String> reasons) implements Answer {
+
+    /** Copies the reasons. */
+    public Impossible {
+      reasons = List.copyOf(reasons);
+    }
+  }
+
+  /** Nothing was found and nothing proved within the limits, or the blanket is too big. */
+  public record Unknown() implements Answer {}
+
+  /**
+   * Examines a blanket: direct arguments first, then a search for a first arrangement on the
+   * constraint model, and if that is refuted, a search for the lines in conflict. Blankets too big
+   * for the model (see {@link ConstraintModel#fits}) get the direct arguments alone.
+   *
+   * @param blanket a blanket
+   * @param seed breaks ties; the same blanket, seed and limits give the same answer
+   * @param limits limits of the search for an arrangement
+   */
+  public static Answer examine(Blanket blanket, long seed, Limits limits) {
+    List<String> reasons = Root.arguments(blanket);
+    if (!reasons.isEmpty()) {
+      return new Impossible(reasons);
+    }
+    if (!ConstraintModel.fits(blanket)) {
+      return new Unknown();
+    }
+    ConstraintModel model = ConstraintModel.of(blanket);
+    Start.Outcome outcome = Start.find(model, seed, limits);
+    if (outcome instanceof Start.Found found) {
+      return answer(blanket, model, found.sequences());
+    }
+    return outcome instanceof Start.None
+        ? new Impossible(conflict(blanket, seed, limits))
+        : new Unknown();
+  }
+
+  private static Answer answer(Blanket blanket, ConstraintModel model, Sequences sequences) {
+    if (Check.faults(blanket, sequences).isEmpty()) {
+      return new Fits(sequences);
+    }
+    if (model.exact()) {
+      throw new IllegalStateException(
+          "The constraint model took an arrangement for valid that breaks a rule: "
+              + Check.faults(blanket, sequences).get(0).words());
+    }
+    return new Unknown();
+  }
+
+  private static List<String> conflict(Blanket blanket, long seed, Limits limits) {
+    Limits each =
+        new Limits(limits.nodes(), Math.min(limits.fails(), CONFLICT_FAILS), limits.stop());
+    return Conflict.ofRefuted(blanket, seed, each).words();
+  }
+}

@@ -1,0 +1,107 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.SequenceLister;
+
+/** More planned pieces than their rounds allow sequences, where copies are limited. */
+final class FewSequences implements Argument {
+
+  /** Sorts of pieces up to which each is held against each. */
+  private static final int MOST_COMPARED = 300;
+
+  @Override
+  public List<String> reasons(Blanket blanket, Domains direct) {
+    if (blanket.brief().rules().copies().isEmpty()) {
+      return List.of();
+    }
+    int allowed = blanket.brief().rules().copies().getAsInt();
+    Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
+    Map<List<Integer>, Integer> worked = new HashMap<>();
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      List<List<Integer>> yarns = yarns(direct, piece);
+      if (blanket.state(piece) == PieceState.PLANNED) {
+        alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
+      } else {
+        worked.merge(locked(blanket, piece), 1, Integer::sum);
+      }
+    }
+    boolean few = alike.size() <= MOST_COMPARED;
+    List<String> reasons = new ArrayList<>();
+    for (List<List<Integer>> yarns : alike.keySet()) {
+      List<Integer> pieces = new ArrayList<>();
+      alike.forEach(
+          (narrower, with) -> {
+            if (narrower == yarns || few && within(narrower, yarns)) {
+              pieces.addAll(with);
+            }
+          });
+      int room = room(blanket, yarns, allowed, worked, pieces.size());
+      if (room < pieces.size()) {
+        pieces.sort(null);
+        reasons.add(reason(blanket, pieces, allowed, room, !worked.isEmpty()));
+      }
+    }
+    return Tell.few(reasons);
+  }
+
+  private static List<List<Integer>> yarns(Domains direct, int piece) {
+    return IntStream.range(0, direct.rounds(piece))
+        .mapToObj(round -> IntStream.of(direct.yarnsOf(piece, round)).boxed().toList())
+        .toList();
+  }
+
+  private static List<Integer> locked(Blanket blanket, int piece) {
+    Sequences locks = blanket.locks();
+    return IntStream.of(locks.of(piece)).boxed().toList();
+  }
+
+  private static boolean within(List<List<Integer>> narrower, List<List<Integer>> wider) {
+    return narrower.size() == wider.size()
+        && IntStream.range(0, wider.size())
+            .allMatch(round -> wider.get(round).containsAll(narrower.get(round)));
+  }
+
+  /** How many planned pieces find a sequence among these; at least {@code enough} if so many do. */
+  private static int room(
+      Blanket blanket,
+      List<List<Integer>> yarns,
+      int allowed,
+      Map<List<Integer>, Integer> worked,
+      int enough) {
+    int[][] rounds =
+        yarns.stream()
+            .map(round -> round.stream().mapToInt(Integer::intValue).toArray())
+            .toArray(int[][]::new);
+    int mostListed = enough + worked.size();
+    List<List<Integer>> sequences =
+        SequenceLister.list(rounds, blanket.brief().rules().withinPiece(), mostListed);
+    if (sequences.size() == mostListed) {
+      return enough;
+    }
+    long room = 0;
+    for (List<Integer> sequence : sequences) {
+      room += Math.max(0, allowed - worked.getOrDefault(sequence, 0));
+    }
+    return (int) Math.min(room, enough);
+  }
+
+  private static String reason(
+      Blanket blanket, List<Integer> pieces, int allowed, int room, boolean worked) {
+    String asked =
+        allowed == 1
+            ? "may share no sequence"
+            : "may share a sequence only " + allowed + " at most";
+    return "%s %s%s, and their rounds leave room for only %d of them"
+        .formatted(
+            Tell.pieces(blanket, pieces), asked, worked ? ", worked pieces counted" : "", room);
+  }
+}

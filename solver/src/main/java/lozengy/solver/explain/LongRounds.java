@@ -1,0 +1,76 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.RoundClass;
+import lozengy.solver.constraint.YarnLoad;
+
+/** Rounds that take more than any yarn that they may take has left. */
+final class LongRounds implements Argument {
+
+  @Override
+  public List<String> reasons(Blanket blanket, Domains direct) {
+    Domains left = direct.copy();
+    filter(blanket, left);
+    List<String> reasons = new ArrayList<>();
+    for (RoundClass rounds : RoundClass.of(blanket)) {
+      int round = rounds.round();
+      Map<List<Integer>, List<Integer>> alike = new LinkedHashMap<>();
+      for (int piece : rounds.pieces()) {
+        // an empty round is told elsewhere
+        if (left.size(piece, round) == 0 && direct.size(piece, round) > 0) {
+          List<Integer> yarns = IntStream.of(direct.yarnsOf(piece, round)).boxed().toList();
+          alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
+        }
+      }
+      alike.forEach((yarns, pieces) -> reasons.add(reason(blanket, rounds, yarns, pieces)));
+    }
+    return Tell.few(reasons);
+  }
+
+  /** Takes out of the domains the yarns of which not even one such round can be worked. */
+  static void filter(Blanket blanket, Domains domains) {
+    Domains before = domains.copy();
+    List<YarnLoad> loads = YarnLoad.of(blanket, before);
+    List<RoundClass> classes = RoundClass.of(blanket);
+    for (YarnLoad load : loads) {
+      for (YarnLoad.Term term : load.terms()) {
+        if (term.open() > 0 && term.length() > load.openCapacity()) {
+          remove(classes.get(term.index()), load.yarn(), before, domains);
+        }
+      }
+    }
+  }
+
+  private static void remove(RoundClass rounds, int yarn, Domains before, Domains domains) {
+    for (int piece : rounds.pieces()) {
+      if (before.size(piece, rounds.round()) > 1) {
+        domains.remove(piece, rounds.round(), yarn);
+      }
+    }
+  }
+
+  private static String reason(
+      Blanket blanket, RoundClass rounds, List<Integer> yarns, List<Integer> pieces) {
+    long least =
+        yarns.stream()
+            .mapToLong(yarn -> blanket.needMillimetres(rounds.kind(), rounds.round(), yarn))
+            .min()
+            .orElseThrow();
+    return "%s of %s takes at least %s, and %s %s so much left"
+        .formatted(
+            Words.rounds(List.of(rounds.round())),
+            Tell.pieces(blanket, pieces),
+            Words.metres(least),
+            yarns.size() == 1
+                ? Tell.yarns(blanket, yarns)
+                : "none of " + Tell.yarns(blanket, yarns),
+            yarns.size() == 1 ? "has not" : "has");
+  }
+}

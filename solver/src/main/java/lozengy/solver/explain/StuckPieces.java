@@ -1,0 +1,101 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.solver.constraint.Domains;
+
+/** Planned pieces whose rounds cannot differ as the rule within a piece asks. */
+final class StuckPieces implements Argument {
+
+  /** Rounds up to which all sets of rounds are looked at. */
+  private static final int MOST_ROUNDS = 12;
+
+  @Override
+  public List<String> reasons(Blanket blanket, Domains direct) {
+    WithinPiece asked = blanket.brief().rules().withinPiece();
+    if (asked == WithinPiece.FREE) {
+      return List.of();
+    }
+    Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
+    Tell.all(blanket)
+        .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
+        .forEach(
+            piece ->
+                alike.computeIfAbsent(yarns(direct, piece), y -> new ArrayList<>()).add(piece));
+    List<String> reasons = new ArrayList<>();
+    alike.forEach(
+        (yarns, pieces) -> {
+          TreeSet<Integer> stuck =
+              asked == WithinPiece.ALL_DIFFER ? tooFew(yarns) : sameNeighbours(yarns);
+          if (!stuck.isEmpty()) {
+            reasons.add(reason(blanket, asked, yarns, pieces, stuck));
+          }
+        });
+    return Tell.few(reasons);
+  }
+
+  private static List<List<Integer>> yarns(Domains direct, int piece) {
+    return IntStream.range(0, direct.rounds(piece))
+        .mapToObj(round -> IntStream.of(direct.yarnsOf(piece, round)).boxed().toList())
+        .toList();
+  }
+
+  /** Neighbouring rounds with one and the same yarn; none if there are none. */
+  private static TreeSet<Integer> sameNeighbours(List<List<Integer>> yarns) {
+    for (int round = 1; round < yarns.size(); round++) {
+      if (yarns.get(round).size() == 1 && yarns.get(round).equals(yarns.get(round - 1))) {
+        return new TreeSet<>(List.of(round - 1, round));
+      }
+    }
+    return new TreeSet<>();
+  }
+
+  /** A smallest set of rounds with fewer yarns than rounds (Hall 1935); none if there is none. */
+  private static TreeSet<Integer> tooFew(List<List<Integer>> yarns) {
+    int best = 0;
+    int rounds = Math.min(yarns.size(), MOST_ROUNDS);
+    for (int set = 1; set < 1 << rounds; set++) {
+      boolean smaller = best == 0 || Integer.bitCount(set) < Integer.bitCount(best);
+      if (smaller && union(yarns, rounds(set)).size() < Integer.bitCount(set)) {
+        best = set;
+      }
+    }
+    TreeSet<Integer> found = rounds(best);
+    // an empty round is told elsewhere
+    return union(yarns, found).isEmpty() ? new TreeSet<>() : found;
+  }
+
+  private static TreeSet<Integer> rounds(int set) {
+    TreeSet<Integer> rounds = new TreeSet<>();
+    IntStream.range(0, MOST_ROUNDS).filter(r -> (set >> r & 1) != 0).forEach(rounds::add);
+    return rounds;
+  }
+
+  private static TreeSet<Integer> union(List<List<Integer>> yarns, TreeSet<Integer> rounds) {
+    TreeSet<Integer> union = new TreeSet<>();
+    rounds.forEach(round -> union.addAll(yarns.get(round)));
+    return union;
+  }
+
+  private static String reason(
+      Blanket blanket,
+      WithinPiece asked,
+      List<List<Integer>> yarns,
+      List<Integer> pieces,
+      TreeSet<Integer> stuck) {
+    return "%s of %s must differ (%s), and can only be %s"
+        .formatted(
+            Words.rounds(stuck),
+            Tell.pieces(blanket, pieces),
+            asked.word(),
+            Tell.yarns(blanket, union(yarns, stuck)));
+  }
+}

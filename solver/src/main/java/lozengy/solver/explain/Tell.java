@@ -1,0 +1,86 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.layout.PieceKind;
+
+/** Phrases that several arguments share. */
+final class Tell {
+
+  /** More sentences of one sort than this are summed up. */
+  private static final int MOST_SENTENCES = 5;
+
+  private Tell() {}
+
+  /** Yarns by name, as a list. */
+  static String yarns(Blanket blanket, Collection<Integer> yarns) {
+    return Words.list(yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList());
+  }
+
+  /** A round of a piece by name: {@code r3c2's border}, {@code r3c2's round 2}. */
+  static String round(Blanket blanket, int piece, int round) {
+    return Words.round(blanket, piece, round) + " of " + Words.piece(blanket, piece);
+  }
+
+  /** A count of pieces: {@code 83 squares}, or the names where they are few. */
+  static String pieces(Blanket blanket, List<Integer> pieces) {
+    if (pieces.size() <= 3) {
+      return Words.pieces(blanket, pieces);
+    }
+    Map<PieceKind, Integer> counts = new TreeMap<>();
+    pieces.forEach(piece -> counts.merge(blanket.kind(piece), 1, Integer::sum));
+    return Words.list(counts.entrySet().stream().map(e -> e.getValue() + plural(e)).toList());
+  }
+
+  private static String plural(Map.Entry<PieceKind, Integer> entry) {
+    return " " + entry.getKey().word() + (entry.getValue() == 1 ? "" : "s");
+  }
+
+  /**
+   * Rounds of pieces: {@code rounds 1 and 3 of 83 squares, round 4 of r1c1}.
+   *
+   * @param rounds the pieces by round, for each kind of piece
+   */
+  static String rounds(Blanket blanket, Map<PieceKind, Map<Integer, List<Integer>>> rounds) {
+    List<String> parts = new ArrayList<>();
+    for (Map<Integer, List<Integer>> ofKind : rounds.values()) {
+      Map<List<Integer>, TreeSet<Integer>> byPieces = new LinkedHashMap<>();
+      ofKind.forEach(
+          (round, pieces) -> byPieces.computeIfAbsent(pieces, p -> new TreeSet<>()).add(round));
+      byPieces.forEach(
+          (pieces, numbers) -> parts.add(Words.rounds(numbers) + " of " + pieces(blanket, pieces)));
+    }
+    return String.join(", ", parts);
+  }
+
+  /** The sentences, the many summed up. */
+  static List<String> few(List<String> sentences) {
+    if (sentences.size() <= MOST_SENTENCES) {
+      return sentences;
+    }
+    List<String> few = new ArrayList<>(sentences.subList(0, MOST_SENTENCES));
+    int more = sentences.size() - MOST_SENTENCES;
+    few.set(MOST_SENTENCES - 1, few.get(MOST_SENTENCES - 1) + "; and so " + more + " times more");
+    return few;
+  }
+
+  /** With a capital first letter, unless it begins with a name. */
+  static String sentence(String words) {
+    boolean named = !words.startsWith("round") && !words.startsWith("the ");
+    return named ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** All pieces of a blanket. */
+  static IntStream all(Blanket blanket) {
+    return IntStream.range(0, blanket.pieceCount());
+  }
+}

@@ -1,0 +1,173 @@
+package lozengy.solver.search;
+
+import lozengy.solver.problem.Problem;
+
+/**
+ * Settles counts where stock is tight: takes two yarns and up to three groups of slots, and of all
+ * small exchanges between the two yarns over those groups makes the one that leaves the least
+ * overdrawn, and among those the one with the best balance. With three groups such exchanges shift
+ * use by almost any length.
+ */
+final class CountExchange {
+
+  private static final int GROUPS = 3;
+  private static final int REACH = 5;
+
+  private final Problem problem;
+  private final Draws draws;
+  private final int yarns;
+  private final int[] slotOfGroup;
+  private final int[][] counts;
+  private final int[] surplus;
+  private final long[] used;
+  private final int[] chosen = new int[GROUPS];
+  private final int[] best = new int[GROUPS];
+  private final int[] trial = new int[GROUPS];
+  private int chosenCount;
+  private long bestOver;
+  private long bestBalance;
+  private int ties;
+
+  /**
+   * Sets up the exchanges.
+   *
+   * @param slotOfGroup a slot of each group
+   * @param counts count by group and yarn, changed in place
+   * @param surplus count beyond target by layer x yarns + yarn, changed in place
+   * @param used millimetres of each yarn used, changed in place
+   */
+  CountExchange(
+      Problem problem, Draws draws, int[] slotOfGroup, int[][] counts, int[] surplus, long[] used) {
+    this.problem = problem;
+    this.draws = draws;
+    this.yarns = problem.yarns();
+    this.slotOfGroup = slotOfGroup;
+    this.counts = counts;
+    this.surplus = surplus;
+    this.used = used;
+  }
+
+  /** Makes a number of exchanges; whether nothing is overdrawn afterwards. */
+  boolean settle(int tries) {
+    for (int i = 0; i < tries; i++) {
+      int a = overdrawn();
+      // Now and then any yarn, so that slack wanders to where it is needed.
+      if (a < 0 || draws.below(4) == 0) {
+        a = draws.below(yarns);
+      }
+      int b = draws.below(yarns);
+      if (a != b && choose(a, b)) {
+        exchange(a, b);
+      }
+    }
+    return overdrawn() < 0;
+  }
+
+  private int overdrawn() {
+    int found = -1;
+    int seen = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      if (over(yarn, used[yarn]) > 0 && draws.below(++seen) == 0) {
+        found = yarn;
+      }
+    }
+    return found;
+  }
+
+  private boolean choose(int a, int b) {
+    chosenCount = 0;
+    for (int tries = 0; tries < 4 * GROUPS && chosenCount < GROUPS; tries++) {
+      int group = draws.below(slotOfGroup.length);
+      boolean fits =
+          problem.domains().allows(slotOfGroup[group], a)
+              && problem.domains().allows(slotOfGroup[group], b)
+              && counts[group][a] + counts[group][b] > 0;
+      for (int i = 0; i < chosenCount; i++) {
+        fits &= chosen[i] != group;
+      }
+      if (fits) {
+        chosen[chosenCount++] = group;
+      }
+    }
+    return chosenCount > 0;
+  }
+
+  private void exchange(int a, int b) {
+    bestOver = Long.MAX_VALUE;
+    bestBalance = Long.MAX_VALUE;
+    enumerate(0, a, b, used[a], used[b]);
+    for (int i = 0; i < chosenCount; i++) {
+      int slot = slotOfGroup[chosen[i]];
+      counts[chosen[i]][a] -= best[i];
+      counts[chosen[i]][b] += best[i];
+      used[a] -= (long) best[i] * problem.need(slot, a);
+      used[b] += (long) best[i] * problem.need(slot, b);
+      shift(i, a, b, best[i]);
+    }
+  }
+
+  /**
+   * Tries all exchanges over the groups from the i-th on; the surplus goes along with the trial.
+   */
+  private void enumerate(int i, int a, int b, long usedA, long usedB) {
+    if (i == chosenCount) {
+      keepIfBetter(a, b, usedA, usedB);
+      return;
+    }
+    int group = chosen[i];
+    int needA = problem.need(slotOfGroup[group], a);
+    int needB = problem.need(slotOfGroup[group], b);
+    int least = -Math.min(REACH, counts[group][b]);
+    int most = Math.min(REACH, counts[group][a]);
+    for (int move = least; move <= most; move++) {
+      trial[i] = move;
+      shift(i, a, b, move);
+      enumerate(i + 1, a, b, usedA - (long) move * needA, usedB + (long) move * needB);
+      shift(i, a, b, -move);
+    }
+  }
+
+  private void keepIfBetter(int a, int b, long usedA, long usedB) {
+    long over = over(a, usedA) + over(b, usedB);
+    if (over > bestOver) {
+      return;
+    }
+    long balance = 0;
+    for (int i = 0; i < chosenCount; i++) {
+      int layer = layer(i);
+      boolean seen = false;
+      for (int before = 0; before < i; before++) {
+        seen |= layer(before) == layer;
+      }
+      if (!seen) {
+        int row = layer * yarns;
+        balance +=
+            problem.balanceCost()[layer]
+                * (Math.abs(surplus[row + a]) + Math.abs(surplus[row + b]));
+      }
+    }
+    if (over == bestOver && balance > bestBalance) {
+      return;
+    }
+    ties = over == bestOver && balance == bestBalance ? ties + 1 : 1;
+    bestOver = over;
+    bestBalance = balance;
+    if (draws.below(ties) == 0) {
+      System.arraycopy(trial, 0, best, 0, chosenCount);
+    }
+  }
+
+  private void shift(int i, int a, int b, int move) {
+    int row = layer(i) * yarns;
+    surplus[row + a] -= move;
+    surplus[row + b] += move;
+  }
+
+  private int layer(int i) {
+    return problem.slots().layer()[slotOfGroup[chosen[i]]];
+  }
+
+  private long over(int yarn, long use) {
+    return Math.max(0, use - problem.usable()[yarn]);
+  }
+}

@@ -1,0 +1,67 @@
+package lozengy.solver.bound;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.SplittableRandom;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.model.score.LayerDetail;
+import lozengy.model.score.Scorer;
+import lozengy.solver.RandomBriefs;
+import org.junit.jupiter.api.Test;
+
+/** Floors under repeats against what arrangements show, counted by the model. */
+class RepeatFloorTest {
+
+  /** Random rounds by tone improve pair by pair, so that many lie close to the floor. */
+  @Test
+  void noLayerHasFewerRepeatsThanItsFloor() {
+    int held = 0;
+    for (long seed = 1; seed <= 120; seed++) {
+      Brief brief = RandomBriefs.of(seed, 5, 12);
+      if (!BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Blanket blanket = Blanket.of(brief);
+      RepeatFloor[] floors = new RepeatFloor[blanket.layerCount()];
+      for (int layer = 0; layer < floors.length; layer++) {
+        double[] wanted = new double[blanket.yarnCount()];
+        Arrays.fill(wanted, blanket.pieceCount() / 2.0);
+        LayerRepeats repeats = new LayerRepeats(blanket, layer, 1);
+        for (int stage = 0; stage <= 1; stage++) {
+          floors[layer] = repeats.at(stage, wanted, () -> false);
+        }
+      }
+      SplittableRandom random = new SplittableRandom(seed);
+      for (int arrangement = 0; arrangement < 20; arrangement++) {
+        Sequences sequences = AloofBorders.random(blanket, random);
+        if (sequences != null) {
+          for (LayerDetail detail : Scorer.layers(blanket, sequences)) {
+            double floor = floor(floors[detail.layer()], detail.counts());
+            assertTrue(
+                detail.repeats() >= floor - 1e-6,
+                "seed %d, layer %d: %d repeats, floor %f"
+                    .formatted(seed, detail.layer(), detail.repeats(), floor));
+          }
+          held++;
+        }
+      }
+    }
+    assertTrue(held > 300, "only " + held + " arrangements");
+  }
+
+  static double floor(RepeatFloor floor, int[] counts) {
+    double sum = floor.base();
+    for (int yarn = 0; yarn < counts.length; yarn++) {
+      double most = floor.toll()[yarn].length == 0 ? 0 : Double.NEGATIVE_INFINITY;
+      for (int line = 0; line < floor.toll()[yarn].length; line++) {
+        most = Math.max(most, floor.height()[yarn][line] - floor.toll()[yarn][line] * counts[yarn]);
+      }
+      sum += most;
+    }
+    return Math.max(sum, floor.least());
+  }
+}

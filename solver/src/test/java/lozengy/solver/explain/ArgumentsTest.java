@@ -1,0 +1,208 @@
+package lozengy.solver.explain;
+
+import static lozengy.solver.constraint.BlanketBuilder.round;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.colour.Srgb;
+import lozengy.model.colour.Tone;
+import lozengy.model.layout.PieceKind;
+import lozengy.solver.constraint.BlanketBuilder;
+import org.junit.jupiter.api.Test;
+
+/** What each direct argument says, word for word. */
+class ArgumentsTest {
+
+  private static final long PLENTY = 1_000_000;
+
+  private static BlanketBuilder twoByTwo() {
+    return BlanketBuilder.straight(2, 2)
+        .motif(PieceKind.SQUARE, round(1000, Tone.LIGHT), round(2000, Tone.DARK));
+  }
+
+  private static void assertSays(Blanket blanket, String... reasons) {
+    assertEquals(List.of(reasons), Root.arguments(blanket));
+  }
+
+  @Test
+  void nothingWhereABriefFits() {
+    assertSays(twoByTwo().yarns(2, Tone.LIGHT, PLENTY).yarns(2, Tone.DARK, PLENTY).build());
+  }
+
+  @Test
+  void noYarnOfATone() {
+    assertSays(
+        twoByTwo().yarns(2, Tone.DARK, PLENTY).build(),
+        "Round 1 of 4 squares must be light, and no yarn is");
+  }
+
+  @Test
+  void aLockThatBreaksATone() {
+    assertSays(
+        twoByTwo()
+            .yarns(2, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .note("r1c1", PieceState.PLANNED, "A", null)
+            .build(),
+        "Round 1 of r1c1 is locked to A, but must be light");
+  }
+
+  @Test
+  void bansThatLeaveNothing() {
+    assertSays(
+        twoByTwo()
+            .yarns(2, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .ban("r2c2", "A", "B")
+            .build(),
+        "The border of r2c2 must be dark, but A and B are banned from the piece");
+  }
+
+  @Test
+  void aLockThatIsBanned() {
+    assertSays(
+        twoByTwo()
+            .yarns(2, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .note("r1c2", PieceState.PLANNED, null, "B")
+            .ban("r1c2", "B")
+            .build(),
+        "The border of r1c2 is locked to B, but that yarn is banned from the piece");
+  }
+
+  @Test
+  void neighboursLockedToOneBorder() {
+    assertSays(
+        twoByTwo()
+            .yarns(2, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .note("r1c1", PieceState.PLANNED, null, "B")
+            .note("r2c1", PieceState.MADE, "C", "B")
+            .build(),
+        "r1c1 and r2c1 are joined along a side, and the border of both can only be B");
+  }
+
+  @Test
+  void joinedNeighboursMayShareABorder() {
+    assertSays(
+        twoByTwo()
+            .yarns(3, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .note("r1c1", PieceState.JOINED, "D", "B")
+            .note("r2c1", PieceState.JOINED, "E", "B")
+            .build());
+  }
+
+  @Test
+  void bordersThatLookAlike() {
+    assertSays(
+        BlanketBuilder.straight(2, 1)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarn(Tone.DARK, new Srgb(20, 20, 20), PLENTY)
+            .yarn(Tone.DARK, new Srgb(22, 20, 20), PLENTY)
+            .minContrast(10)
+            .build(),
+        "r1c1 and r1c2 are joined along a side, and their borders can only be A or B and A or B,"
+            + " less than 10 apart in colour");
+  }
+
+  @Test
+  void roundsThatMustAllDiffer() {
+    assertSays(
+        BlanketBuilder.straight(2, 2)
+            .motif(PieceKind.SQUARE, round(1, Tone.DARK), round(1, Tone.LIGHT), round(1, Tone.DARK))
+            .yarns(1, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .within(WithinPiece.ALL_DIFFER)
+            .build(),
+        "Rounds 1 and 3 of 4 squares must differ (all-differ), and can only be A",
+        "r1c1 and r1c2 are joined along a side, and the border of both can only be A",
+        "r1c1 and r2c1 are joined along a side, and the border of both can only be A",
+        "r1c2 and r2c2 are joined along a side, and the border of both can only be A",
+        "r2c1 and r2c2 are joined along a side, and the border of both can only be A");
+  }
+
+  @Test
+  void joiningThatTakesMoreThanThereIs() {
+    // four seams of 10 cm at 30 m a metre
+    assertSays(
+        twoByTwo()
+            .yarn(Tone.DARK, 10_000)
+            .yarns(2, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .joining("A", 30)
+            .build(),
+        "A: joining and edging take 12.00 m; 10.00 m are there to use: 2.00 m short");
+  }
+
+  @Test
+  void roundsLongerThanWhatIsLeft() {
+    assertSays(
+        twoByTwo().yarns(5, Tone.DARK, 1_999).yarns(2, Tone.LIGHT, PLENTY).build(),
+        "Round 2 of 4 squares takes at least 2.00 m, and none of A, B, C, D and E has so much left");
+  }
+
+  @Test
+  void darksThatFallShort() {
+    assertSays(
+        twoByTwo().yarns(2, Tone.DARK, 3_900).yarns(2, Tone.LIGHT, PLENTY).build(),
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m short");
+  }
+
+  @Test
+  void onlyTheYarnsThatAreShortAreNamed() {
+    assertSays(
+        twoByTwo()
+            .yarns(2, Tone.DARK, 3_900)
+            .yarns(2, Tone.LIGHT, 1_500)
+            .yarns(1, Tone.MID, PLENTY)
+            .build(),
+        "Round 1 of 4 squares: 4.00 m needed; only C and D (3.00 m in all) can serve: 1.00 m short",
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m short");
+  }
+
+  @Test
+  void remaindersThatNoWholeRoundCanUse() {
+    assertSays(
+        twoByTwo()
+            .yarns(2, Tone.DARK, 5_900)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .ban("r1c1", "A")
+            .build());
+    assertSays(
+        twoByTwo()
+            .yarn(Tone.DARK, 5_900)
+            .yarn(Tone.DARK, 3_900)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .build(),
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (in whole rounds at most 6.00 m) can"
+            + " serve: 2.00 m short");
+  }
+
+  @Test
+  void bordersThatOneYarnCannotGiveBecauseSeamsDiffer() {
+    // A could be on half of the eight borders at most, B has yarn for three
+    assertSays(
+        BlanketBuilder.straight(4, 2)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarn(Tone.DARK, PLENTY)
+            .yarn(Tone.DARK, 3_000)
+            .build(),
+        "Round 1 of 8 squares: 8.00 m needed; only B (in whole rounds at most 3.00 m) and A (at most"
+            + " 4.00 m as borders, for borders on a seam differ) can serve: 1.00 m short");
+  }
+
+  @Test
+  void moreSquaresThanSequences() {
+    assertSays(
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1), round(1))
+            .yarns(3, Tone.DARK, PLENTY)
+            .copies(1)
+            .build(),
+        "9 squares may share no sequence, and their rounds leave room for only 6 of them");
+  }
+}

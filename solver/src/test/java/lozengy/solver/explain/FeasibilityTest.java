@@ -1,0 +1,115 @@
+package lozengy.solver.explain;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.solver.constraint.BriefLine;
+import lozengy.solver.constraint.BruteForce;
+import lozengy.solver.constraint.ConstraintModel;
+import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.Limits;
+import lozengy.solver.constraint.Proof;
+import lozengy.solver.constraint.TinyBlankets;
+import org.junit.jupiter.api.Test;
+
+/** Answers and explanations against brute force, on tiny random blankets. */
+class FeasibilityTest {
+
+  private static final int SEEDS = 200;
+  private static final Limits AMPLE = Limits.of(1_000_000, 1_000_000);
+
+  @Test
+  void neverSaysNoOrYesWrongly() {
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
+      Feasibility.Answer answer = Feasibility.examine(blanket, seed, AMPLE);
+      if (fits) {
+        assertTrue(answer instanceof Feasibility.Fits, "seed " + seed + ": " + answer);
+        Sequences start = ((Feasibility.Fits) answer).start();
+        assertEquals(List.of(), Check.faults(blanket, start), "seed " + seed);
+      } else {
+        assertTrue(answer instanceof Feasibility.Impossible, "seed " + seed + ": " + answer);
+        assertFalse(((Feasibility.Impossible) answer).reasons().isEmpty(), "seed " + seed);
+      }
+    }
+  }
+
+  @Test
+  void filteringTakesOutNothingThatAnArrangementHas() {
+    int removed = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      String place = "seed " + seed;
+      if (Root.filter(blanket) instanceof Root.Open open) {
+        Domains domains = open.domains();
+        removed += domains.equals(Domains.direct(blanket)) ? 0 : 1;
+        BruteForce.count(blanket, 2_000, sequences -> assertInside(sequences, domains, place));
+      } else {
+        assertEquals(0, BruteForce.count(blanket, 1, sequences -> {}), place);
+      }
+    }
+    assertTrue(removed > 0, "nothing was ever filtered");
+  }
+
+  private static void assertInside(Sequences sequences, Domains domains, String place) {
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        assertTrue(domains.allows(piece, round, sequences.yarn(piece, round)), place);
+      }
+    }
+  }
+
+  @Test
+  void conflictsConflictAndAreMinimalWhereSaid() {
+    int conflicts = 0;
+    int byArgument = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      if (BruteForce.count(blanket, 1, sequences -> {}) > 0) {
+        assertTrue(Conflict.find(blanket, seed, AMPLE).isEmpty(), "seed " + seed);
+        continue;
+      }
+      byArgument += Root.arguments(blanket).isEmpty() ? 0 : 1;
+      Conflict conflict = Conflict.find(blanket, seed, AMPLE).orElseThrow();
+      conflicts++;
+      assertTrue(conflict.minimal(), "seed " + seed + ": limits were ample");
+      assertFalse(holds(blanket, conflict.lines()), "seed " + seed);
+      for (BriefLine line : conflict.lines()) {
+        List<BriefLine> others = new ArrayList<>(conflict.lines());
+        others.remove(line);
+        assertTrue(holds(blanket, others), "seed " + seed + " without " + line.path());
+      }
+      assertEquals(conflict.lines().size() + 1, conflict.words().size());
+    }
+    assertTrue(conflicts > 20, "conflicts: " + conflicts);
+    // both ways of saying no are met
+    assertTrue(byArgument > 10 && byArgument < conflicts, "by argument: " + byArgument);
+  }
+
+  private static boolean holds(Blanket blanket, List<BriefLine> lines) {
+    Proof.Count count = Proof.count(ConstraintModel.of(blanket, lines), 1, AMPLE);
+    return count.arrangements() > 0;
+  }
+
+  @Test
+  void withoutRoomToSearchNothingIsSaid() {
+    int unknown = 0;
+    for (long seed = 0; seed < 50; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      Feasibility.Answer stopped = Feasibility.examine(blanket, seed, new Limits(1, 1, () -> true));
+      boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
+      // a stop may come too late for what takes no search, but must not turn an answer around
+      assertFalse(fits && stopped instanceof Feasibility.Impossible, "seed " + seed);
+      assertFalse(!fits && stopped instanceof Feasibility.Fits, "seed " + seed);
+      unknown += stopped instanceof Feasibility.Unknown ? 1 : 0;
+    }
+    assertTrue(unknown > 0);
+  }
+}
