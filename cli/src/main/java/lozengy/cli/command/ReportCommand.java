@@ -2,8 +2,8 @@ package lozengy.cli.command;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
@@ -12,11 +12,8 @@ import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
-import lozengy.cli.report.Chart;
-import lozengy.cli.report.ChartOptions;
-import lozengy.cli.report.GraphMl;
 import lozengy.cli.report.Summary;
-import lozengy.cli.report.page.Page;
+import lozengy.cli.report.print.Paper;
 import lozengy.cli.report.tables.Tables;
 import lozengy.model.arrangement.Arrangement;
 import picocli.CommandLine.Command;
@@ -39,6 +36,7 @@ import picocli.CommandLine.Parameters;
       "  lozengy report throw.arrangement.json",
       "  lozengy report throw.arrangement.json --as svg --names -o throw-names.svg",
       "  lozengy report throw.arrangement.json --as html",
+      "  lozengy report throw.arrangement.json --as pdf --paper letter --date 2026-01-31",
       "  lozengy report throw.arrangement.json --as tables"
     })
 final class ReportCommand implements Callable<Integer> {
@@ -54,6 +52,8 @@ final class ReportCommand implements Callable<Integer> {
       description = {
         "The form:",
         "svg, the chart as a vector drawing;",
+        "png, the chart as a picture of dots;",
+        "pdf, a booklet to print: chart, yarns to buy, make list, strips, piece cards;",
         "html, a page for a browser that needs nothing beside it;",
         "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
@@ -66,6 +66,24 @@ final class ReportCommand implements Callable<Integer> {
 
   @Option(names = "--codes", description = "Write every round's yarn on the chart.")
   private boolean codes;
+
+  @Option(
+      names = "--width",
+      paramLabel = "WIDTH",
+      description = "How wide the chart is: 1600px, 40cm, 12in; for png 2000px if not said.")
+  private PictureWidth width;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      description = "The booklet's paper: a4 or letter.")
+  private Paper paper;
+
+  @Option(
+      names = "--date",
+      paramLabel = "DATE",
+      description = "The date on the booklet's pages, such as 2026-01-31; none if not said.")
+  private LocalDate date;
 
   @Mixin private OutputOptions output;
   @Mixin private HelpOption help;
@@ -93,18 +111,18 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private byte[] report(Source source, Arrangement arrangement) {
-    String text =
-        form == null ? Summary.text(arrangement, Optional.empty()) : drawn(source, arrangement);
-    return text.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private String drawn(Source source, Arrangement arrangement) {
-    return switch (form) {
-      case SVG -> Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty()));
-      case HTML -> Page.html(arrangement, file(source));
-      case GRAPHML -> GraphMl.text(arrangement);
-      case TABLES -> throw new IllegalStateException("tables are several files");
-    };
+    if (form == null) {
+      return Summary.text(arrangement, Optional.empty()).getBytes(StandardCharsets.UTF_8);
+    }
+    return new ReportRequest(
+            form,
+            names,
+            codes,
+            Optional.ofNullable(width),
+            paper == null ? Paper.A4 : paper,
+            Optional.ofNullable(date),
+            file(source))
+        .make(arrangement);
   }
 
   /** The file as a command beside it names it. */

@@ -6,6 +6,10 @@ import java.util.Locale;
 enum ReportForm {
   /** The chart as a vector drawing. */
   SVG(".svg"),
+  /** The chart as a picture of dots. */
+  PNG(".png"),
+  /** A booklet to print. */
+  PDF(".pdf"),
   /** A page for a browser. */
   HTML(".html"),
   /** CSV files with a descriptor, in a folder. */
