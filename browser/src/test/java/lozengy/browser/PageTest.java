@@ -267,9 +267,37 @@ class PageTest {
     }
     assertEquals(line + "\n", Files.readString(saved));
     Files.delete(saved);
+    takeBack(line, planned.get(0), planned.get(2));
     browser.element("#drop").click();
     assertFalse(browser.element("#picks-out").isDisplayed());
     assertEquals("Nothing is picked.", browser.text("#picks-told"));
+  }
+
+  /** Runs the lines as the terminal would, on a copy. */
+  private static void takeBack(String lines, String locked, String made) throws Exception {
+    Path elsewhere = Files.createDirectories(folder.resolve("taken-back"));
+    Path file = elsewhere.resolve("throw-2.arrangement.json");
+    Files.copy(folder.resolve("throw-2.arrangement.json"), file);
+    for (String command : lines.split("\n")) {
+      List<String> words = new ArrayList<>(List.of(command.split(" ")));
+      assertEquals("./lozengy", words.remove(0));
+      if (words.get(0).equals("solve")) {
+        words.addAll(List.of("--moves", "20000"));
+      }
+      Program.done(elsewhere, words.toArray(String[]::new));
+    }
+    JsonNode solved =
+        new ObjectMapper().readTree(elsewhere.resolve("throw-3.arrangement.json").toFile());
+    for (JsonNode piece : solved.get("pieces")) {
+      String at = piece.get("at").asText();
+      if (at.equals(made)) {
+        assertEquals("made", piece.get("state").asText());
+      }
+      if (at.equals(made) || at.equals(locked)) {
+        assertEquals(piece(at).get("rounds"), piece.get("rounds"), at);
+      }
+    }
+    assertTrue(solved.at("/brief/pieces").toString().contains("\"" + locked + "\""));
   }
 
   @Test

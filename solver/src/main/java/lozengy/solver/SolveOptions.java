@@ -24,7 +24,7 @@ public record SolveOptions(
     BooleanSupplier stop,
     ProgressListener listener) {
 
-  private static final long MOVES_PER_ROUND = 25_000;
+  private static final long MOVES_PER_ROUND = 16_000;
   private static final long LEAST_MOVES = 2_000_000;
   private static final long MOST_MOVES = 400_000_000;
 

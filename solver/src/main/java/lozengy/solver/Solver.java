@@ -1,5 +1,6 @@
 package lozengy.solver;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -28,11 +29,13 @@ public final class Solver {
 
   private static final long MODEL_FAILS = 50_000;
 
+  private static final int MOST_FAULTS = 8;
+
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
-  /** Points by which sums of doubles may round a total. */
-  private static final double ROUNDING = 1e-9;
+  /** Points that a bound may lie above the best total for rounding's sake alone. */
+  private static final double ROUNDING = 2e-6;
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
@@ -69,7 +72,7 @@ public final class Solver {
     }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     try (Proving proving =
-            new Proving(blanket, earlier, options.seconds().isPresent(), this::provingEnds);
+            new Proving(blanket, earlier, options.seconds().isPresent(), this::timeIsUp);
         Search search =
             new Search(
                 problem,
@@ -81,7 +84,7 @@ public final class Solver {
                 Assertions.OFF)) {
       running = search;
       if (!search.start()) {
-        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, budget::over);
+        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
         Feasibility.Answer answer = Feasibility.examine(blanket, options.seed(), limits);
         if (answer instanceof Feasibility.Impossible impossible) {
           return new SolveResult.Impossible(impossible.reasons());
@@ -93,11 +96,21 @@ public final class Solver {
       search.improve();
       int[] best = search.best();
       if (best == null) {
-        List<Fault> faults = Check.faults(blanket, problem.sequences(search.nearest()));
-        return new SolveResult.Unfinished(faults.stream().map(Fault::words).toList());
+        return new SolveResult.Unfinished(inTheWay(problem.sequences(search.nearest())));
       }
       return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
     }
+  }
+
+  /** What the nearest attempt breaks, the first few faults in words and how many more. */
+  private List<String> inTheWay(Sequences nearest) {
+    List<Fault> faults = Check.faults(blanket, nearest);
+    List<String> words = new ArrayList<>();
+    faults.stream().limit(MOST_FAULTS).forEach(fault -> words.add(fault.words()));
+    if (faults.size() > MOST_FAULTS) {
+      words.add("and " + (faults.size() - MOST_FAULTS) + " more faults");
+    }
+    return words;
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
@@ -108,7 +121,7 @@ public final class Solver {
     return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
   }
 
-  private boolean provingEnds() {
+  private boolean timeIsUp() {
     return options.stop().getAsBoolean()
         || options.seconds().isPresent()
             && budget.elapsedSeconds() >= options.seconds().getAsDouble();

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicBoolean;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -77,15 +77,15 @@ class SolverTest {
   @Test
   void stopEndsTheSearchWithTheBestSoFar() {
     Blanket blanket = solvable();
-    AtomicInteger asked = new AtomicInteger();
+    AtomicBoolean enough = new AtomicBoolean();
     SolveOptions options =
         new SolveOptions(
             1,
             OptionalLong.of(Long.MAX_VALUE),
             OptionalDouble.empty(),
             2,
-            () -> asked.incrementAndGet() > 40,
-            progress -> {});
+            enough::get,
+            progress -> enough.compareAndSet(false, !Double.isNaN(progress.score())));
     Arrangement arrangement = solved(blanket, options);
     assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
   }

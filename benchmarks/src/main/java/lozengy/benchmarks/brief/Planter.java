@@ -20,7 +20,7 @@ import lozengy.model.layout.Pairs;
  * least for its weight, with some chance; a piece that comes out as a copy too many is dealt again.
  * Not meant to score well.
  */
-final class Planter {
+public final class Planter {
 
   private static final int TRIES = 2000;
 
@@ -35,11 +35,11 @@ final class Planter {
   /**
    * Makes a planter.
    *
-   * @param blanket a blanket with plenty of yarn
+   * @param blanket a blanket; its stock is not looked at, and a lock only when its piece is dealt
    * @param weights how much of each yarn to use against the others, above 0
    * @param random source of chance
    */
-  Planter(Blanket blanket, double[] weights, SplittableRandom random) {
+  public Planter(Blanket blanket, double[] weights, SplittableRandom random) {
     this.blanket = blanket;
     this.weights = weights;
     this.random = random;
@@ -66,7 +66,7 @@ final class Planter {
    * @throws IllegalStateException if a piece finds no sequence; other weights or another source of
    *     chance may help
    */
-  Sequences plant() {
+  public Sequences plant() {
     Comparator<Integer> reading = Comparator.comparing(piece -> blanket.place(piece).y());
     IntStream.range(0, blanket.pieceCount())
         .boxed()
@@ -116,7 +116,10 @@ final class Planter {
   }
 
   private boolean fits(int piece, int round, int yarn) {
-    if (!blanket.toneAllows(blanket.kind(piece), round, yarn)) {
+    int locked = blanket.locked(piece, round);
+    if (locked != Sequences.OPEN && locked != yarn
+        || blanket.banned(piece, yarn)
+        || !blanket.toneAllows(blanket.kind(piece), round, yarn)) {
       return false;
     }
     int border = planted.rounds(piece) - 1;

@@ -13,6 +13,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.BriefWriter;
 import lozengy.model.check.Check;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.SourceText;
@@ -58,7 +59,7 @@ class BriefSetTest {
   @MethodSource("specs")
   void theFileReadsBackAsTheBrief(BriefSpec spec) {
     Brief brief = PlantedBrief.of(spec).blanket().brief();
-    SourceText file = SourceText.of(spec.name() + ".yaml", BriefFile.text(brief));
+    SourceText file = SourceText.of(spec.name() + ".json", BriefWriter.text(brief));
     assertEquals(brief, BriefReader.read(file));
   }
 

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lozengy.cli.report.print.Paper;
 import lozengy.model.layout.Setting;
+import lozengy.model.progress.Anchor;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -23,6 +24,7 @@ final class Converters {
     commandLine.registerConverter(Paper.class, word(Paper.values(), Paper::word));
     commandLine.registerConverter(LocalDate.class, Converters::date);
     commandLine.registerConverter(PictureWidth.class, Converters::width);
+    commandLine.registerConverter(Anchor.class, word(Anchor.values(), Anchor::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Long.class, number(Long::valueOf, "a whole number"));

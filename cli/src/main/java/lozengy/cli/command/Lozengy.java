@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
       "  lozengy new -o throw.yaml                 write a brief to start from",
       "  lozengy solve throw.yaml                  plan it",
       "  lozengy check throw.arrangement.json      check the plan from scratch",
+      "  lozengy mark throw.arrangement.json --made row1    what is worked stays as it is",
       "",
       "'lozengy COMMAND --help' tells more about a command.",
       "",
@@ -54,6 +55,7 @@ public final class Lozengy implements Callable<Integer> {
     CommandLine commandLine = new CommandLine(new Lozengy(terminal));
     commandLine.addSubcommand(new NewCommand(terminal));
     commandLine.addSubcommand(new SolveCommand(terminal, solving));
+    commandLine.addSubcommand(new MarkCommand(terminal));
     commandLine.addSubcommand(new CheckCommand(terminal));
     commandLine.addSubcommand(new CompareCommand(terminal));
     commandLine.addSubcommand(new ReportCommand(terminal));

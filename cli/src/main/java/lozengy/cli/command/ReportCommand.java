@@ -125,9 +125,9 @@ final class ReportCommand implements Callable<Integer> {
         .make(arrangement);
   }
 
-  /** The file as a command beside it names it. */
+  /** The file as the same terminal names it. */
   private static String file(Source source) {
-    return source.isStandardInput() ? "FILE" : String.valueOf(source.path().getFileName());
+    return source.isStandardInput() ? "FILE" : source.argument();
   }
 
   private Target usualTarget(Source source) {

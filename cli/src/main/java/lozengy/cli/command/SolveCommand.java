@@ -11,6 +11,9 @@ import lozengy.cli.Json;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
+import lozengy.cli.report.Again;
+import lozengy.cli.report.AgainData;
+import lozengy.cli.report.AgainText;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.Summary;
@@ -18,8 +21,15 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
+import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.progress.Change;
+import lozengy.model.progress.Changed;
+import lozengy.model.progress.Changes;
+import lozengy.model.progress.Standing;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
 import picocli.CommandLine.Command;
@@ -37,7 +47,8 @@ import picocli.CommandLine.Option;
       "",
       "From an arrangement it plans again: pieces made or joined and locks hold, and the rest stays"
           + " close to what it was.",
-      "The result goes to throw-2.arrangement.json, or the next number that is free.",
+      "The result goes to throw-2.arrangement.json, or the next number that is free. What has"
+          + " changed is told piece by piece.",
       "",
       "The same brief, seed and moves give the same bytes on every machine. Ctrl-C ends the search"
           + " and keeps the best arrangement so far.",
@@ -48,7 +59,10 @@ import picocli.CommandLine.Option;
       "  lozengy solve throw.yaml",
       "  lozengy solve throw.yaml --seconds 60 -o better.arrangement.json",
       "  lozengy solve throw.yaml --seed 7 --moves 2000000 --overwrite",
-      "  lozengy solve - -o - < throw.yaml > throw.arrangement.json"
+      "  lozengy solve - -o - < throw.yaml > throw.arrangement.json",
+      "  lozengy solve throw.arrangement.json --lock r3c2 --ban triangles=PEA",
+      "  lozengy solve throw.arrangement.json --without REE --compare-afresh",
+      "  lozengy solve throw.arrangement.json --down 10"
     })
 final class SolveCommand implements Callable<Integer> {
 
@@ -57,6 +71,14 @@ final class SolveCommand implements Callable<Integer> {
 
   @Mixin private FileArgument file;
   @Mixin private OutputOptions output;
+  @Mixin private ChangeOptions change;
+
+  @Option(
+      names = "--compare-afresh",
+      description =
+          "Solve once more without regard to the earlier plan, and tell how many rounds that would"
+              + " have changed.")
+  private boolean compareAfresh;
 
   @Option(
       names = "--seed",
@@ -64,13 +86,14 @@ final class SolveCommand implements Callable<Integer> {
       description = "Where the random source starts; 1 if not said.")
   private Long seed;
 
-  @Option(names = "--moves", paramLabel = "N", description = "Try that many moves at most.")
+  @Option(
+      names = "--moves",
+      paramLabel = "N",
+      description =
+          "Try that many moves at most; by the blanket's size if neither this nor --seconds is said.")
   private Long moves;
 
-  @Option(
-      names = "--seconds",
-      paramLabel = "N",
-      description = "Search that long at most; 1.5 if neither this nor --moves is said.")
+  @Option(names = "--seconds", paramLabel = "N", description = "Search that long at most.")
   private Double seconds;
 
   @Option(
@@ -92,24 +115,57 @@ final class SolveCommand implements Callable<Integer> {
     SolveRequest request = SolveRequest.of(seed, moves, seconds, threads);
     Source source = file.source();
     Document document = Inputs.read(source, terminal);
-    Optional<Sequences> earlier =
-        document instanceof ArrangementDocument answer
-            ? Optional.of(answer.arrangement().sequences())
-            : Optional.empty();
+    Changed task = changed(document);
+    Optional<Sequences> earlier = task.earlier();
     SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent());
     targets.expect();
     BooleanSupplier stop = terminal.stopSignal().listen();
-    SolveResult result = solve(request, Inputs.blanket(document), earlier, stop);
+    SolveResult result = solve(request, task.blanket(), earlier, stop);
     if (result instanceof SolveResult.Found found) {
       Arrangement arrangement = found.arrangement();
       targets.write(
           terminal,
           ArrangementWriter.text(arrangement).getBytes(StandardCharsets.UTF_8),
           () -> Chart.svg(arrangement, ChartOptions.PLAIN));
-      tellFound(arrangement, source, targets, stop.getAsBoolean());
+      Optional<Again> again =
+          task.before().map(before -> again(document, arrangement, before, request, stop));
+      tellFound(arrangement, again, source, targets, stop.getAsBoolean());
       return ExitCode.DONE.code();
     }
     return tellNotFound(result, targets).code();
+  }
+
+  /** What is to be solved: the document with the changes that the options ask for. */
+  private Changed changed(Document document) {
+    Blanket blanket = Inputs.blanket(document);
+    Optional<Sequences> earlier =
+        document instanceof ArrangementDocument answer
+            ? Optional.of(answer.arrangement().sequences())
+            : Optional.empty();
+    List<Change> changes = change.changes(blanket.layout().size());
+    return changes.isEmpty()
+        ? new Changed(blanket, earlier, earlier)
+        : Changes.apply(new Standing(blanket.brief(), earlier), changes);
+  }
+
+  private Again again(
+      Document document,
+      Arrangement arrangement,
+      Sequences before,
+      SolveRequest request,
+      BooleanSupplier stop) {
+    StatedArrangement stated = ((ArrangementDocument) document).arrangement();
+    Optional<Score> score =
+        stated.sequences().complete()
+            ? Optional.of(Scorer.score(stated.blanket(), stated.sequences(), Optional.empty()))
+            : Optional.empty();
+    Optional<Arrangement> afresh =
+        compareAfresh
+                && solve(request, arrangement.blanket(), Optional.empty(), stop)
+                    instanceof SolveResult.Found found
+            ? Optional.of(found.arrangement())
+            : Optional.empty();
+    return Again.of(arrangement, before, score, afresh);
   }
 
   private SolveResult solve(
@@ -127,16 +183,22 @@ final class SolveCommand implements Callable<Integer> {
   }
 
   private void tellFound(
-      Arrangement arrangement, Source source, SolveTargets targets, boolean stopped) {
+      Arrangement arrangement,
+      Optional<Again> again,
+      Source source,
+      SolveTargets targets,
+      boolean stopped) {
     PrintWriter words = words(targets);
     if (json.wanted() && !targets.isStandardOutput()) {
-      terminal.out().println(Json.text(foundObject(arrangement, targets)));
+      terminal.out().println(Json.text(foundObject(arrangement, again, targets)));
       return;
     }
     words.print(
         Summary.text(
             arrangement,
-            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument())));
+            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument()),
+            change.arguments()));
+    again.ifPresent(each -> words.print(AgainText.of(each)));
     if (stopped) {
       words.println("Stopped early; this is the best so far.");
     }
@@ -144,11 +206,13 @@ final class SolveCommand implements Callable<Integer> {
     targets.chart().ifPresent(path -> words.println("Wrote " + path));
   }
 
-  private static Object foundObject(Arrangement arrangement, SolveTargets targets) {
+  private static Object foundObject(
+      Arrangement arrangement, Optional<Again> again, SolveTargets targets) {
     return Json.object(
         "outcome", "found",
         "arrangement", targets.arrangement().map(Object::toString),
         "chart", targets.chart().map(Object::toString),
+        "changes", again.map(AgainData::of),
         "summary", Summary.data(arrangement));
   }
 
@@ -159,7 +223,8 @@ final class SolveCommand implements Callable<Integer> {
     }
     tell(
         "unfinished",
-        "No arrangement was found in the time given, and nothing is proved. In the way stood:",
+        "No arrangement was found within the limit given, and nothing is proved. More --moves or"
+            + " --seconds may find one. In the way stood:",
         ((SolveResult.Unfinished) result).nearest(),
         targets);
     return ExitCode.UNFINISHED;

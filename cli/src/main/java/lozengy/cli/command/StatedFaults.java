@@ -20,6 +20,9 @@ final class StatedFaults {
   /** Files state scores to six decimals. */
   private static final double SCORE_STEP = 1e-6;
 
+  /** A bound this little above the total proves it optimal; it may be rounded up. */
+  private static final double OPTIMAL_STEP = 4e-6;
+
   private static final int SCORE_DECIMALS = 6;
 
   private StatedFaults() {}
@@ -53,6 +56,21 @@ final class StatedFaults {
                             + score(bound.total())
                             + ", but this one reaches "
                             + score(worked.total()))));
+    stated
+        .solved()
+        .filter(solved -> solved.proof().equals("optimal"))
+        .filter(
+            solved ->
+                stated.bound().isEmpty()
+                    || stated.bound().get().total() > worked.total() + OPTIMAL_STEP)
+        .ifPresent(
+            solved ->
+                faults.add(
+                    found(
+                        "stated-proof",
+                        List.of(),
+                        "The file states that this is proved optimal, but its bound does not say"
+                            + " so")));
     return faults;
   }
 

@@ -19,9 +19,10 @@ import lozengy.model.score.Scorer;
  * What a check of an arrangement found.
  *
  * @param score its score, worked out from scratch; empty if a round is open
+ * @param states whether the file states a score or yarn totals
  * @param faults what is wrong, rules first; empty if it is as it should be
  */
-record Verdict(Optional<Score> score, List<Found> faults) {
+record Verdict(Optional<Score> score, List<Found> faults, boolean states) {
 
   private static final int JSON_DECIMALS = 6;
 
@@ -45,6 +46,10 @@ record Verdict(Optional<Score> score, List<Found> faults) {
     String line() {
       return rule + ": " + words;
     }
+
+    Map<String, Object> json() {
+      return Json.object("rule", rule, "pieces", pieces, "yarns", yarns, "words", words);
+    }
   }
 
   /** Checks an arrangement. */
@@ -58,7 +63,8 @@ record Verdict(Optional<Score> score, List<Found> faults) {
     Check.faults(blanket, stated.sequences()).forEach(each -> faults.add(Found.of(blanket, each)));
     score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
     faults.addAll(StatedFaults.ofYarns(stated));
-    return new Verdict(score, List.copyOf(faults));
+    boolean states = stated.score().isPresent() || !stated.yarns().isEmpty();
+    return new Verdict(score, List.copyOf(faults), states);
   }
 
   /** The verdict in one line. */
@@ -66,23 +72,18 @@ record Verdict(Optional<Score> score, List<Found> faults) {
     String figure =
         score.map(each -> String.format(Locale.ROOT, " Score %.2f.", each.total())).orElse("");
     if (faults.isEmpty()) {
-      return "Valid. Every rule holds; score and yarn totals are as stated." + figure;
+      return "Valid. Every rule holds; "
+          + (states
+              ? "score and yarn totals are as stated."
+              : "the file states no score or totals.")
+          + figure;
     }
     return faults.size() + (faults.size() == 1 ? " fault." : " faults.") + figure;
   }
 
   /** The verdict for programs. */
   Map<String, Object> json() {
-    List<Map<String, Object>> found =
-        faults.stream()
-            .map(
-                each ->
-                    Json.object(
-                        "rule", each.rule(),
-                        "pieces", each.pieces(),
-                        "yarns", each.yarns(),
-                        "words", each.words()))
-            .toList();
+    List<Map<String, Object>> found = faults.stream().map(Found::json).toList();
     Optional<BigDecimal> total =
         score.map(
             each -> BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));

@@ -8,7 +8,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.LayoutSize;
-import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 import lozengy.model.unit.Units;
@@ -64,23 +63,24 @@ public final class BlanketWords {
         .count();
   }
 
-  /** What joining and edging take: {@code joining 67.2 m of MUD}; empty where neither is stated. */
+  /**
+   * What joining and edging take, or still take of a yarn that was counted: {@code joining 67.2 m
+   * of MUD}; empty where neither is stated.
+   */
   public static List<String> uses(Blanket blanket) {
-    Measures measures = Measures.of(blanket.layout(), blanket.brief().motifs());
     List<String> words = new ArrayList<>();
     blanket
         .brief()
         .joining()
-        .ifPresent(use -> words.add(use("joining", use, measures.seamLengthCm())));
+        .ifPresent(use -> words.add(use("joining", use, blanket.joiningMillimetres())));
     blanket
         .brief()
         .edging()
-        .ifPresent(use -> words.add(use("edging", use, measures.outlineLengthCm())));
+        .ifPresent(use -> words.add(use("edging", use, blanket.edgingMillimetres())));
     return words;
   }
 
-  private static String use(String what, YarnUse use, double lengthCm) {
-    String metres = Figures.fixed(lengthCm / 100 * use.metresPerMetre(), 1);
-    return what + " " + metres + " m of " + use.yarn();
+  private static String use(String what, YarnUse use, long millimetres) {
+    return what + " " + Figures.metres(millimetres) + " m of " + use.yarn();
   }
 }

@@ -22,7 +22,16 @@ public final class Summary {
    * @param input name of the file that was solved, to say how to repeat it; may be empty
    */
   public static String text(Arrangement arrangement, Optional<String> input) {
-    return new SummaryText(arrangement, weakSpots(arrangement)).write(input);
+    return text(arrangement, input, List.of());
+  }
+
+  /**
+   * The same.
+   *
+   * @param options options that changed what was asked for, to say how to repeat it
+   */
+  public static String text(Arrangement arrangement, Optional<String> input, List<String> options) {
+    return new SummaryText(arrangement, weakSpots(arrangement)).write(input, options);
   }
 
   /**

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Measures;
 import lozengy.model.score.Part;
@@ -33,7 +35,7 @@ final class SummaryText {
     this.weakSpots = weakSpots;
   }
 
-  String write(Optional<String> input) {
+  String write(Optional<String> input, List<String> options) {
     paragraph("", brief.title());
     measures();
     text.append('\n');
@@ -43,7 +45,7 @@ final class SummaryText {
     text.append('\n');
     yarns();
     text.append('\n');
-    arrangement.solved().ifPresent(solved -> solved(solved, input));
+    arrangement.solved().ifPresent(solved -> solved(solved, input, options));
     for (String caution : Cautions.of(arrangement)) {
       paragraph("", caution);
     }
@@ -137,6 +139,16 @@ final class SummaryText {
     if (!uses.isEmpty()) {
       paragraph(INDENT, String.join(" and ", uses) + " included");
     }
+    List<String> counted =
+        brief.yarns().stream().filter(yarn -> yarn.counted().isPresent()).map(Yarn::code).toList();
+    if (!counted.isEmpty()) {
+      paragraph(
+          INDENT,
+          String.join(", ", counted)
+              + (counted.size() == 1 ? " was" : " were")
+              + " counted in mid-work: have is what was left then, used what is worked since or"
+              + " still to be");
+    }
     if (brief.rules().keepBackPercent() > 0) {
       String percent = Figures.shortest(brief.rules().keepBackPercent(), 2);
       paragraph(INDENT, percent + " % of each yarn is kept back, and counted as left");
@@ -147,7 +159,7 @@ final class SummaryText {
     return value.isPresent() ? Figures.fixed(value.getAsDouble(), decimals) : "-";
   }
 
-  private void solved(Arrangement.Solved solved, Optional<String> input) {
+  private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
     String optimal = solved.proof().equals("optimal") ? "; proved to be the best possible" : "";
     paragraph(
         "",
@@ -164,6 +176,10 @@ final class SummaryText {
     text.append(INDENT)
         .append("./lozengy solve ")
         .append(PlainText.oneLine(file))
+        .append(
+            options.stream()
+                .map(option -> " " + PlainText.oneLine(quoted(option)))
+                .collect(Collectors.joining()))
         .append(" --seed ")
         .append(solved.seed())
         .append(" --moves ")
@@ -171,9 +187,9 @@ final class SummaryText {
         .append("\n\n");
   }
 
-  /** A file's name as a shell takes it. */
-  private static String quoted(String file) {
-    return file.matches("[\\w./+-]+") ? file : "'" + file.replace("'", "'\\''") + "'";
+  /** A word as a shell takes it. */
+  private static String quoted(String word) {
+    return word.matches("[\\w./+=,-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 
   private void lines(TextTable table) {

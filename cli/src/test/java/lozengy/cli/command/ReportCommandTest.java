@@ -99,9 +99,9 @@ class ReportCommandTest {
 
   @Test
   void unknownFormNamesTheKnownOnes() {
-    Result result = Run.of("report", file, "--as", "png");
+    Result result = Run.of("report", file, "--as", "gif");
     assertEquals(2, result.code());
-    assertTrue(result.err().contains("'png' is none of svg"), result.err());
+    assertTrue(result.err().contains("'gif' is none of svg, png, pdf, html"), result.err());
   }
 
   @Test

@@ -15,6 +15,7 @@ import lozengy.model.score.Score;
  * @param score its score
  * @param bound a total that no valid arrangement of the brief can exceed, where one is proved
  * @param solved how it was found; empty for one made by hand
+ * @param lastMark what stood before the last mark, where there was one
  */
 public record Arrangement(
     Blanket blanket,
@@ -22,10 +23,22 @@ public record Arrangement(
     Optional<Sequences> earlier,
     Score score,
     Optional<Bound> bound,
-    Optional<Solved> solved) {
+    Optional<Solved> solved,
+    Optional<LastMark> lastMark) {
 
   /** The value of an arrangement file's {@code format} field. */
   public static final String FORMAT = "lozengy-arrangement/1";
+
+  /** An arrangement that nothing was marked in. */
+  public Arrangement(
+      Blanket blanket,
+      Sequences sequences,
+      Optional<Sequences> earlier,
+      Score score,
+      Optional<Bound> bound,
+      Optional<Solved> solved) {
+    this(blanket, sequences, earlier, score, bound, solved, Optional.empty());
+  }
 
   /**
    * A total that no valid arrangement can exceed.

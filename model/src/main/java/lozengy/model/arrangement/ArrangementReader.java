@@ -70,6 +70,7 @@ public final class ArrangementReader {
     List<StatedPiece> statedEarlier =
         earlier.map(list -> StatedPiece.list(list, false)).orElse(List.of());
     StatedFigures figures = StatedFigures.read(of);
+    Optional<Located> markAt = of.get("last_mark");
     Optional<Located> briefAt = of.need("brief", "\"brief\": { ... }, the brief that it answers");
     of.tellUnknown();
     if (briefAt.isEmpty()) {
@@ -87,6 +88,9 @@ public final class ArrangementReader {
     Sequences sequences = fitting.orElseThrow().sequences();
     Brief noted = WorkedPieces.noted(before, fitting.get().states(), sequences);
     Blanket blanket = noted == before.brief() ? before : Blanket.ofUnjudged(noted);
+    Optional<LastMark> lastMark =
+        markAt.flatMap(mark -> LastMarkReader.read(mark, blanket, sequences));
+    mistakes.throwIfAny();
     return new StatedArrangement(
         blanket,
         sequences,
@@ -94,7 +98,8 @@ public final class ArrangementReader {
         figures.score(),
         figures.bound(),
         figures.solved(),
-        figures.yarns());
+        figures.yarns(),
+        lastMark);
   }
 
   private static void checkFormat(Fields of, Mistakes mistakes) {

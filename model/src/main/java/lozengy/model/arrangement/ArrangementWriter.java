@@ -6,6 +6,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -59,14 +60,12 @@ public final class ArrangementWriter {
     pieces(arrangement.sequences());
     yarns(arrangement.sequences());
     score(arrangement);
-    json.field("solved");
-    if (arrangement.solved().isPresent()) {
-      solved(arrangement.solved().get());
-    } else {
-      json.text(Optional.empty());
-    }
+    solved(arrangement.solved());
     if (arrangement.earlier().isPresent()) {
       earlier(arrangement.earlier().get());
+    }
+    if (arrangement.lastMark().isPresent()) {
+      lastMark(arrangement.lastMark().get(), arrangement.sequences());
     }
     json.field("brief");
     BriefWriter.write(json, blanket.brief());
@@ -122,13 +121,22 @@ public final class ArrangementWriter {
       json.field(part.word()).rounded(figure, SCORE_DECIMALS);
     }
     json.endMapping();
-    Optional<Arrangement.Bound> bound = arrangement.bound();
-    json.field("bound").rounded(bound.map(Arrangement.Bound::total), SCORE_DECIMALS);
-    json.field("bound_proof").text(bound.map(Arrangement.Bound::proof));
+    bound(arrangement.bound());
     json.endMapping();
   }
 
-  private void solved(Arrangement.Solved solved) throws IOException {
+  private void bound(Optional<Arrangement.Bound> bound) throws IOException {
+    json.field("bound").rounded(bound.map(Arrangement.Bound::total), SCORE_DECIMALS);
+    json.field("bound_proof").text(bound.map(Arrangement.Bound::proof));
+  }
+
+  private void solved(Optional<Arrangement.Solved> found) throws IOException {
+    json.field("solved");
+    if (found.isEmpty()) {
+      json.text(Optional.empty());
+      return;
+    }
+    Arrangement.Solved solved = found.get();
     json.mapping();
     json.field("seed").number(solved.seed());
     json.field("moves").number(solved.moves());
@@ -140,6 +148,26 @@ public final class ArrangementWriter {
     }
     json.field("version").text(solved.version());
     json.field("proof").text(solved.proof());
+    json.endMapping();
+  }
+
+  /** What stood before the last mark: of the pieces only those whose yarns it changed. */
+  private void lastMark(LastMark mark, Sequences sequences) throws IOException {
+    json.field("last_mark").tallMapping();
+    json.field("pieces").tallList();
+    for (Place place : blanket.layout().places()) {
+      int piece = place.index();
+      if (!Arrays.equals(mark.sequences().of(piece), sequences.of(piece))) {
+        json.mapping().field("at").text(place.name());
+        rounds(mark.sequences(), piece);
+        json.endMapping();
+      }
+    }
+    json.endList();
+    bound(mark.bound());
+    solved(mark.solved());
+    json.field("brief");
+    BriefWriter.write(json, mark.brief());
     json.endMapping();
   }
 

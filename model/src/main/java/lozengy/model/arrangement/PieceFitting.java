@@ -22,21 +22,27 @@ final class PieceFitting {
   private final PieceState[] states;
   private final List<String> codes;
 
-  private PieceFitting(Blanket blanket, Located list) {
+  private PieceFitting(Blanket blanket, Located list, Sequences sequences) {
     this.blanket = blanket;
     this.list = list;
     this.mistakes = list.mistakes();
-    this.sequences = blanket.open();
+    this.sequences = sequences;
     this.states = new PieceState[blanket.pieceCount()];
     this.codes = blanket.brief().yarns().stream().map(yarn -> yarn.code()).toList();
   }
 
   /** Fits a list of pieces; what does not fit is a mistake. */
   static PieceFitting of(Blanket blanket, Located list, List<StatedPiece> pieces) {
-    PieceFitting fitting = new PieceFitting(blanket, list);
+    PieceFitting fitting = new PieceFitting(blanket, list, blanket.open());
     pieces.forEach(fitting::fit);
     fitting.tellMissing();
     return fitting;
+  }
+
+  /** Fits a list of some pieces, and sets them in sequences that hold the others already. */
+  static void ofSome(Blanket blanket, Located list, List<StatedPiece> pieces, Sequences sequences) {
+    PieceFitting fitting = new PieceFitting(blanket, list, sequences);
+    pieces.forEach(fitting::fit);
   }
 
   /** By piece, its yarns. */

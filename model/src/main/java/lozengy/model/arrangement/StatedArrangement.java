@@ -18,6 +18,7 @@ import lozengy.model.score.Scorer;
  * @param bound the bound that the file states
  * @param solved how it was found, where the file says so
  * @param yarns the yarn totals that the file states
+ * @param lastMark what stood before the last mark, where the file says so
  */
 public record StatedArrangement(
     Blanket blanket,
@@ -26,7 +27,8 @@ public record StatedArrangement(
     Optional<Score> score,
     Optional<Arrangement.Bound> bound,
     Optional<Arrangement.Solved> solved,
-    List<StatedYarn> yarns) {
+    List<StatedYarn> yarns,
+    Optional<LastMark> lastMark) {
 
   /** Copies the yarns. */
   public StatedArrangement {
@@ -54,6 +56,6 @@ public record StatedArrangement(
    */
   public Arrangement scored() {
     Score worked = Scorer.score(blanket, sequences, earlier);
-    return new Arrangement(blanket, sequences, earlier, worked, bound, solved);
+    return new Arrangement(blanket, sequences, earlier, worked, bound, solved, lastMark);
   }
 }

@@ -79,13 +79,15 @@ record StatedFigures(
     return total.map(figure -> new Score(figure, parts));
   }
 
-  private static Optional<Arrangement.Bound> bound(Fields of) {
+  /** A bound, from fields that may state one. */
+  static Optional<Arrangement.Bound> bound(Fields of) {
     Optional<Double> bound = number(of, "bound", SCORES);
     Optional<String> proof = of.get("bound_proof").flatMap(StatedFigures::text);
     return bound.map(total -> new Arrangement.Bound(total, proof.orElse("")));
   }
 
-  private static Optional<Arrangement.Solved> solved(Fields of) {
+  /** How an arrangement was found. */
+  static Optional<Arrangement.Solved> solved(Fields of) {
     Optional<Long> seed = whole(of, "seed", SEEDS);
     Optional<Long> moves = whole(of, "moves", COUNTS);
     Optional<Double> seconds = number(of, "seconds", Range.of(0, 1_000_000_000, "seconds"));

@@ -7,6 +7,7 @@ import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.NoteParts;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 
@@ -50,8 +51,9 @@ public final class WorkedPieces {
     if (!any) {
       return before.brief();
     }
-    List<PieceNote> notes = new ArrayList<>();
-    before.brief().pieces().forEach(note -> addRest(note, notes));
+    List<PieceNote> notes =
+        NoteParts.loosened(
+            before.layout(), before.brief().pieces(), (note, place) -> !holds(note, place.index()));
     for (int piece = 0; piece < states.length; piece++) {
       if (changed[piece] && states[piece] != PieceState.PLANNED) {
         notes.add(worked(piece));
@@ -71,33 +73,14 @@ public final class WorkedPieces {
     return differs && states[piece] != PieceState.PLANNED;
   }
 
-  /** Adds what of a note still holds: whole for most pieces, without rounds for some. */
-  private void addRest(PieceNote note, List<PieceNote> notes) {
-    List<String> whole = new ArrayList<>();
-    List<String> bansOnly = new ArrayList<>();
-    for (String name : note.at()) {
-      int piece = before.layout().find(name).orElseThrow().index();
-      (holds(note, piece) ? whole : bansOnly).add(name);
-    }
-    if (bansOnly.isEmpty()) {
-      notes.add(note);
-      return;
-    }
-    if (!whole.isEmpty()) {
-      notes.add(new PieceNote(whole, note.rounds(), note.state(), note.not()));
-    }
-    if (!note.not().isEmpty()) {
-      notes.add(new PieceNote(bansOnly, List.of(), PieceState.PLANNED, note.not()));
-    }
-  }
-
   private boolean holds(PieceNote note, int piece) {
     if (!changed[piece]) {
       return true;
     }
     boolean agrees = note.state() == PieceState.PLANNED;
-    for (int round = 0; round < note.rounds().size(); round++) {
-      Optional<String> code = note.rounds().get(round);
+    List<Optional<String>> codes = note.codes(sequences.rounds(piece));
+    for (int round = 0; round < codes.size(); round++) {
+      Optional<String> code = codes.get(round);
       agrees &=
           states[piece] == PieceState.PLANNED
               || code.isEmpty()

@@ -14,7 +14,6 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Yarn;
-import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;
 import lozengy.model.colour.LabColours;
@@ -42,6 +41,8 @@ public final class Blanket {
   private final double[][] differences;
   private final long[] usable;
   private final long[] fixedUse;
+  private final long joiningUse;
+  private final long edgingUse;
   private final long[][][] needs;
   private final boolean[][][] toneAllows;
   private final int layers;
@@ -75,9 +76,6 @@ public final class Blanket {
         differences[b][a] = differences[a][b];
       }
     }
-    Measures measures = Measures.of(layout, brief.motifs());
-    brief.joining().ifPresent(use -> addFixedUse(use, measures.seamLengthCm()));
-    brief.edging().ifPresent(use -> addFixedUse(use, measures.outlineLengthCm()));
     this.needs = new long[motifs.length][][];
     this.toneAllows = new boolean[motifs.length][][];
     for (PieceKind kind : brief.motifs().keySet()) {
@@ -89,6 +87,29 @@ public final class Blanket {
     Arrays.fill(states, PieceState.PLANNED);
     this.locks = open();
     brief.pieces().forEach(this::addNote);
+    Measures measures = Measures.of(layout, brief.motifs());
+    FixedUse use = new FixedUse(brief, layout, states);
+    this.joiningUse = use.joiningMillimetres(measures);
+    this.edgingUse = use.edgingMillimetres(measures);
+    brief.joining().ifPresent(joining -> fixedUse[yarnIndex.get(joining.yarn())] += joiningUse);
+    brief.edging().ifPresent(edging -> fixedUse[yarnIndex.get(edging.yarn())] += edgingUse);
+    for (int yarn = 0; yarn < count; yarn++) {
+      int each = yarn;
+      yarns
+          .get(yarn)
+          .counted()
+          .ifPresent(
+              counted -> use.settledPieces(counted).stream().forEach(piece -> settle(piece, each)));
+    }
+  }
+
+  /** Takes what a worked piece holds of a yarn off that yarn's use. */
+  private void settle(int piece, int yarn) {
+    for (int round = 0; round < roundCount(piece); round++) {
+      if (locked(piece, round) == yarn) {
+        fixedUse[yarn] -= needMillimetres(kind(piece), round, yarn);
+      }
+    }
   }
 
   /**
@@ -116,11 +137,6 @@ public final class Blanket {
     return (long) Math.floor(stock * (100 - brief.rules().keepBackPercent()) / 100 + 1e-6);
   }
 
-  private void addFixedUse(YarnUse use, double lengthCm) {
-    // cm x m/m = cm of yarn; 10 mm a cm
-    fixedUse[yarnIndex.get(use.yarn())] += Math.round(lengthCm * use.metresPerMetre() * 10);
-  }
-
   private void compileMotif(PieceKind kind) {
     List<Round> rounds = motifs[kind.ordinal()].rounds();
     long[][] need = new long[rounds.size()][yarnCount()];
@@ -137,14 +153,15 @@ public final class Blanket {
   }
 
   private void addNote(PieceNote note) {
-    for (String name : note.at()) {
-      int piece = layout.find(name).orElseThrow().index();
+    for (Place place : layout.select(note.at())) {
+      int piece = place.index();
       if (note.state().compareTo(states[piece]) > 0) {
         states[piece] = note.state();
       }
-      for (int round = 0; round < note.rounds().size(); round++) {
-        if (note.rounds().get(round).isPresent()) {
-          locks.set(piece, round, yarnIndex.get(note.rounds().get(round).get()));
+      List<Optional<String>> codes = note.codes(locks.rounds(piece));
+      for (int round = 0; round < codes.size(); round++) {
+        if (codes.get(round).isPresent()) {
+          locks.set(piece, round, yarnIndex.get(codes.get(round).get()));
         }
       }
       for (String code : note.not()) {
@@ -240,7 +257,7 @@ public final class Blanket {
     return toneAllows[kind.ordinal()][round][yarn];
   }
 
-  /** Millimetres of a yarn at hand. */
+  /** Millimetres of a yarn at hand; of one that was counted, when it was. */
   public long stockMillimetres(int yarn) {
     return brief.yarns().get(yarn).stockMillimetres();
   }
@@ -250,9 +267,25 @@ public final class Blanket {
     return usable[yarn];
   }
 
-  /** Millimetres of a yarn that joining and edging take. */
+  /**
+   * What a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging, less the
+   * rounds and seams that had been worked when the yarn was counted. Below 0 where these are more:
+   * added to the use of all rounds, worked ones included, it gives what counts against the stock.
+   */
   public long fixedUseMillimetres(int yarn) {
     return fixedUse[yarn];
+  }
+
+  /**
+   * Millimetres that joining takes, without seams that had been worked when its yarn was counted.
+   */
+  public long joiningMillimetres() {
+    return joiningUse;
+  }
+
+  /** Millimetres that edging takes, without what had been worked when its yarn was counted. */
+  public long edgingMillimetres() {
+    return edgingUse;
   }
 
   /** How far a piece has come. */
@@ -292,6 +325,7 @@ public final class Blanket {
 
   /**
    * Millimetres of each yarn that sequences take, with joining and edging; open rounds take none.
+   * Of a yarn that was counted, only what counts against what was left then.
    */
   public long[] usedMillimetres(Sequences sequences) {
     long[] used = fixedUse.clone();

@@ -54,6 +54,22 @@ public record Brief(
     return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes);
   }
 
+  /** This brief with other yarns. */
+  public Brief withYarns(List<Yarn> others) {
+    return new Brief(title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces);
+  }
+
+  /** This brief with another layout. */
+  public Brief withLayout(LayoutSize other) {
+    return new Brief(title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces);
+  }
+
+  /** This brief with other joining and edging. */
+  public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, otherJoining, otherEdging, rules, prefer, pieces);
+  }
+
   /** This brief with another title. */
   public Brief withTitle(String other) {
     return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces);

@@ -56,6 +56,9 @@ public final class BriefMistakes {
     found.judgeYarns();
     found.judgeUse("joining", brief.joining());
     found.judgeUse("edging", brief.edging());
+    if (layoutKnown) {
+      found.mistakes.addAll(CountMistakes.of(brief, doubted));
+    }
     found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown, found.codes));
     return found.mistakes;
   }

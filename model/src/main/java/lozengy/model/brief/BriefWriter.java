@@ -139,7 +139,25 @@ public final class BriefWriter {
     if (yarn.statedTone().isPresent()) {
       json.field("tone").text(yarn.statedTone().get().word());
     }
+    if (yarn.counted().isPresent()) {
+      counted(yarn.counted().get());
+    }
     json.endMapping();
+  }
+
+  private void counted(Counted counted) throws IOException {
+    json.field("counted").mapping();
+    json.field("left").text(left(counted.left()));
+    json.field("made");
+    codes(counted.made());
+    json.field("joined");
+    codes(counted.joined());
+    json.field("edged").text(percent(counted.edgedPercent()));
+    json.endMapping();
+  }
+
+  private static String percent(double percent) {
+    return JsonText.shortest(BigDecimal.valueOf(percent)) + " %";
   }
 
   private static String left(YarnAmount amount) {
@@ -173,8 +191,7 @@ public final class BriefWriter {
     } else {
       json.text("free");
     }
-    json.field("keep-back")
-        .text(JsonText.shortest(BigDecimal.valueOf(rules.keepBackPercent())) + " %");
+    json.field("keep-back").text(percent(rules.keepBackPercent()));
     json.endMapping();
   }
 
@@ -183,6 +200,9 @@ public final class BriefWriter {
     codes(note.at());
     if (!note.rounds().isEmpty()) {
       json.field("rounds").list();
+      if (note.fromBorder()) {
+        json.text(PieceNote.ROUNDS_BEFORE);
+      }
       for (Optional<String> code : note.rounds()) {
         json.text(code);
       }

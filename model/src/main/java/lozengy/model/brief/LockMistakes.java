@@ -11,6 +11,7 @@ import lozengy.model.check.Fault;
 import lozengy.model.check.Rule;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.Mistake;
+import lozengy.model.layout.Place;
 
 /** Judges whether what a brief holds of single pieces breaks a rule. */
 final class LockMistakes {
@@ -59,8 +60,8 @@ final class LockMistakes {
       if (notes.get(i).rounds().isEmpty()) {
         continue;
       }
-      for (String name : notes.get(i).at()) {
-        noteOf[blanket.layout().find(name).orElseThrow().index()] = i;
+      for (Place place : blanket.layout().select(notes.get(i).at())) {
+        noteOf[place.index()] = i;
       }
     }
     return noteOf;

@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
 
@@ -77,18 +79,23 @@ final class PieceMistakes {
     for (int i = 0; i < note.at().size(); i++) {
       String name = note.at().get(i);
       String at = note.at().size() == 1 ? path + ".at" : path + ".at[" + i + "]";
-      Optional<Place> place = layout.find(name);
-      if (place.isEmpty()) {
+      if (layout.select(name).isEmpty()) {
         if (!doubted.test(at)) {
-          add(
-              at,
-              "There is no piece " + Words.quoted(name),
-              PieceNames.remedy(name, brief.layout()));
+          add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
         }
       } else if (!seen.add(name)) {
-        add(at, "The piece " + name + " is named twice", "Name it once");
-      } else if (roundsFit(note, place.get(), path)) {
-        hold(note, place.get(), index);
+        String kind = layout.find(name).isPresent() ? "The piece " : "";
+        add(at, kind + name + " is named twice", "Name it once");
+      }
+    }
+    Set<PieceKind> judged = EnumSet.noneOf(PieceKind.class);
+    for (Place place : layout.select(note.at())) {
+      if (judged.add(place.kind())) {
+        judgeRounds(note, place, path);
+      }
+      Motif motif = brief.motifs().get(place.kind());
+      if (motif != null && !note.rounds().isEmpty() && note.fits(motif.rounds().size())) {
+        hold(note, place, index);
       }
     }
   }
@@ -97,7 +104,7 @@ final class PieceMistakes {
     PieceNote note = brief.pieces().get(index);
     String path = "pieces[" + index + "]";
     for (int round = 0; round < note.rounds().size(); round++) {
-      String at = path + ".rounds[" + round + "]";
+      String at = path + ".rounds[" + (round + (note.fromBorder() ? 1 : 0)) + "]";
       note.rounds()
           .get(round)
           .flatMap(code -> BriefMistakes.unknownCode(code, at, codes))
@@ -111,14 +118,16 @@ final class PieceMistakes {
     }
   }
 
-  private boolean roundsFit(PieceNote note, Place place, String path) {
+  /** Whether a note's rounds fit pieces of a kind, told at one of them. */
+  private void judgeRounds(PieceNote note, Place place, String path) {
     Motif motif = brief.motifs().get(place.kind());
     int given = note.rounds().size();
     if (motif == null || given == 0 || doubted.test("motifs." + place.kind().word())) {
-      return false;
+      return;
     }
     int rounds = motif.rounds().size();
-    if (given != rounds && !doubted.test(path + ".rounds")) {
+    boolean group = note.at().stream().anyMatch(name -> layout.find(name).isEmpty());
+    if (!note.fits(rounds) && !doubted.test(path + ".rounds")) {
       add(
           path + ".rounds",
           place.name() + " is given " + Words.count(given, "round"),
@@ -126,19 +135,20 @@ final class PieceMistakes {
               + place.kind().word()
               + " has "
               + Words.count(rounds, "round")
-              + "; ~ leaves one open");
+              + "; ~ leaves one open"
+              + (group ? ", and .. before the first counts from the border" : ""));
     }
-    return given == rounds;
   }
 
   private void hold(PieceNote note, Place place, int index) {
     int piece = place.index();
+    List<Optional<String>> codes = note.codes(brief.motifs().get(place.kind()).rounds().size());
     if (held[piece] == null) {
-      held[piece] = new String[note.rounds().size()];
-      heldBy[piece] = new int[note.rounds().size()];
+      held[piece] = new String[codes.size()];
+      heldBy[piece] = new int[codes.size()];
     }
-    for (int round = 0; round < note.rounds().size(); round++) {
-      String code = note.rounds().get(round).orElse(null);
+    for (int round = 0; round < codes.size(); round++) {
+      String code = codes.get(round).orElse(null);
       String earlier = held[piece][round];
       if (code == null) {
         continue;
@@ -148,7 +158,11 @@ final class PieceMistakes {
         heldBy[piece][round] = index;
       } else if (!earlier.equals(code)) {
         add(
-            "pieces[" + index + "].rounds[" + round + "]",
+            "pieces["
+                + index
+                + "].rounds["
+                + (note.fromBorder() ? 1 + round - codes.size() + note.rounds().size() : round)
+                + "]",
             "Round "
                 + (round + 1)
                 + " of "
@@ -172,14 +186,13 @@ final class PieceMistakes {
     if (note.state() == PieceState.PLANNED || doubted.test(path)) {
       return;
     }
-    for (String name : note.at()) {
-      Optional<Place> place = layout.find(name);
-      Motif motif = place.map(p -> brief.motifs().get(p.kind())).orElse(null);
-      boolean unknown = motif == null || doubted.test("motifs." + place.get().kind().word());
-      if (unknown || note.rounds().size() > 0 && note.rounds().size() != motif.rounds().size()) {
+    for (Place place : layout.select(note.at())) {
+      Motif motif = brief.motifs().get(place.kind());
+      boolean unknown = motif == null || doubted.test("motifs." + place.kind().word());
+      if (unknown || !note.rounds().isEmpty() && !note.fits(motif.rounds().size())) {
         continue;
       }
-      String[] rounds = held[place.get().index()];
+      String[] rounds = held[place.index()];
       int open = 0;
       while (rounds != null && open < rounds.length && rounds[open] != null) {
         open++;
@@ -187,7 +200,12 @@ final class PieceMistakes {
       if (rounds == null || open < rounds.length) {
         add(
             path + ".rounds",
-            name + " is " + note.state().word() + " but its round " + (open + 1) + " is open",
+            place.name()
+                + " is "
+                + note.state().word()
+                + " but its round "
+                + (open + 1)
+                + " is open",
             "Give all rounds of a worked piece");
       }
     }

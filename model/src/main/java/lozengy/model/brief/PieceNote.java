@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -7,16 +8,26 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What a brief says of single pieces.
+ * What a brief says of single pieces or groups of them.
  *
- * @param at names of the pieces, at least one
- * @param rounds yarn codes to hold, centre first, an empty entry leaves a round open; an empty list
- *     holds nothing
+ * @param at selectors of the pieces, as written, at least one; see {@link
+ *     lozengy.model.layout.Layout#select}
+ * @param rounds yarn codes to hold, an empty entry leaves a round open; an empty list holds nothing
+ * @param fromBorder whether the last of {@code rounds} is the border's and rounds before the first
+ *     are left open, so that the note fits pieces with different numbers of rounds; if not, the
+ *     first is the centre's and there are as many as the pieces have
  * @param state how far the pieces have come
  * @param not codes of yarns that these pieces may not take
  */
 public record PieceNote(
-    List<String> at, List<Optional<String>> rounds, PieceState state, Set<String> not) {
+    List<String> at,
+    List<Optional<String>> rounds,
+    boolean fromBorder,
+    PieceState state,
+    Set<String> not) {
+
+  /** What stands before the first round in a file where rounds are counted from the border. */
+  static final String ROUNDS_BEFORE = "..";
 
   /** Copies the collections. */
   public PieceNote {
@@ -26,5 +37,50 @@ public record PieceNote(
     if (at.isEmpty()) {
       throw new IllegalArgumentException("a note needs the name of at least one piece");
     }
+  }
+
+  /** A note whose rounds begin at the centre. */
+  public PieceNote(
+      List<String> at, List<Optional<String>> rounds, PieceState state, Set<String> not) {
+    this(at, rounds, false, state, not);
+  }
+
+  /** The same said of other pieces. */
+  public PieceNote of(List<String> others) {
+    return new PieceNote(others, rounds, fromBorder, state, not);
+  }
+
+  /** What is left of this note where its pieces are no longer held or worked; may be nothing. */
+  public Optional<PieceNote> bansOnly() {
+    return not.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new PieceNote(at, List.of(), PieceState.PLANNED, not));
+  }
+
+  /** Whether the rounds fit a piece with so many. */
+  boolean fits(int roundCount) {
+    return fromBorder ? rounds.size() <= roundCount : rounds.size() == roundCount;
+  }
+
+  /**
+   * The codes held, one for each round of a piece, centre first.
+   *
+   * @param roundCount how many rounds the piece has
+   * @throws IllegalArgumentException if more are given, or without {@code fromBorder} fewer
+   */
+  public List<Optional<String>> codes(int roundCount) {
+    if (rounds.isEmpty()) {
+      return Collections.nCopies(roundCount, Optional.empty());
+    }
+    if (!fits(roundCount)) {
+      throw new IllegalArgumentException(
+          rounds.size() + " rounds for a piece with " + roundCount + " rounds");
+    }
+    List<Optional<String>> codes = new ArrayList<>();
+    for (int i = rounds.size(); i < roundCount; i++) {
+      codes.add(Optional.empty());
+    }
+    codes.addAll(rounds);
+    return codes;
   }
 }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.Node;
 import lozengy.model.input.Words;
 
 /** Reads what is known of single pieces. */
@@ -28,19 +29,22 @@ public final class PieceNoteReader {
     Fields of = found.get();
     Optional<Located> at = of.need("at", "at: r3c2");
     List<String> names = at.map(PieceNoteReader::names).orElse(List.of());
-    List<Optional<String>> rounds = of.get("rounds").map(PieceNoteReader::rounds).orElse(List.of());
+    Optional<Located> roundsAt = of.get("rounds");
+    boolean fromBorder = roundsAt.map(PieceNoteReader::fromBorder).orElse(false);
+    List<Optional<String>> rounds =
+        roundsAt.map(r -> rounds(r, fromBorder ? 1 : 0)).orElse(List.of());
     PieceState state = of.get("state").flatMap(PieceNoteReader::state).orElse(PieceState.PLANNED);
     Set<String> not = new LinkedHashSet<>();
     of.get("not").map(n -> n.itemOrItems("yarns' codes")).orElse(List.of()).stream()
         .map(YarnReader::code)
         .forEach(code -> code.ifPresent(not::add));
     of.tellUnknown();
-    return names.isEmpty() ? stopgap : new PieceNote(names, rounds, state, not);
+    return names.isEmpty() ? stopgap : new PieceNote(names, rounds, fromBorder, state, not);
   }
 
   private static List<String> names(Located at) {
     List<String> names = new ArrayList<>();
-    List<Located> items = at.itemOrItems("pieces' names");
+    List<Located> items = at.itemOrItems("pieces or groups of pieces");
     for (Located item : items) {
       names.add(name(item).orElse("?"));
     }
@@ -60,11 +64,23 @@ public final class PieceNoteReader {
     return located.word(STATES);
   }
 
+  private static boolean fromBorder(Located rounds) {
+    return rounds.node() instanceof Node.Items list
+        && !list.items().isEmpty()
+        && list.items().get(0) instanceof Node.Scalar first
+        && first.text().equals(PieceNote.ROUNDS_BEFORE);
+  }
+
   /** Codes of the yarns of a piece, centre first; empty for an open round. */
   public static List<Optional<String>> rounds(Located located) {
+    return rounds(located, 0);
+  }
+
+  private static List<Optional<String>> rounds(Located located, int skipped) {
     List<Optional<String>> rounds = new ArrayList<>();
-    for (Located item :
-        located.items("yarns' codes, the centre first, ~ or null for an open round")) {
+    List<Located> items =
+        located.items("yarns' codes, the centre first, ~ or null for an open round");
+    for (Located item : items.subList(Math.min(skipped, items.size()), items.size())) {
       rounds.add(item.empty() ? Optional.empty() : YarnReader.code(item));
     }
     return rounds;

@@ -15,6 +15,8 @@ import lozengy.model.colour.Tone;
  * @param left loose yarn at hand beside the balls, where stated
  * @param share its wanted share against the other yarns, 0 or more; 1 is usual
  * @param statedTone its tone where the brief states it, to be used instead of the one by lightness
+ * @param counted what was at hand when it was counted in the middle of the work, if it was; counts
+ *     in place of {@code balls} and {@code left}
  */
 public record Yarn(
     String code,
@@ -24,7 +26,8 @@ public record Yarn(
     double balls,
     Optional<YarnAmount> left,
     double share,
-    Optional<Tone> statedTone) {
+    Optional<Tone> statedTone,
+    Optional<Counted> counted) {
 
   /**
    * Checks the numbers.
@@ -36,13 +39,42 @@ public record Yarn(
     if (!(balls >= 0 && Double.isFinite(balls)) || !(share >= 0 && Double.isFinite(share))) {
       throw new IllegalArgumentException("balls and share of " + code + " must be 0 or more");
     }
-    if (ball.isEmpty() && (balls > 0 || left.orElse(null) instanceof YarnAmount.Weight)) {
+    boolean weighed =
+        left.orElse(null) instanceof YarnAmount.Weight
+            || counted.map(Counted::left).orElse(null) instanceof YarnAmount.Weight;
+    if (ball.isEmpty() && (balls > 0 || weighed)) {
       throw new IllegalArgumentException("yarn " + code + " needs its ball's grams and metres");
     }
   }
 
-  /** What is at hand in whole millimetres: balls and loose yarn. */
+  /** A yarn that was not counted again. */
+  public Yarn(
+      String code,
+      String name,
+      Srgb colour,
+      Optional<Ball> ball,
+      double balls,
+      Optional<YarnAmount> left,
+      double share,
+      Optional<Tone> statedTone) {
+    this(code, name, colour, ball, balls, left, share, statedTone, Optional.empty());
+  }
+
+  /** This yarn, counted. */
+  public Yarn withCount(Optional<Counted> count) {
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, count);
+  }
+
+  /** This yarn with another share. */
+  public Yarn withShare(double other) {
+    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
+  }
+
+  /** What is at hand in whole millimetres: what was counted, or else balls and loose yarn. */
   public long stockMillimetres() {
+    if (counted.isPresent()) {
+      return counted.get().left().millimetres(ball.orElse(null));
+    }
     long inBalls = ball.map(b -> Math.round(balls * b.millimetres())).orElse(0L);
     return inBalls + left.map(amount -> amount.millimetres(ball.orElse(null))).orElse(0L);
   }

@@ -1,5 +1,7 @@
 package lozengy.model.brief;
 
+import java.util.Optional;
+
 /** An amount of yarn, by length or by weight. */
 public sealed interface YarnAmount {
 
@@ -37,6 +39,15 @@ public sealed interface YarnAmount {
         throw new IllegalArgumentException("negative weight: " + milligrams + " mg");
       }
     }
+  }
+
+  /**
+   * Reads an amount of loose yarn, such as {@code 85 g}: a number and m, yd, g or oz.
+   *
+   * @return the amount; empty if the text is none, or out of the range that a brief allows
+   */
+  static Optional<YarnAmount> read(String text) {
+    return YarnReader.amount(text);
   }
 
   /**

@@ -8,6 +8,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
 import lozengy.model.unit.Units;
@@ -61,8 +62,9 @@ final class YarnReader {
             .map(BigDecimal::doubleValue)
             .orElse(0.0);
     Optional<Located> left = of.get("left");
-    Optional<YarnAmount> leftAmount =
-        left.flatMap(l -> l.quantity(LEFT, "85 g")).map(q -> Amounts.of(q.number(), q.unit()));
+    Optional<YarnAmount> leftAmount = left.flatMap(YarnReader::amount);
+    Optional<Located> count = of.get("counted");
+    Optional<Counted> counted = count.flatMap(CountedReader::read);
     double share =
         of.get("share")
             .flatMap(s -> s.number(Range.of(0, 1000, "")))
@@ -70,13 +72,16 @@ final class YarnReader {
             .orElse(1.0);
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
     of.tellUnknown();
-    if (balls.isEmpty() && left.isEmpty()) {
+    if (balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
       of.lacks(
           "balls",
           "The yarn does not say what is at hand of it",
           "Add balls: 2, or left: 85 g, or both");
     }
-    boolean needsBall = ballCount > 0 || leftAmount.orElse(null) instanceof YarnAmount.Weight;
+    boolean weighed =
+        leftAmount.orElse(null) instanceof YarnAmount.Weight
+            || counted.map(Counted::left).orElse(null) instanceof YarnAmount.Weight;
+    boolean needsBall = ballCount > 0 || weighed;
     if (needsBall && putUp.isEmpty()) {
       of.lacks(
           "ball",
@@ -94,7 +99,20 @@ final class YarnReader {
         ballCount,
         leftAmount,
         share,
-        tone);
+        tone,
+        counted);
+  }
+
+  /** An amount of loose yarn. */
+  static Optional<YarnAmount> amount(String text) {
+    return Quantity.parse(text)
+        .filter(q -> LEFT.containsKey(q.unit()) && LEFT.get(q.unit()).holds(q.number()))
+        .map(q -> Amounts.of(q.number(), q.unit()));
+  }
+
+  /** An amount of loose yarn. */
+  static Optional<YarnAmount> amount(Located located) {
+    return located.quantity(LEFT, "85 g").map(q -> Amounts.of(q.number(), q.unit()));
   }
 
   private static Yarn yarn(String code, Srgb colour) {

@@ -7,15 +7,21 @@ import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Writes files whole or not at all. */
 public final class WholeFile {
+
+  /** The ending of what is being written. */
+  private static final String PART = ".part";
 
   private WholeFile() {}
 
@@ -49,8 +55,8 @@ public final class WholeFile {
     // A link is kept and what it leads to is replaced.
     Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
     Path part =
-        real.resolveSibling(
-            "." + real.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+        real.resolveSibling("." + real.getFileName() + "." + ProcessHandle.current().pid() + PART);
+    removeStaleParts(real);
     try {
       writePart(part, content);
       keepPermissions(real, part);
@@ -87,6 +93,29 @@ public final class WholeFile {
     if (!writable) {
       throw refused("The folder " + folder + " is not open to writing", "Name another folder");
     }
+  }
+
+  /** Removes what processes that were ended while writing this file have left beside it. */
+  private static void removeStaleParts(Path real) throws IOException {
+    String before = "." + real.getFileName() + ".";
+    try (DirectoryStream<Path> parts =
+        Files.newDirectoryStream(
+            real.getParent(), path -> isPart(path.getFileName().toString(), before))) {
+      for (Path part : parts) {
+        String name = part.getFileName().toString();
+        String pid = name.substring(before.length(), name.length() - PART.length());
+        if (ProcessHandle.of(Long.parseLong(pid)).isEmpty()) {
+          Files.deleteIfExists(part);
+        }
+      }
+    } catch (DirectoryIteratorException | AccessDeniedException e) {
+      // What is left stays; writing itself will tell what is wrong.
+    }
+  }
+
+  private static boolean isPart(String name, String before) {
+    return name.startsWith(before)
+        && name.substring(before.length()).matches("\\d{1,18}" + Pattern.quote(PART));
   }
 
   private static void writePart(Path part, Content content) throws IOException {

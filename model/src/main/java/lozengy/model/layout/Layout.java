@@ -1,9 +1,12 @@
 package lozengy.model.layout;
 
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jgrapht.Graph;
 
 /**
@@ -25,6 +28,7 @@ public final class Layout {
   private final Pairs seams;
   private final Pairs touches;
   private final Pairs near;
+  private final PieceGroups groups;
   private Graph<Place, Contact> graph;
 
   private Layout(LayoutSize size) {
@@ -33,6 +37,7 @@ public final class Layout {
     Map<String, Place> names = new HashMap<>(places.size() * 2);
     places.forEach(place -> names.put(place.name(), place));
     this.byName = names;
+    this.groups = new PieceGroups(this);
     LatticePairs pairs = new LatticePairs(size.setting(), places);
     this.seams = pairs.seams();
     this.touches = pairs.touches();
@@ -65,6 +70,39 @@ public final class Layout {
   /** The place of that name. */
   public Optional<Place> find(String name) {
     return Optional.ofNullable(byName.get(name));
+  }
+
+  /**
+   * The places that a selector stands for: a name such as {@code r3c2}, {@code top1} or {@code
+   * top-left}; {@code row3}; {@code strip2}; {@code squares}, {@code triangles}, {@code corners};
+   * {@code top}, {@code right}, {@code bottom}, {@code left}, {@code outline}; {@code all}; or a
+   * range within one row, along one side, of rows or of strips, such as {@code r3c1..r3c6}. A name
+   * takes O(1) time, a word O(pieces).
+   *
+   * @return the places in the fixed order (strip by strip in a range of strips); empty if it stands
+   *     for none
+   */
+  public synchronized List<Place> select(String selector) {
+    return groups.find(selector);
+  }
+
+  /**
+   * The places that any of several selectors stands for, each once.
+   *
+   * @return the places in the order of the selectors
+   */
+  public List<Place> select(Collection<String> selectors) {
+    if (selectors.size() == 1) {
+      return select(selectors.iterator().next());
+    }
+    Set<Place> selected = new LinkedHashSet<>();
+    selectors.forEach(selector -> selected.addAll(select(selector)));
+    return List.copyOf(selected);
+  }
+
+  /** How many strips there are; O(pieces log pieces) time on the first call. */
+  public synchronized int stripCount() {
+    return groups.stripCount();
   }
 
   /** Pairs of places that share a side. */

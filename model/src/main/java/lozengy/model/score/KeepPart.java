@@ -6,8 +6,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 
 /**
- * Keep: how much of an earlier arrangement stands, 100 x unchanged rounds / rounds free to change;
- * 100 where none is free. A round that was open before counts as changed. O(pieces x rounds).
+ * Keep: how much of an earlier arrangement stands, 100 x unchanged rounds / rounds free to change
+ * that had a yarn before; 100 where there is none. O(pieces x rounds).
  */
 final class KeepPart implements ScorePart {
 
@@ -23,7 +23,7 @@ final class KeepPart implements ScorePart {
     int changedRounds = 0;
     for (int piece = 0; piece < changed.length; piece++) {
       for (int round = 0; round < sequences.rounds(piece); round++) {
-        if (blanket.free(piece, round)) {
+        if (blanket.free(piece, round) && earlier.yarn(piece, round) != Sequences.OPEN) {
           freeRounds++;
           if (sequences.yarn(piece, round) != earlier.yarn(piece, round)) {
             changed[piece]++;

@@ -65,7 +65,18 @@ public final class ArrangementArbitraries {
                     random.nextBoolean() ? Optional.of(random.nextDouble()) : Optional.empty(),
                     "0.1.0",
                     "none"))
-            : Optional.empty());
+            : Optional.empty(),
+        random.nextInt(3) == 0 ? Optional.of(lastMark(blanket, random)) : Optional.empty());
+  }
+
+  private static LastMark lastMark(Blanket blanket, Random random) {
+    return new LastMark(
+        blanket.brief().withTitle("Before"),
+        sequences(blanket, random),
+        random.nextBoolean()
+            ? Optional.of(new Arrangement.Bound(figure(random), "windows of 4 x 4"))
+            : Optional.empty(),
+        Optional.empty());
   }
 
   /** With at most the decimals that files keep. */

@@ -29,6 +29,7 @@ class ArrangementRoundTripTest {
     assertEquals(arrangement.score(), read.score().orElseThrow());
     assertEquals(arrangement.bound(), read.bound());
     assertEquals(arrangement.solved(), read.solved());
+    assertEquals(arrangement.lastMark(), read.lastMark());
     assertEquals(totals(arrangement), read.yarns());
     for (int piece = 0; piece < read.blanket().pieceCount(); piece++) {
       assertEquals(arrangement.blanket().state(piece), read.blanket().state(piece));
@@ -40,7 +41,8 @@ class ArrangementRoundTripTest {
             read.earlier(),
             read.score().orElseThrow(),
             read.bound(),
-            read.solved());
+            read.solved(),
+            read.lastMark());
     assertEquals(text, ArrangementWriter.text(same));
   }
 

@@ -188,7 +188,7 @@ public final class BriefArbitraries {
             rules,
             prefer,
             List.of());
-    Brief noted = without.withPieces(notes(without, random));
+    Brief noted = counted(without.withPieces(notes(without, random)), random);
     return BriefMistakes.of(noted).isEmpty() ? noted : without;
   }
 
@@ -221,6 +221,31 @@ public final class BriefArbitraries {
         : Optional.empty();
   }
 
+  /** Some yarns counted in mid-work. */
+  private static Brief counted(Brief brief, Random random) {
+    List<String> names = Layout.of(brief.layout()).places().stream().map(Place::name).toList();
+    List<Yarn> yarns = new ArrayList<>();
+    for (Yarn yarn : brief.yarns()) {
+      long left = random.nextInt(200_000);
+      YarnAmount amount =
+          yarn.ball().isPresent() && random.nextBoolean()
+              ? new YarnAmount.Weight(left)
+              : new YarnAmount.Length(left);
+      Counted counted =
+          new Counted(
+              amount,
+              some(names, random),
+              random.nextBoolean() ? List.of("row1") : some(names, random),
+              random.nextInt(101));
+      yarns.add(random.nextInt(4) == 0 ? yarn.withCount(Optional.of(counted)) : yarn);
+    }
+    return brief.withYarns(yarns);
+  }
+
+  private static List<String> some(List<String> names, Random random) {
+    return names.stream().filter(name -> random.nextInt(3) == 0).toList();
+  }
+
   private static List<PieceNote> notes(Brief brief, Random random) {
     List<PieceNote> notes = new ArrayList<>();
     List<Place> places = Layout.of(brief.layout()).places();
@@ -240,6 +265,16 @@ public final class BriefArbitraries {
         not.add(codes.get(random.nextInt(codes.size())));
       }
       notes.add(new PieceNote(List.of(place.name()), rounds, state, not));
+    }
+    if (random.nextInt(3) == 0) {
+      String code = codes.get(random.nextInt(codes.size()));
+      List<Optional<String>> border = List.of(Optional.of(code));
+      List<String> at = random.nextBoolean() ? List.of("row1") : List.of("row1", "r1c1..r1c1");
+      Set<String> not = Set.of(codes.get(random.nextInt(codes.size())));
+      notes.add(
+          random.nextBoolean()
+              ? new PieceNote(at, border, true, PieceState.PLANNED, Set.of())
+              : new PieceNote(List.of("squares"), List.of(), PieceState.PLANNED, not));
     }
     return notes;
   }

@@ -165,7 +165,7 @@ final class NaiveScore {
     double kept = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        if (blanket.free(piece, round)) {
+        if (blanket.free(piece, round) && earlier.yarn(piece, round) >= 0) {
           free++;
           kept += sequences.yarn(piece, round) == earlier.yarn(piece, round) ? 1 : 0;
         }

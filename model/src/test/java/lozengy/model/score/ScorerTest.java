@@ -106,8 +106,7 @@ class ScorerTest {
     Sequences now = BlanketBuilder.sequences(blanket, "A,B A,A B,A");
     assertEquals(100, keep(blanket, now, now));
     // free: the border of r1c2 and both rounds of r1c3; one of the three differs and one was open
-    assertEquals(
-        100 / 3.0, keep(blanket, now, BlanketBuilder.sequences(blanket, "B,A B,B B,~")), 1e-9);
+    assertEquals(50, keep(blanket, now, BlanketBuilder.sequences(blanket, "B,A B,B B,~")), 1e-9);
     Score score = Scorer.score(blanket, now, Optional.empty());
     assertFalse(score.parts().containsKey(Part.KEEP));
   }

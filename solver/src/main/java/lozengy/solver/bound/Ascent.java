@@ -34,7 +34,10 @@ final class Ascent {
   private static final double LONGEST = 0.2;
 
   /** Steps without gain after which the level is lowered. */
-  private static final int PATIENCE = 12;
+  private static final int PATIENCE = 40;
+
+  /** What the level is lowered by. */
+  private static final double LOWER = 0.7;
 
   private final Hill hill;
   private final double[] point;
@@ -84,7 +87,7 @@ final class Ascent {
       System.arraycopy(point, 0, bestPoint, 0, point.length);
     }
     if (waiting > PATIENCE) {
-      level *= 0.6;
+      level *= LOWER;
       waiting = 0;
       System.arraycopy(bestPoint, 0, point, 0, point.length);
       Arrays.fill(direction, 0);

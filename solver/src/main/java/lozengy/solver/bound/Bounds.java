@@ -22,7 +22,7 @@ import lozengy.model.score.Targets;
 public final class Bounds {
 
   /** Rounds of the first stage's program; each further stage has twice as many. */
-  private static final int ROUNDS = 6;
+  private static final int ROUNDS = 10;
 
   private final Blanket blanket;
   private final Targets targets;
@@ -32,7 +32,7 @@ public final class Bounds {
   private final LayerRepeats[] layers;
   private final RepeatFloor[] floors;
   private final BooleanSupplier stop;
-  private List<LeewayRange> ranges = List.of(LeewayRange.whole());
+  private List<LeewayRange> ranges;
   private double best = 100;
   private boolean joint;
 
@@ -53,6 +53,7 @@ public final class Bounds {
             + weights.contrast()
             + weights.variety() * VarietyCap.of(blanket, groups)
             + earlier.map(before -> weights.keep() * KeepCap.of(blanket, before)).orElse(0.0);
+    this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));
     this.layers = new LayerRepeats[blanket.layerCount()];
     this.floors = new RepeatFloor[layers.length];
     for (int layer = 0; layer < layers.length; layer++) {
@@ -79,7 +80,9 @@ public final class Bounds {
       return new Bound(100, "no part of the score weighs");
     }
     Bounds bounds = new Bounds(blanket, targets, weights, earlier, stop);
-    for (int stage = 0; stage <= limits.stages() && !stop.getAsBoolean(); stage++) {
+    for (int stage = 0;
+        stage <= limits.stages() && bounds.open() && !stop.getAsBoolean();
+        stage++) {
       bounds.run(stage);
     }
     return bounds.bound();
@@ -91,6 +94,11 @@ public final class Bounds {
         joint
             ? "counts, seams, stock and repeats bounded together by a linear program"
             : "no part of the score exceeds 100");
+  }
+
+  /** Whether some leeway may still be that of a valid arrangement. */
+  private boolean open() {
+    return !ranges.isEmpty();
   }
 
   private void run(int stage) {
@@ -111,10 +119,10 @@ public final class Bounds {
       improved.set(0, improve(top.below(), rounds));
       improved.add(improve(top.above(), rounds));
     }
-    ranges = improved;
-    double most = ranges.stream().mapToDouble(LeewayRange::bound).max().orElse(100);
+    double most = improved.stream().mapToDouble(LeewayRange::bound).max().orElse(100);
+    ranges = improved.stream().filter(range -> !range.empty()).toList();
     // where repeats outweigh the expected ones, spread is 0 and not below
-    most = Math.max(most, 100 - weights.spread());
+    most = most < 0 ? 0 : Math.max(most, 100 - weights.spread());
     if (most < best) {
       best = most;
       joint = true;

@@ -14,8 +14,14 @@ final class LayerRepeats {
   /** Most states of a {@link ColourSweep}. */
   private static final int MOST_STATES = 10_000;
 
-  /** Choices and states gone through at the first full stage; each further stage has thrice. */
-  private static final long WORK = 12_000_000;
+  /** Steps of the first full stage; each further stage has thrice as many. */
+  private static final int STEPS = 30;
+
+  /** Most states or choices gone through in a stage, so that large layers take fewer steps. */
+  private static final long MOST_WORK = 400_000_000;
+
+  /** The same for all yarns at once at the first full stage; each further one has thrice. */
+  private static final long COLOUR_WORK = 8_000_000;
 
   private final Blanket blanket;
   private final Region region;
@@ -89,14 +95,16 @@ final class LayerRepeats {
   }
 
   private void improve(int stage, BooleanSupplier stop) {
-    long work = WORK;
-    for (int i = 1; i < stage; i++) {
-      work *= 3;
-    }
     if (stage > 0) {
-      prices.improve((int) Math.min(2000, 1 + work / prices.work()), stop);
+      int times = 1;
+      for (int i = 1; i < stage; i++) {
+        times *= 3;
+      }
+      long most = Math.max(5, MOST_WORK / Math.max(1, prices.work()));
+      prices.improve((int) Math.min(STEPS * times, most), stop);
       if (colours != null) {
-        colours.improve((int) Math.min(200, 1 + work / colours.work()), stop);
+        long steps = 1 + COLOUR_WORK * times / Math.max(1, colours.work());
+        colours.improve((int) Math.min(STEPS * times, steps), stop);
       }
     }
     double proved = Math.max(floor.least(), colours == null ? 0 : colours.best());

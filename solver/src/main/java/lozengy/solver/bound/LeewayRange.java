@@ -16,9 +16,14 @@ record LeewayRange(
   /** Narrower ranges prove little more. */
   private static final double NARROW = 0.02;
 
-  /** All of it, before anything is proved. */
-  static LeewayRange whole() {
-    return new LeewayRange(0, 1, new double[0], Double.POSITIVE_INFINITY, 1, new double[0][]);
+  /** All up to a cap, before anything is proved. */
+  static LeewayRange upTo(double cap) {
+    return new LeewayRange(0, cap, new double[0], Double.POSITIVE_INFINITY, cap, new double[0][]);
+  }
+
+  /** Whether it is proved that no valid arrangement has a leeway in it: no total is below 0. */
+  boolean empty() {
+    return bound < 0;
   }
 
   /** Whether to split it where its leeway may lie. */

@@ -119,6 +119,11 @@ final class LinearProgram {
     }
   }
 
+  /** How many numbers a bound sums up, at most. */
+  double terms() {
+    return (double) entries + variables + rows + 1;
+  }
+
   double constant() {
     return constant;
   }

@@ -24,13 +24,14 @@
  * lozengy.solver.bound.ColourShares}). Prices and shares are found by ascent ({@link
  * lozengy.solver.bound.Ascent}); whatever they are, the floor holds.
  *
- * <p>Leeway makes stock rows bilinear; ranges of leeway are bounded one by one, each by the chord
- * over its range, and the greatest of their bounds holds for all ({@link
+ * <p>Leeway makes stock rows bilinear; from 0 to the most that stock allows ({@link
+ * lozengy.solver.bound.LeewayCap}), ranges of leeway are bounded one by one, each by the chord over
+ * its range, and the greatest of their bounds holds for all ({@link
  * lozengy.solver.bound.LeewayRange}). Spread does not fall below 0, which the program's linear loss
  * does; so the bound is never set below what all other parts can give with spread at 0.
  *
  * <p><b>Effort</b> is counted in stages and choices gone through, not in time, so the same effort
- * proves the same bound everywhere; rounding is covered by {@link
- * lozengy.solver.bound.DualBound#MARGIN}.
+ * proves the same bound everywhere; rounding is covered by a margin that {@link
+ * lozengy.solver.bound.DualBound} adds.
  */
 package lozengy.solver.bound;

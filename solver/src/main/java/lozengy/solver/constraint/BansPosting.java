@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.layout.Place;
 
 /** Banned yarns stay out of planned pieces: one line for each note and piece. */
 final class BansPosting implements RulePosting {
@@ -22,24 +23,32 @@ final class BansPosting implements RulePosting {
     for (int i = 0; i < notes.size(); i++) {
       PieceNote note = notes.get(i);
       for (String name : note.not().isEmpty() ? List.<String>of() : note.at()) {
-        int piece = blanket.layout().find(name).orElseThrow().index();
-        if (blanket.state(piece) == PieceState.PLANNED) {
+        int[] pieces =
+            blanket.layout().select(name).stream()
+                .mapToInt(Place::index)
+                .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
+                .toArray();
+        if (pieces.length > 0) {
           int[] yarns = note.not().stream().mapToInt(blanket::yarnIndex).toArray();
-          String words = name + " takes no " + String.join(" or ", note.not());
+          boolean one = blanket.layout().find(name).isPresent();
+          String verb = one ? " takes no " : ": no ";
+          String words = name + verb + String.join(" or ", note.not());
           String path = "pieces[" + i + "] not, " + name;
-          lines.add(new BriefLine(RuleId.BANS, path, words, new Ban(piece, yarns)));
+          lines.add(new BriefLine(RuleId.BANS, path, words, new Ban(pieces, yarns)));
         }
       }
     }
     return lines;
   }
 
-  private record Ban(int piece, int[] yarns) implements BriefLine.Content {
+  private record Ban(int[] pieces, int[] yarns) implements BriefLine.Content {
     @Override
     public void restrict(Domains domains) {
-      for (int round = 0; round < domains.rounds(piece); round++) {
-        for (int yarn : yarns) {
-          domains.remove(piece, round, yarn);
+      for (int piece : pieces) {
+        for (int round = 0; round < domains.rounds(piece); round++) {
+          for (int yarn : yarns) {
+            domains.remove(piece, round, yarn);
+          }
         }
       }
     }

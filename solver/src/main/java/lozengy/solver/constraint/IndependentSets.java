@@ -1,18 +1,17 @@
 package lozengy.solver.constraint;
 
+import java.util.HashSet;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.LongStream;
 import lozengy.model.layout.Pairs;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.flow.PushRelabelMFImpl;
-import org.jgrapht.alg.interfaces.PartitioningAlgorithm.Partitioning;
-import org.jgrapht.alg.partition.BipartitePartitioning;
 import org.jgrapht.graph.DefaultEdge;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 import org.jgrapht.graph.SimpleGraph;
+import org.jgrapht.traverse.BreadthFirstIterator;
 
 /**
  * Heaviest sets of pieces of which no two share a seam. In a bipartite graph their weight is the
@@ -44,12 +43,30 @@ public final class IndependentSets {
         graph.addEdge(first, second);
       }
     }
-    Optional<Partitioning<Integer>> sides =
-        Optional.ofNullable(new BipartitePartitioning<>(graph).getPartitioning());
-    if (sides.isEmpty() || graph.edgeSet().isEmpty()) {
+    Set<Integer> left = evenDepths(graph);
+    boolean bipartite =
+        graph.edgeSet().stream()
+            .allMatch(
+                edge ->
+                    left.contains(graph.getEdgeSource(edge))
+                        != left.contains(graph.getEdgeTarget(edge)));
+    if (!bipartite) {
       return all;
     }
-    return all - packed(graph, sides.get().getPartition(0), weights);
+    return all - packed(graph, left, weights);
+  }
+
+  /** The pieces at even depths of a walk in breadth: one side, if the graph is bipartite. */
+  private static Set<Integer> evenDepths(Graph<Integer, DefaultEdge> graph) {
+    Set<Integer> even = new HashSet<>();
+    BreadthFirstIterator<Integer, DefaultEdge> walk = new BreadthFirstIterator<>(graph);
+    while (walk.hasNext()) {
+      int piece = walk.next();
+      if (walk.getDepth(piece) % 2 == 0) {
+        even.add(piece);
+      }
+    }
+    return even;
   }
 
   /** The size of a packing of the seams: a flow on each, at no piece more than its weight. */

@@ -2,11 +2,13 @@ package lozengy.solver.constraint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.layout.Place;
 
 /** Rounds hold what is locked or worked: one line for each note and piece. */
 final class LocksPosting implements RulePosting {
@@ -22,20 +24,21 @@ final class LocksPosting implements RulePosting {
     List<PieceNote> notes = blanket.brief().pieces();
     for (int i = 0; i < notes.size(); i++) {
       if (notes.get(i).rounds().stream().anyMatch(code -> code.isPresent())) {
-        for (String name : notes.get(i).at()) {
-          lines.add(line(blanket, "pieces[" + i + "] " + name, notes.get(i), name));
+        for (Place place : blanket.layout().select(notes.get(i).at())) {
+          lines.add(line(blanket, "pieces[" + i + "] " + place.name(), notes.get(i), place));
         }
       }
     }
     return lines;
   }
 
-  private static BriefLine line(Blanket blanket, String path, PieceNote note, String name) {
-    int piece = blanket.layout().find(name).orElseThrow().index();
+  private static BriefLine line(Blanket blanket, String path, PieceNote note, Place place) {
+    int piece = place.index();
+    List<Optional<String>> codes = note.codes(blanket.roundCount(piece));
     int[] locks = new int[blanket.roundCount(piece)];
     List<String> told = new ArrayList<>();
     for (int round = 0; round < locks.length; round++) {
-      boolean named = round < note.rounds().size() && note.rounds().get(round).isPresent();
+      boolean named = codes.get(round).isPresent();
       // of two notes on one round the later one counts, and that is what the blanket says
       locks[round] = named ? blanket.locked(piece, round) : Sequences.OPEN;
       if (named) {
@@ -44,7 +47,7 @@ final class LocksPosting implements RulePosting {
     }
     PieceState state = blanket.state(piece);
     String verb = state == PieceState.PLANNED ? "locked" : state.word();
-    String words = name + " is " + verb + ": " + String.join(", ", told);
+    String words = place.name() + " is " + verb + ": " + String.join(", ", told);
     return new BriefLine(RuleId.LOCKS, path, words, new Lock(piece, locks));
   }
 

@@ -99,7 +99,7 @@ final class FewSequences implements Argument {
     String asked =
         allowed == 1
             ? "may share no sequence"
-            : "may share a sequence only " + allowed + " at most";
+            : "may share a sequence at most " + allowed + " at a time";
     return "%s %s%s, and their rounds leave room for only %d of them"
         .formatted(
             Tell.pieces(blanket, pieces), asked, worked ? ", worked pieces counted" : "", room);

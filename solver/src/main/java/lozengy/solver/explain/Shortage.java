@@ -98,6 +98,14 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
 
   private String inParts(Blanket blanket, String what) {
     double need = groups().stream().mapToLong(Demand.Group::amount).sum();
+    if (need <= missing()) {
+      return "%s: only %s can serve, and nothing is left of %s%s"
+          .formatted(
+              what,
+              named(blanket, all()),
+              all().cardinality() == 1 ? "it" : "them",
+              fixedPart(blanket));
+    }
     double percent = 100 * need / (need - missing());
     return "%s: only %s can serve, and at least %s %% of what %s would be needed%s"
         .formatted(

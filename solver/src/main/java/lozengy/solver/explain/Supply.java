@@ -50,10 +50,13 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
     Map<List<Long>, Long> known = new HashMap<>();
     for (int yarn = 0; yarn < supply.borders.length; yarn++) {
       long[] weights = demand.borderWeights(yarn);
-      supply.borders[yarn] =
-          known.computeIfAbsent(
-              LongStream.of(weights).boxed().toList(),
-              w -> IndependentSets.heaviest(seams, weights));
+      // seams join two sides, and the heavier side alone is at least half
+      if (2 * supply.yarns[yarn] > LongStream.of(weights).sum()) {
+        supply.borders[yarn] =
+            known.computeIfAbsent(
+                LongStream.of(weights).boxed().toList(),
+                w -> IndependentSets.heaviest(seams, weights));
+      }
     }
     return supply;
   }

@@ -69,7 +69,7 @@ final class Tell {
     }
     List<String> few = new ArrayList<>(sentences.subList(0, MOST_SENTENCES));
     int more = sentences.size() - MOST_SENTENCES;
-    few.set(MOST_SENTENCES - 1, few.get(MOST_SENTENCES - 1) + "; and so " + more + " times more");
+    few.set(MOST_SENTENCES - 1, few.get(MOST_SENTENCES - 1) + "; and " + more + " more like it");
     return few;
   }
 

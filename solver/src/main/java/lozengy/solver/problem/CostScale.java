@@ -66,7 +66,8 @@ final class CostScale {
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       inner += blanket.roundCount(piece) - 1;
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        free += blanket.free(piece, round) ? 1 : 0;
+        boolean planned = earlier.isEmpty() || earlier.get().yarn(piece, round) != Sequences.OPEN;
+        free += planned && blanket.free(piece, round) ? 1 : 0;
       }
     }
     double contrast = prefer.weight(Part.CONTRAST) * pointsOfWeight;

@@ -193,7 +193,7 @@ public final class ProblemCompiler {
       int piece = slots.piece()[slot];
       int before = earlier.get().yarn(piece, slot - slots.pieceStart()[piece]);
       for (int yarn = 0; yarn < yarns; yarn++) {
-        cost[slot * yarns + yarn] = yarn == before ? 0 : changed;
+        cost[slot * yarns + yarn] = yarn == before || before == Sequences.OPEN ? 0 : changed;
       }
     }
     return cost;

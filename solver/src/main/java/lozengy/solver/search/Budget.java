@@ -50,6 +50,11 @@ public final class Budget {
     spent += made;
   }
 
+  /** Whether the search was told to stop, or has no moves left. */
+  boolean stopped() {
+    return stop.getAsBoolean() || moves.isPresent() && spent >= moves.getAsLong();
+  }
+
   /** Whether the search must end. */
   public boolean over() {
     return stop.getAsBoolean()

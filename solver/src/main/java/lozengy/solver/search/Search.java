@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import lozengy.solver.problem.Problem;
@@ -103,7 +104,8 @@ public final class Search implements AutoCloseable {
     int slots = problem.slots().count();
     long moves = (slots < LARGE ? FIRST_LEG : FIRST_LEG_OF_LARGE) * (long) slots;
     together(Walker::deal);
-    leg(moves, HOT);
+    // However little time there is: without this leg there is nothing to hand out.
+    leg(moves, HOT, slots < LARGE ? budget::stopped : this::ended);
     walkers.forEach(walker -> walker.barOverdrawing(bestCost() == Long.MAX_VALUE));
     for (int deal = 0; deal < MORE_DEALS && bestCost() == Long.MAX_VALUE && !ended(); deal++) {
       together(Walker::deal);
@@ -178,13 +180,17 @@ public final class Search implements AutoCloseable {
   }
 
   private void leg(long moves, double hot) {
+    leg(moves, hot, this::ended);
+  }
+
+  private void leg(long moves, double hot, BooleanSupplier ends) {
     if (problem.slots().free().length == 0) {
       return;
     }
     double step = problem.stepCost();
     walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, moves));
     long done = 0;
-    while (done < moves && !ended()) {
+    while (done < moves && !ends.getAsBoolean()) {
       long chunk = Math.min(CHUNK, moves - done);
       if (budget.countsMovesOnly()) {
         chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / WALKERS));

@@ -10,7 +10,7 @@ import lozengy.model.check.Check;
 import lozengy.model.score.Scorer;
 
 /** Tries every arrangement of a tiny blanket and judges each from scratch. */
-final class Exhaustive {
+public final class Exhaustive {
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
@@ -42,7 +42,7 @@ final class Exhaustive {
   }
 
   /** How many ways there are to fill the open rounds. */
-  static double ways(Blanket blanket) {
+  public static double ways(Blanket blanket) {
     double ways = 1;
     for (int[] domain : new Exhaustive(blanket, Optional.empty()).domains) {
       ways *= domain.length;
@@ -51,7 +51,7 @@ final class Exhaustive {
   }
 
   /** The best total of all valid arrangements; empty if none is valid. */
-  static OptionalDouble best(Blanket blanket, Optional<Sequences> earlier) {
+  public static OptionalDouble best(Blanket blanket, Optional<Sequences> earlier) {
     Exhaustive all = new Exhaustive(blanket, earlier);
     all.fill(0, blanket.locks());
     return all.best == Double.NEGATIVE_INFINITY

@@ -11,6 +11,8 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Setting;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class IndependentSetsTest {
 
@@ -56,13 +58,14 @@ class IndependentSetsTest {
     assertTrue(IndependentSets.heaviest(triangle, new long[] {1, 2, 4}) >= 4);
   }
 
-  @Test
-  void outerSquaresOfAnOnPointLayoutAreOneHalfAndAllElseTheOther() {
-    Layout layout = Layout.of(new LayoutSize(Setting.ON_POINT, 9, 11, true, true));
+  @ParameterizedTest
+  @CsvSource({"9, 11, 219, 120", "20, 25, 1046, 546"})
+  void outerSquaresOfAnOnPointLayoutAreOneSideAndAllElseTheOther(
+      int across, int down, int pieces, int others) {
+    Layout layout = Layout.of(new LayoutSize(Setting.ON_POINT, across, down, true, true));
     long[] ones = new long[layout.places().size()];
     Arrays.fill(ones, 1);
-    // 9 x 11 outer squares, and 120 others, of which no two share a seam
-    assertEquals(219, ones.length);
-    assertEquals(120, IndependentSets.heaviest(layout.seams(), ones));
+    assertEquals(pieces, ones.length);
+    assertEquals(others, IndependentSets.heaviest(layout.seams(), ones));
   }
 }

@@ -31,7 +31,7 @@ public final class Page {
    * Writes an arrangement as a page.
    *
    * @param arrangement a complete arrangement
-   * @param file name of the arrangement's file, for the commands that the page makes
+   * @param file the arrangement's file as a command names it, for the commands that the page makes
    * @return an HTML document
    */
   public static String html(Arrangement arrangement, String file) {

@@ -169,7 +169,7 @@ final class PlanSection {
     html.text("p", "Nothing is picked.", "id", "picks-told", "role", "status");
     html.open("div", "id", "picks-out", "hidden", "hidden");
     html.open("label");
-    html.words("Paste this into a terminal beside the arrangement");
+    html.words("Paste this into the terminal, or save it and run: sh picks.txt");
     html.open("textarea", "id", "line", "readonly", "readonly", "rows", "4", "spellcheck", "false");
     html.close();
     html.close();

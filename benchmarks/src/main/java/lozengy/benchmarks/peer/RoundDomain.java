@@ -1,0 +1,29 @@
+package lozengy.benchmarks.peer;
+
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+
+/** The yarns that a round of a planned piece may take by itself: by its lock, tones and bans. */
+final class RoundDomain {
+
+  private RoundDomain() {}
+
+  /** The yarns, ascending; of a locked round the locked one alone, or none if it may not be. */
+  static int[] of(Blanket blanket, int piece, int round) {
+    int locked = blanket.locked(piece, round);
+    if (locked != Sequences.OPEN && !allowed(blanket, piece, round, locked)) {
+      return new int[0];
+    }
+    if (locked != Sequences.OPEN) {
+      return new int[] {locked};
+    }
+    return IntStream.range(0, blanket.yarnCount())
+        .filter(yarn -> allowed(blanket, piece, round, yarn))
+        .toArray();
+  }
+
+  private static boolean allowed(Blanket blanket, int piece, int round, int yarn) {
+    return blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn);
+  }
+}

@@ -1,0 +1,168 @@
+package lozengy.benchmarks.record;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The tables that documents show, made from raw results. */
+public final class MarkdownTables {
+
+  private static final String BEGIN = "<!-- tables -->\n";
+  private static final String END = "<!-- /tables -->";
+
+  private MarkdownTables() {}
+
+  /**
+   * The tables of a results file, below a line that says where they come from.
+   *
+   * @param name the file's name
+   * @param results what it holds
+   * @throws IllegalArgumentException if it is of no kind that is known
+   */
+  public static String of(String name, Results results) {
+    Map<String, String> about = results.about();
+    String source =
+        "From [%s](results/%s): `%s`, %s; Lozengy %s; OR-Tools %s, Choco %s; %s; %s, %s cores, %s.\n\n"
+            .formatted(
+                name,
+                name,
+                about.get("command"),
+                about.get("date"),
+                about.get("lozengy"),
+                about.get("or-tools"),
+                about.get("choco"),
+                about.get("java"),
+                about.get("processor"),
+                about.get("cores"),
+                about.get("memory"));
+    if (results.rows().isEmpty()) {
+      return source + "No rows.\n\n";
+    }
+    Set<String> columns = results.rows().get(0).keySet();
+    String tables;
+    if (columns.contains("event")) {
+      tables = WholeTables.of(results);
+    } else if (columns.contains("what")) {
+      tables = cold(results);
+    } else if (columns.contains("stage")) {
+      tables = growth(results);
+    } else if (columns.contains("benchmark")) {
+      tables = kernels(results);
+    } else {
+      throw new IllegalArgumentException(
+          name + " has columns that no table is made of: " + columns);
+    }
+    return source + tables + "\n";
+  }
+
+  /**
+   * A document with other tables between its marks.
+   *
+   * @throws IllegalArgumentException if it has not the two marks, in order
+   */
+  public static String replace(String document, String tables) {
+    int begin = document.indexOf(BEGIN);
+    int end = document.indexOf(END);
+    if (begin < 0 || end < begin) {
+      throw new IllegalArgumentException("the document has no lines " + BEGIN.strip() + ", " + END);
+    }
+    return document.substring(0, begin + BEGIN.length()) + "\n" + tables + document.substring(end);
+  }
+
+  private static String cold(Results results) {
+    Map<List<String>, List<Map<String, String>>> groups = new LinkedHashMap<>();
+    for (Map<String, String> row : results.rows()) {
+      List<String> key = List.of(row.get("what"), row.get("brief"), row.get("limit_s"));
+      groups.computeIfAbsent(key, k -> new ArrayList<>()).add(row);
+    }
+    MarkdownTable table =
+        new MarkdownTable(
+            List.of(
+                "process",
+                "brief",
+                "limit, s",
+                "runs",
+                "median s",
+                "last s",
+                "to hello",
+                "median score"));
+    double hello =
+        groups.entrySet().stream()
+            .filter(group -> group.getKey().get(0).equals("hello"))
+            .mapToDouble(group -> Figures.median(numbers(group.getValue(), "seconds")))
+            .findFirst()
+            .orElse(Double.NaN);
+    groups.forEach(
+        (key, rows) -> {
+          List<Double> seconds = numbers(rows, "seconds");
+          List<Double> scores =
+              numbers(
+                  rows.stream().filter(row -> row.get("valid").equals("yes")).toList(), "score");
+          table.row(
+              List.of(
+                  key.get(0),
+                  key.get(1),
+                  key.get(2),
+                  Integer.toString(rows.size()),
+                  Figures.number(Figures.median(seconds), 3),
+                  Figures.number(seconds.stream().max(Double::compare).orElseThrow(), 3),
+                  Double.isNaN(hello)
+                      ? Figures.NONE
+                      : Figures.number(Figures.median(seconds) / hello, 2),
+                  key.get(0).equals("solve") ? Figures.medianOf(scores, rows.size(), 2) : ""));
+        });
+    return table.text();
+  }
+
+  private static String growth(Results results) {
+    Set<String> stages = new LinkedHashSet<>();
+    Map<String, Map<String, List<Map<String, String>>>> byBrief = new LinkedHashMap<>();
+    for (Map<String, String> row : results.rows()) {
+      stages.add(row.get("stage"));
+      byBrief
+          .computeIfAbsent(row.get("brief"), brief -> new LinkedHashMap<>())
+          .computeIfAbsent(row.get("stage"), stage -> new ArrayList<>())
+          .add(row);
+    }
+    stages.remove("climb");
+    List<String> headings = new ArrayList<>(List.of("median s", "pieces"));
+    headings.addAll(stages);
+    headings.add("score reached");
+    MarkdownTable table = new MarkdownTable(headings);
+    byBrief.forEach(
+        (brief, byStage) -> {
+          List<Map<String, String>> reached =
+              byStage.getOrDefault("reached", List.of()).stream().toList();
+          List<String> cells = new ArrayList<>();
+          cells.add(brief);
+          cells.add(byStage.values().iterator().next().get(0).get("pieces"));
+          for (String stage : stages) {
+            List<Map<String, String>> rows = byStage.getOrDefault(stage, List.of());
+            cells.add(Figures.medianOf(numbers(rows, "seconds"), rows.size(), 3));
+          }
+          cells.add(Figures.medianOf(numbers(reached, "score"), reached.size(), 2));
+          table.row(cells);
+        });
+    return table.text();
+  }
+
+  private static String kernels(Results results) {
+    List<String> columns = List.copyOf(results.rows().get(0).keySet());
+    MarkdownTable table = new MarkdownTable(columns);
+    for (Map<String, String> row : results.rows()) {
+      table.row(columns.stream().map(row::get).toList());
+    }
+    return table.text();
+  }
+
+  private static List<Double> numbers(List<Map<String, String>> rows, String column) {
+    return rows.stream()
+        .map(row -> row.get(column))
+        .filter(cell -> !cell.isEmpty())
+        .map(Double::parseDouble)
+        .toList();
+  }
+}

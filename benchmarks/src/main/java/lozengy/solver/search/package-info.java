@@ -1,0 +1,2 @@
+/** Opens the package-private parts of the search to the benchmarks. */
+package lozengy.solver.search;

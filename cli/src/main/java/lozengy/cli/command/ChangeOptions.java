@@ -1,0 +1,160 @@
+package lozengy.cli.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lozengy.cli.Refusal;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.input.Mistake;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.progress.Anchor;
+import lozengy.model.progress.Change;
+import picocli.CommandLine.Option;
+
+/** The options that change what is asked for in the middle of the work. */
+final class ChangeOptions {
+
+  @Option(
+      names = "--lock",
+      paramLabel = "PIECES[=YARNS]",
+      description =
+          "Lock pieces, such as r3c2, row3 or outline, as they are planned; or to yarns, such as"
+              + " r5c1=SND,REE,~,~,MUD, the centre first, ~ for an open round. After .. yarns count"
+              + " from the border: top=..,MUD. Repeatable.")
+  private List<String> locks = List.of();
+
+  @Option(
+      names = "--free",
+      paramLabel = "PIECES",
+      description = "Take the locks of pieces back; bans stay. Repeatable.")
+  private List<String> frees = List.of();
+
+  @Option(
+      names = "--ban",
+      paramLabel = "PIECES=YARNS",
+      description = "Keep yarns out of pieces, such as triangles=PEA. Repeatable.")
+  private List<String> bans = List.of();
+
+  @Option(
+      names = "--without",
+      paramLabel = "YARN",
+      description = "Use a yarn no more; what is worked in it stays. Repeatable.")
+  private List<String> without = List.of();
+
+  @Option(
+      names = "--swap",
+      paramLabel = "YARN=YARN",
+      description =
+          "Put a yarn in another's place in all that is still to be worked, such as REE=SND."
+              + " Repeatable.")
+  private List<String> swaps = List.of();
+
+  @Option(
+      names = "--across",
+      paramLabel = "N",
+      description = "Change the size: squares in the first row.")
+  private Integer across;
+
+  @Option(names = "--down", paramLabel = "N", description = "Change the size: rows.")
+  private Integer down;
+
+  @Option(
+      names = "--anchor",
+      paramLabel = "CORNER",
+      description =
+          "The corner that stays where it is when the size changes: top-left (if not said),"
+              + " top-right, bottom-left or bottom-right.")
+  private Anchor anchor;
+
+  /**
+   * The changes that are asked for.
+   *
+   * @param size the size of the blanket as it is
+   * @throws Refusal with all options that cannot be read
+   */
+  List<Change> changes(LayoutSize size) {
+    List<Change> changes = new ArrayList<>();
+    List<Mistake> mistakes = new ArrayList<>();
+    resize(size, mistakes).ifPresent(changes::add);
+    for (String swap : swaps) {
+      Assigned.read("--swap", swap, "Name both yarns, such as REE=SND", mistakes)
+          .ifPresent(read -> changes.add(new Change.Swap(read.place(), read.left(), read.right())));
+    }
+    for (String code : without) {
+      changes.add(new Change.Without("--without " + code, code.strip()));
+    }
+    for (String pieces : frees) {
+      changes.add(new Change.Free("--free " + pieces, PieceLists.selectors(pieces)));
+    }
+    for (String ban : bans) {
+      Assigned.read("--ban", ban, "Name pieces and yarns, such as triangles=PEA", mistakes)
+          .ifPresent(read -> changes.add(new Change.Hold(read.place(), ban(read))));
+    }
+    for (String lock : locks) {
+      lock(lock, changes, mistakes);
+    }
+    if (!mistakes.isEmpty()) {
+      throw new Refusal("", mistakes);
+    }
+    return changes;
+  }
+
+  /** The options as they were given, to give them again. */
+  List<String> arguments() {
+    List<String> arguments = new ArrayList<>();
+    locks.forEach(lock -> arguments.addAll(List.of("--lock", lock)));
+    frees.forEach(free -> arguments.addAll(List.of("--free", free)));
+    bans.forEach(ban -> arguments.addAll(List.of("--ban", ban)));
+    without.forEach(code -> arguments.addAll(List.of("--without", code)));
+    swaps.forEach(swap -> arguments.addAll(List.of("--swap", swap)));
+    if (across != null) {
+      arguments.addAll(List.of("--across", across.toString()));
+    }
+    if (down != null) {
+      arguments.addAll(List.of("--down", down.toString()));
+    }
+    if (anchor != null) {
+      arguments.addAll(List.of("--anchor", anchor.word()));
+    }
+    return arguments;
+  }
+
+  private Optional<Change> resize(LayoutSize size, List<Mistake> mistakes) {
+    if (across == null && down == null) {
+      if (anchor != null) {
+        mistakes.add(
+            new Mistake(
+                "--anchor", 0, "The size does not change", "Give --across or --down with it"));
+      }
+      return Optional.empty();
+    }
+    int toAcross = across == null ? size.across() : across;
+    int toDown = down == null ? size.down() : down;
+    if (toAcross < 1 || toDown < 1) {
+      mistakes.add(
+          new Mistake(
+              "--across, --down",
+              0,
+              toAcross + " across and " + toDown + " down",
+              "Give whole numbers, 1 or more"));
+      return Optional.empty();
+    }
+    String place = across == null ? "--down" : down == null ? "--across" : "--across, --down";
+    return Optional.of(
+        new Change.Resize(place, toAcross, toDown, anchor == null ? Anchor.TOP_LEFT : anchor));
+  }
+
+  private static PieceNote ban(Assigned ban) {
+    return Notes.ban(PieceLists.selectors(ban.left()), PieceLists.selectors(ban.right()));
+  }
+
+  private static void lock(String lock, List<Change> changes, List<Mistake> mistakes) {
+    if (!lock.contains("=")) {
+      changes.add(new Change.Lock("--lock " + lock, PieceLists.selectors(lock)));
+      return;
+    }
+    Assigned.read("--lock", lock, "Name yarns, such as r5c1=SND,REE,~,~,MUD", mistakes)
+        .flatMap(read -> Notes.rounds(read, mistakes).map(n -> new Change.Hold(read.place(), n)))
+        .ifPresent(changes::add);
+  }
+}

@@ -1,0 +1,127 @@
+package lozengy.cli.command;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
+import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.Inputs;
+import lozengy.cli.file.Source;
+import lozengy.cli.file.Target;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.progress.Mark;
+import lozengy.model.progress.MarkedArrangement;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Marks in an arrangement what has come about since it was planned. */
+@Command(
+    name = "mark",
+    description = {
+      "Marks in an arrangement what has come about: pieces that are made or joined, yarns that came"
+          + " out otherwise than planned, and what is left of a yarn.",
+      "",
+      "The file is replaced, whole or not at all, if no other is named. What is marked is a fact:"
+          + " it may break a rule, and 'lozengy check' then says so. Planning the rest again is for"
+          + " 'lozengy solve'. --undo takes the last mark back.",
+    },
+    footer = {
+      "",
+      "Pieces: r3c2, top1, top-left; row3; strip2; squares, triangles, corners; top, right,",
+      "bottom, left, outline; all; and ranges such as r3c1..r3c6, row1..row3, strip1..strip4.",
+      "",
+      "Examples:",
+      "  lozengy mark throw.arrangement.json --joined strip1..strip4 --made r7c1..r7c4",
+      "  lozengy mark throw.arrangement.json --worked r4c2=~,~,SND,~,~",
+      "  lozengy mark throw.arrangement.json --left REE=85g",
+      "  lozengy mark throw.arrangement.json --made - < finished.csv",
+      "  lozengy mark throw.arrangement.json --undo"
+    })
+final class MarkCommand implements Callable<Integer> {
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "FILE", description = "An arrangement; - is standard input.")
+  private String file;
+
+  @Mixin private MarkOptions options;
+
+  @Option(names = "--undo", description = "Take the last mark back; what was before stands again.")
+  private boolean undo;
+
+  @Mixin private OutputOptions output;
+  @Mixin private JsonOption json;
+  @Mixin private HelpOption help;
+
+  MarkCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    if (undo == options.any()) {
+      throw undo
+          ? Refusal.of("--undo", "Other marks are given with it", "Take back first, then mark")
+          : Refusal.of(
+              "",
+              "Nothing is to be marked",
+              "Give --made, --joined, --planned, --worked or --left, or --undo");
+    }
+    Source source = new Source(file);
+    if (source.isStandardInput() && options.readsStandardInput()) {
+      throw Refusal.of(
+          "standard input", "It cannot be both the arrangement and a list", "Name a file");
+    }
+    Target target = output.targetOr(() -> usualTarget(source));
+    target.expect();
+    Arrangement before = Inputs.readComplete(source, terminal);
+    MarkReport report = undo ? undone(source, before) : marked(before);
+    if (report.nothingNew()) {
+      tell(report, Optional.empty(), target);
+      return ExitCode.DONE.code();
+    }
+    String text = ArrangementWriter.text(report.now());
+    target.write(terminal, text.getBytes(StandardCharsets.UTF_8));
+    tell(report, target.file().map(Object::toString), target);
+    return ExitCode.DONE.code();
+  }
+
+  private MarkReport marked(Arrangement before) {
+    Mark mark = options.mark(terminal);
+    return MarkReport.of(before, MarkedArrangement.of(before, mark));
+  }
+
+  private static MarkReport undone(Source source, Arrangement before) {
+    return MarkReport.of(
+        before,
+        MarkedArrangement.undone(before)
+            .orElseThrow(
+                () ->
+                    Refusal.of(
+                        source.label(),
+                        "There is no mark to take back",
+                        "Only the last mark can be taken back, once")));
+  }
+
+  private Target usualTarget(Source source) {
+    return source.isStandardInput()
+        ? Target.standardOutput()
+        : new Target(Optional.of(source.path()), true);
+  }
+
+  private void tell(MarkReport report, Optional<String> written, Target target) {
+    boolean toStandardOutput = target.file().isEmpty() && !report.nothingNew();
+    if (json.wanted() && !toStandardOutput) {
+      terminal.out().println(Json.text(report.json(written)));
+      return;
+    }
+    var words = toStandardOutput ? terminal.err() : terminal.out();
+    report.lines(undo).forEach(words::println);
+    written.ifPresent(path -> words.println("Wrote " + path));
+  }
+}

@@ -1,0 +1,185 @@
+package lozengy.cli.command;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import lozengy.cli.Json;
+import lozengy.cli.command.Verdict.Found;
+import lozengy.cli.report.PlainText;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.Check;
+
+/**
+ * What a mark has changed.
+ *
+ * @param before the arrangement before it
+ * @param now the arrangement now
+ * @param faults what is wrong with it now
+ */
+record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
+
+  static MarkReport of(Arrangement before, Arrangement now) {
+    List<Found> faults =
+        Check.faults(now.blanket(), now.sequences()).stream()
+            .map(fault -> Found.of(now.blanket(), fault))
+            .toList();
+    return new MarkReport(before, now, faults);
+  }
+
+  /** Whether all was as marked before. */
+  boolean nothingNew() {
+    return before == now;
+  }
+
+  /** The report for a terminal. */
+  List<String> lines(boolean undone) {
+    if (nothingNew()) {
+      return List.of("Nothing new: all of this is marked already.");
+    }
+    List<String> lines = new ArrayList<>();
+    if (undone) {
+      lines.add("The last mark is taken back.");
+    }
+    for (PieceState state : PieceState.values()) {
+      List<Integer> pieces = turned(state);
+      if (!pieces.isEmpty()) {
+        lines.add("Now " + state.word() + ": " + Words.pieces(blanket(), pieces));
+      }
+    }
+    reworked().forEach(piece -> lines.add(reworked(piece)));
+    recounted().forEach(yarn -> lines.add(recounted(yarn)));
+    lines.add(states());
+    if (!faults.isEmpty()) {
+      lines.add(faults.size() + (faults.size() == 1 ? " fault:" : " faults:"));
+      faults.forEach(fault -> lines.add("  " + fault.line()));
+      lines.add("'lozengy solve' plans the rest again around what is worked.");
+    }
+    return lines.stream().map(PlainText::oneLine).toList();
+  }
+
+  /** The report for programs. */
+  Map<String, Object> json(Optional<String> written) {
+    List<Object> turned = new ArrayList<>();
+    for (PieceState state : PieceState.values()) {
+      for (int piece : turned(state)) {
+        turned.add(
+            Json.object(
+                "at", Words.piece(blanket(), piece),
+                "from", before.blanket().state(piece).word(),
+                "to", state.word()));
+      }
+    }
+    List<Object> worked = new ArrayList<>();
+    for (int piece : reworked()) {
+      worked.add(
+          Json.object(
+              "at", Words.piece(blanket(), piece),
+              "from", codes(before.sequences(), piece),
+              "to", codes(now.sequences(), piece)));
+    }
+    List<Object> counted = new ArrayList<>();
+    for (int yarn : recounted()) {
+      counted.add(
+          Json.object(
+              "code", blanket().yarn(yarn).code(),
+              "available_m", metres(blanket().stockMillimetres(yarn)),
+              "used_m", metres(blanket().usedMillimetres(now.sequences())[yarn])));
+    }
+    Map<String, Object> counts =
+        Json.object(
+            "planned", count(PieceState.PLANNED),
+            "made", count(PieceState.MADE),
+            "joined", count(PieceState.JOINED));
+    return Json.object(
+        "outcome", nothingNew() ? "nothing-new" : "marked",
+        "arrangement", written,
+        "states", turned,
+        "worked", worked,
+        "counted", counted,
+        "pieces", counts,
+        "faults", faults.stream().map(Found::json).toList());
+  }
+
+  private Blanket blanket() {
+    return now.blanket();
+  }
+
+  private List<Integer> turned(PieceState state) {
+    return pieces()
+        .filter(piece -> blanket().state(piece) == state && before.blanket().state(piece) != state)
+        .boxed()
+        .toList();
+  }
+
+  private List<Integer> reworked() {
+    return pieces()
+        .filter(piece -> !Arrays.equals(before.sequences().of(piece), now.sequences().of(piece)))
+        .boxed()
+        .toList();
+  }
+
+  private List<Integer> recounted() {
+    return IntStream.range(0, blanket().yarnCount())
+        .filter(yarn -> !blanket().yarn(yarn).equals(before.blanket().yarn(yarn)))
+        .boxed()
+        .toList();
+  }
+
+  private IntStream pieces() {
+    return IntStream.range(0, blanket().pieceCount());
+  }
+
+  private String reworked(int piece) {
+    return Words.piece(blanket(), piece)
+        + ": "
+        + String.join(" ", codes(before.sequences(), piece))
+        + " -> "
+        + String.join(" ", codes(now.sequences(), piece));
+  }
+
+  private String recounted(int yarn) {
+    long left = blanket().stockMillimetres(yarn);
+    long used = blanket().usedMillimetres(now.sequences())[yarn];
+    return Words.yarn(blanket(), yarn)
+        + ": "
+        + (blanket().yarn(yarn).counted().isPresent() ? "" : "as before the count, ")
+        + Words.metres(left)
+        + " at hand, "
+        + Words.metres(used)
+        + " needed";
+  }
+
+  private String states() {
+    return String.format(
+        Locale.ROOT,
+        "%d made, %d joined, %d planned. Score %.2f.",
+        count(PieceState.MADE),
+        count(PieceState.JOINED),
+        count(PieceState.PLANNED),
+        now.score().total());
+  }
+
+  private long count(PieceState state) {
+    return pieces().filter(piece -> blanket().state(piece) == state).count();
+  }
+
+  private List<String> codes(Sequences sequences, int piece) {
+    return IntStream.of(sequences.of(piece))
+        .mapToObj(yarn -> blanket().yarn(yarn).code())
+        .collect(Collectors.toList());
+  }
+
+  private static BigDecimal metres(long millimetres) {
+    return BigDecimal.valueOf(millimetres, 3);
+  }
+}

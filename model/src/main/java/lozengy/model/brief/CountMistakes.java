@@ -1,0 +1,54 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.Words;
+import lozengy.model.layout.Layout;
+
+/** Judges whether the pieces that counts of yarn name are there. */
+final class CountMistakes {
+
+  private final Layout layout;
+  private final Predicate<String> doubted;
+  private final List<Mistake> mistakes = new ArrayList<>();
+
+  private CountMistakes(Layout layout, Predicate<String> doubted) {
+    this.layout = layout;
+    this.doubted = doubted;
+  }
+
+  /** Finds the mistakes of a brief whose layout can be laid out. */
+  static List<Mistake> of(Brief brief, Predicate<String> doubted) {
+    if (brief.yarns().stream().allMatch(yarn -> yarn.counted().isEmpty())) {
+      return List.of();
+    }
+    CountMistakes judged = new CountMistakes(Layout.of(brief.layout()), doubted);
+    for (int i = 0; i < brief.yarns().size(); i++) {
+      String path = "yarns[" + i + "].counted";
+      brief
+          .yarns()
+          .get(i)
+          .counted()
+          .ifPresent(
+              counted -> {
+                judged.judge(path + ".made", counted.made());
+                judged.judge(path + ".joined", counted.joined());
+              });
+    }
+    return judged.mistakes;
+  }
+
+  private void judge(String path, List<String> names) {
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      String at = names.size() == 1 ? path : path + "[" + i + "]";
+      if (layout.select(name).isEmpty() && !doubted.test(at)) {
+        mistakes.add(
+            new Mistake(
+                at, 0, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout)));
+      }
+    }
+  }
+}

@@ -1,0 +1,114 @@
+package lozengy.model.progress;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.input.InputException;
+import lozengy.model.input.Mistake;
+
+/**
+ * Applies changes to how things stand, whatever their order: first the size, then yarns, then what
+ * pieces hold. What is worked stays as it is.
+ */
+public final class Changes {
+
+  private final List<Mistake> mistakes = new ArrayList<>();
+  private final NotePlaces places = new NotePlaces();
+  private Brief brief;
+  private Optional<Sequences> sequences;
+  private Optional<Sequences> before;
+
+  private Changes(Standing standing) {
+    this.brief = standing.brief();
+    this.sequences = standing.sequences();
+    this.before = standing.sequences();
+  }
+
+  /**
+   * Applies changes.
+   *
+   * @param standing how things stand
+   * @param changes what is to change
+   * @throws InputException with all mistakes if a change names what is not there, cannot be made,
+   *     or breaks a rule that was not broken before
+   */
+  public static Changed apply(Standing standing, List<Change> changes) {
+    Changes applied = new Changes(standing);
+    List<Change> inOrder = new ArrayList<>(changes);
+    inOrder.sort(Comparator.comparingInt(Changes::rank));
+    inOrder.forEach(applied::apply);
+    applied.throwIfAny();
+    applied.judge(standing.brief());
+    applied.throwIfAny();
+    return new Changed(Blanket.ofUnjudged(applied.brief), applied.sequences, applied.before);
+  }
+
+  private static int rank(Change change) {
+    if (change instanceof Change.Resize) {
+      return 0;
+    }
+    if (change instanceof Change.Swap) {
+      return 1;
+    }
+    if (change instanceof Change.Without) {
+      return 2;
+    }
+    return change instanceof Change.Free ? 3 : 4;
+  }
+
+  private void apply(Change change) {
+    try {
+      if (change instanceof Change.Resize resize) {
+        Resized resized = Resized.of(brief, sequences, resize);
+        brief = resized.brief();
+        sequences = resized.sequences();
+        before = sequences;
+      } else if (change instanceof Change.Swap swap) {
+        Standing swapped = YarnChanges.swap(new Standing(brief, sequences), swap);
+        brief = swapped.brief();
+        sequences = swapped.sequences();
+      } else if (change instanceof Change.Without without) {
+        brief = YarnChanges.without(brief, without);
+      } else if (change instanceof Change.Free free) {
+        brief = Locks.freed(brief, free);
+      } else if (change instanceof Change.Lock lock) {
+        add(lock.place(), Locks.asPlanned(new Standing(brief, sequences), lock));
+      } else if (change instanceof Change.Hold hold) {
+        add(hold.place(), List.of(hold.note()));
+      }
+    } catch (InputException e) {
+      mistakes.addAll(e.mistakes());
+    }
+  }
+
+  private void add(String place, List<PieceNote> notes) {
+    List<PieceNote> all = new ArrayList<>(brief.pieces());
+    all.addAll(notes);
+    notes.forEach(note -> places.put(note, place));
+    brief = brief.withPieces(all);
+  }
+
+  /** Judges the brief as a whole; what was wrong before is not told again. */
+  private void judge(Brief old) {
+    Set<String> known = new HashSet<>();
+    BriefMistakes.of(old).forEach(mistake -> known.add(mistake.found()));
+    BriefMistakes.of(brief).stream()
+        .filter(mistake -> !known.contains(mistake.found()))
+        .map(mistake -> places.placed(mistake, brief.pieces()))
+        .forEach(mistakes::add);
+  }
+
+  private void throwIfAny() {
+    if (!mistakes.isEmpty()) {
+      throw new InputException(mistakes);
+    }
+  }
+}

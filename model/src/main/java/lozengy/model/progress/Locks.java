@@ -1,0 +1,91 @@
+package lozengy.model.progress;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.NoteParts;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.input.InputException;
+import lozengy.model.layout.Place;
+
+/** Locks pieces as they are planned, and frees them. */
+final class Locks {
+
+  private Locks() {}
+
+  /**
+   * Notes that hold planned pieces as they are planned; none for a piece that holds all of it
+   * already.
+   *
+   * @throws InputException if a piece is not there, or there is no plan for it yet
+   */
+  static List<PieceNote> asPlanned(Standing standing, Change.Lock lock) {
+    Blanket blanket = Blanket.ofUnjudged(standing.brief());
+    List<PieceNote> notes = new ArrayList<>();
+    for (Place place : Selections.pieces(lock.place(), blanket.layout(), lock.at())) {
+      if (blanket.state(place.index()) != PieceState.PLANNED) {
+        continue;
+      }
+      Sequences planned =
+          standing
+              .sequences()
+              .orElseThrow(
+                  () ->
+                      Selections.wrong(
+                          lock.place(),
+                          "There is no plan yet that " + place.name() + " could keep to",
+                          "Name its yarns, such as " + place.name() + "=REE,~,MUD"));
+      List<Optional<String>> codes = new ArrayList<>();
+      boolean all = true;
+      for (int round = 0; round < planned.rounds(place.index()); round++) {
+        int yarn = planned.yarn(place.index(), round);
+        all &= yarn != Sequences.OPEN && yarn == blanket.locked(place.index(), round);
+        codes.add(
+            yarn == Sequences.OPEN ? Optional.empty() : Optional.of(blanket.yarn(yarn).code()));
+      }
+      if (!all) {
+        notes.add(new PieceNote(List.of(place.name()), codes, PieceState.PLANNED, Set.of()));
+      }
+    }
+    return notes;
+  }
+
+  /**
+   * A brief without locks of some pieces.
+   *
+   * @throws InputException if a piece is not there or is worked, or none of them is locked
+   */
+  static Brief freed(Brief brief, Change.Free free) {
+    Blanket blanket = Blanket.ofUnjudged(brief);
+    Set<Place> places = new HashSet<>(Selections.pieces(free.place(), blanket.layout(), free.at()));
+    List<Integer> worked =
+        places.stream()
+            .map(Place::index)
+            .filter(piece -> blanket.state(piece) != PieceState.PLANNED)
+            .sorted()
+            .toList();
+    if (!worked.isEmpty()) {
+      throw Selections.wrong(
+          free.place(),
+          Words.pieces(blanket, worked) + (worked.size() == 1 ? " is" : " are") + " worked already",
+          "Mark pieces planned to work them anew");
+    }
+    List<PieceNote> notes =
+        NoteParts.loosened(
+            blanket.layout(),
+            brief.pieces(),
+            (note, place) -> !note.rounds().isEmpty() && places.contains(place));
+    if (notes.equals(brief.pieces())) {
+      throw Selections.wrong(
+          free.place(), "Nothing is locked there", "Leave it out, or name other pieces");
+    }
+    return brief.withPieces(notes);
+  }
+}

@@ -1,0 +1,34 @@
+package lozengy.model.progress;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+
+/**
+ * What a mark has come to.
+ *
+ * @param blanket the blanket with the new states and counts
+ * @param sequences the pieces' yarns, as worked
+ * @param states pieces whose state has changed
+ * @param yarns pieces whose yarns have changed
+ * @param counted yarns whose count has changed
+ */
+public record Marked(
+    Blanket blanket,
+    Sequences sequences,
+    List<Integer> states,
+    List<Integer> yarns,
+    List<Integer> counted) {
+
+  /** Copies the lists. */
+  public Marked {
+    states = List.copyOf(states);
+    yarns = List.copyOf(yarns);
+    counted = List.copyOf(counted);
+  }
+
+  /** Whether all was as marked before. */
+  public boolean nothingNew() {
+    return states.isEmpty() && yarns.isEmpty() && counted.isEmpty();
+  }
+}

@@ -1,0 +1,181 @@
+package lozengy.model.progress;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Counted;
+import lozengy.model.brief.NoteParts;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnAmount;
+import lozengy.model.brief.YarnUse;
+import lozengy.model.input.InputException;
+
+/** Does without a yarn, or puts another in its place. */
+final class YarnChanges {
+
+  private static final String ALL = "all";
+
+  private YarnChanges() {}
+
+  /**
+   * A brief in which no planned piece may take a yarn and no round is meant for it.
+   *
+   * @throws InputException if there is no such yarn, or joining or edging still needs it
+   */
+  static Brief without(Brief brief, Change.Without wish) {
+    int yarn = Selections.yarn(wish.place(), brief, wish.code());
+    Blanket blanket = Blanket.ofUnjudged(brief);
+    tellUse(wish, "The joining", brief.joining(), blanket.joiningMillimetres());
+    tellUse(wish, "The edging", brief.edging(), blanket.edgingMillimetres());
+    return banned(withYarn(brief, yarn, old -> old.withShare(0)), wish.code());
+  }
+
+  private static void tellUse(
+      Change.Without wish, String what, Optional<YarnUse> use, long millimetres) {
+    if (millimetres > 0 && use.filter(u -> u.yarn().equals(wish.code())).isPresent()) {
+      throw Selections.wrong(
+          wish.place(),
+          what + " is in " + wish.code(),
+          "Put another yarn in its place: swap " + wish.code() + " for it");
+    }
+  }
+
+  /**
+   * How things stand with one yarn in another's place: in the rounds of planned pieces, in locks,
+   * in joining and edging, and in the shares.
+   *
+   * @throws InputException if there is no such yarn
+   */
+  static Standing swap(Standing standing, Change.Swap wish) {
+    Brief brief = standing.brief();
+    int from = Selections.yarn(wish.place(), brief, wish.from());
+    int to = Selections.yarn(wish.place(), brief, wish.to());
+    if (from == to) {
+      throw Selections.wrong(
+          wish.place(), wish.to() + " is the same yarn", "Name another to put in its place");
+    }
+    Blanket blanket = Blanket.ofUnjudged(brief);
+    double share = brief.yarns().get(from).share();
+    Brief swapped = withYarn(brief, to, old -> old.withShare(old.share() + share));
+    swapped = withYarn(swapped, from, old -> old.withShare(0));
+    if (joinsAlready(blanket, wish)) {
+      swapped = withYarn(swapped, to, old -> counted(old, to, blanket, edged(brief, from)));
+    }
+    swapped =
+        swapped.withUses(
+            brief.joining().map(use -> swapped(use, wish)),
+            brief.edging().map(use -> swapped(use, wish)));
+    swapped = swapped.withPieces(notes(blanket, wish));
+    return new Standing(
+        banned(swapped, wish.from()), standing.sequences().map(s -> swapped(blanket, s, from, to)));
+  }
+
+  private static YarnUse swapped(YarnUse use, Change.Swap wish) {
+    return use.yarn().equals(wish.from()) ? new YarnUse(wish.to(), use.metresPerMetre()) : use;
+  }
+
+  private static Sequences swapped(Blanket blanket, Sequences old, int from, int to) {
+    Sequences swapped = old.copy();
+    for (int piece = 0; piece < old.pieces(); piece++) {
+      for (int round = 0; round < old.rounds(piece); round++) {
+        if (blanket.state(piece) == PieceState.PLANNED && old.yarn(piece, round) == from) {
+          swapped.set(piece, round, to);
+        }
+      }
+    }
+    return swapped;
+  }
+
+  /**
+   * Notes that lock planned pieces to the new yarn, which is no longer banned; of worked pieces
+   * nothing changes.
+   */
+  private static List<PieceNote> notes(Blanket blanket, Change.Swap wish) {
+    Optional<String> from = Optional.of(wish.from());
+    List<PieceNote> parted =
+        NoteParts.loosened(
+            blanket.layout(),
+            blanket.brief().pieces(),
+            (note, place) ->
+                note.state() == PieceState.PLANNED
+                    && note.rounds().contains(from)
+                    && blanket.state(place.index()) != PieceState.PLANNED);
+    List<PieceNote> notes = new ArrayList<>();
+    parted.remove(ban(wish.to()));
+    for (PieceNote note : parted) {
+      List<Optional<String>> codes =
+          note.rounds().stream()
+              .map(code -> code.equals(from) ? Optional.of(wish.to()) : code)
+              .toList();
+      notes.add(
+          note.state() == PieceState.PLANNED
+              ? new PieceNote(note.at(), codes, note.fromBorder(), note.state(), note.not())
+              : note);
+    }
+    return notes;
+  }
+
+  private static boolean joinsAlready(Blanket blanket, Change.Swap wish) {
+    return blanket.brief().joining().filter(use -> use.yarn().equals(wish.from())).isPresent()
+        && Worked.names(blanket, PieceState.JOINED).size() > 1;
+  }
+
+  private static double edged(Brief brief, int from) {
+    return brief.yarns().get(from).counted().map(Counted::edgedPercent).orElse(0.0);
+  }
+
+  /**
+   * The new joining yarn, counted as it must stand: the seams that are joined already were joined
+   * in the old one and must not count against it.
+   */
+  private static Yarn counted(Yarn old, int yarn, Blanket blanket, double edged) {
+    long used = blanket.usedMillimetres(blanket.locks())[yarn];
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        boolean planned = blanket.state(piece) == PieceState.PLANNED;
+        if (planned && blanket.locked(piece, round) == yarn) {
+          used -= blanket.needMillimetres(blanket.kind(piece), round, yarn);
+        }
+      }
+    }
+    boolean edges =
+        blanket.brief().edging().filter(use -> use.yarn().equals(old.code())).isPresent();
+    used -= edges ? blanket.edgingMillimetres() : 0;
+    long left = Math.max(0, old.stockMillimetres() - used);
+    return old.withCount(
+        Optional.of(
+            new Counted(
+                new YarnAmount.Length(left),
+                Worked.names(blanket, PieceState.MADE),
+                Worked.names(blanket, PieceState.JOINED),
+                edges ? old.counted().map(Counted::edgedPercent).orElse(0.0) : edged)));
+  }
+
+  private static Brief withYarn(Brief brief, int yarn, UnaryOperator<Yarn> change) {
+    List<Yarn> yarns = new ArrayList<>(brief.yarns());
+    yarns.set(yarn, change.apply(yarns.get(yarn)));
+    return brief.withYarns(yarns);
+  }
+
+  /** The brief with a yarn banned from all pieces. */
+  private static Brief banned(Brief brief, String code) {
+    PieceNote ban = ban(code);
+    if (brief.pieces().contains(ban)) {
+      return brief;
+    }
+    List<PieceNote> notes = new ArrayList<>(brief.pieces());
+    notes.add(ban);
+    return brief.withPieces(notes);
+  }
+
+  private static PieceNote ban(String code) {
+    return new PieceNote(List.of(ALL), List.of(), PieceState.PLANNED, Set.of(code));
+  }
+}

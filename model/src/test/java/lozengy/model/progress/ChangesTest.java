@@ -1,0 +1,276 @@
+package lozengy.model.progress;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.input.InputException;
+import org.junit.jupiter.api.Test;
+
+class ChangesTest {
+
+  private static final String MADE = "{ at: r1c3, rounds: [MUD, REE, PEA], state: made }";
+
+  private static Changed changed(Standing standing, Change... changes) {
+    return Changes.apply(standing, List.of(changes));
+  }
+
+  private static String refused(Standing standing, Change... changes) {
+    return assertThrows(InputException.class, () -> changed(standing, changes)).getMessage();
+  }
+
+  private static Change hold(String place, String at, String... codes) {
+    List<Optional<String>> rounds = Arrays.stream(codes).map(Optional::ofNullable).toList();
+    return new Change.Hold(
+        place, new PieceNote(List.of(at), rounds, true, PieceState.PLANNED, Set.of()));
+  }
+
+  private static Change ban(String at, String code) {
+    return new Change.Hold(
+        "ban " + at, new PieceNote(List.of(at), List.of(), PieceState.PLANNED, Set.of(code)));
+  }
+
+  @Test
+  void piecesAreLockedAsPlannedEachWithItsOwnYarns() {
+    Changed changed =
+        changed(Sample.standing(MADE), new Change.Lock("lock", List.of("row1", "r2c1")));
+
+    assertAll(
+        () -> assertEquals("MUD REE PEA", Sample.locks(changed.blanket(), "r1c1")),
+        () -> assertEquals("MUD SKY REE", Sample.locks(changed.blanket(), "r2c1")),
+        () -> assertEquals("~ ~ ~", Sample.locks(changed.blanket(), "r2c2")),
+        () -> assertEquals(PieceState.MADE, state(changed, "r1c3")),
+        // the made piece needs no lock
+        () -> assertEquals(4, changed.blanket().brief().pieces().size()));
+  }
+
+  @Test
+  void lockingAgainAddsNothing() {
+    Standing once = standing(changed(Sample.standing(), new Change.Lock("lock", List.of("row1"))));
+
+    assertEquals(
+        once.brief(),
+        changed(once, new Change.Lock("lock", List.of("r1c1", "r1c2"))).blanket().brief());
+  }
+
+  @Test
+  void withoutAPlanALockMustNameItsYarns() {
+    Standing none = new Standing(Sample.brief(), Optional.empty());
+
+    assertEquals(
+        "lock: There is no plan yet that r1c1 could keep to. Name its yarns, such as"
+            + " r1c1=REE,~,MUD",
+        refused(none, new Change.Lock("lock", List.of("r1c1"))));
+    assertEquals(
+        "~ ~ SKY", Sample.locks(changed(none, hold("lock", "r1c1", "SKY")).blanket(), "r1c1"));
+  }
+
+  @Test
+  void locksAreTakenBackAndBansStay() {
+    Standing standing =
+        Sample.standing(
+            "{ at: row1, rounds: [.., SKY], not: [MUD] }", "{ at: r1c2, rounds: [REE, ~, ~] }");
+
+    Blanket blanket = changed(standing, new Change.Free("free", List.of("r1c2"))).blanket();
+
+    assertAll(
+        () -> assertEquals("~ ~ ~", Sample.locks(blanket, "r1c2")),
+        () -> assertEquals("~ ~ SKY", Sample.locks(blanket, "r1c1")),
+        () -> assertEquals("~ ~ SKY", Sample.locks(blanket, "r1c3")),
+        () -> assertTrue(blanket.banned(1, blanket.yarnIndex("MUD"))),
+        () -> assertEquals(2, blanket.brief().pieces().size()));
+  }
+
+  @Test
+  void whatIsNotLockedOrIsWorkedCannotBeFreed() {
+    assertEquals(
+        "free: Nothing is locked there. Leave it out, or name other pieces",
+        refused(Sample.standing(MADE), new Change.Free("free", List.of("r2c1"))));
+    assertEquals(
+        "free: r1c3 is worked already. Mark pieces planned to work them anew",
+        refused(Sample.standing(MADE), new Change.Free("free", List.of("row1"))));
+    assertEquals(
+        "free: There is no piece \"r1c9\". Row 1 holds places 1 to 3",
+        refused(Sample.standing(MADE), new Change.Free("free", List.of("r1c9"))));
+  }
+
+  @Test
+  void aPieceIsFreedBeforeItIsLockedAnew() {
+    Standing standing = Sample.standing("{ at: r1c1, rounds: [~, ~, SKY] }");
+
+    Blanket blanket =
+        changed(
+                standing,
+                hold("lock r1c1=..,MUD", "r1c1", "MUD"),
+                new Change.Free("free", List.of("r1c1")))
+            .blanket();
+
+    assertEquals("~ ~ MUD", Sample.locks(blanket, "r1c1"));
+    assertEquals(
+        "lock r1c1=..,MUD: Round 3 of r1c1 is held in MUD here and in SKY by pieces[0]. Keep one of"
+            + " the two",
+        refused(standing, hold("lock r1c1=..,MUD", "r1c1", "MUD")));
+  }
+
+  @Test
+  void locksThatBreakARuleAreToldWithPiecesAndYarnsByTheWishThatBroughtThem() {
+    assertEquals(
+        "lock b: r1c1 and r2c1 are joined along a side and both have the border SKY. Hold another"
+            + " yarn there",
+        refused(Sample.standing(), hold("lock a", "r1c1", "SKY"), hold("lock b", "r2c1", "SKY")));
+    assertTrue(
+        refused(Sample.standing(), hold("lock", "r1c1", "SKY"), ban("squares", "SKY"))
+            .startsWith("lock: r1c1: the border has SKY, which is banned from this piece."));
+    // a lock on what is worked already must agree with it
+    assertTrue(
+        refused(Sample.standing(MADE), hold("lock", "r1c3", "SKY"))
+            .startsWith("lock: Round 3 of r1c3 is held in SKY here and in PEA by pieces[0]"));
+  }
+
+  @Test
+  void allMistakesAreToldTogether() {
+    assertEquals(
+        "swap: No yarn has the code \"REED\". Maybe REE is meant\n"
+            + "without: No yarn has the code \"XYZ\". The yarns' codes are MUD, REE, PEA, SKY\n"
+            + "free: There is no piece \"rwo1\". Squares are named by row and place, such as r3c2,"
+            + " triangles by side, such as top1",
+        refused(
+            Sample.standing(),
+            new Change.Free("free", List.of("rwo1")),
+            new Change.Without("without", "XYZ"),
+            new Change.Swap("swap", "REED", "SKY")));
+  }
+
+  @Test
+  void whatWasWrongBeforeIsNotHeldAgainstAChange() {
+    // two made pieces side by side with one border: a fact, though it breaks a rule
+    Standing standing =
+        new Standing(
+            Sample.brief()
+                .withPieces(
+                    List.of(note("r1c1", "MUD", "REE", "SKY"), note("r2c1", "MUD", "REE", "SKY"))),
+            Optional.empty());
+
+    assertEquals(3, changed(standing, ban("row3", "PEA")).blanket().brief().pieces().size());
+  }
+
+  private static PieceNote note(String at, String... codes) {
+    return new PieceNote(
+        List.of(at), Arrays.stream(codes).map(Optional::of).toList(), PieceState.MADE, Set.of());
+  }
+
+  @Test
+  void doingWithoutAYarnBansItFromAllAndWantsNoneOfIt() {
+    Blanket blanket =
+        changed(Sample.standing(MADE), new Change.Without("without", "REE")).blanket();
+
+    int reed = blanket.yarnIndex("REE");
+    assertEquals(0, blanket.yarn(reed).share());
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      assertTrue(blanket.banned(piece, reed));
+    }
+    assertEquals("MUD REE PEA", Sample.locks(blanket, "r1c3"));
+  }
+
+  @Test
+  void aYarnThatJoiningOrEdgingNeedsCannotBeDoneWithout() {
+    assertEquals(
+        "w: The joining is in MUD. Put another yarn in its place: swap MUD for it",
+        refused(Sample.standing(), new Change.Without("w", "MUD")));
+    assertEquals(
+        "w: The edging is in PEA. Put another yarn in its place: swap PEA for it",
+        refused(Sample.standing(), new Change.Without("w", "PEA")));
+  }
+
+  @Test
+  void aLockInAYarnToDoWithoutIsTold() {
+    assertTrue(
+        refused(
+                Sample.standing("{ at: r1c1, rounds: [.., SKY] }"),
+                new Change.Without("without", "SKY"))
+            .contains("r1c1: the border has SKY, which is banned from this piece"));
+  }
+
+  @Test
+  void aSwapPutsAYarnInAnothersPlaceInPlanAndLocks() {
+    Standing standing =
+        Sample.standing(
+            MADE, "{ at: row1, rounds: [.., REE, ~] }", "{ at: bottom1, rounds: [.., REE] }");
+
+    Changed changed = changed(standing, new Change.Swap("swap", "REE", "SKY"));
+
+    Blanket blanket = changed.blanket();
+    assertAll(
+        () -> assertEquals("~ SKY ~", Sample.locks(blanket, "r1c1")),
+        () -> assertEquals("~ SKY", Sample.locks(blanket, "bottom1")),
+        () -> assertEquals("MUD REE PEA", Sample.locks(blanket, "r1c3")),
+        () -> assertEquals("MUD SKY PEA", Sample.codes(blanket, changed.earlier().get(), "r1c1")),
+        () -> assertEquals("MUD REE PEA", Sample.codes(blanket, changed.before().get(), "r1c1")),
+        () -> assertEquals("MUD REE PEA", Sample.codes(blanket, changed.earlier().get(), "r1c3")),
+        () -> assertTrue(blanket.banned(0, blanket.yarnIndex("REE"))));
+  }
+
+  @Test
+  void aSwapTakesOverEdgingAndShare() {
+    Blanket blanket = changed(Sample.standing(), new Change.Swap("swap", "PEA", "SKY")).blanket();
+
+    assertAll(
+        () -> assertEquals("SKY", blanket.brief().edging().get().yarn()),
+        () -> assertEquals("MUD", blanket.brief().joining().get().yarn()),
+        () -> assertEquals(3, blanket.yarn(blanket.yarnIndex("SKY")).share()),
+        () -> assertEquals(0, blanket.yarn(blanket.yarnIndex("PEA")).share()));
+  }
+
+  @Test
+  void swappingBackLiftsTheBan() {
+    Standing swapped = standing(changed(Sample.standing(), new Change.Swap("swap", "REE", "SKY")));
+
+    Blanket back = changed(swapped, new Change.Swap("back", "SKY", "REE")).blanket();
+
+    assertFalse(back.banned(0, back.yarnIndex("REE")));
+    assertTrue(back.banned(0, back.yarnIndex("SKY")));
+  }
+
+  @Test
+  void aSwappedJoiningYarnIsNotChargedForSeamsThatAreJoinedAlready() {
+    String[] joined = {
+      "{ at: [r1c1, r3c1], rounds: [MUD, REE, PEA], state: joined }",
+      "{ at: r2c1, rounds: [MUD, REE, SKY], state: joined }"
+    };
+    Blanket before = Blanket.of(Sample.brief(joined));
+
+    Blanket after =
+        changed(Sample.standing(joined), new Change.Swap("swap", "MUD", "SKY")).blanket();
+
+    int sky = after.yarnIndex("SKY");
+    // two seams of 10 cm at 3 m a metre are joined
+    assertEquals(before.joiningMillimetres() - 600, after.joiningMillimetres());
+    // what one joined border of 3 m took is gone from the stock
+    assertEquals(500_000 - 3000, after.stockMillimetres(sky));
+    assertEquals(after.joiningMillimetres(), after.usedMillimetres(after.locks())[sky]);
+  }
+
+  @Test
+  void aYarnIsNotSwappedForItself() {
+    assertEquals(
+        "swap: MUD is the same yarn. Name another to put in its place",
+        refused(Sample.standing(), new Change.Swap("swap", "MUD", "MUD")));
+  }
+
+  private static PieceState state(Changed changed, String name) {
+    return changed.blanket().state(changed.blanket().layout().find(name).get().index());
+  }
+
+  private static Standing standing(Changed changed) {
+    return new Standing(changed.blanket().brief(), changed.earlier());
+  }
+}

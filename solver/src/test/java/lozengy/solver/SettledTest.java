@@ -1,0 +1,63 @@
+package lozengy.solver;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.solver.bound.Exhaustive;
+import lozengy.solver.constraint.TinyBlankets;
+import org.junit.jupiter.api.Test;
+
+/**
+ * The facade against brute force: never a wrong yes or no, never above the best, nearly always it.
+ */
+class SettledTest {
+
+  private static final double MOST_WAYS = 30_000;
+
+  @Test
+  void tinyBlanketsAreSolvedAsBruteForceSaysTheyCanBe() {
+    int possible = 0;
+    int best = 0;
+    int impossible = 0;
+    for (long seed = 1; seed <= 250; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      if (Exhaustive.ways(blanket) > MOST_WAYS) {
+        continue;
+      }
+      OptionalDouble optimum = Exhaustive.best(blanket, Optional.empty());
+      SolveOptions options =
+          new SolveOptions(
+              seed, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+      SolveResult result = Solver.solve(blanket, Optional.empty(), options);
+      if (optimum.isEmpty()) {
+        assertTrue(result instanceof SolveResult.Impossible, "seed " + seed + ": " + result);
+        impossible++;
+        continue;
+      }
+      assertFalse(result instanceof SolveResult.Impossible, "seed " + seed + ": " + result);
+      possible++;
+      if (result instanceof SolveResult.Found found) {
+        Arrangement arrangement = found.arrangement();
+        double total = arrangement.score().total();
+        double most = optimum.getAsDouble();
+        assertTrue(total <= most + 1e-9, "seed " + seed + ": " + total + " above " + most);
+        assertTrue(
+            arrangement.bound().orElseThrow().total() >= most - 1e-9,
+            "seed " + seed + ": bound " + arrangement.bound() + " below " + most);
+        if (arrangement.solved().orElseThrow().proof().equals("optimal")) {
+          assertEquals(most, total, 1e-6, "seed " + seed);
+        }
+        best += total >= most - 1e-6 ? 1 : 0;
+      }
+    }
+    assertTrue(possible > 70, possible + " possible");
+    assertTrue(impossible > 12, impossible + " impossible");
+    assertTrue(best >= 0.92 * possible, best + " of " + possible + " at their best");
+  }
+}
