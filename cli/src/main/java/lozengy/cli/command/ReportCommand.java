@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import lozengy.cli.Colours;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
@@ -13,6 +14,7 @@ import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
 import lozengy.cli.report.Summary;
+import lozengy.cli.report.TerminalPicture;
 import lozengy.cli.report.print.Paper;
 import lozengy.cli.report.tables.Tables;
 import lozengy.model.arrangement.Arrangement;
@@ -27,7 +29,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Shows an arrangement: sums it up, or draws its chart.",
       "",
-      "Without --as it prints the summary. What --as makes goes beside the arrangement if no file is"
+      "Without --as it prints the summary, on a terminal with colours below a small picture;"
+          + " NO_COLOR=1 leaves that out. What --as makes goes beside the arrangement if no file is"
           + " named: throw.svg, or for the tables a folder throw-tables.",
     },
     footer = {
@@ -106,13 +109,17 @@ final class ReportCommand implements Callable<Integer> {
   private void write(Source source) {
     Target target = output.targetOr(() -> usualTarget(source));
     target.expect();
-    target.write(terminal, report(source, Inputs.readComplete(source, terminal)));
+    target.write(
+        terminal, report(source, Inputs.readComplete(source, terminal), target.file().isEmpty()));
     target.file().ifPresent(this::tellWritten);
   }
 
-  private byte[] report(Source source, Arrangement arrangement) {
+  private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
     if (form == null) {
-      return Summary.text(arrangement, Optional.empty()).getBytes(StandardCharsets.UTF_8);
+      Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
+      String text =
+          TerminalPicture.text(arrangement, colours) + Summary.text(arrangement, Optional.empty());
+      return text.getBytes(StandardCharsets.UTF_8);
     }
     return new ReportRequest(
             form,

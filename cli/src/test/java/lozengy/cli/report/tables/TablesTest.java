@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.SpecificationVersion;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.IOException;
-import java.io.InputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.StreamSupport;
+import lozengy.cli.JsonSchemas;
 import lozengy.cli.report.Samples;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -53,11 +54,9 @@ class TablesTest {
     return list(array).stream().map(JsonNode::asText).toList();
   }
 
-  private static List<String> mistakes(String descriptor) throws IOException {
-    try (InputStream profile = TablesTest.class.getResourceAsStream("tabular-data-package.json")) {
-      return Profile.mistakes(
-          new String(profile.readAllBytes(), StandardCharsets.UTF_8), descriptor);
-    }
+  private static List<String> mistakes(String descriptor) {
+    return JsonSchemas.mistakes(
+        SpecificationVersion.DRAFT_4, TablesTest.class, "tabular-data-package.json", descriptor);
   }
 
   @Test
