@@ -54,8 +54,7 @@ final class Rehearsal {
         OutputStream.nullOutputStream(),
         true,
         false,
-        () -> () -> false,
-        Colours.NONE);
+        () -> () -> false);
   }
 
   private static void remove(Path folder) throws Exception {

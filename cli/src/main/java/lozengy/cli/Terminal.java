@@ -54,6 +54,17 @@ public final class Terminal {
     this.colours = colours;
   }
 
+  /** Makes a terminal that shows no colours. */
+  public Terminal(
+      InputStream in,
+      OutputStream out,
+      OutputStream err,
+      boolean showProgress,
+      boolean debug,
+      StopSignal stopSignal) {
+    this(in, out, err, showProgress, debug, stopSignal, Colours.NONE);
+  }
+
   /** The process's own. */
   static Terminal ofProcess(StopSignal stopSignal) {
     return new Terminal(
