@@ -15,6 +15,8 @@ public final class Briefs {
   /** Moves that suffice for the small brief. */
   public static final String MOVES = "3000";
 
+  private static String solved;
+
   private Briefs() {}
 
   /** Writes a brief of 2 x 2 on point to {@code small.yaml}. */
@@ -29,6 +31,18 @@ public final class Briefs {
     Result result = Run.of("solve", write(folder), "--moves", MOVES, "--threads", "1");
     assertEquals(0, result.code(), result.err());
     return folder.resolve("small.arrangement.json").toString();
+  }
+
+  /** Writes the same, solved but once, for tests that do not ask how it is solved. */
+  public static String solved(Path folder) {
+    synchronized (Briefs.class) {
+      if (solved == null) {
+        solved = text(solve(folder));
+      } else {
+        write(folder);
+      }
+    }
+    return write(folder, "small.arrangement.json", solved);
   }
 
   /** Reads a file. */

@@ -4,6 +4,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
 
 /**
  * How to solve.
@@ -40,13 +41,13 @@ public record SolveOptions(
   }
 
   /**
-   * Moves that give a good arrangement for a blanket's size: for a throw, about a second and a half
-   * on two cores.
+   * Moves that give a good arrangement for what is still to be worked of a blanket: for a throw,
+   * about a second and a half on two cores.
    */
   public static long defaultMoves(Blanket blanket) {
     long rounds = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      rounds += blanket.roundCount(piece);
+      rounds += blanket.state(piece) == PieceState.PLANNED ? blanket.roundCount(piece) : 0;
     }
     return Math.max(LEAST_MOVES, Math.min(MOST_MOVES, MOVES_PER_ROUND * rounds));
   }

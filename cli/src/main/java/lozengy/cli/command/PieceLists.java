@@ -1,7 +1,6 @@
 package lozengy.cli.command;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -49,7 +48,10 @@ final class PieceLists {
       }
       return selectors;
     } catch (IOException e) {
-      throw new UncheckedIOException("standard input cannot be read", e);
+      throw Refusal.of(
+          "standard input",
+          "It cannot be read: " + e.getMessage(),
+          "Name the pieces, or try again");
     }
   }
 

@@ -1,22 +1,17 @@
 package lozengy.cli.command;
 
-import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.report.Again;
-import lozengy.cli.report.AgainData;
-import lozengy.cli.report.AgainText;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
-import lozengy.cli.report.Summary;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
@@ -119,6 +114,7 @@ final class SolveCommand implements Callable<Integer> {
     Optional<Sequences> earlier = task.earlier();
     SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent());
     targets.expect();
+    SolveReport report = new SolveReport(terminal, targets, json.wanted());
     BooleanSupplier stop = terminal.stopSignal().listen();
     SolveResult result = solve(request, task.blanket(), earlier, stop);
     if (result instanceof SolveResult.Found found) {
@@ -129,10 +125,10 @@ final class SolveCommand implements Callable<Integer> {
           () -> Chart.svg(arrangement, ChartOptions.PLAIN));
       Optional<Again> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
-      tellFound(arrangement, again, source, targets, stop.getAsBoolean());
+      report.tellFound(arrangement, again, source, change.arguments(), stop.getAsBoolean());
       return ExitCode.DONE.code();
     }
-    return tellNotFound(result, targets).code();
+    return report.tellNotFound(result).code();
   }
 
   /** What is to be solved: the document with the changes that the options ask for. */
@@ -180,68 +176,5 @@ final class SolveCommand implements Callable<Integer> {
     } finally {
       line.clear();
     }
-  }
-
-  private void tellFound(
-      Arrangement arrangement,
-      Optional<Again> again,
-      Source source,
-      SolveTargets targets,
-      boolean stopped) {
-    PrintWriter words = words(targets);
-    if (json.wanted() && !targets.isStandardOutput()) {
-      terminal.out().println(Json.text(foundObject(arrangement, again, targets)));
-      return;
-    }
-    words.print(
-        Summary.text(
-            arrangement,
-            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument()),
-            change.arguments()));
-    again.ifPresent(each -> words.print(AgainText.of(each)));
-    if (stopped) {
-      words.println("Stopped early; this is the best so far.");
-    }
-    targets.arrangement().ifPresent(path -> words.println("Wrote " + path));
-    targets.chart().ifPresent(path -> words.println("Wrote " + path));
-  }
-
-  private static Object foundObject(
-      Arrangement arrangement, Optional<Again> again, SolveTargets targets) {
-    return Json.object(
-        "outcome", "found",
-        "arrangement", targets.arrangement().map(Object::toString),
-        "chart", targets.chart().map(Object::toString),
-        "changes", again.map(AgainData::of),
-        "summary", Summary.data(arrangement));
-  }
-
-  private ExitCode tellNotFound(SolveResult result, SolveTargets targets) {
-    if (result instanceof SolveResult.Impossible impossible) {
-      tell("impossible", "No arrangement fits this brief. Proved:", impossible.reasons(), targets);
-      return ExitCode.IMPOSSIBLE;
-    }
-    tell(
-        "unfinished",
-        "No arrangement was found within the limit given, and nothing is proved. More --moves or"
-            + " --seconds may find one. In the way stood:",
-        ((SolveResult.Unfinished) result).nearest(),
-        targets);
-    return ExitCode.UNFINISHED;
-  }
-
-  private void tell(String outcome, String head, List<String> why, SolveTargets targets) {
-    if (json.wanted()) {
-      terminal.out().println(Json.text(Json.object("outcome", outcome, "reasons", why)));
-      return;
-    }
-    PrintWriter words = words(targets);
-    words.println(head);
-    why.forEach(each -> words.println("  " + each));
-  }
-
-  /** Where words go: not between the bytes of an arrangement on standard output. */
-  private PrintWriter words(SolveTargets targets) {
-    return targets.isStandardOutput() ? terminal.err() : terminal.out();
   }
 }

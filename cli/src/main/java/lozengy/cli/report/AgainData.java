@@ -26,6 +26,7 @@ public final class AgainData {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("rounds_free", upset.freeRounds());
     data.put("rounds_changed", upset.changedRounds());
+    data.put("rounds_held", upset.heldRounds());
     data.put("rounds_new", upset.newRounds());
     List<Object> pieces = new ArrayList<>();
     for (Upset.Piece piece : upset.pieces()) {

@@ -47,12 +47,17 @@ public final class AgainText {
         upset.newRounds() == 0
             ? ""
             : "; " + Figures.count(upset.newRounds(), "round") + " had no yarn before";
-    if (upset.changedRounds() == 0) {
+    if (upset.pieces().isEmpty()) {
       return "nothing" + added;
     }
+    String held =
+        upset.heldRounds() == 0
+            ? ""
+            : " and " + Figures.count(upset.heldRounds(), "round") + " that locks hold now";
     return upset.changedRounds()
         + " of "
         + Figures.count(upset.freeRounds(), "free round")
+        + held
         + ", in "
         + Figures.count(upset.pieces().size(), "piece")
         + added;

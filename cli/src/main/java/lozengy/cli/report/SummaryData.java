@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
@@ -44,6 +45,12 @@ final class SummaryData {
     data.put("states", states());
     data.put("score", score());
     data.put("weak_spots", weakSpots.stream().map(this::weakSpot).toList());
+    data.put(
+        "counted",
+        blanket.brief().yarns().stream()
+            .filter(yarn -> yarn.counted().isPresent())
+            .map(Yarn::code)
+            .toList());
     data.put("yarns", YarnLine.of(arrangement).stream().map(SummaryData::yarn).toList());
     arrangement.solved().ifPresent(solved -> data.put("solved", solved(solved)));
     data.put("cautions", Cautions.of(arrangement));

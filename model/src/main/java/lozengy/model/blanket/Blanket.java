@@ -41,6 +41,7 @@ public final class Blanket {
   private final double[][] differences;
   private final long[] usable;
   private final long[] fixedUse;
+  private final long[] settled;
   private final long joiningUse;
   private final long edgingUse;
   private final long[][][] needs;
@@ -61,6 +62,7 @@ public final class Blanket {
     this.labs = new Lab[count];
     this.usable = new long[count];
     this.fixedUse = new long[count];
+    this.settled = new long[count];
     for (int yarn = 0; yarn < count; yarn++) {
       Yarn each = yarns.get(yarn);
       yarnIndex.put(each.code(), yarn);
@@ -108,6 +110,7 @@ public final class Blanket {
     for (int round = 0; round < roundCount(piece); round++) {
       if (locked(piece, round) == yarn) {
         fixedUse[yarn] -= needMillimetres(kind(piece), round, yarn);
+        settled[yarn] += needMillimetres(kind(piece), round, yarn);
       }
     }
   }
@@ -269,11 +272,19 @@ public final class Blanket {
 
   /**
    * What a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging, less the
-   * rounds and seams that had been worked when the yarn was counted. Below 0 where these are more:
-   * added to the use of all rounds, worked ones included, it gives what counts against the stock.
+   * rounds that had been worked when the yarn was counted. Below 0 where these are more: added to
+   * the use of all rounds, worked ones included, it gives what counts against the stock.
    */
   public long fixedUseMillimetres(int yarn) {
     return fixedUse[yarn];
+  }
+
+  /**
+   * Millimetres of a yarn in rounds that had been worked when it was counted, and so do not count
+   * against what was left.
+   */
+  public long settledMillimetres(int yarn) {
+    return settled[yarn];
   }
 
   /**

@@ -9,11 +9,13 @@ import lozengy.model.blanket.Sequences;
  * How far planning again has upset the plan before.
  *
  * @param pieces the pieces whose yarns have changed
- * @param changedRounds how many rounds have another yarn than before
+ * @param freeRounds how many rounds had a yarn before and were free to change
+ * @param changedRounds how many of these have another yarn now
+ * @param heldRounds how many rounds have another yarn because they are locked to it now
  * @param newRounds how many rounds had no yarn before
- * @param freeRounds how many rounds were free to change
  */
-public record Upset(List<Piece> pieces, int changedRounds, int newRounds, int freeRounds) {
+public record Upset(
+    List<Piece> pieces, int freeRounds, int changedRounds, int heldRounds, int newRounds) {
 
   /** Copies the list. */
   public Upset {
@@ -38,26 +40,27 @@ public record Upset(List<Piece> pieces, int changedRounds, int newRounds, int fr
    */
   public static Upset of(Blanket blanket, Sequences before, Sequences after) {
     List<Piece> pieces = new ArrayList<>();
-    int changed = 0;
-    int added = 0;
     int free = 0;
+    int changed = 0;
+    int held = 0;
+    int added = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      int changedHere = 0;
+      boolean here = false;
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        free += blanket.free(piece, round) ? 1 : 0;
         int was = before.yarn(piece, round);
-        if (was == Sequences.OPEN) {
-          added++;
-        } else if (was != after.yarn(piece, round)) {
-          changedHere++;
-        }
+        boolean differs = was != Sequences.OPEN && was != after.yarn(piece, round);
+        boolean isFree = blanket.free(piece, round);
+        added += was == Sequences.OPEN ? 1 : 0;
+        free += was != Sequences.OPEN && isFree ? 1 : 0;
+        changed += differs && isFree ? 1 : 0;
+        held += differs && !isFree ? 1 : 0;
+        here |= differs;
       }
-      if (changedHere > 0) {
+      if (here) {
         pieces.add(new Piece(piece, yarns(before, piece), yarns(after, piece)));
-        changed += changedHere;
       }
     }
-    return new Upset(pieces, changed, added, free);
+    return new Upset(pieces, free, changed, held, added);
   }
 
   private static List<Integer> yarns(Sequences sequences, int piece) {

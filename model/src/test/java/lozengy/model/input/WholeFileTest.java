@@ -84,6 +84,26 @@ class WholeFileTest {
   }
 
   @Test
+  void whatEndedProcessesLeftHalfWrittenIsRemoved() throws IOException {
+    long ended = Integer.MAX_VALUE - 1; // above any process id
+    long running = ProcessHandle.current().parent().orElseThrow().pid();
+    List<String> staying =
+        List.of(
+            ".a.json." + running + ".part",
+            ".a.json.bak." + ended + ".part",
+            ".a.json.x.part",
+            ".b.json." + ended + ".part");
+    for (String name : staying) {
+      Files.writeString(folder.resolve(name), "half");
+    }
+    Files.writeString(folder.resolve(".a.json." + ended + ".part"), "half");
+
+    write(folder.resolve("a.json"), true, "new");
+
+    assertEquals(Stream.concat(staying.stream(), Stream.of("a.json")).sorted().toList(), names());
+  }
+
+  @Test
   void foldersInTheWayAndMissingFoldersAreTold() throws IOException {
     assertEquals(folder + " is a folder. Name a file", refusal(folder, true));
     Path missing = folder.resolve("no");

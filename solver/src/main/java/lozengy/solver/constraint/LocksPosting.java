@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
@@ -42,7 +43,7 @@ final class LocksPosting implements RulePosting {
       // of two notes on one round the later one counts, and that is what the blanket says
       locks[round] = named ? blanket.locked(piece, round) : Sequences.OPEN;
       if (named) {
-        told.add("round " + (round + 1) + " " + blanket.yarn(locks[round]).code());
+        told.add(Words.round(blanket, piece, round) + " in " + Words.yarn(blanket, locks[round]));
       }
     }
     PieceState state = blanket.state(piece);

@@ -30,9 +30,9 @@ final class YarnTotalsPosting implements RulePosting {
 
   private static String words(Blanket blanket, int yarn) {
     long kept = blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn);
-    long fixed = blanket.fixedUseMillimetres(yarn);
+    long fixed = blanket.fixedUseMillimetres(yarn) + blanket.settledMillimetres(yarn);
     String words =
-        blanket.yarn(yarn).code() + " has " + Words.metres(blanket.stockMillimetres(yarn));
+        Words.yarn(blanket, yarn) + " has " + Words.metres(blanket.stockMillimetres(yarn));
     if (kept > 0) {
       words += ", keeps back " + Words.metres(kept);
     }

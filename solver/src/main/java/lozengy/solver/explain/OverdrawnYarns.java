@@ -23,18 +23,22 @@ final class OverdrawnYarns implements Argument {
 
   private static String reason(Blanket blanket, YarnLoad load) {
     List<String> takers = new ArrayList<>();
-    long fixed = blanket.fixedUseMillimetres(load.yarn());
+    long settled = blanket.settledMillimetres(load.yarn());
+    long fixed = blanket.fixedUseMillimetres(load.yarn()) + settled;
     if (fixed > 0) {
       takers.add("joining and edging take " + Words.metres(fixed));
     }
     if (load.fixedUse() > 0) {
       int rounds = load.terms().stream().mapToInt(YarnLoad.Term::fixed).sum();
       takers.add(
-          "%d %s no other yarn take %s"
+          "%d %s no other yarn take %s%s"
               .formatted(
                   rounds,
                   rounds == 1 ? "round that may have" : "rounds that may have",
-                  Words.metres(load.fixedUse())));
+                  Words.metres(load.fixedUse()),
+                  settled > 0
+                      ? ", " + Words.metres(settled) + " of it before the yarn was counted"
+                      : ""));
     }
     return "%s: %s; %s are there to use: %s short"
         .formatted(

@@ -69,6 +69,29 @@ class BoundsTest {
   }
 
   @Test
+  void noArrangementThatTheSearchFindsExceedsTheBound() {
+    int held = 0;
+    for (long seed = 1; seed <= 120; seed++) {
+      Brief brief = RandomBriefs.of(seed, 5, 10);
+      if (!BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Blanket blanket = Blanket.of(brief);
+      SolveOptions options =
+          new SolveOptions(
+              seed, OptionalLong.of(100_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+      if (Solver.solve(blanket, Optional.empty(), options) instanceof SolveResult.Found found) {
+        double bound =
+            Bounds.of(blanket, Optional.empty(), new BoundLimits(2), () -> false).total();
+        double total = found.arrangement().score().total();
+        assertTrue(bound >= total, "seed " + seed + ": bound " + bound + " below " + total);
+        held++;
+      }
+    }
+    assertTrue(held > 40, "only " + held + " briefs were solved");
+  }
+
+  @Test
   void moreEffortNeverProvesLessAndTheSameEffortProvesTheSame() {
     for (long seed = 1; seed <= 40; seed++) {
       Brief brief = RandomBriefs.of(seed, 4, 8);

@@ -2,6 +2,7 @@ package lozengy.solver.constraint;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,7 @@ import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.score.Part;
 
 /** Builds blankets for tests in a few words. Yarns are coded {@code A}, {@code B}, … */
 public final class BlanketBuilder {
@@ -42,6 +44,7 @@ public final class BlanketBuilder {
   private OptionalInt copies = OptionalInt.empty();
   private double keepBackPercent;
   private Optional<YarnUse> joining = Optional.empty();
+  private Preferences prefer = Preferences.DEFAULT;
 
   private BlanketBuilder(LayoutSize size) {
     this.size = size;
@@ -136,6 +139,12 @@ public final class BlanketBuilder {
     return this;
   }
 
+  /** Sets what weighs. */
+  public BlanketBuilder prefer(Map<Part, Double> weights) {
+    prefer = new Preferences(weights);
+    return this;
+  }
+
   /** Notes rounds of a piece, centre first; {@code null} leaves one open. */
   public BlanketBuilder note(String piece, PieceState state, String... rounds) {
     List<Optional<String>> codes = Stream.of(rounds).map(Optional::ofNullable).toList();
@@ -145,7 +154,9 @@ public final class BlanketBuilder {
 
   /** Bans yarns from a piece. */
   public BlanketBuilder ban(String piece, String... codes) {
-    notes.add(new PieceNote(List.of(piece), List.of(), PieceState.PLANNED, Set.of(codes)));
+    notes.add(
+        new PieceNote(
+            List.of(piece), List.of(), PieceState.PLANNED, new LinkedHashSet<>(List.of(codes))));
     return this;
   }
 
@@ -161,7 +172,7 @@ public final class BlanketBuilder {
             joining,
             Optional.empty(),
             new Rules(minContrast, withinPiece, copies, keepBackPercent),
-            Preferences.DEFAULT,
+            prefer,
             notes));
   }
 }

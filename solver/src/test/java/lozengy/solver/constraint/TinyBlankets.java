@@ -1,7 +1,9 @@
 package lozengy.solver.constraint;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
@@ -14,6 +16,7 @@ import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.score.Part;
 
 /** Random blankets of every shape, so small that brute force settles them. */
 public final class TinyBlankets {
@@ -56,8 +59,17 @@ public final class TinyBlankets {
       builder.yarn(tone(), colour(), stock);
     }
     rules(builder);
+    builder.prefer(weights());
     notes(builder, size, squareRounds);
     return builder.build();
+  }
+
+  private Map<Part, Double> weights() {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      weights.put(part, (double) random.nextInt(4));
+    }
+    return weights;
   }
 
   private Round[] rounds(int count) {

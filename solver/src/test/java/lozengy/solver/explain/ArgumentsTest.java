@@ -4,9 +4,12 @@ import static lozengy.solver.constraint.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
@@ -204,5 +207,40 @@ class ArgumentsTest {
             .copies(1)
             .build(),
         "9 squares may share no sequence, and their rounds leave room for only 6 of them");
+  }
+
+  /** Rounds by weight: 10 g are 20 m of A (100 m a ball) and 22 m of B (110 m a ball). */
+  private static BlanketBuilder weighed() {
+    return BlanketBuilder.straight(2, 2)
+        .motif(PieceKind.SQUARE, new Round(Set.of(Tone.DARK), new YarnAmount.Weight(10_000)));
+  }
+
+  @Test
+  void weighedRoundsThatFit() {
+    assertSays(weighed().yarn(Tone.DARK, 40_000).yarn(Tone.DARK, 44_000).build());
+  }
+
+  @Test
+  void weighedRoundsThatFallShortByTheirWeight() {
+    // 40 g needed; 24.99 g of A and 10 g of B are there
+    assertSays(
+        weighed().yarn(Tone.DARK, 49_980).yarn(Tone.DARK, 22_000).build(),
+        "Round 1 of 4 squares: only A and B can serve, and at least 114.32 % of what they can give"
+            + " would be needed");
+  }
+
+  @Test
+  void manySentencesOfOneSortAreSummedUp() {
+    List<String> reasons =
+        Root.arguments(
+            BlanketBuilder.straight(3, 3)
+                .motif(PieceKind.SQUARE, round(1))
+                .yarns(1, Tone.DARK, PLENTY)
+                .build());
+    assertEquals(5, reasons.size());
+    assertEquals(
+        "r1c3 and r2c3 are joined along a side, and the border of both can only be A; and 7 more"
+            + " like it",
+        reasons.get(4));
   }
 }

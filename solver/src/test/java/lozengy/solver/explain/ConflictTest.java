@@ -44,9 +44,9 @@ class ConflictTest {
                     + " could:",
                 "rules.neighbour-borders: borders on a seam differ",
                 "motifs.square.rounds[1].tone: round 2 of each square is dark (A, B, C)",
-                "pieces[1] r6c4: r6c4 is locked: round 2 A",
-                "pieces[2] r6c6: r6c6 is made: round 1 D, round 2 B",
-                "pieces[3] r5c5: r5c5 is locked: round 2 C")),
+                "pieces[1] r6c4: r6c4 is locked: the border in A",
+                "pieces[2] r6c6: r6c6 is made: round 1 in D, the border in B",
+                "pieces[3] r5c5: r5c5 is locked: the border in C")),
         Feasibility.examine(blanket, 1, LIMITS));
   }
 

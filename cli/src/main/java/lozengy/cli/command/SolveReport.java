@@ -1,0 +1,104 @@
+package lozengy.cli.command;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Optional;
+import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.Source;
+import lozengy.cli.report.Again;
+import lozengy.cli.report.AgainData;
+import lozengy.cli.report.AgainText;
+import lozengy.cli.report.Summary;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.solver.SolveResult;
+
+/** Tells how a solve has ended. */
+final class SolveReport {
+
+  private final Terminal terminal;
+  private final SolveTargets targets;
+  private final boolean json;
+
+  /**
+   * Makes a report.
+   *
+   * @param targets where the results went
+   * @param json whether it is for programs
+   */
+  SolveReport(Terminal terminal, SolveTargets targets, boolean json) {
+    this.terminal = terminal;
+    this.targets = targets;
+    this.json = json;
+  }
+
+  /**
+   * Tells what was found.
+   *
+   * @param again what has changed, where it was solved from an arrangement
+   * @param options options that changed what was asked for
+   * @param stopped whether the user ended the search
+   */
+  void tellFound(
+      Arrangement arrangement,
+      Optional<Again> again,
+      Source source,
+      List<String> options,
+      boolean stopped) {
+    PrintWriter words = words();
+    if (json && !targets.isStandardOutput()) {
+      terminal.out().println(Json.text(foundObject(arrangement, again)));
+      return;
+    }
+    words.print(
+        Summary.text(
+            arrangement,
+            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument()),
+            options));
+    again.ifPresent(each -> words.print(AgainText.of(each)));
+    if (stopped) {
+      words.println("Stopped early; this is the best so far.");
+    }
+    targets.arrangement().ifPresent(path -> words.println("Wrote " + path));
+    targets.chart().ifPresent(path -> words.println("Wrote " + path));
+  }
+
+  private Object foundObject(Arrangement arrangement, Optional<Again> again) {
+    return Json.object(
+        "outcome", "found",
+        "arrangement", targets.arrangement().map(Object::toString),
+        "chart", targets.chart().map(Object::toString),
+        "changes", again.map(AgainData::of),
+        "summary", Summary.data(arrangement));
+  }
+
+  /** Tells why nothing was found. */
+  ExitCode tellNotFound(SolveResult result) {
+    if (result instanceof SolveResult.Impossible impossible) {
+      tell("impossible", "No arrangement fits this brief. Proved:", impossible.reasons());
+      return ExitCode.IMPOSSIBLE;
+    }
+    tell(
+        "unfinished",
+        "No arrangement was found within the limit given, and nothing is proved. More --moves or"
+            + " --seconds may find one. In the way stood:",
+        ((SolveResult.Unfinished) result).nearest());
+    return ExitCode.UNFINISHED;
+  }
+
+  private void tell(String outcome, String head, List<String> why) {
+    if (json) {
+      terminal.out().println(Json.text(Json.object("outcome", outcome, "reasons", why)));
+      return;
+    }
+    PrintWriter words = words();
+    words.println(head);
+    why.forEach(each -> words.println("  " + each));
+  }
+
+  /** Where words go: not between the bytes of an arrangement on standard output. */
+  private PrintWriter words() {
+    return targets.isStandardOutput() ? terminal.err() : terminal.out();
+  }
+}

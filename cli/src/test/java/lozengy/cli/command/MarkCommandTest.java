@@ -1,0 +1,284 @@
+package lozengy.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import lozengy.cli.Briefs;
+import lozengy.cli.Parsed;
+import lozengy.cli.Run;
+import lozengy.cli.Run.Result;
+import lozengy.model.arrangement.ArrangementReader;
+import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.brief.PieceState;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class MarkCommandTest {
+
+  @TempDir Path folder;
+  private String file;
+  private String original;
+
+  @BeforeEach
+  void solve() {
+    file = Briefs.solved(folder);
+    original = Briefs.text(file);
+  }
+
+  private Result mark(String... options) {
+    return Run.of(arguments(options));
+  }
+
+  private String[] arguments(String... options) {
+    List<String> arguments = new ArrayList<>(List.of("mark", file));
+    arguments.addAll(Arrays.asList(options));
+    return arguments.toArray(String[]::new);
+  }
+
+  private static Result done(Result result) {
+    assertEquals(0, result.code(), result.err());
+    return result;
+  }
+
+  private StatedArrangement stated() {
+    return ArrangementReader.read(Path.of(file));
+  }
+
+  private String inState(PieceState state) {
+    StatedArrangement stated = stated();
+    List<String> names = new ArrayList<>();
+    for (int piece = 0; piece < stated.blanket().pieceCount(); piece++) {
+      if (stated.blanket().state(piece) == state) {
+        names.add(stated.blanket().place(piece).name());
+      }
+    }
+    return String.join(" ", names);
+  }
+
+  private String border(String name) {
+    StatedArrangement stated = stated();
+    int piece = stated.blanket().layout().find(name).orElseThrow().index();
+    return stated.blanket().yarn(stated.sequences().border(piece)).code();
+  }
+
+  @Test
+  void listsRangesAndStripsAreMarkedInPlace() {
+    Result result = done(mark("--made", "row1,r3c1..r3c2", "--made", "top1", "--joined", "strip1"));
+
+    assertEquals("r1c1 r1c2 r3c1 r3c2 top1", inState(PieceState.MADE));
+    assertEquals("top-left", inState(PieceState.JOINED));
+    assertTrue(result.out().contains("Now made: r1c1, r1c2, r3c1, r3c2 and top1"), result.out());
+    assertTrue(result.out().contains("5 made, 1 joined, 7 planned. Score "), result.out());
+    assertTrue(result.out().endsWith("Wrote " + file + "\n"), result.out());
+    assertEquals(0, Run.of("check", file).code());
+  }
+
+  @Test
+  void aListComesFromStandardInputAsCsv() {
+    String csv = "\uFEFFname,at,colour\r\n\"Square, first\",r1c1,red\r\nother,\"row3\",\r\n\r\n";
+
+    done(new Run().input(csv.getBytes(StandardCharsets.UTF_8)).run(arguments("--made", "-")));
+
+    assertEquals("r1c1 r3c1 r3c2", inState(PieceState.MADE));
+  }
+
+  @Test
+  void aListWithoutAHeadIsReadCellByCell() {
+    String csv = "r1c1;r1c2\ntop1\ttop-left\n";
+
+    done(new Run().input(csv.getBytes(StandardCharsets.UTF_8)).run(arguments("--joined", "-")));
+
+    assertEquals("r1c1 r1c2 top1 top-left", inState(PieceState.JOINED));
+  }
+
+  @Test
+  void whatWasReallyWorkedIsToldWithWhatItBreaks() {
+    String repeated = border("r2c1");
+    String planned = border("r1c1");
+
+    Result result = done(mark("--worked", "r1c1=..," + repeated));
+
+    assertEquals(repeated, border("r1c1"));
+    assertEquals("r1c1", inState(PieceState.MADE));
+    assertTrue(result.out().contains(planned + " -> "), result.out());
+    assertTrue(result.out().matches("(?s).*\\d faults?:\n.*"), result.out());
+    Result check = Run.of("check", file);
+    assertEquals(5, check.code());
+    assertTrue(
+        check.out().contains("neighbour-borders: r1c1 and r2c1 are joined along a side"),
+        check.out());
+    // planning again mends what is still to be worked
+    done(Run.of("solve", file, "--moves", Briefs.MOVES, "--threads", "1"));
+    assertEquals(0, Run.of("check", folder.resolve("small-2.arrangement.json").toString()).code());
+  }
+
+  @Test
+  void aCountIsTheTruthForItsYarnFromNowOn() {
+    Result result = done(mark("--made", "squares", "--left", "NAV=60g", "--edged", "25"));
+
+    assertTrue(result.out().contains("Navy (NAV): 144.00 m at hand, "), result.out());
+    Parsed report = Parsed.of(done(Run.of("need", file, "--json")));
+    assertEquals("NAV", report.at("yarns[0].code"));
+    assertEquals(144, report.number("yarns[0].available_m"));
+    assertEquals(0, Run.of("check", file).code());
+    assertTrue(
+        done(Run.of("report", file)).out().contains("NAV was counted in mid-work"),
+        "no word of it");
+  }
+
+  @Test
+  void theLastMarkIsTakenBackToTheLastByteAndOnlyThat() {
+    done(mark("--made", "row1"));
+    String once = Briefs.text(file);
+    done(mark("--joined", "r1c1", "--worked", "r1c1=..,BRO", "--left", "BRO=9 m"));
+
+    Result result = done(mark("--undo"));
+
+    assertTrue(result.out().startsWith("The last mark is taken back.\n"), result.out());
+    assertTrue(result.out().contains("Brown (BRO): as before the count, "), result.out());
+    assertEquals(withoutLastMark(once), Briefs.text(file));
+    Result again = mark("--undo");
+    assertEquals(2, again.code());
+    assertTrue(again.err().contains("There is no mark to take back"), again.err());
+  }
+
+  @Test
+  void theFirstMarkIsTakenBackToTheSolvedFile() {
+    done(mark("--made", "all", "--left", "NAV=1g"));
+    done(mark("--undo"));
+
+    assertEquals(original, Briefs.text(file));
+  }
+
+  private static String withoutLastMark(String text) {
+    int start = text.indexOf("  \"last_mark\": {");
+    int end = text.indexOf("\n  },\n", start) + "\n  },\n".length();
+    return text.substring(0, start) + text.substring(end);
+  }
+
+  @Test
+  void nothingNewLeavesTheFileAlone() {
+    done(mark("--made", "row1"));
+    String once = Briefs.text(file);
+
+    Result result = done(mark("--made", "r1c1"));
+
+    assertEquals("Nothing new: all of this is marked already.\n", result.out());
+    assertEquals(once, Briefs.text(file));
+    assertEquals("nothing-new", Parsed.of(done(mark("--made", "r1c1", "--json"))).at("outcome"));
+  }
+
+  @Test
+  void theResultMayGoElsewhere() {
+    String other = folder.resolve("other.json").toString();
+
+    done(mark("--made", "row1", "-o", other));
+    assertEquals(original, Briefs.text(file));
+    assertTrue(Files.exists(Path.of(other)));
+    assertEquals(2, mark("--made", "row1", "-o", other).code());
+    Result piped =
+        new Run()
+            .input(original.getBytes(StandardCharsets.UTF_8))
+            .run("mark", "-", "--made", "row1");
+    assertEquals(0, piped.code());
+    assertEquals(Briefs.text(other), piped.out());
+    assertTrue(piped.err().contains("Now made: r1c1 and r1c2"), piped.err());
+  }
+
+  @Test
+  void jsonTellsTheSame() {
+    String repeated = border("r2c1");
+
+    Parsed json =
+        Parsed.of(done(mark("--worked", "r1c1=..," + repeated, "--left", "ROS=40 m", "--json")));
+
+    assertEquals("marked", json.at("outcome"));
+    assertEquals(file, json.at("arrangement"));
+    assertEquals("r1c1", json.at("states[0].at"));
+    assertEquals("planned", json.at("states[0].from"));
+    assertEquals("made", json.at("states[0].to"));
+    assertEquals(repeated, json.at("worked[0].to[4]"));
+    assertEquals("ROS", json.at("counted[0].code"));
+    assertEquals(40, json.number("counted[0].available_m"));
+    assertEquals(1, json.number("pieces.made"));
+    assertEquals("neighbour-borders", json.at("faults[0].rule"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "--made=row9 | --made: There is no piece \"row9\". The rows are row1 to row3",
+        "--joined= | --joined: There is no piece \"\". Squares are named by row and place",
+        "--worked=r1c1 | --worked r1c1: There is no =. Name yarns, such as r4c2=~,~,SND,~,~",
+        "--worked=r1c1= | --worked r1c1=: Nothing stands after =. Name yarns",
+        "--worked=r1c1=~,~,~,~,~ | --worked r1c1=~,~,~,~,~: No yarn is named. Name at least one",
+        "--worked=r1c1=..,NAY | --worked r1c1=..,NAY: No yarn has the code \"NAY\". Maybe NAV is",
+        "--worked=r1c1=NAV | --worked r1c1=NAV: r1c1 is given 1 round. A square has 5 rounds",
+        "--left=NAV | --left NAV: There is no =. Name a yarn and an amount, such as REE=85g",
+        "--left=NAV=85 | --left NAV=85: '85' is no amount of yarn. Give a number and g, oz, m or yd",
+        "--left=NAV=-1g | --left NAV=-1g: '-1g' is no amount of yarn",
+        "--left=XXX=1g | --left XXX=1g: No yarn has the code \"XXX\"",
+        "--edged=30 | --edged: The edging's yarn is not counted with it. Count what is left of NAV",
+        "--edged=130 | --edged: 130.0. Give a number from 0 to 100",
+        "--edged=half | Invalid value for option '--edged': 'half' is not a number",
+        "--undone | There is no option '--undone'. Perhaps '--undo' is meant."
+      })
+  void whatIsWrongIsToldAndTheFileLeftAlone(String option, String words) {
+    Result result = mark(option);
+
+    assertEquals(2, result.code(), result.err());
+    assertTrue(result.err().startsWith("lozengy: " + words), result.err());
+    assertEquals(original, Briefs.text(file));
+  }
+
+  @Test
+  void allMistakesOfACallAreToldTogether() {
+    Result result = mark("--made", "row9", "--worked", "r1c1=..,NAY", "--left", "XXX=1g");
+
+    assertEquals(2, result.code());
+    assertEquals(2, result.err().lines().count(), result.err());
+    Result json = mark("--made", "row1", "--joined", "r1c1", "--json");
+    assertEquals("--joined", Parsed.of(json).at("error.mistakes[0].path"));
+    assertTrue(json.err().contains("r1c1 is named by --made too. Name it once"), json.err());
+  }
+
+  @Test
+  void aCallThatMarksNothingOrBothMarksAndUndoesIsWrong() {
+    assertTrue(mark().err().contains("Nothing is to be marked. Give --made, "));
+    Result both = mark("--undo", "--made", "row1");
+    assertEquals(2, both.code());
+    assertTrue(both.err().contains("--undo: Other marks are given with it"), both.err());
+  }
+
+  @Test
+  void standardInputServesOnce() {
+    Result two = mark("--made", "-", "--joined", "-");
+    assertTrue(two.err().contains("Two lists are to come from standard input"), two.err());
+    Result both = new Run().run("mark", "-", "--made", "-");
+    assertTrue(both.err().contains("It cannot be both the arrangement and a list"), both.err());
+    Result empty = mark("--made", "-");
+    assertEquals(2, empty.code());
+    assertTrue(empty.err().contains("standard input: No piece is named"), empty.err());
+  }
+
+  @Test
+  void aBriefCannotBeMarked() {
+    Result result = Run.of("mark", folder.resolve("small.yaml").toString(), "--made", "row1");
+
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("This is a brief"), result.err());
+    assertFalse(Run.of("mark", folder.resolve("no.json").toString(), "--undo").code() == 0);
+  }
+}

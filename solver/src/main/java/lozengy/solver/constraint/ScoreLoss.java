@@ -1,0 +1,309 @@
+package lozengy.solver.constraint;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.layout.Pairs;
+import lozengy.model.score.Layers;
+import lozengy.model.score.Nearness;
+import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
+import lozengy.model.score.Targets;
+import org.chocosolver.solver.Model;
+import org.chocosolver.solver.constraints.Constraint;
+import org.chocosolver.solver.constraints.extension.Tuples;
+import org.chocosolver.solver.variables.BoolVar;
+import org.chocosolver.solver.variables.IntVar;
+
+/**
+ * What an arrangement's total lacks of 100 points, as a variable of whole units. Every term is
+ * rounded down, so the variable is never more than the true loss; it is less by hardly more than
+ * {@link #rounding} units. For small blankets: it takes a variable for every pair of places within
+ * reach.
+ */
+final class ScoreLoss {
+
+  /** Units to a point; 100 points must stay within Choco's bounds. */
+  static final int UNITS_PER_POINT = 100_000;
+
+  private final ConstraintModel constraints;
+  private final Blanket blanket;
+  private final Model model;
+  private final Map<Part, Double> unitsPerPartPoint = new HashMap<>();
+  private final Map<List<IntVar>, BoolVar> equal = new HashMap<>();
+  private final List<IntVar> terms = new ArrayList<>();
+
+  private ScoreLoss(ConstraintModel constraints, boolean keep) {
+    this.constraints = constraints;
+    this.blanket = constraints.blanket();
+    this.model = constraints.model();
+    double sum = 0;
+    for (Part part : Part.values()) {
+      double weight = part == Part.KEEP && !keep ? 0 : blanket.brief().prefer().weight(part);
+      unitsPerPartPoint.put(part, weight * UNITS_PER_POINT);
+      sum += weight;
+    }
+    double total = sum;
+    unitsPerPartPoint.replaceAll((part, units) -> total == 0 ? 0 : units / total);
+  }
+
+  /** States the loss of a model's arrangements. */
+  static ScoreLoss of(ConstraintModel constraints, Optional<Sequences> earlier) {
+    ScoreLoss loss = new ScoreLoss(constraints, earlier.isPresent());
+    if (loss.counts(Part.BALANCE)) {
+      loss.addBalance();
+    }
+    if (loss.counts(Part.SPREAD)) {
+      loss.addSpread();
+    }
+    if (loss.counts(Part.CONTRAST)) {
+      loss.addContrast();
+    }
+    if (loss.counts(Part.VARIETY)) {
+      loss.addVariety();
+    }
+    if (loss.counts(Part.LEEWAY)) {
+      loss.addLeeway();
+    }
+    if (loss.counts(Part.KEEP)) {
+      loss.addKeep(earlier.orElseThrow());
+    }
+    return loss;
+  }
+
+  private boolean counts(Part part) {
+    return unitsPerPartPoint.get(part) > 0;
+  }
+
+  /** The sum of all terms, in units. */
+  IntVar total() {
+    IntVar total = model.intVar(0, 100 * UNITS_PER_POINT + terms.size());
+    model.sum(terms.toArray(IntVar[]::new), "=", total).post();
+    return total;
+  }
+
+  /** By how many units the sum of the terms may be below the true loss. */
+  int rounding() {
+    return terms.size();
+  }
+
+  private void addBalance() {
+    Targets targets = Targets.of(blanket);
+    int weights = 0;
+    for (int layer = 0; layer < blanket.layerCount(); layer++) {
+      weights += targets.pieces()[layer] == 0 ? 0 : Layers.weight(layer);
+    }
+    for (int layer = 0; layer < blanket.layerCount(); layer++) {
+      IntVar[] shown = layer(layer);
+      IntVar[] off = new IntVar[blanket.yarnCount()];
+      for (int yarn = 0; yarn < off.length; yarn++) {
+        IntVar count = model.intVar(0, shown.length);
+        model.count(yarn, shown, count).post();
+        off[yarn] = model.intVar(0, 2 * shown.length);
+        model.distance(count, model.intVar(targets.counts()[layer][yarn]), "=", off[yarn]).post();
+      }
+      IntVar all = model.intVar(0, 2 * shown.length);
+      model.sum(off, "=", all).post();
+      double each = 100.0 * Layers.weight(layer) / (2.0 * shown.length * weights);
+      addTerm(Part.BALANCE, all, lost -> each * lost);
+    }
+  }
+
+  /** The rounds of a layer, of all pieces that have it. */
+  private IntVar[] layer(int layer) {
+    return Arrays.stream(constraints.pieces())
+        .filter(rounds -> layer < rounds.length)
+        .map(rounds -> rounds[rounds.length - 1 - layer])
+        .toArray(IntVar[]::new);
+  }
+
+  private void addSpread() {
+    double expected = Scorer.expectedRepeats(blanket);
+    List<IntVar> repeats = new ArrayList<>();
+    List<Integer> weights = new ArrayList<>();
+    for (Nearness nearness : Nearness.values()) {
+      Pairs pairs = nearness.pairs(blanket.layout());
+      for (int i = 0; i < pairs.size(); i++) {
+        IntVar[] first = constraints.rounds(pairs.first()[i]);
+        IntVar[] second = constraints.rounds(pairs.second()[i]);
+        for (int layer = 0; layer < Math.min(first.length, second.length); layer++) {
+          repeats.add(same(first[first.length - 1 - layer], second[second.length - 1 - layer]));
+          weights.add(nearness.weight() * Layers.weight(layer));
+        }
+      }
+    }
+    if (expected > 0 && !repeats.isEmpty()) {
+      int[] each = weights.stream().mapToInt(Integer::intValue).toArray();
+      IntVar weighted = model.intVar(0, IntStream.of(each).sum());
+      model.scalar(repeats.toArray(IntVar[]::new), each, "=", weighted).post();
+      addTerm(Part.SPREAD, weighted, lost -> Math.min(100, 100 * lost / expected));
+    }
+  }
+
+  private BoolVar same(IntVar first, IntVar second) {
+    List<IntVar> key =
+        first.getId() < second.getId() ? List.of(first, second) : List.of(second, first);
+    return equal.computeIfAbsent(key, pair -> model.arithm(first, "=", second).reify());
+  }
+
+  private void addContrast() {
+    Pairs seams = blanket.layout().seams();
+    int steps = 0;
+    for (IntVar[] rounds : constraints.pieces()) {
+      steps += rounds.length - 1;
+    }
+    int means = (seams.size() == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
+    IntVar[] borders = constraints.borders();
+    for (int i = 0; i < seams.size(); i++) {
+      addContrast(
+          borders[seams.first()[i]], borders[seams.second()[i]], 100.0 / means / seams.size());
+    }
+    for (IntVar[] rounds : constraints.pieces()) {
+      for (int round = 1; round < rounds.length; round++) {
+        addContrast(rounds[round - 1], rounds[round], 100.0 / means / steps);
+      }
+    }
+  }
+
+  private void addContrast(IntVar first, IntVar second, double points) {
+    // tables need small numbers, so it holds places in a list of the losses that occur
+    TreeMap<Integer, List<int[]>> pairsByLoss = new TreeMap<>();
+    for (int a = first.getLB(); a != Integer.MAX_VALUE; a = first.nextValue(a)) {
+      for (int b = second.getLB(); b != Integer.MAX_VALUE; b = second.nextValue(b)) {
+        double contrast = Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
+        int lost = units(Part.CONTRAST, points * (1 - contrast));
+        pairsByLoss.computeIfAbsent(lost, units -> new ArrayList<>()).add(new int[] {a, b});
+      }
+    }
+    int[] losses = pairsByLoss.keySet().stream().mapToInt(Integer::intValue).toArray();
+    Tuples table = new Tuples(true);
+    for (int place = 0; place < losses.length; place++) {
+      for (int[] pair : pairsByLoss.get(losses[place])) {
+        table.add(pair[0], pair[1], place);
+      }
+    }
+    IntVar place = model.intVar(0, losses.length - 1);
+    model.table(new IntVar[] {first, second, place}, table, "CT+").post();
+    IntVar lost = model.intVar(losses[0], losses[losses.length - 1]);
+    model.element(lost, losses, place).post();
+    terms.add(lost);
+  }
+
+  private void addVariety() {
+    IntVar[][] pieces = constraints.pieces();
+    List<BoolVar> again = new ArrayList<>();
+    for (int piece = 0; piece < pieces.length; piece++) {
+      List<BoolVar> twins = new ArrayList<>();
+      for (int other = 0; other < piece; other++) {
+        if (pieces[other].length == pieces[piece].length) {
+          twins.add(sameSequence(pieces[other], pieces[piece]));
+        }
+      }
+      if (!twins.isEmpty()) {
+        BoolVar any = model.boolVar();
+        model.addClausesBoolOrArrayEqVar(twins.toArray(BoolVar[]::new), any);
+        again.add(any);
+      }
+    }
+    if (!again.isEmpty()) {
+      IntVar copies = model.intVar(0, again.size());
+      model.sum(again.toArray(BoolVar[]::new), "=", copies).post();
+      addTerm(Part.VARIETY, copies, lost -> 100 * lost / pieces.length);
+    }
+  }
+
+  private BoolVar sameSequence(IntVar[] first, IntVar[] second) {
+    BoolVar[] rounds = new BoolVar[first.length];
+    for (int round = 0; round < first.length; round++) {
+      rounds[round] = same(first[round], second[round]);
+    }
+    BoolVar all = model.boolVar();
+    model.addClausesBoolAndArrayEqVar(rounds, all);
+    return all;
+  }
+
+  private void addLeeway() {
+    IntVar[] lost = constraints.loads().stream().map(this::leewayLost).toArray(IntVar[]::new);
+    IntVar greatest = model.intVar(0, 100 * UNITS_PER_POINT);
+    model.max(greatest, lost).post();
+    terms.add(greatest);
+  }
+
+  private IntVar leewayLost(YarnLoad load) {
+    long unit = Math.max(1, load.unit());
+    long fixed = blanket.fixedUseMillimetres(load.yarn()) + load.fixedUse();
+    long stock = blanket.stockMillimetres(load.yarn());
+    int most = (int) (load.mostOpenUse() / unit);
+    List<IntVar> counts = new ArrayList<>();
+    List<Integer> lengths = new ArrayList<>();
+    int constant = 0;
+    for (YarnLoad.Term term : load.terms()) {
+      if (term.open() > 0 && term.length() > 0) {
+        counts.add(constraints.counts(term.index())[load.yarn()]);
+        lengths.add((int) (term.length() / unit));
+        constant += (int) (term.length() / unit) * term.fixed();
+      }
+    }
+    IntVar used = model.intVar(0, most, true);
+    counts.add(used);
+    lengths.add(-1);
+    int[] each = lengths.stream().mapToInt(Integer::intValue).toArray();
+    model.scalar(counts.toArray(IntVar[]::new), each, "=", constant).post();
+    IntVar lost = model.intVar(0, 100 * UNITS_PER_POINT, true);
+    new Constraint(
+            "leeway",
+            new LeewayPropagator(
+                used, lost, units -> units(Part.LEEWAY, leewayPoints(stock, fixed + units * unit))))
+        .post();
+    return lost;
+  }
+
+  private static double leewayPoints(long stock, long used) {
+    double leeway = used == 0 ? 1 : (stock - used) / (Scorer.AMPLE_LEEWAY * used);
+    return 100 * (1 - Math.max(0, Math.min(1, leeway)));
+  }
+
+  private void addKeep(Sequences earlier) {
+    List<BoolVar> changed = new ArrayList<>();
+    int free = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        if (blanket.free(piece, round)) {
+          free++;
+          IntVar variable = constraints.rounds(piece)[round];
+          changed.add(model.arithm(variable, "!=", earlier.yarn(piece, round)).reify());
+        }
+      }
+    }
+    if (free > 0) {
+      int rounds = free;
+      IntVar count = model.intVar(0, rounds);
+      model.sum(changed.toArray(BoolVar[]::new), "=", count).post();
+      addTerm(Part.KEEP, count, lost -> 100 * lost / rounds);
+    }
+  }
+
+  /** Adds a term that is a function of a variable from 0. */
+  private void addTerm(Part part, IntVar variable, IntToDoubleFunction points) {
+    int[] units =
+        IntStream.rangeClosed(0, variable.getUB())
+            .map(value -> units(part, points.applyAsDouble(value)))
+            .toArray();
+    IntVar term = model.intVar(0, IntStream.of(units).max().orElseThrow());
+    model.element(term, units, variable).post();
+    terms.add(term);
+  }
+
+  /** Points of a part as whole units, rounded down, and down again for the rounding of doubles. */
+  private int units(Part part, double points) {
+    return (int) Math.max(0, Math.floor(unitsPerPartPoint.get(part) * points - 1e-3));
+  }
+}

@@ -1,0 +1,94 @@
+package lozengy.solver.constraint;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.model.score.Scorer;
+import org.junit.jupiter.api.Test;
+
+/** Branch and bound against the best that brute force finds, on tiny random blankets. */
+class OptimumTest {
+
+  private static final int SEEDS = 60;
+  private static final long MOST_TRIED = 600;
+  private static final Limits AMPLE = Limits.of(1_000_000, 1_000_000);
+
+  @Test
+  void provesTheBestThatBruteForceFinds() {
+    int settled = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      Optional<Sequences> earlier =
+          seed % 2 == 0 ? Optional.of(random(blanket, seed)) : Optional.empty();
+      double[] best = {Double.NEGATIVE_INFINITY};
+      long count =
+          BruteForce.count(
+              blanket,
+              MOST_TRIED,
+              each -> best[0] = Math.max(best[0], Scorer.score(blanket, each, earlier).total()));
+      if (count == 0 || count == MOST_TRIED) {
+        continue;
+      }
+      settled++;
+      Optimum.Result result = Optimum.maximise(blanket, earlier, Optional.empty(), seed, AMPLE);
+      assertEquals(best[0], result.total(), 1e-9, "seed " + seed);
+      assertEquals(result.total(), result.bound(), 0, "seed " + seed);
+      Sequences found = result.best().orElseThrow();
+      assertEquals(List.of(), Check.faults(blanket, found), "seed " + seed);
+      assertEquals(
+          result.total(), Scorer.score(blanket, found, earlier).total(), 0, "seed " + seed);
+    }
+    assertTrue(settled > 8, "settled: " + settled);
+  }
+
+  @Test
+  void aBoundCutShortIsStillABound() {
+    int cutShort = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      Optimum.Result narrow =
+          Optimum.maximise(blanket, Optional.empty(), Optional.empty(), seed, Limits.of(30, 30));
+      BruteForce.count(
+          blanket,
+          MOST_TRIED,
+          each -> {
+            double total = Scorer.score(blanket, each, Optional.empty()).total();
+            assertTrue(total <= narrow.bound() + 1e-9, "exceeds the bound");
+          });
+      cutShort += narrow.bound() > narrow.total() ? 1 : 0;
+    }
+    assertTrue(cutShort > 0, "never cut short");
+  }
+
+  @Test
+  void aKnownBestIsKeptAndProved() {
+    Optional<Sequences> none = Optional.empty();
+    int kept = 0;
+    for (long seed = 0; seed < 20; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      Optimum.Result first = Optimum.maximise(blanket, none, none, 1, AMPLE);
+      if (first.best().isPresent()) {
+        kept++;
+        assertEquals(first, Optimum.maximise(blanket, none, first.best(), 2, AMPLE));
+      }
+    }
+    assertTrue(kept > 3, "kept: " + kept);
+  }
+
+  private static Sequences random(Blanket blanket, long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Sequences sequences = blanket.open();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        sequences.set(piece, round, random.nextInt(blanket.yarnCount()));
+      }
+    }
+    return sequences;
+  }
+}
