@@ -38,6 +38,19 @@ public final class Scorer {
   }
 
   /**
+   * How well two yarns side by side have the contrast that the look wants, 0 to 1: their CIEDE2000
+   * difference by {@link #FULL_CONTRAST}, at most 1, where it wants a lively blanket.
+   */
+  public static double contrast(Blanket blanket, int yarn, int other) {
+    return blanket.look().wanted(Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
+  }
+
+  /** How many seams contrast looks at: all, or none where the look gives the borders. */
+  public static int countedSeams(Blanket blanket) {
+    return blanket.look().givesBorders() ? 0 : blanket.layout().seams().size();
+  }
+
+  /**
    * What balance and spread find in each layer, the border first.
    *
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape

@@ -136,7 +136,7 @@ final class ScoreLoss {
         IntVar[] second = constraints.rounds(pairs.second()[i]);
         for (int layer = 0; layer < Math.min(first.length, second.length); layer++) {
           repeats.add(same(first[first.length - 1 - layer], second[second.length - 1 - layer]));
-          weights.add(nearness.weight() * Layers.weight(layer));
+          weights.add(nearness.weight() * Layers.spreadWeight(blanket, layer));
         }
       }
     }
@@ -156,15 +156,16 @@ final class ScoreLoss {
 
   private void addContrast() {
     Pairs seams = blanket.layout().seams();
+    int seamCount = Scorer.countedSeams(blanket);
     int steps = 0;
     for (IntVar[] rounds : constraints.pieces()) {
       steps += rounds.length - 1;
     }
-    int means = (seams.size() == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
+    int means = (seamCount == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
     IntVar[] borders = constraints.borders();
-    for (int i = 0; i < seams.size(); i++) {
+    for (int i = 0; i < seamCount; i++) {
       addContrast(
-          borders[seams.first()[i]], borders[seams.second()[i]], 100.0 / means / seams.size());
+          borders[seams.first()[i]], borders[seams.second()[i]], 100.0 / means / seamCount);
     }
     for (IntVar[] rounds : constraints.pieces()) {
       for (int round = 1; round < rounds.length; round++) {
@@ -178,7 +179,7 @@ final class ScoreLoss {
     TreeMap<Integer, List<int[]>> pairsByLoss = new TreeMap<>();
     for (int a = first.getLB(); a != Integer.MAX_VALUE; a = first.nextValue(a)) {
       for (int b = second.getLB(); b != Integer.MAX_VALUE; b = second.nextValue(b)) {
-        double contrast = Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
+        double contrast = Scorer.contrast(blanket, a, b);
         int lost = units(Part.CONTRAST, points * (1 - contrast));
         pairsByLoss.computeIfAbsent(lost, units -> new ArrayList<>()).add(new int[] {a, b});
       }
