@@ -16,8 +16,6 @@ import lozengy.model.layout.Pairs;
  */
 final class ContrastPart implements ScorePart {
 
-  private static final Pairs NO_SEAMS = new Pairs(new int[0], new int[0]);
-
   private final Blanket blanket;
   private final Sequences sequences;
   private final Pairs seams;
@@ -27,7 +25,7 @@ final class ContrastPart implements ScorePart {
   ContrastPart(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
     this.sequences = sequences;
-    this.seams = blanket.look().givesBorders() ? NO_SEAMS : blanket.layout().seams();
+    this.seams = Scorer.countedSeams(blanket);
     int count = 0;
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       count += sequences.rounds(piece) - 1;
