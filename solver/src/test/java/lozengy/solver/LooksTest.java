@@ -50,8 +50,7 @@ class LooksTest {
               MOST_TRIED,
               each ->
                   best[0] =
-                      Math.max(
-                          best[0], Scorer.score(blanket, each, Optional.empty()).total()));
+                      Math.max(best[0], Scorer.score(blanket, each, Optional.empty()).total()));
       String told = "seed " + seed + ", " + brief.look();
       Proof.Count counted = Proof.count(ConstraintModel.of(blanket), MOST_TRIED, AMPLE);
       assertEquals(new Proof.Count(count, count < MOST_TRIED), counted, told);

@@ -131,9 +131,7 @@ public final class ReadyLook {
    */
   public double wanted(double contrast) {
     double target = look.contrast() / Look.LIVELY;
-    return target == 1
-        ? contrast
-        : 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
+    return target == 1 ? contrast : 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
   }
 
   /**
@@ -147,7 +145,9 @@ public final class ReadyLook {
       case 0 -> Optional.empty();
       case 1 ->
           Optional.of(
-              "All borders are " + codes.get(0) + " by design: where two of them meet it is no fault");
+              "All borders are "
+                  + codes.get(0)
+                  + " by design: where two of them meet it is no fault");
       default ->
           Optional.of(
               "Borders alternate between "

@@ -63,34 +63,47 @@ public record Brief(
       Rules rules,
       Preferences prefer,
       List<PieceNote> pieces) {
-    this(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces);
+    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces);
   }
 
   /** This brief with other notes on single pieces. */
   public Brief withPieces(List<PieceNote> notes) {
-    return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes);
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes);
   }
 
   /** This brief with other yarns. */
   public Brief withYarns(List<Yarn> others) {
-    return new Brief(title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces);
+    return new Brief(
+        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces);
   }
 
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
-    return new Brief(title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
+    return new Brief(
+        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
   }
 
   /** This brief with other joining and edging. */
   public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
     return new Brief(
-        title, layout, motifs, yarns, tones, otherJoining, otherEdging, rules, prefer, look, pieces);
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        otherJoining,
+        otherEdging,
+        rules,
+        prefer,
+        look,
+        pieces);
   }
 
   /** This brief with another title. */
   public Brief withTitle(String other) {
-    return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
+    return new Brief(
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
   }
 
   /** This brief with another look. */

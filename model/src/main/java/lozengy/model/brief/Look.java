@@ -49,7 +49,8 @@ public record Look(double contrast, List<String> borders, List<Zone> zones, List
   /**
    * Checks the ranges and copies the lists.
    *
-   * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are named
+   * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are
+   *     named
    */
   public Look {
     if (!(contrast >= 0 && contrast <= 100)) {

@@ -68,7 +68,11 @@ final class LookMistakes {
           add(
               "look.borders",
               code + " is " + tone.word() + ", which the border of a " + kind.word() + " is not",
-              "Name another yarn, or let motifs." + kind.word() + ".rounds[" + border + "] take it");
+              "Name another yarn, or let motifs."
+                  + kind.word()
+                  + ".rounds["
+                  + border
+                  + "] take it");
         }
       }
     }
@@ -133,7 +137,9 @@ final class LookMistakes {
         add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
       }
     }
-    if (known && !doubted.test("motifs") && layout.select(where.at()).stream().noneMatch(p -> covers(where, p))) {
+    if (known
+        && !doubted.test("motifs")
+        && layout.select(where.at()).stream().noneMatch(p -> covers(where, p))) {
       add(
           path + ".rounds",
           "None of these pieces has " + where.roundsWords(),

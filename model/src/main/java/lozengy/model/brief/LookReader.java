@@ -96,7 +96,6 @@ final class LookReader {
     return pairs;
   }
 
-
   /** Codes of yarns; one that is no code stands as {@code ?}, where its mistake is told. */
   private static List<String> codes(Located located) {
     List<String> codes = new ArrayList<>();

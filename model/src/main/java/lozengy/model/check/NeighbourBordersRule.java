@@ -10,7 +10,8 @@ import lozengy.model.layout.Pairs;
 
 /**
  * Two pieces on a seam have different borders, by at least min-contrast. Finds no fault between two
- * joined pieces, nor between two with the border that the look gives all. O(pieces x rounds + seams).
+ * joined pieces, nor between two with the border that the look gives all. O(pieces x rounds +
+ * seams).
  */
 public final class NeighbourBordersRule implements Rule {
 

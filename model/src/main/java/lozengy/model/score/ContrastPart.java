@@ -12,7 +12,8 @@ import lozengy.model.layout.Pairs;
  * Contrast: how well borders stand apart on the seams, and rounds side by side within the pieces. A
  * pair of yarns counts {@link Scorer#contrast}, and the figure is 100 x the mean of the mean over
  * all seams and the mean over all adjacent rounds; where there are none of one, the other alone;
- * 100 where there are none at all. Seams are left out where the look gives the borders. O(pieces x rounds + seams).
+ * 100 where there are none at all. Seams are left out where the look gives the borders. O(pieces x
+ * rounds + seams).
  */
 final class ContrastPart implements ScorePart {
 
@@ -96,11 +97,12 @@ final class ContrastPart implements ScorePart {
         points,
         List.of(first, second),
         () ->
-            wrong() + " contrast on the seam of %s and %s: %s"
-                .formatted(
-                    blanket.place(first).name(),
-                    blanket.place(second).name(),
-                    beside(border(first), border(second))));
+            wrong()
+                + " contrast on the seam of %s and %s: %s"
+                    .formatted(
+                        blanket.place(first).name(),
+                        blanket.place(second).name(),
+                        beside(border(first), border(second))));
   }
 
   private String wrong() {
@@ -113,11 +115,12 @@ final class ContrastPart implements ScorePart {
         points,
         List.of(piece),
         () ->
-            wrong() + " contrast within %s, %s: %s"
-                .formatted(
-                    blanket.place(piece).name(),
-                    Words.rounds(List.of(round - 1, round)),
-                    beside(sequences.yarn(piece, round - 1), sequences.yarn(piece, round))));
+            wrong()
+                + " contrast within %s, %s: %s"
+                    .formatted(
+                        blanket.place(piece).name(),
+                        Words.rounds(List.of(round - 1, round)),
+                        beside(sequences.yarn(piece, round - 1), sequences.yarn(piece, round))));
   }
 
   private String beside(int yarn, int other) {

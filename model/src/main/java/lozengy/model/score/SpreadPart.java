@@ -10,8 +10,8 @@ import lozengy.model.layout.Pairs;
 /**
  * Spread: how rarely a yarn comes again close by. With E the weight of the pairs that show the same
  * yarn in the same layer, by layer and nearness, and E0 its average if each layer's target counts
- * were shuffled, the figure is 100 (1 - E/E0), not below 0; 100 where E0 is 0. Borders that
- * the look gives are left out. O(layers x pairs).
+ * were shuffled, the figure is 100 (1 - E/E0), not below 0; 100 where E0 is 0. Borders that the
+ * look gives are left out. O(layers x pairs).
  */
 final class SpreadPart implements ScorePart {
 
@@ -54,7 +54,9 @@ final class SpreadPart implements ScorePart {
   static double expected(Blanket blanket, Targets targets) {
     double expected = 0;
     for (int layer = 0; layer < blanket.layerCount(); layer++) {
-      expected += Layers.spreadWeight(blanket, layer) * joins(blanket, layer).expected(targets.counts()[layer]);
+      expected +=
+          Layers.spreadWeight(blanket, layer)
+              * joins(blanket, layer).expected(targets.counts()[layer]);
     }
     return expected;
   }

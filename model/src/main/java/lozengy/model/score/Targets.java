@@ -14,11 +14,11 @@ import lozengy.model.layout.PieceKind;
 
 /**
  * How often each layer should show each yarn. Within a layer, the rounds that allow the same yarns
- * by tone and by the look's zones and borders form a group; a group's rounds are dealt to its yarns by their shares, by largest
- * remainder; a layer's target for a yarn is the sum over its groups. Of equal remainders the larger
- * share comes first, then the code that is earlier in the alphabet, so that the order of the yarns
- * in a brief makes no difference. Where all yarns of a group have share 0 they count as equal;
- * rounds that no yarn's tone fits are dealt to none. Locks, bans and stock
+ * by tone and by the look's zones and borders form a group; a group's rounds are dealt to its yarns
+ * by their shares, by largest remainder; a layer's target for a yarn is the sum over its groups. Of
+ * equal remainders the larger share comes first, then the code that is earlier in the alphabet, so
+ * that the order of the yarns in a brief makes no difference. Where all yarns of a group have share
+ * 0 they count as equal; rounds that no yarn's tone fits are dealt to none. Locks, bans and stock
  * change no target.
  *
  * <p>O(pieces + layers x kinds x yarns) and sorting, in exact arithmetic.

@@ -79,7 +79,8 @@ final class Region {
           firsts[count] = Math.min(one, other);
           seconds[count] = Math.max(one, other);
           weights[count] = nearness.weight();
-          aparts[count] = layer == 0 && nearness == Nearness.SEAM && !mayMatch(blanket, pairs, pair);
+          aparts[count] =
+              layer == 0 && nearness == Nearness.SEAM && !mayMatch(blanket, pairs, pair);
           count++;
         }
       }

@@ -64,7 +64,8 @@ record Weights(
             points(blanket, Part.BALANCE, sum) * Layers.weight(layer) / (2 * pieces * layerWeights);
       }
       if (expected > 0) {
-        repeats[layer] = points(blanket, Part.SPREAD, sum) * Layers.spreadWeight(blanket, layer) / expected;
+        repeats[layer] =
+            points(blanket, Part.SPREAD, sum) * Layers.spreadWeight(blanket, layer) / expected;
       }
     }
     int steps = 0;

@@ -27,8 +27,7 @@ final class ApartPosting implements RulePosting {
       String words = pair.first() + " and " + pair.second() + " meet on no seam";
       int first = blanket.yarnIndex(pair.first());
       int second = blanket.yarnIndex(pair.second());
-      lines.add(
-          new BriefLine(rule(), "look.apart[" + i + "]", words, new Apart(first, second)));
+      lines.add(new BriefLine(rule(), "look.apart[" + i + "]", words, new Apart(first, second)));
     }
     return lines;
   }

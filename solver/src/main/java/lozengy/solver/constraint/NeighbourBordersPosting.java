@@ -13,9 +13,9 @@ import org.chocosolver.solver.variables.IntVar;
 
 /**
  * Borders on a seam differ, unless both pieces are joined already or have the border that the look
- * gives all. A seam graph is bipartite and
- * has no cliques beyond a pair, so the rule is stated seam by seam: as an inequality, and where a
- * contrast is asked for, as a table of the pairs that reach it.
+ * gives all. A seam graph is bipartite and has no cliques beyond a pair, so the rule is stated seam
+ * by seam: as an inequality, and where a contrast is asked for, as a table of the pairs that reach
+ * it.
  */
 final class NeighbourBordersPosting implements RulePosting {
 

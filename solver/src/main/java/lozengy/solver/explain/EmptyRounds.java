@@ -58,7 +58,8 @@ final class EmptyRounds implements Argument {
             .toList();
     boolean zoned =
         banned.stream()
-            .anyMatch(yarn -> !blanket.look().allows(piece, round, blanket.roundCount(piece), yarn));
+            .anyMatch(
+                yarn -> !blanket.look().allows(piece, round, blanket.roundCount(piece), yarn));
     return "%s must be %s, but %s %s"
         .formatted(
             where,

@@ -64,8 +64,7 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
     Pairs seams = blanket.layout().seams();
     int[] open =
         IntStream.range(0, seams.size())
-            .filter(
-i -> !blanket.bordersMayMatch(seams.first()[i], seams.second()[i]))
+            .filter(i -> !blanket.bordersMayMatch(seams.first()[i], seams.second()[i]))
             .toArray();
     return new Pairs(
         IntStream.of(open).map(i -> seams.first()[i]).toArray(),

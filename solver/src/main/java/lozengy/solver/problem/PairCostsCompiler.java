@@ -58,7 +58,8 @@ final class PairCostsCompiler {
   private int[] seamCost() {
     int yarns = blanket.yarnCount();
     int[] cost = new int[yarns * yarns];
-    int repeat = scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, 0) * CostScale.SEAM_WEIGHT);
+    int repeat =
+        scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, 0) * CostScale.SEAM_WEIGHT);
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
         double contrast = Scorer.contrast(blanket, a, b);
@@ -95,7 +96,8 @@ final class PairCostsCompiler {
       Pairs pairs, int fromLayer, int weight, int[] next, int[] otherSlot, int[] cost) {
     int[] costOfLayer = new int[layers];
     for (int layer = 0; layer < layers; layer++) {
-      costOfLayer[layer] = scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, layer) * weight);
+      costOfLayer[layer] =
+          scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, layer) * weight);
     }
     for (int i = 0; i < pairs.size(); i++) {
       int first = pairs.first()[i];
