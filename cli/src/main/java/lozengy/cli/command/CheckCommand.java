@@ -49,6 +49,9 @@ final class CheckCommand implements Callable<Integer> {
       verdict
           .faults()
           .forEach(each -> terminal.out().println("  " + PlainText.oneLine(each.line())));
+      verdict
+          .warnings()
+          .forEach(each -> terminal.out().println("  warning: " + PlainText.oneLine(each)));
     }
     return (verdict.faults().isEmpty() ? ExitCode.DONE : ExitCode.FAULTS_FOUND).code();
   }

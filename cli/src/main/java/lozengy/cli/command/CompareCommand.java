@@ -1,27 +1,41 @@
 package lozengy.cli.command;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
 import lozengy.cli.Terminal;
+import lozengy.cli.compare.Compared;
+import lozengy.cli.compare.Comparison;
+import lozengy.cli.compare.ComparisonData;
+import lozengy.cli.compare.ComparisonText;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
+import lozengy.cli.file.Target;
+import lozengy.cli.report.ChartsSideBySide;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** Sets arrangements side by side, part by part. */
 @Command(
     name = "compare",
     description = {
-      "Sets arrangements side by side, part by part.",
+      "Sets arrangements side by side, part by part: of one brief or of several.",
       "",
-      "All figures are computed from scratch. Totals compare only where the briefs weigh the parts"
-          + " alike.",
+      "Tells each part of the score, which arrangement none of the others beats, rounds that differ,"
+          + " and the yarn left. All figures are computed from scratch. Totals compare only where the"
+          + " briefs weigh the parts alike.",
     },
-    footer = {"", "Example:", "  lozengy compare throw.arrangement.json throw-2.arrangement.json"})
+    footer = {
+      "",
+      "Examples:",
+      "  lozengy compare throw.arrangement.json throw-2.arrangement.json",
+      "  lozengy compare throw*.arrangement.json --charts throws.svg"
+    })
 final class CompareCommand implements Callable<Integer> {
 
   private final Terminal terminal;
@@ -32,6 +46,15 @@ final class CompareCommand implements Callable<Integer> {
       description = "Arrangements; - is standard input.")
   private List<String> files;
 
+  @Option(
+      names = "--charts",
+      paramLabel = "FILE",
+      description = "Draw their charts next to each other, as SVG; - is standard output.")
+  private String charts;
+
+  @Option(names = "--overwrite", description = "Replace a file that is there already.")
+  private boolean overwrite;
+
   @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
@@ -41,16 +64,38 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    List<Compared> compared = new ArrayList<>();
+    Target target = charts == null ? null : Target.of(charts, overwrite);
+    if (target != null) {
+      target.expect();
+    }
+    List<Compared> all = new ArrayList<>();
     for (String file : files) {
       Source source = new Source(file);
-      compared.add(Compared.of(source.label(), Inputs.readComplete(source, terminal)));
+      all.add(Compared.of(source.label(), Inputs.readComplete(source, terminal)));
     }
-    if (json.wanted()) {
-      terminal.out().println(Json.text(Compared.json(compared)));
-    } else {
-      Compared.lines(compared).forEach(terminal.out()::println);
+    if (target != null) {
+      target.write(terminal, drawing(all).getBytes(StandardCharsets.UTF_8));
+    }
+    if (target == null || target.file().isPresent()) {
+      tell(new Comparison(all));
     }
     return ExitCode.DONE.code();
+  }
+
+  private void tell(Comparison comparison) {
+    if (json.wanted()) {
+      terminal.out().println(Json.text(ComparisonData.of(comparison)));
+      return;
+    }
+    ComparisonText.lines(comparison).forEach(terminal.out()::println);
+    if (charts != null) {
+      terminal.out().println("Wrote " + charts);
+    }
+  }
+
+  private static String drawing(List<Compared> all) {
+    return ChartsSideBySide.svg(
+        all.stream().map(Compared::arrangement).toList(),
+        all.stream().map(Compared::label).toList());
   }
 }

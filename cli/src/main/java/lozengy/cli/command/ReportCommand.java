@@ -3,10 +3,13 @@ package lozengy.cli.command;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lozengy.cli.Colours;
 import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
+import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.FolderTarget;
@@ -15,6 +18,8 @@ import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
 import lozengy.cli.report.Summary;
 import lozengy.cli.report.TerminalPicture;
+import lozengy.cli.report.card.CardData;
+import lozengy.cli.report.card.FullCard;
 import lozengy.cli.report.print.Paper;
 import lozengy.cli.report.tables.Tables;
 import lozengy.model.arrangement.Arrangement;
@@ -40,7 +45,8 @@ import picocli.CommandLine.Parameters;
       "  lozengy report throw.arrangement.json --as svg --names -o throw-names.svg",
       "  lozengy report throw.arrangement.json --as html",
       "  lozengy report throw.arrangement.json --as pdf --paper letter --date 2026-01-31",
-      "  lozengy report throw.arrangement.json --as tables"
+      "  lozengy report throw.arrangement.json --as tables",
+      "  lozengy report throw.arrangement.json --as card --json"
     })
 final class ReportCommand implements Callable<Integer> {
 
@@ -60,7 +66,9 @@ final class ReportCommand implements Callable<Integer> {
         "html, a page for a browser that needs nothing beside it;",
         "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
-            + " Package descriptor, in a folder; to standard output, a ZIP archive of them."
+            + " Package descriptor, in a folder; to standard output, a ZIP archive of them;",
+        "card, the score card: every part beside what chance would make of it and what can be had"
+            + " at best, on standard output if no file is named."
       })
   private ReportForm form;
 
@@ -69,6 +77,9 @@ final class ReportCommand implements Callable<Integer> {
 
   @Option(names = "--codes", description = "Write every round's yarn on the chart.")
   private boolean codes;
+
+  @Option(names = "--weak", description = "Mark the places that cost most on the chart.")
+  private boolean weak;
 
   @Option(
       names = "--width",
@@ -89,6 +100,7 @@ final class ReportCommand implements Callable<Integer> {
   private LocalDate date;
 
   @Mixin private OutputOptions output;
+  @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
   ReportCommand(Terminal terminal) {
@@ -97,6 +109,7 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    expectJsonForm();
     Source source = new Source(file);
     if (form == ReportForm.TABLES) {
       writeTables(source);
@@ -115,6 +128,9 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
+    if (json.wanted()) {
+      return (Json.text(data(arrangement)) + "\n").getBytes(StandardCharsets.UTF_8);
+    }
     if (form == null) {
       Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
       String text =
@@ -125,11 +141,25 @@ final class ReportCommand implements Callable<Integer> {
             form,
             names,
             codes,
+            weak,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
             Optional.ofNullable(date),
             file(source))
         .make(arrangement);
+  }
+
+  private Map<String, Object> data(Arrangement arrangement) {
+    return form == null ? Summary.data(arrangement) : CardData.of(FullCard.of(arrangement));
+  }
+
+  private void expectJsonForm() {
+    if (json.wanted() && form != null && form != ReportForm.CARD) {
+      throw Refusal.of(
+          "--json",
+          "--as " + form.word() + " has no JSON form",
+          "Leave out --json, or ask for the summary or --as card");
+    }
   }
 
   /** The file as the same terminal names it. */
@@ -138,7 +168,7 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private Target usualTarget(Source source) {
-    return form == null || source.isStandardInput()
+    return form == null || form == ReportForm.CARD || source.isStandardInput()
         ? Target.standardOutput()
         : new Target(Optional.of(beside(source)), output.overwrite());
   }

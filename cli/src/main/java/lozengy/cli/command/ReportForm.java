@@ -15,7 +15,9 @@ enum ReportForm {
   /** CSV files with a descriptor, in a folder. */
   TABLES("-tables"),
   /** Pieces and how they meet, as a graph. */
-  GRAPHML(".graphml");
+  GRAPHML(".graphml"),
+  /** The score card. */
+  CARD(".card.txt");
 
   private final String ending;
 

@@ -8,6 +8,8 @@ import java.util.OptionalInt;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.GraphMl;
+import lozengy.cli.report.card.CardText;
+import lozengy.cli.report.card.FullCard;
 import lozengy.cli.report.page.Page;
 import lozengy.cli.report.print.Booklet;
 import lozengy.cli.report.print.Paper;
@@ -20,6 +22,7 @@ import lozengy.model.arrangement.Arrangement;
  * @param form its form, one that is a file
  * @param names whether the chart shows names
  * @param codes whether the chart shows a code on every round
+ * @param weak whether the chart marks the places that cost most
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
  * @param date the booklet's date, if any
@@ -29,6 +32,7 @@ record ReportRequest(
     ReportForm form,
     boolean names,
     boolean codes,
+    boolean weak,
     Optional<PictureWidth> width,
     Paper paper,
     Optional<LocalDate> date,
@@ -42,6 +46,7 @@ record ReportRequest(
       case PDF -> Booklet.pdf(arrangement, paper, date);
       case HTML -> utf8(Page.html(arrangement, file));
       case GRAPHML -> utf8(GraphMl.text(arrangement));
+      case CARD -> utf8(CardText.of(FullCard.of(arrangement)));
       case TABLES -> throw new IllegalStateException("tables are several files");
     };
   }
@@ -49,7 +54,7 @@ record ReportRequest(
   private String chart(Arrangement arrangement) {
     OptionalDouble widthMm =
         width.map(PictureWidth::millimetres).stream().mapToDouble(each -> each).findAny();
-    return Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty()), widthMm);
+    return Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty(), weak), widthMm);
   }
 
   private static byte[] utf8(String text) {

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.card.ScoreCard;
 import lozengy.model.layout.Strips;
+import lozengy.model.score.WeakSpot;
+import lozengy.model.score.WeakSpots;
 
 /**
  * The chart to lay out by, as one SVG document: the blanket to scale with every round in its yarn's
@@ -13,7 +16,7 @@ import lozengy.model.layout.Strips;
 public final class Chart {
 
   /** Without blanks: not every reader of SVG takes them off. */
-  private static final String FONTS = "Liberation Sans,Helvetica,Arial,sans-serif";
+  static final String FONTS = "Liberation Sans,Helvetica,Arial,sans-serif";
 
   /** How far white covers what stands in the background. */
   private static final double FAINT = 0.72;
@@ -43,7 +46,8 @@ public final class Chart {
     Blanket blanket = arrangement.blanket();
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     Legend legend = new Legend(arrangement, ChartPage.CONTENT_WIDTH);
-    ChartPage page = ChartPage.of(drawing, legend.height(), options);
+    List<WeakSpot> weak = options.weak() ? weakSpots(arrangement) : List.of();
+    ChartPage page = ChartPage.of(drawing, legend.height() + WeakMarks.height(weak), options);
     Markup svg = document(page, widthMm, "role", "img", "aria-labelledby", "title description");
     svg.text("title", blanket.brief().title(), "id", "title");
     svg.text("desc", description(blanket, drawing), "id", "description");
@@ -54,7 +58,20 @@ public final class Chart {
     furniture.scaleBar(drawing);
     furniture.marks();
     furniture.legend(legend);
+    if (options.weak()) {
+      WeakMarks marks = new WeakMarks(svg, page, weak);
+      marks.onBlanket(drawing);
+      marks.words(page.legendTop() + legend.height());
+    }
     return svg.finish();
+  }
+
+  private static List<WeakSpot> weakSpots(Arrangement arrangement) {
+    return WeakSpots.of(
+        arrangement.blanket(),
+        arrangement.sequences(),
+        arrangement.earlier(),
+        ScoreCard.WEAK_SPOTS);
   }
 
   /**

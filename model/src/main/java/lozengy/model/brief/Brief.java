@@ -100,6 +100,12 @@ public record Brief(
         pieces);
   }
 
+  /** This brief with other preferences. */
+  public Brief withPrefer(Preferences other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces);
+  }
+
   /** This brief with another title. */
   public Brief withTitle(String other) {
     return new Brief(

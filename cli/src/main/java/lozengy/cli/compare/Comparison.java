@@ -1,0 +1,92 @@
+package lozengy.cli.compare;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.layout.Place;
+import lozengy.model.score.Part;
+
+/**
+ * Arrangements side by side.
+ *
+ * @param all the arrangements, in the order they were named
+ */
+public record Comparison(List<Compared> all) {
+
+  /** Figures closer than this are the same. */
+  private static final double SAME = 1e-9;
+
+  /**
+   * Rounds that two arrangements show in different yarns.
+   *
+   * @param changed how many
+   * @param shared rounds that both have: of pieces with the same name and number of rounds
+   */
+  public record Changed(int changed, int shared) {}
+
+  /** The parts that all of them are scored by. */
+  public Set<Part> sharedParts() {
+    Set<Part> shared = EnumSet.allOf(Part.class);
+    all.forEach(each -> shared.retainAll(each.score().parts().keySet()));
+    return shared;
+  }
+
+  /** The codes of all yarns, in the order in which they first come. */
+  public Set<String> yarns() {
+    Set<String> codes = new LinkedHashSet<>();
+    all.forEach(each -> codes.addAll(each.leftMillimetres().keySet()));
+    return codes;
+  }
+
+  /** The rounds that differ between two; empty where they share none. Yarns go by their codes. */
+  public Optional<Changed> changed(int first, int second) {
+    Compared one = all.get(first);
+    Compared other = all.get(second);
+    Blanket blanket = one.arrangement().blanket();
+    Blanket others = other.arrangement().blanket();
+    int changed = 0;
+    int shared = 0;
+    for (Place place : blanket.layout().places()) {
+      Optional<Place> same = others.layout().find(place.name());
+      int rounds = blanket.roundCount(place.index());
+      if (same.isPresent() && others.roundCount(same.get().index()) == rounds) {
+        for (int round = 0; round < rounds; round++) {
+          int yarn = one.arrangement().sequences().yarn(place.index(), round);
+          int otherYarn = other.arrangement().sequences().yarn(same.get().index(), round);
+          changed += blanket.yarn(yarn).code().equals(others.yarn(otherYarn).code()) ? 0 : 1;
+        }
+        shared += rounds;
+      }
+    }
+    return shared == 0 ? Optional.empty() : Optional.of(new Changed(changed, shared));
+  }
+
+  /**
+   * Those that beat one: as good in every part that all are scored by, and better in one (Pareto).
+   */
+  public List<Integer> beatenBy(int index) {
+    List<Integer> better = new ArrayList<>();
+    for (int other = 0; other < all.size(); other++) {
+      if (other != index && beats(all.get(other), all.get(index))) {
+        better.add(other);
+      }
+    }
+    return better;
+  }
+
+  private boolean beats(Compared one, Compared other) {
+    boolean better = false;
+    for (Part part : sharedParts()) {
+      double ahead = one.score().parts().get(part) - other.score().parts().get(part);
+      if (ahead < -SAME) {
+        return false;
+      }
+      better |= ahead > SAME;
+    }
+    return better;
+  }
+}

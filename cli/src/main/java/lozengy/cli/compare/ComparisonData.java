@@ -1,0 +1,93 @@
+package lozengy.cli.compare;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.cli.Json;
+import lozengy.model.score.Part;
+
+/** Gathers a comparison for programs; its JSON Schema is {@code comparison-1.schema.json}. */
+public final class ComparisonData {
+
+  /** The value of the field {@code format}. */
+  public static final String FORMAT = "lozengy-comparison/1";
+
+  private static final int DECIMALS = 6;
+
+  private ComparisonData() {}
+
+  /** The comparison as maps, lists, strings and numbers. */
+  public static Map<String, Object> of(Comparison comparison) {
+    List<Map<String, Object>> all = new ArrayList<>();
+    List<Map<String, Object>> changes = new ArrayList<>();
+    for (int i = 0; i < comparison.all().size(); i++) {
+      Compared each = comparison.all().get(i);
+      all.add(
+          Json.object(
+              "file", each.label(),
+              "total", decimal(each.score().total()),
+              "parts", parts(each),
+              "weights", weights(each),
+              "least_left_m", metres(each.leastLeftMillimetres()),
+              "left_m", left(each),
+              "faults", each.faults(),
+              "beaten_by", labels(comparison, comparison.beatenBy(i))));
+      for (int j = 0; j < i; j++) {
+        String first = comparison.all().get(j).label();
+        comparison
+            .changed(j, i)
+            .ifPresent(
+                changed ->
+                    changes.add(
+                        Json.object(
+                            "first", first,
+                            "second", each.label(),
+                            "rounds_changed", changed.changed(),
+                            "rounds_shared", changed.shared())));
+      }
+    }
+    return Json.object("format", FORMAT, "arrangements", all, "changes", changes);
+  }
+
+  private static List<String> labels(Comparison comparison, List<Integer> indices) {
+    return indices.stream().map(index -> comparison.all().get(index).label()).toList();
+  }
+
+  private static Map<String, Object> parts(Compared each) {
+    Map<String, Object> parts = new LinkedHashMap<>();
+    for (Part part : Part.values()) {
+      if (each.score().parts().containsKey(part)) {
+        parts.put(part.word(), decimal(each.score().parts().get(part)));
+      }
+    }
+    return parts;
+  }
+
+  private static Map<String, Object> weights(Compared each) {
+    Map<String, Object> weights = new LinkedHashMap<>();
+    for (Part part : Part.values()) {
+      if (each.score().parts().containsKey(part)) {
+        double weight = each.arrangement().blanket().brief().prefer().weight(part);
+        weights.put(part.word(), decimal(weight));
+      }
+    }
+    return weights;
+  }
+
+  private static Map<String, Object> left(Compared each) {
+    Map<String, Object> left = new LinkedHashMap<>();
+    each.leftMillimetres().forEach((code, millimetres) -> left.put(code, metres(millimetres)));
+    return left;
+  }
+
+  private static BigDecimal metres(long millimetres) {
+    return BigDecimal.valueOf(millimetres, 3);
+  }
+
+  private static BigDecimal decimal(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+}

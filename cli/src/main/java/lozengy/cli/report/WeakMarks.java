@@ -1,0 +1,130 @@
+package lozengy.cli.report;
+
+import java.util.List;
+import lozengy.model.score.WeakSpot;
+
+/**
+ * Marks the places that cost most on a chart: a numbered disc on a piece, or in the middle of a line
+ * between two; and writes what each number stands for below the legend.
+ */
+final class WeakMarks {
+
+  private static final double RADIUS = 2.1;
+  private static final double FONT = 2.6;
+  private static final double ROW = 4.2;
+  private static final double LINE = 0.9;
+  private static final double INNER_LINE = 0.35;
+
+  private final Markup svg;
+  private final ChartPage page;
+  private final List<WeakSpot> spots;
+
+  WeakMarks(Markup svg, ChartPage page, List<WeakSpot> spots) {
+    this.svg = svg;
+    this.page = page;
+    this.spots = spots;
+  }
+
+  /** Height in mm that the words of the spots take. */
+  static double height(List<WeakSpot> spots) {
+    return spots.isEmpty() ? 0 : (spots.size() + 1) * ROW;
+  }
+
+  /** Writes the marks over the blanket. */
+  void onBlanket(Drawing drawing) {
+    svg.open("g", "id", "weak");
+    for (int i = 0; i < spots.size(); i++) {
+      List<Point> at =
+          spots.get(i).pieces().stream()
+              .map(piece -> page.onPage(drawing.pieces().get(piece).centre()))
+              .toList();
+      if (!at.isEmpty()) {
+        mark(i + 1, spots.get(i).words(), at);
+      }
+    }
+    svg.close();
+  }
+
+  private void mark(int number, String words, List<Point> at) {
+    svg.open("g");
+    svg.text("title", number + ": " + words);
+    Point middle = at.get(0);
+    if (at.size() > 1) {
+      Point end = at.get(1);
+      line(middle, end, LINE, Ink.LIGHT);
+      line(middle, end, INNER_LINE, Ink.DARK);
+      middle = middle.middle(end);
+    }
+    disc(number, middle);
+    svg.close();
+  }
+
+  private void line(Point from, Point to, double width, String colour) {
+    svg.empty(
+        "line",
+        "x1",
+        from.x(),
+        "y1",
+        from.y(),
+        "x2",
+        to.x(),
+        "y2",
+        to.y(),
+        "stroke",
+        colour,
+        "stroke-width",
+        width);
+  }
+
+  private void disc(int number, Point at) {
+    svg.empty(
+        "circle",
+        "cx",
+        at.x(),
+        "cy",
+        at.y(),
+        "r",
+        RADIUS,
+        "fill",
+        Ink.LIGHT,
+        "stroke",
+        Ink.DARK,
+        "stroke-width",
+        INNER_LINE);
+    svg.text(
+        "text",
+        Integer.toString(number),
+        "x",
+        at.x(),
+        "y",
+        at.y() + FONT * Label.CAP_HEIGHT / 2,
+        "font-size",
+        FONT,
+        "font-weight",
+        "bold",
+        "text-anchor",
+        "middle",
+        "fill",
+        Ink.DARK);
+  }
+
+  /** Writes what the numbers stand for, from a height on the page downwards. */
+  void words(double top) {
+    double ems = ChartPage.CONTENT_WIDTH / FONT;
+    for (int i = 0; i < spots.size(); i++) {
+      String points = " (" + Figures.fixed(spots.get(i).points(), 2) + " points)";
+      String words = PlainText.oneLine((i + 1) + "  " + spots.get(i).words() + points);
+      svg.text(
+          "text",
+          TextWidth.fit(words, ems),
+          "x",
+          ChartPage.MARGIN,
+          "y",
+          top + (i + 1) * ROW,
+          "font-size",
+          FONT,
+          "fill",
+          Ink.DARK);
+    }
+  }
+}
