@@ -30,7 +30,7 @@ public final class MarkdownTables {
                 name,
                 name,
                 about.get("command"),
-                results.parts() > 1 ? " and " + (results.parts() - 1) + " more parts" : "",
+                results.parts() > 1 ? " (in " + results.parts() + " parts)" : "",
                 about.get("date"),
                 about.get("lozengy"),
                 about.get("or-tools"),
