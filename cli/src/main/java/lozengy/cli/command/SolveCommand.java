@@ -1,6 +1,5 @@
 package lozengy.cli.command;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -10,10 +9,7 @@ import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.report.Again;
-import lozengy.cli.report.Chart;
-import lozengy.cli.report.ChartOptions;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.arrangement.StatedArrangement;
@@ -27,6 +23,8 @@ import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
+import lozengy.solver.alternatives.AlternativeSearch;
+import lozengy.solver.alternatives.Alternatives;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -54,6 +52,7 @@ import picocli.CommandLine.Option;
       "  lozengy solve throw.yaml",
       "  lozengy solve throw.yaml --seconds 60 -o better.arrangement.json",
       "  lozengy solve throw.yaml --seed 7 --moves 2000000 --overwrite",
+      "  lozengy solve throw.yaml --count 5 --within 1",
       "  lozengy solve - -o - < throw.yaml > throw.arrangement.json",
       "  lozengy solve throw.arrangement.json --lock r3c2 --ban triangles=PEA",
       "  lozengy solve throw.arrangement.json --without REE --compare-afresh",
@@ -97,6 +96,21 @@ final class SolveCommand implements Callable<Integer> {
       description = "Use that many threads; all cores if not said.")
   private Integer threads;
 
+  @Option(
+      names = "--count",
+      paramLabel = "N",
+      description =
+          "Find that many arrangements that really differ, each in a file of its own; 1 if not said."
+              + " Each takes as long as one.")
+  private Integer count;
+
+  @Option(
+      names = "--within",
+      paramLabel = "POINTS",
+      description =
+          "With --count: how far below the best of them each total may be; 1 point if not said.")
+  private Double within;
+
   @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
@@ -113,19 +127,26 @@ final class SolveCommand implements Callable<Integer> {
     Changed task = changed(document);
     Optional<Sequences> earlier = task.earlier();
     SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent());
-    targets.expect();
+    AlternativeFiles files = AlternativeFiles.of(targets, count, within);
+    files.expect();
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
     BooleanSupplier stop = terminal.stopSignal().listen();
     SolveResult result = solve(request, task.blanket(), earlier, stop);
     if (result instanceof SolveResult.Found found) {
-      Arrangement arrangement = found.arrangement();
-      targets.write(
-          terminal,
-          ArrangementWriter.text(arrangement).getBytes(StandardCharsets.UTF_8),
-          () -> Chart.svg(arrangement, ChartOptions.PLAIN));
+      Optional<Alternatives> alternatives =
+          alternatives(found.arrangement(), earlier, request, files, stop);
+      Arrangement arrangement =
+          alternatives.map(each -> each.found().get(0)).orElse(found.arrangement());
+      files.write(terminal, alternatives, arrangement);
       Optional<Again> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
-      report.tellFound(arrangement, again, source, change.arguments(), stop.getAsBoolean());
+      report.tellFound(
+          arrangement,
+          again,
+          alternatives.map(each -> new AlternativesReport(each, files)),
+          source,
+          change.arguments(),
+          stop.getAsBoolean());
       return ExitCode.DONE.code();
     }
     return report.tellNotFound(result).code();
@@ -162,6 +183,32 @@ final class SolveCommand implements Callable<Integer> {
             ? Optional.of(found.arrangement())
             : Optional.empty();
     return Again.of(arrangement, before, score, afresh);
+  }
+
+  private Optional<Alternatives> alternatives(
+      Arrangement first,
+      Optional<Sequences> earlier,
+      SolveRequest request,
+      AlternativeFiles files,
+      BooleanSupplier stop) {
+    if (files.count() == 1) {
+      return Optional.empty();
+    }
+    ProgressLine line = terminal.showProgress() ? new ProgressLine(terminal.err()) : null;
+    ProgressListener listener = line == null ? progress -> {} : line;
+    try {
+      return Optional.of(
+          AlternativeSearch.find(
+              first,
+              earlier,
+              request.options(stop, listener),
+              files.count(),
+              files.withinPoints()));
+    } finally {
+      if (line != null) {
+        line.clear();
+      }
+    }
   }
 
   private SolveResult solve(

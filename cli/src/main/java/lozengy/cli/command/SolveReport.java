@@ -37,18 +37,20 @@ final class SolveReport {
    * Tells what was found.
    *
    * @param again what has changed, where it was solved from an arrangement
+   * @param alternatives the others to choose from, where several were wanted
    * @param options options that changed what was asked for
    * @param stopped whether the user ended the search
    */
   void tellFound(
       Arrangement arrangement,
       Optional<Again> again,
+      Optional<AlternativesReport> alternatives,
       Source source,
       List<String> options,
       boolean stopped) {
     PrintWriter words = words();
     if (json && !targets.isStandardOutput()) {
-      terminal.out().println(Json.text(foundObject(arrangement, again)));
+      terminal.out().println(Json.text(foundObject(arrangement, again, alternatives)));
       return;
     }
     words.print(
@@ -57,19 +59,30 @@ final class SolveReport {
             source.isStandardInput() ? Optional.empty() : Optional.of(source.argument()),
             options));
     again.ifPresent(each -> words.print(AgainText.of(each)));
+    alternatives.ifPresent(each -> each.lines().forEach(words::println));
     if (stopped) {
       words.println("Stopped early; this is the best so far.");
     }
     targets.arrangement().ifPresent(path -> words.println("Wrote " + path));
     targets.chart().ifPresent(path -> words.println("Wrote " + path));
+    alternatives.ifPresent(
+        each -> {
+          for (int i = 1; i < each.found().found().size(); i++) {
+            words.println("Wrote " + each.files().file(i) + " and its chart");
+          }
+        });
   }
 
-  private Object foundObject(Arrangement arrangement, Optional<Again> again) {
+  private Object foundObject(
+      Arrangement arrangement,
+      Optional<Again> again,
+      Optional<AlternativesReport> alternatives) {
     return Json.object(
         "outcome", "found",
         "arrangement", targets.arrangement().map(Object::toString),
         "chart", targets.chart().map(Object::toString),
         "changes", again.map(AgainData::of),
+        "alternatives", alternatives.map(AlternativesReport::data),
         "summary", Summary.data(arrangement));
   }
 

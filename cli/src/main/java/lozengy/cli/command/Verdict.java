@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.Json;
+import lozengy.cli.report.ColourVisionWords;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
@@ -21,10 +22,15 @@ import lozengy.model.score.Scorer;
  * @param score its score, worked out from scratch; empty if a round is open
  * @param states whether the file states a score or yarn totals
  * @param faults what is wrong, rules first; empty if it is as it should be
+ * @param warnings what is no fault, but good to know
  * @param byDesign where a rule gives way by the look that is asked for, in words
  */
 record Verdict(
-    Optional<Score> score, List<Found> faults, boolean states, Optional<String> byDesign) {
+    Optional<Score> score,
+    List<Found> faults,
+    List<String> warnings,
+    boolean states,
+    Optional<String> byDesign) {
 
   private static final int JSON_DECIMALS = 6;
 
@@ -66,7 +72,12 @@ record Verdict(
     score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
     faults.addAll(StatedFaults.ofYarns(stated));
     boolean states = stated.score().isPresent() || !stated.yarns().isEmpty();
-    return new Verdict(score, List.copyOf(faults), states, blanket.look().givenBordersWords());
+    return new Verdict(
+        score,
+        List.copyOf(faults),
+        ColourVisionWords.of(blanket, stated.sequences()),
+        states,
+        blanket.look().givenBordersWords());
   }
 
   /** The verdict in one line. */
@@ -90,6 +101,6 @@ record Verdict(
     Optional<BigDecimal> total =
         score.map(
             each -> BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));
-    return Json.object("valid", faults.isEmpty(), "total", total, "faults", found);
+    return Json.object("valid", faults.isEmpty(), "total", total, "faults", found, "warnings", warnings);
   }
 }

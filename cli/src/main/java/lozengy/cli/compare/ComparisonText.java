@@ -33,7 +33,9 @@ public final class ComparisonText {
     for (Part part : Part.values()) {
       if (all.stream().anyMatch(each -> each.score().parts().containsKey(part))) {
         row(table, part.word(), i -> figure(all.get(i).score().parts().get(part)));
-        row(table, "  weight", i -> weight(all.get(i), part));
+        if (all.stream().map(each -> weight(each, part)).distinct().count() > 1) {
+          row(table, "- its weight", i -> weight(all.get(i), part));
+        }
       }
     }
     row(table, "least left, m", i -> Figures.metres(all.get(i).leastLeftMillimetres()));

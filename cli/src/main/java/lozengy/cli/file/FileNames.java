@@ -44,6 +44,23 @@ public final class FileNames {
   }
 
   /**
+   * The arrangement of that number beside a first one: {@code throw-3.arrangement.json}, or counted
+   * on from a number that the first already has.
+   *
+   * @param number which, the first being 1
+   */
+  public static Path numbered(Path first, int number) {
+    String stem = stem(first);
+    int from = 1;
+    Matcher numbered = NUMBERED.matcher(stem);
+    if (numbered.matches()) {
+      stem = numbered.group(1);
+      from = Integer.parseInt(numbered.group(2));
+    }
+    return first.resolveSibling(stem + "-" + (from + number - 1) + ARRANGEMENT);
+  }
+
+  /**
    * The next arrangement after another, beside it: {@code throw-2.arrangement.json} after {@code
    * throw.arrangement.json}, or the first number above that no file has yet.
    *

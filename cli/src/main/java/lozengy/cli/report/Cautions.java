@@ -11,7 +11,8 @@ import lozengy.model.layout.Pairs;
 
 /**
  * A few words of care. Infants under 12 months sleep without blankets (American Academy of
- * Pediatrics, policy of 2022); the others are common practice, no source. Local rules and qualified
+ * Pediatrics, policy of 2022); those on colour vision follow from the colours; the others are common practice,
+ * no source. Local rules and qualified
  * advice come first.
  */
 public final class Cautions {
@@ -37,6 +38,7 @@ public final class Cautions {
     cautions.add(ENDS_AND_COTS);
     new Cautions(arrangement.blanket()).wash(arrangement.sequences()).ifPresent(cautions::add);
     cautions.add(HANDS);
+    cautions.addAll(ColourVisionWords.of(arrangement.blanket(), arrangement.sequences()));
     return cautions;
   }
 

@@ -7,9 +7,13 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
+import lozengy.model.card.ScoreCard;
+import lozengy.model.card.Seams;
+import lozengy.model.card.Statistic;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Measures;
 import lozengy.model.score.Part;
@@ -105,6 +109,36 @@ final class SummaryText {
       }
     }
     lines(table);
+    chance();
+  }
+
+  /** How the arrangement stands against chance, and its closest borders. */
+  private void chance() {
+    Statistic repeats =
+        ScoreCard.repeats(blanket, ScoreCard.layers(blanket, arrangement.sequences()));
+    if (repeats.variance() > 0) {
+      paragraph(
+          "",
+          "Repeats within reach weigh "
+              + Figures.fixed(repeats.observed(), 0)
+              + "; in a random shuffle "
+              + Figures.fixed(repeats.expected(), 0)
+              + " on average (z "
+              + Figures.fixed(repeats.z(), 1)
+              + ")");
+    }
+    Seams.closest(blanket, arrangement.sequences())
+        .ifPresent(
+            seam ->
+                paragraph(
+                    "",
+                    "Closest borders on a seam: "
+                        + blanket.yarn(arrangement.sequences().border(seam.first())).code()
+                        + " and "
+                        + blanket.yarn(arrangement.sequences().border(seam.second())).code()
+                        + ", "
+                        + Words.difference(seam.difference())
+                        + " apart"));
   }
 
   private void weakSpots() {

@@ -1,5 +1,6 @@
 package lozengy.cli.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.score.WeakSpot;
 
@@ -15,9 +16,13 @@ final class WeakMarks {
   private static final double LINE = 0.9;
   private static final double INNER_LINE = 0.35;
 
+  /** Where on a line its disc may stand, the best place first. */
+  private static final double[] PLACES = {0.5, 0.3, 0.7, 0.1, 0.9, 0, 1};
+
   private final Markup svg;
   private final ChartPage page;
   private final List<WeakSpot> spots;
+  private final List<Point> discs = new ArrayList<>();
 
   WeakMarks(Markup svg, ChartPage page, List<WeakSpot> spots) {
     this.svg = svg;
@@ -48,15 +53,28 @@ final class WeakMarks {
   private void mark(int number, String words, List<Point> at) {
     svg.open("g");
     svg.text("title", number + ": " + words);
-    Point middle = at.get(0);
+    Point start = at.get(0);
+    Point end = at.get(Math.min(1, at.size() - 1));
     if (at.size() > 1) {
-      Point end = at.get(1);
-      line(middle, end, LINE, Ink.LIGHT);
-      line(middle, end, INNER_LINE, Ink.DARK);
-      middle = middle.middle(end);
+      line(start, end, LINE, Ink.LIGHT);
+      line(start, end, INNER_LINE, Ink.DARK);
     }
-    disc(number, middle);
+    disc(number, free(start, end));
     svg.close();
+  }
+
+  /** A place on the line where the disc covers none that is there already, if there is such. */
+  private Point free(Point start, Point end) {
+    Point place = start.middle(end);
+    for (double part : PLACES) {
+      Point at = end.towards(start, part);
+      if (discs.stream().noneMatch(other -> other.distance(at) < 2 * RADIUS)) {
+        place = at;
+        break;
+      }
+    }
+    discs.add(place);
+    return place;
   }
 
   private void line(Point from, Point to, double width, String colour) {

@@ -3,9 +3,11 @@ package lozengy.cli.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.networknt.schema.SpecificationVersion;
 import java.nio.file.Path;
 import java.util.List;
 import lozengy.cli.Briefs;
+import lozengy.cli.JsonSchemas;
 import lozengy.cli.Parsed;
 import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
@@ -42,6 +44,34 @@ class CompareCommandTest {
         1e-9);
     assertTrue(parsed.names("arrangements[1].parts").contains("keep"));
     assertEquals("0", parsed.at("arrangements[0].faults"));
+  }
+
+  @Test
+  void tellsChangesAndWhatIsBeatenAndDrawsTheCharts() {
+    String first = Briefs.solve(folder);
+    String second = folder.resolve("small-2.arrangement.json").toString();
+    assertEquals(
+        0, Run.of("solve", first, "--moves", "500", "--threads", "1", "--seed", "2").code());
+    Result json = Run.of("compare", first, second, first, "--json");
+    assertEquals(
+        List.of(),
+        JsonSchemas.mistakes(
+            SpecificationVersion.DRAFT_2020_12,
+            Run.class,
+            "comparison-1.schema.json",
+            json.out()));
+    Parsed parsed = Parsed.of(json);
+    assertEquals(3, parsed.size("changes"));
+    assertEquals("0", parsed.at("changes[1].rounds_changed"));
+    assertEquals(parsed.at("changes[0].rounds_changed"), parsed.at("changes[2].rounds_changed"));
+    String charts = folder.resolve("charts.svg").toString();
+    Result result = Run.of("compare", first, second, "--charts", charts);
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("Wrote " + charts));
+    String svg = Briefs.text(charts);
+    assertTrue(svg.contains("arrangement-2") && !svg.contains("arrangement-3"));
+    assertEquals(svg, Run.of("compare", first, second, "--charts", "-").out());
+    assertEquals(2, Run.of("compare", first, second, "--charts", charts).code());
   }
 
   @Test

@@ -20,7 +20,7 @@ import lozengy.model.score.Scorer;
  *   <li>spread: 100 (1 - E/E0), E the expected weight of repeats (Cliff and Ord) at the counts as
  *       they are; before it is cut off at 0;
  *   <li>contrast and colour vision of a seam: the mean over ordered pairs of borders of two pieces,
- *       sum over a, b of n(0, a) n(0, b) v(a, b) / (P(0) (P(0) - 1)), as v(a, a) = 0;
+ *       sum over a, b of n(0, a) (n(0, b) - [a = b]) v(a, b) / (P(0) (P(0) - 1));
  *   <li>contrast of two rounds side by side: layers are shuffled apart from each other, so the sum
  *       over a, b of n(l, a) n(l + 1, b) v(a, b) / (P(l) P(l + 1));
  *   <li>keep: a free round shows its earlier yarn y with the chance n(l, y) / P(l).
@@ -30,7 +30,7 @@ import lozengy.model.score.Scorer;
  */
 final class Expectations {
 
-  /** What two yarns side by side count, 0 for one yarn on both sides. */
+  /** What two yarns side by side count, 0 to 1. */
   @FunctionalInterface
   private interface PairValue {
     double of(int yarn, int other);
@@ -64,14 +64,15 @@ final class Expectations {
   private double spread() {
     double expected = 0;
     for (LayerCard layer : layers) {
-      expected += Layers.weight(layer.layer()) * layer.repeats().expected();
+      expected +=
+          Layers.spreadWeight(blanket, layer.layer()) * layer.repeats().expected();
     }
     double norm = Scorer.expectedRepeats(blanket);
     return norm == 0 ? 100 : 100 * (1 - expected / norm);
   }
 
   private double contrast() {
-    PairValue contrast = (a, b) -> Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
+    PairValue contrast = (a, b) -> Scorer.contrast(blanket, a, b);
     double steps = 0;
     double sum = 0;
     for (int layer = 0; layer + 1 < layers.size(); layer++) {
@@ -81,7 +82,7 @@ final class Expectations {
       sum += inner.pieces() * sum(outer.counts(), inner.counts(), contrast) / pairs;
       steps += inner.pieces();
     }
-    boolean seams = blanket.layout().seams().size() > 0;
+    boolean seams = Scorer.countedSeams(blanket).size() > 0;
     double ofSteps = steps == 0 ? 0 : sum / steps;
     double ofSeams = seams ? seam(contrast) : 0;
     int means = (steps == 0 ? 0 : 1) + (seams ? 1 : 0);
@@ -89,7 +90,7 @@ final class Expectations {
   }
 
   private double colourVision() {
-    return blanket.layout().seams().size() == 0
+    return Scorer.countedSeams(blanket).size() == 0
         ? 100
         : 100 * seam((a, b) -> ColourVisionSeams.toldApart(blanket, a, b));
   }
@@ -97,14 +98,19 @@ final class Expectations {
   private double seam(PairValue value) {
     LayerCard border = layers.get(0);
     double pairs = (double) border.pieces() * (border.pieces() - 1);
-    return sum(border.counts(), border.counts(), value) / pairs;
+    double sum = sum(border.counts(), border.counts(), value);
+    for (int yarn = 0; yarn < border.counts().length; yarn++) {
+      // a piece makes no seam with itself
+      sum -= border.counts()[yarn] == 0 ? 0 : border.counts()[yarn] * value.of(yarn, yarn);
+    }
+    return sum / pairs;
   }
 
   private static double sum(int[] counts, int[] others, PairValue value) {
     double sum = 0;
     for (int a = 0; a < counts.length; a++) {
       for (int b = 0; counts[a] > 0 && b < others.length; b++) {
-        if (a != b && others[b] > 0) {
+        if (others[b] > 0) {
           sum += (double) counts[a] * others[b] * value.of(a, b);
         }
       }

@@ -64,7 +64,7 @@ public record ScoreCard(
         score,
         shuffles.total(),
         chance,
-        repeats(layers),
+        repeats(blanket, layers),
         layers,
         Seams.closest(blanket, sequences),
         Seams.alike(blanket, sequences),
@@ -86,12 +86,12 @@ public record ScoreCard(
   }
 
   /** Repeats of all layers: layers are shuffled apart from each other, so variances add up. */
-  public static Statistic repeats(List<LayerCard> layers) {
+  public static Statistic repeats(Blanket blanket, List<LayerCard> layers) {
     double observed = 0;
     double expected = 0;
     double variance = 0;
     for (LayerCard layer : layers) {
-      double weight = Layers.weight(layer.layer());
+      double weight = Layers.spreadWeight(blanket, layer.layer());
       observed += weight * layer.repeats().observed();
       expected += weight * layer.repeats().expected();
       variance += weight * weight * layer.repeats().variance();

@@ -18,7 +18,7 @@ public final class Seams {
 
   /**
    * The seam whose borders are closest; of equal ones the first. Empty where there is no seam.
-   * O(seams).
+   * Sequences are complete. O(seams).
    */
   public static Optional<ClosestSeam> closest(Blanket blanket, Sequences sequences) {
     int[] all = new int[blanket.layout().seams().size()];

@@ -25,7 +25,7 @@ public final class ColourVisionSeams {
   /**
    * For each deficiency the seams, as indices of {@link lozengy.model.layout.Layout#seams()}, whose
    * borders are less than {@link Scorer#TOLD_APART} apart as seen with it. Seams with an open
-   * border are left out. O(seams + yarns squared).
+   * border and seams with one yarn on both sides are left out. O(seams + yarns squared).
    */
   public static Map<Deficiency, int[]> alike(Blanket blanket, Sequences sequences) {
     Pairs seams = blanket.layout().seams();
@@ -39,6 +39,7 @@ public final class ColourVisionSeams {
         int other = sequences.border(seams.second()[seam]);
         if (yarn != Sequences.OPEN
             && other != Sequences.OPEN
+            && yarn != other
             && seen.between(deficiency, yarn, other) < Scorer.TOLD_APART) {
           found[count++] = seam;
         }

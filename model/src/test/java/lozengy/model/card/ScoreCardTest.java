@@ -79,7 +79,7 @@ class ScoreCardTest {
     double squares = 0;
     for (int i = 0; i < SHUFFLES; i++) {
       Sequences shuffled = Shuffles.shuffled(blanket, sequences, random);
-      double repeats = ScoreCard.repeats(ScoreCard.layers(blanket, shuffled)).observed();
+      double repeats = ScoreCard.repeats(blanket, ScoreCard.layers(blanket, shuffled)).observed();
       double figure = 100 * (1 - repeats / Scorer.expectedRepeats(blanket));
       sum += figure;
       squares += figure * figure;
@@ -94,7 +94,7 @@ class ScoreCardTest {
     Blanket blanket = blanket();
     Sequences sequences = sequences(blanket, 4);
     List<LayerCard> layers = ScoreCard.layers(blanket, sequences);
-    Statistic stated = ScoreCard.repeats(layers);
+    Statistic stated = ScoreCard.repeats(blanket, layers);
     SplittableRandom random = new SplittableRandom(9);
     double[] sum = new double[3];
     double[] squares = new double[3];
@@ -102,7 +102,7 @@ class ScoreCardTest {
       List<LayerCard> shuffled =
           ScoreCard.layers(blanket, Shuffles.shuffled(blanket, sequences, random));
       double[] observed = {
-        ScoreCard.repeats(shuffled).observed(),
+        ScoreCard.repeats(blanket, shuffled).observed(),
         shuffled.get(0).joins().get(Nearness.SEAM).observed(),
         shuffled.get(1).lightness().observed()
       };

@@ -1,0 +1,107 @@
+package lozengy.cli.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.FileNames;
+import lozengy.cli.file.WholeFiles;
+import lozengy.cli.report.Chart;
+import lozengy.cli.report.ChartOptions;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.input.Mistake;
+import lozengy.solver.alternatives.Alternatives;
+
+/**
+ * Where the arrangements of a solve go: the first where a single one would, the others beside it
+ * with a number in their names, each with its chart.
+ *
+ * @param first where the first goes
+ * @param count how many are wanted, at least 1
+ * @param withinPoints how far below the best each total may be
+ */
+record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
+
+  private static final int MOST = 100;
+  private static final double WITHIN_POINTS = 1;
+
+  /**
+   * The places.
+   *
+   * @param count null if not said
+   * @param within null if not said
+   * @throws Refusal if a number is out of its range, or several would go to standard output
+   */
+  static AlternativeFiles of(SolveTargets first, Integer count, Double within) {
+    List<Mistake> mistakes = new ArrayList<>();
+    if (count != null && (count < 1 || count > MOST)) {
+      mistakes.add(
+          new Mistake("--count", 0, count.toString(), "Give a whole number from 1 to " + MOST));
+    }
+    if (within != null && !(within >= 0 && within <= 100)) {
+      mistakes.add(
+          new Mistake("--within", 0, within.toString(), "Give a number of points from 0 to 100"));
+    }
+    if (count != null && count > 1 && first.arrangement().isEmpty()) {
+      mistakes.add(
+          new Mistake(
+              "--count", 0, "Several arrangements for standard output", "Name a file with -o"));
+    }
+    if (!mistakes.isEmpty()) {
+      throw new Refusal("", mistakes);
+    }
+    return new AlternativeFiles(
+        first, count == null ? 1 : count, within == null ? WITHIN_POINTS : within);
+  }
+
+  /** The file of an arrangement, counted from 0. */
+  Path file(int index) {
+    Path named = first.arrangement().orElseThrow();
+    return index == 0 ? named : FileNames.numbered(named, index + 1);
+  }
+
+  private Path chart(int index) {
+    return FileNames.beside(file(index), ".svg");
+  }
+
+  /**
+   * Refuses early what {@link #write} would refuse.
+   *
+   * @throws Refusal if a file is there and may not be replaced, or cannot be written
+   */
+  void expect() {
+    first.expect();
+    WholeFiles files = new WholeFiles(first.overwrite());
+    for (int i = 1; i < count; i++) {
+      files.expect(file(i));
+      files.expect(chart(i));
+    }
+  }
+
+  /**
+   * Writes what was found.
+   *
+   * @throws Refusal if a file cannot be written
+   */
+  void write(Terminal terminal, Optional<Alternatives> found, Arrangement best) {
+    first.write(terminal, text(best), () -> Chart.svg(best, ChartOptions.PLAIN));
+    List<Arrangement> all = found.map(Alternatives::found).orElse(List.of());
+    Map<Path, byte[]> contents = new LinkedHashMap<>();
+    for (int i = 1; i < all.size(); i++) {
+      contents.put(file(i), text(all.get(i)));
+      String chart = Chart.svg(all.get(i), ChartOptions.PLAIN);
+      contents.put(chart(i), chart.getBytes(StandardCharsets.UTF_8));
+    }
+    new WholeFiles(first.overwrite()).write(contents);
+  }
+
+  private static byte[] text(Arrangement arrangement) {
+    return ArrangementWriter.text(arrangement).getBytes(StandardCharsets.UTF_8);
+  }
+}

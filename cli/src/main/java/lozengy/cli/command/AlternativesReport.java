@@ -1,0 +1,110 @@
+package lozengy.cli.command;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.cli.Json;
+import lozengy.cli.report.Figures;
+import lozengy.cli.report.TextTable;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.score.Part;
+import lozengy.solver.alternatives.Alternatives;
+
+/**
+ * Tells of several arrangements to choose from.
+ *
+ * @param found the arrangements
+ * @param files where they went
+ */
+record AlternativesReport(Alternatives found, AlternativeFiles files) {
+
+  private static final int WIDEST = 40;
+  private static final int DECIMALS = 6;
+
+  /** For a person: scores, and how far each two are apart. */
+  List<String> lines() {
+    List<Arrangement> all = found.found();
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        all.size()
+            + (all.size() < files.count() ? " of " + files.count() + " wanted" : "")
+            + (all.size() == 1 ? " arrangement" : " arrangements")
+            + " within "
+            + Figures.shortest(files.withinPoints(), 2)
+            + (files.withinPoints() == 1 ? " point" : " points")
+            + " of the best");
+    scores().lines().forEach(each -> lines.add("  " + each));
+    if (all.size() > 1) {
+      lines.add("Rounds free to change that differ, in %, with one of the two turned, mirrored and");
+      lines.add("  its yarns renamed within their tone so that as few as possible do");
+      distances().lines().forEach(each -> lines.add("  " + each));
+    }
+    return lines;
+  }
+
+  private TextTable scores() {
+    List<Arrangement> all = found.found();
+    List<Part> parts =
+        Arrays.stream(Part.values()).filter(all.get(0).score().parts()::containsKey).toList();
+    TextTable table = new TextTable(1, WIDEST);
+    List<String> head = new ArrayList<>(List.of("", "total"));
+    parts.forEach(part -> head.add(part.word()));
+    table.row(head.toArray(String[]::new));
+    for (int i = 0; i < all.size(); i++) {
+      List<String> row = new ArrayList<>();
+      row.add(Integer.toString(i + 1));
+      row.add(Figures.fixed(all.get(i).score().total(), 2));
+      for (Part part : parts) {
+        row.add(Figures.fixed(all.get(i).score().parts().get(part), 1));
+      }
+      table.row(row.toArray(String[]::new));
+    }
+    return table;
+  }
+
+  private TextTable distances() {
+    TextTable table = new TextTable(1, WIDEST);
+    for (int i = 0; i < found.distances().length; i++) {
+      List<String> row = new ArrayList<>(List.of(Integer.toString(i + 1)));
+      for (int j = 0; j < i; j++) {
+        row.add(Figures.fixed(100 * found.distances()[i][j], 1));
+      }
+      table.row(row.toArray(String[]::new));
+    }
+    return table;
+  }
+
+  /** For programs. */
+  Map<String, Object> data() {
+    List<Map<String, Object>> all = new ArrayList<>();
+    for (int i = 0; i < found.found().size(); i++) {
+      Map<String, Object> parts = new LinkedHashMap<>();
+      for (Part part : Part.values()) {
+        Double figure = found.found().get(i).score().parts().get(part);
+        if (figure != null) {
+          parts.put(part.word(), decimal(figure));
+        }
+      }
+      List<Object> apart = new ArrayList<>();
+      for (double distance : found.distances()[i]) {
+        apart.add(decimal(distance));
+      }
+      all.add(
+          Json.object(
+              "arrangement", files.file(i).toString(),
+              "total", decimal(found.found().get(i).score().total()),
+              "parts", parts,
+              "distances", apart));
+    }
+    return Json.object(
+        "wanted", files.count(), "within_points", decimal(files.withinPoints()), "found", all);
+  }
+
+  private static BigDecimal decimal(double value) {
+    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+}
