@@ -13,6 +13,7 @@ import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
+import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.Summary;
 import lozengy.cli.report.TerminalPicture;
 import lozengy.cli.report.print.Paper;
@@ -67,7 +68,16 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--names", description = "Write every piece's name on the chart.")
   private boolean names;
 
-  @Option(names = "--codes", description = "Write every round's yarn on the chart.")
+  @Option(
+      names = "--signs",
+      paramLabel = "SIGNS",
+      defaultValue = "letters",
+      description =
+          "What the chart shows on every round: letters (the usual; the legend says which yarn's),"
+              + " codes or none.")
+  private ChartOptions.Signs signs;
+
+  @Option(names = "--codes", description = "The same as --signs codes.")
   private boolean codes;
 
   @Option(
@@ -124,7 +134,7 @@ final class ReportCommand implements Callable<Integer> {
     return new ReportRequest(
             form,
             names,
-            codes,
+            codes ? ChartOptions.Signs.CODES : signs,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
             Optional.ofNullable(date),

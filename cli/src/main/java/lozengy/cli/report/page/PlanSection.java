@@ -1,6 +1,7 @@
 package lozengy.cli.report.page;
 
 import java.util.List;
+import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.ChartPage;
 import lozengy.cli.report.Drawing;
 import lozengy.cli.report.Markup;
@@ -36,7 +37,7 @@ final class PlanSection {
     html.text("h2", "Blanket", "id", "plan-head");
     html.open("div", "class", "tools");
     shows();
-    box("codes", "Yarn codes");
+    box("letters", "Yarn letters");
     box("names", "Piece names");
     zoom();
     html.close();
@@ -130,10 +131,10 @@ final class PlanSection {
     html.open("g", "aria-hidden", "true", "class", "over");
     pieces.lines();
     pieces.marks();
-    if (pieces.codesLegible()) {
-      pieces.codes(true);
+    if (pieces.lettersLegible()) {
+      pieces.letters();
     }
-    pieces.names(true);
+    pieces.names(ChartOptions.Signs.LETTERS);
     html.open("g", "id", "picked");
     html.close();
     html.open("g", "id", "ring");

@@ -62,7 +62,7 @@ public final class Booklet {
 
   private byte[] write() {
     XRLog.setLoggingEnabled(false);
-    Sheet sheet = new Sheet(Markup.html("lang", "en"));
+    Sheet sheet = new Sheet(Markup.html("lang", "en"), arrangement.blanket());
     String html = html(sheet);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {

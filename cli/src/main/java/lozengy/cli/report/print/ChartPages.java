@@ -52,7 +52,7 @@ final class ChartPages {
             + ".",
         "class",
         "quiet");
-    ChartOptions options = new ChartOptions(true, true, OptionalInt.empty());
+    ChartOptions options = new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty());
     sheet.picture(Chart.bare(arrangement, options, page), page);
     shoppingList();
   }

@@ -356,7 +356,7 @@
     });
   }
 
-  for (const what of ['codes', 'names']) {
+  for (const what of ['letters', 'names']) {
     const box = byId('show-' + what);
     if (!byId(what)) {
       box.parentElement.remove();
