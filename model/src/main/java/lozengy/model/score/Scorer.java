@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
+import lozengy.model.layout.Pairs;
 
 /**
  * Scores complete sequences, exactly and from scratch: O(pieces x rounds + layers x pairs) and
@@ -20,6 +21,15 @@ public final class Scorer {
 
   /** The part of what is used that, left over, is ample leeway; our own choice. */
   public static final double AMPLE_LEEWAY = 0.10;
+
+  /**
+   * A CIEDE2000 difference from which on two colours can be told apart with ease, across a seam and
+   * in worked yarn; our own choice, near grade 2 to 3 of the grey scale of ISO 105-A02:1993, which
+   * is 4.8 in CIELAB.
+   */
+  public static final double TOLD_APART = 5;
+
+  private static final Pairs NO_SEAMS = new Pairs(new int[0], new int[0]);
 
   private Scorer() {}
 
@@ -35,6 +45,19 @@ public final class Scorer {
     Map<Part, Double> parts = new EnumMap<>(Part.class);
     parts(blanket, sequences, earlier).forEach(part -> parts.put(part.part(), part.score()));
     return Score.of(parts, blanket.brief().prefer());
+  }
+
+  /**
+   * How well two yarns side by side have the contrast that the look wants, 0 to 1: their CIEDE2000
+   * difference by {@link #FULL_CONTRAST}, at most 1, where it wants a lively blanket.
+   */
+  public static double contrast(Blanket blanket, int yarn, int other) {
+    return blanket.look().wanted(Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
+  }
+
+  /** The seams that the score looks at: all, or none where the look gives the borders. */
+  public static Pairs countedSeams(Blanket blanket) {
+    return blanket.look().givesBorders() ? NO_SEAMS : blanket.layout().seams();
   }
 
   /**
@@ -82,6 +105,13 @@ public final class Scorer {
     parts.add(new VarietyPart(blanket, sequences));
     parts.add(new LeewayPart(blanket, sequences));
     earlier.ifPresent(before -> parts.add(new KeepPart(blanket, sequences, before)));
+    if (asked(blanket, Part.COLOUR_VISION)) {
+      parts.add(new ColourVisionPart(blanket, sequences));
+    }
     return parts;
+  }
+
+  private static boolean asked(Blanket blanket, Part part) {
+    return blanket.brief().prefer().weight(part) > 0;
   }
 }

@@ -1,17 +1,19 @@
 package lozengy.solver.bound;
 
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.ColourVisionSeams;
 import lozengy.solver.bound.PieceGroups.Group;
 
 /**
- * Adds the contrast of seams to a program: s(a, b) seams have the borders a and b.
+ * Adds the contrast of seams, and how well people of any colour vision can tell them apart, to a
+ * program: s(a, b) seams have the borders a and b.
  *
  * <ul>
  *   <li>All seams together are as many as the layout has.
  *   <li>The borders of yarn a have as many seam ends as their pieces have seams. (Seams of one yarn
- *       on both sides are only where both pieces are joined already; they are counted beforehand.)
+ *       on both sides are only where both pieces are joined already, or have the border that the
+ *       look gives all; they are counted beforehand.)
  *   <li>A piece with border a that meets b on k &gt;= 1 seams counts k = 1 + (k - 1), so s(a, b)
  *       &lt;= n(a) + r(a, b), where r(a, b) sums k - 1 &lt;= k (k - 1) / 2 over the pieces of
  *       border a: the pairs of b beside one piece. The two of such a pair touch, or lie two sides
@@ -56,7 +58,7 @@ final class SeamRows {
    * @param repeats variable of the weight of the borders' repeats
    */
   void add(int repeats) {
-    if (pairs.size() == 0 || weights.seam() == 0) {
+    if (pairs.size() == 0 || weights.seam() + weights.seamVision() == 0) {
       return;
     }
     countCertain();
@@ -84,7 +86,7 @@ final class SeamRows {
           certainEnds[border(piece)]++;
         }
       }
-      if (blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED) {
+      if (blanket.bordersMayMatch(first, second)) {
         joined[border(first)][border(second)]++;
         if (border(first) != border(second)) {
           joined[border(second)][border(first)]++;
@@ -102,7 +104,7 @@ final class SeamRows {
       for (int b = 0; b < a; b++) {
         int most = blanket.sameBorder(a, b) ? joined[a][b] : pairs.size();
         boolean may = score.count(0, a) != NONE && score.count(0, b) != NONE && most > 0;
-        double each = weights.seam() * score.contrast(a, b);
+        double each = weights.seam() * score.contrast(a, b) + vision(a, b);
         seams[a][b] = may ? program.variable(0, most, each) : NONE;
         seams[b][a] = seams[a][b];
         doubled[a][b] = may ? program.variable(0, most, 0) : NONE;
@@ -113,10 +115,17 @@ final class SeamRows {
     }
   }
 
+  private double vision(int yarn, int other) {
+    return weights.seamVision() == 0
+        ? 0
+        : weights.seamVision() * ColourVisionSeams.toldApart(blanket, yarn, other);
+  }
+
   private void addTotal() {
     int alike = 0;
     for (int a = 0; a < yarns; a++) {
       alike += joined[a][a];
+      program.addConstant(joined[a][a] * weights.seam() * score.contrast(a, a));
     }
     program.equalTo(pairs.size() - alike);
     for (int a = 0; a < yarns; a++) {

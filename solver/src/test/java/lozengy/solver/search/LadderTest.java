@@ -11,7 +11,9 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Look;
 import lozengy.solver.RandomBriefs;
+import lozengy.solver.RandomLooks;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -39,6 +41,24 @@ class LadderTest {
       Sequences earlier = problem.sequences(new CountPlan(problem, new Draws(seed + 1)).deal());
       walk(ProblemCompiler.compile(blanket, Optional.of(earlier)), seed, Assertions.FULL, 100);
       walked++;
+    }
+    assertTrue(walked > 80, "only " + walked + " briefs could be walked");
+  }
+
+  /** The same of random briefs that ask for a look. */
+  @Test
+  void fullAssertionsFindNoDriftOnRandomLooks() {
+    int walked = 0;
+    for (long seed = 1; seed <= 250; seed++) {
+      Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 9));
+      if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
+      if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
+        walk(problem, seed, Assertions.FULL, 250);
+        walked++;
+      }
     }
     assertTrue(walked > 80, "only " + walked + " briefs could be walked");
   }
@@ -75,7 +95,8 @@ class LadderTest {
     DriftException step =
         assertThrows(DriftException.class, () -> walk(corrupted, 1, Assertions.STEP, 2000));
     assertTrue(
-        step.getMessage().matches("Drift after .* of r\\d.*seed 1, step \\d+: cost kept .*"));
+        step.getMessage()
+            .matches("Drift after .* of [a-z-]+\\d*.*seed 1, step \\d+: cost kept .*"));
     assertThrows(DriftException.class, () -> walk(corrupted, 1, Assertions.FULL, 2000));
   }
 
