@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import lozengy.cli.Colours;
 import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.FolderTarget;
@@ -99,6 +100,7 @@ final class ReportCommand implements Callable<Integer> {
   private LocalDate date;
 
   @Mixin private OutputOptions output;
+  @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
   ReportCommand(Terminal terminal) {
@@ -126,10 +128,13 @@ final class ReportCommand implements Callable<Integer> {
 
   private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
     if (form == null) {
+      if (json.wanted()) {
+        return utf8(Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
+      }
       Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
       String text =
           TerminalPicture.text(arrangement, colours) + Summary.text(arrangement, Optional.empty());
-      return text.getBytes(StandardCharsets.UTF_8);
+      return utf8(text);
     }
     return new ReportRequest(
             form,
@@ -170,6 +175,15 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private void tellWritten(Path written) {
-    terminal.out().println("Wrote " + written);
+    terminal
+        .out()
+        .println(
+            json.wanted()
+                ? Json.result("report-result", Json.object("written", written.toString()))
+                : "Wrote " + written);
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -46,16 +46,17 @@ final class PlanSection {
     blanket();
     html.close();
     marksKey();
+    html.close();
+    html.open("div", "class", "side");
+    html.open("section", "id", "card", "aria-labelledby", "card-head");
+    html.text("h2", "No piece chosen yet", "id", "card-head");
+    html.open("div", "id", "card-body");
     html.text(
         "p",
         "Point at a piece, tap it, or walk with Tab and the arrow keys. Enter or Space picks it.",
         "class",
         "hint aloud");
     html.close();
-    html.open("div", "class", "side");
-    html.open("section", "id", "card", "aria-labelledby", "card-head");
-    html.text("h2", "No piece chosen yet", "id", "card-head");
-    html.text("div", "", "id", "card-body");
     html.close();
     picks();
     html.close();

@@ -18,7 +18,6 @@ import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
-import lozengy.cli.report.Cautions;
 import lozengy.cli.report.Drawing;
 import lozengy.cli.report.Markup;
 import lozengy.cli.report.PlainText;
@@ -123,10 +122,6 @@ public final class Booklet {
     new ListPages(sheet, arrangement).write();
     new StripPages(sheet, arrangement, drawing, paper).write();
     new CardPages(sheet, arrangement, drawing).write();
-    sheet.part("Take care");
-    html.open("ul");
-    Cautions.of(arrangement).forEach(caution -> html.text("li", caution));
-    html.close();
     html.close();
     return html.finish();
   }
