@@ -374,4 +374,5 @@
   byId('smaller').addEventListener('click', () => zoomBy(1 / 1.5));
 
   document.documentElement.dataset.ready = 'true';
+  performance.mark('ready');
 })();
