@@ -11,7 +11,9 @@ final class LayerRepeats {
   /** Most places for which bands are priced one by one. */
   private static final int MOST_PLACES = 1500;
 
-  /** Places of one kind, in a line at worst, of which about one can show a yarn without a repeat. */
+  /**
+   * Places of one kind, in a line at worst, of which about one can show a yarn without a repeat.
+   */
   private static final int LINED_UP = 4;
 
   /** Most places times yarns for which locks and bans of single pieces are minded. */
@@ -23,8 +25,11 @@ final class LayerRepeats {
   /** Steps of the first full stage; each further stage has thrice as many. */
   private static final int STEPS = 30;
 
-  /** Most states or choices gone through in a stage, so that large layers take fewer steps. */
-  private static final long MOST_WORK = 400_000_000;
+  /**
+   * Most states gone through at the first full stage, so that large layers take fewer steps; each
+   * further stage may go through thrice as many.
+   */
+  private static final long MOST_WORK = 50_000_000;
 
   /** The same for all yarns at once at the first full stage; each further one has thrice. */
   private static final long COLOUR_WORK = 8_000_000;
@@ -133,7 +138,7 @@ final class LayerRepeats {
       for (int i = 1; i < stage; i++) {
         times *= 3;
       }
-      long most = Math.max(5, MOST_WORK / Math.max(1, prices.work()));
+      long most = Math.max(5, MOST_WORK * times / Math.max(1, prices.work()));
       prices.improve((int) Math.min(STEPS * times, most), stop);
       if (colours != null) {
         long steps = 1 + COLOUR_WORK * times / Math.max(1, colours.work());
@@ -141,7 +146,6 @@ final class LayerRepeats {
       }
     }
     double proved = Math.max(floor.least(), colours == null ? 0 : colours.best());
-    floor =
-        prices.floor(region.allPairs(), blanket.yarnCount(), slopeUnit).atLeast(proved);
+    floor = prices.floor(region.allPairs(), blanket.yarnCount(), slopeUnit).atLeast(proved);
   }
 }

@@ -11,7 +11,12 @@ package lozengy.solver.bound;
  * @param counts by layer and kind of piece, how often each yarn may show; a hint
  */
 record LeewayRange(
-    double low, double high, double[] multipliers, double bound, double likely, double[][][] counts) {
+    double low,
+    double high,
+    double[] multipliers,
+    double bound,
+    double likely,
+    double[][][] counts) {
 
   /** Narrower ranges prove little more. */
   private static final double NARROW = 0.02;

@@ -1,8 +1,8 @@
 package lozengy.solver.bound;
 
 /**
- * A proved floor under the weight E of a layer's repeats, by how many places of each kind of
- * piece show each yarn:
+ * A proved floor under the weight E of a layer's repeats, by how many places of each kind of piece
+ * show each yarn:
  *
  * <pre>
  * E &gt;= least
@@ -16,7 +16,8 @@ package lozengy.solver.bound;
  * @param total the weight of all pairs, which E never exceeds
  * @param least what E never falls below, however often each yarn shows
  * @param base the prices' sum
- * @param toll by yarn, line and kind of piece, slopes; an empty row for a yarn that the layer may not show
+ * @param toll by yarn, line and kind of piece, slopes; an empty row for a yarn that the layer may
+ *     not show
  * @param height by yarn, heights where n(c, k) = 0
  */
 record RepeatFloor(double total, double least, double base, double[][][] toll, double[][] height) {

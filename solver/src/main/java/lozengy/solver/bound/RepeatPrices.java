@@ -21,12 +21,13 @@ import lozengy.model.layout.PieceKind;
  *                            - sum over k of y(c, k) n(c, k) }
  * </pre>
  *
- * since the s(b, A(c)) of places of a kind sum to n(c, k), the places of it that show c. The minimum is taken over all sets that
- * keep to the layer's tones, locks, bans and the rule for borders, valid arrangements' among them,
- * so it is never too high; {@link BandSweep} finds it exactly. (A place that must show a yarn gains
- * so much that leaving it out does not pay; if it did, the minimum would only be lower.) This is the Lagrangian dual of covering the
- * places by one set for each yarn; {@link Ascent} finds good prices, tolls and shares of the pairs,
- * and the proof needs nothing of them.
+ * since the s(b, A(c)) of places of a kind sum to n(c, k), the places of it that show c. The
+ * minimum is taken over all sets that keep to the layer's tones, locks, bans and the rule for
+ * borders, valid arrangements' among them, so it is never too high; {@link BandSweep} finds it
+ * exactly. (A place that must show a yarn gains so much that leaving it out does not pay; if it
+ * did, the minimum would only be lower.) This is the Lagrangian dual of covering the places by one
+ * set for each yarn; {@link Ascent} finds good prices, tolls and shares of the pairs, and the proof
+ * needs nothing of them.
  */
 final class RepeatPrices {
 
@@ -45,7 +46,7 @@ final class RepeatPrices {
   private static final double[] STEPS = {-2, -1, -0.5, 0, 0.5, 1, 2};
 
   /** The same for one kind at a time. */
-  private static final double[] SINGLE_STEPS = {-1, -0.4, 0.4, 1};
+  private static final double[] SINGLE_STEPS = {-0.7, 0.7};
 
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 

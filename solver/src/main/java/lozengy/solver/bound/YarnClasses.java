@@ -94,8 +94,7 @@ final class YarnClasses {
     return flags;
   }
 
-  private void split(
-      List<Integer> yarns, boolean[] may, boolean[] must, List<YarnClass> classes) {
+  private void split(List<Integer> yarns, boolean[] may, boolean[] must, List<YarnClass> classes) {
     yarns.sort(Comparator.comparingDouble(this::inAll));
     List<List<Integer>> parts = parts(yarns, GAP);
     for (double gap = 2 * GAP; parts.size() > MOST; gap *= 2) {

@@ -7,7 +7,9 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.Nearness;
 
-/** Arrangements that keep tones, locks, bans and the rule for borders, and improve spread greedily. */
+/**
+ * Arrangements that keep tones, locks, bans and the rule for borders, and improve spread greedily.
+ */
 final class AloofBorders {
 
   private AloofBorders() {}
