@@ -3,11 +3,6 @@ package lozengy.solver.bound;
 import java.util.Arrays;
 import java.util.Comparator;
 import lozengy.model.blanket.Blanket;
-<<<<<<< HEAD
-import lozengy.model.brief.PieceState;
-=======
-import lozengy.model.blanket.Sequences;
->>>>>>> 14da137d8244a72fc058a9aa3ed56f26e0c6f057
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Place;
 import lozengy.model.score.Nearness;
@@ -106,23 +101,8 @@ final class Region {
     return height >= width;
   }
 
-<<<<<<< HEAD
-  private static boolean joined(Blanket blanket, Pairs pairs, int pair) {
-    return blanket.state(pairs.first()[pair]) == PieceState.JOINED
-        && blanket.state(pairs.second()[pair]) == PieceState.JOINED;
-=======
-  private static boolean counts(Blanket blanket, int piece, int layer) {
-    int round = blanket.roundCount(piece) - 1 - layer;
-    if (round < 0) {
-      return false;
-    }
-    int yarn = blanket.locked(piece, round);
-    return yarn == Sequences.OPEN || blanket.toneAllows(blanket.kind(piece), round, yarn);
-  }
-
   private static boolean mayMatch(Blanket blanket, Pairs pairs, int pair) {
     return blanket.bordersMayMatch(pairs.first()[pair], pairs.second()[pair]);
->>>>>>> 14da137d8244a72fc058a9aa3ed56f26e0c6f057
   }
 
   int layer() {

@@ -82,8 +82,10 @@ final class YarnClasses {
     if (!open && single || locked == yarn) {
       return locked == yarn;
     }
-    return blanket.toneAllows(blanket.kind(piece), region.round(place), yarn)
-        && !(single && blanket.banned(piece, yarn));
+    int round = region.round(place);
+    return single
+        ? blanket.mayTake(piece, round, yarn)
+        : blanket.toneAllows(blanket.kind(piece), round, yarn);
   }
 
   private static boolean[] flags(byte[] marks) {
