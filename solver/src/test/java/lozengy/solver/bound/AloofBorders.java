@@ -8,7 +8,8 @@ import lozengy.model.layout.Pairs;
 import lozengy.model.score.Nearness;
 
 /**
- * Arrangements that keep tones, locks, bans, zones and the rule for borders, and improve spread greedily.
+ * Arrangements that keep tones, locks, bans, zones and the rule for borders, and improve spread
+ * greedily.
  */
 final class AloofBorders {
 
@@ -60,8 +61,7 @@ final class AloofBorders {
     int best = -1;
     for (int yarn = 0; yarn < cost.length; yarn++) {
       cost[yarn] += random.nextDouble();
-      if (blanket.mayTake(piece, round, yarn)
-          && (best < 0 || cost[yarn] < cost[best])) {
+      if (blanket.mayTake(piece, round, yarn) && (best < 0 || cost[yarn] < cost[best])) {
         best = yarn;
       }
     }
