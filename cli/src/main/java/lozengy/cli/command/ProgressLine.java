@@ -22,8 +22,7 @@ final class ProgressLine implements ProgressListener {
 
     /** Seconds to whichever limit comes first, judged by the moves so far. */
     OptionalDouble secondsLeft(Progress progress) {
-      DoubleStream byTime =
-          seconds.stream().map(limit -> limit - progress.seconds());
+      DoubleStream byTime = seconds.stream().map(limit -> limit - progress.seconds());
       DoubleStream byMoves =
           progress.moves() == 0
               ? DoubleStream.empty()

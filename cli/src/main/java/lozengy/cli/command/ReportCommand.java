@@ -129,7 +129,8 @@ final class ReportCommand implements Callable<Integer> {
   private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
     if (form == null) {
       if (json.wanted()) {
-        return utf8(Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
+        return utf8(
+            Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
       }
       Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
       String text =

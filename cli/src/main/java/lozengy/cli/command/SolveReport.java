@@ -90,7 +90,9 @@ final class SolveReport {
 
   private void tell(String outcome, String head, List<String> why) {
     if (json) {
-      terminal.out().println(Json.result("solve-result", Json.object("outcome", outcome, "reasons", why)));
+      terminal
+          .out()
+          .println(Json.result("solve-result", Json.object("outcome", outcome, "reasons", why)));
       return;
     }
     PrintWriter words = words();

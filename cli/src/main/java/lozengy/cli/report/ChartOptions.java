@@ -20,7 +20,9 @@ public record ChartOptions(boolean names, Signs signs, OptionalInt scale) {
   public enum Signs {
     /** Nothing. */
     NONE,
-    /** The yarn's letter, which the legend explains; nothing where it would be too small to read. */
+    /**
+     * The yarn's letter, which the legend explains; nothing where it would be too small to read.
+     */
     LETTERS,
     /** The yarn's code. */
     CODES

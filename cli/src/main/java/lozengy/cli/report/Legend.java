@@ -83,8 +83,7 @@ final class Legend {
       String title = String.join(", ", code, name, tone, metres);
       String shownCode = TextWidth.fit(code, LONGEST_NAME);
       String shownName = TextWidth.fit(name, LONGEST_NAME);
-      entries.add(
-          new Entry(yarn, letters.of(yarn), shownCode, shownName, tone, metres, title));
+      entries.add(new Entry(yarn, letters.of(yarn), shownCode, shownName, tone, metres, title));
     }
     columns = columns(width);
   }

@@ -57,8 +57,7 @@ public final class PiecesSvg {
     this.page = page;
     this.labels = new Labels(page.onBlanketCm(LARGEST_NAME), page.onBlanketCm(LARGEST_CODE));
     this.letters = YarnLetters.of(blanket);
-    this.letterPlaces =
-        new LetterPlaces(page.onBlanketCm(LARGEST_LETTER), this.letters.longest());
+    this.letterPlaces = new LetterPlaces(page.onBlanketCm(LARGEST_LETTER), this.letters.longest());
   }
 
   /** Writes the blanket. */
@@ -125,8 +124,7 @@ public final class PiecesSvg {
 
   /** Writes the yarn's letter on every round. */
   public void letters() {
-    signs(
-        "letters", (piece, round, yarn) -> letterPlaces.letter(piece, round, letters.of(yarn)));
+    signs("letters", (piece, round, yarn) -> letterPlaces.letter(piece, round, letters.of(yarn)));
   }
 
   /** What tells a round's yarn. */

@@ -29,9 +29,9 @@ import org.xml.sax.InputSource;
 
 class ChartTest {
 
-  private static final ChartOptions NAMES = 
+  private static final ChartOptions NAMES =
       new ChartOptions(true, ChartOptions.Signs.NONE, OptionalInt.empty());
-  private static final ChartOptions ALL = 
+  private static final ChartOptions ALL =
       new ChartOptions(true, ChartOptions.Signs.CODES, OptionalInt.empty());
 
   static Document parse(String svg) throws Exception {
@@ -80,8 +80,7 @@ class ChartTest {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Sample", size, Samples.yarns(), List.of()), 11);
     Blanket blanket = arrangement.blanket();
-    ChartOptions scaled = 
-        new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.of(4));
+    ChartOptions scaled = new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.of(4));
     Document document = parse(Chart.svg(arrangement, scaled));
 
     double area = 0;
@@ -131,7 +130,12 @@ class ChartTest {
       Yarn expected = blanket.yarn(yarn);
       String metres = String.format(Locale.ROOT, "%.1f m", used[yarn] / 1000.0);
       assertEquals(
-          List.of(letters.of(yarn), expected.code(), expected.name(), blanket.tone(yarn).word(), metres),
+          List.of(
+              letters.of(yarn),
+              expected.code(),
+              expected.name(),
+              blanket.tone(yarn).word(),
+              metres),
           texts(entries.get(yarn)));
       Element swatch = elements(entries.get(yarn), "rect").get(0);
       assertEquals(expected.colour().hex(), swatch.getAttribute("fill"));

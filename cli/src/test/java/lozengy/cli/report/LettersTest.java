@@ -33,7 +33,8 @@ class LettersTest {
                     Samples.yarn("MUM", "\u6d77", "#abcdef"),
                     Samples.yarn("\u6d77", "MUSF", "#012345"))));
     assertEquals(
-        List.of("M", "U", "S", "A", "F"), List.of(0, 1, 2, 3, 4).stream().map(letters::of).toList());
+        List.of("M", "U", "S", "A", "F"),
+        List.of(0, 1, 2, 3, 4).stream().map(letters::of).toList());
     assertEquals(1, letters.longest());
   }
 
