@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.Locale;
+import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
@@ -17,6 +18,9 @@ import lozengy.model.arrangement.Arrangement;
 import org.junit.jupiter.api.Test;
 
 class PictureTest {
+
+  private static final ChartOptions BARE =
+      new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty());
 
   private static final int WIDTH = 1500;
 
@@ -31,7 +35,7 @@ class PictureTest {
     Drawing drawing = Drawing.of(arrangement.blanket(), arrangement.sequences());
     ChartPage page = ChartPage.bare(drawing, 180, 240);
     BufferedImage image =
-        read(Picture.png(Chart.bare(arrangement, ChartOptions.PLAIN, page), WIDTH));
+        read(Picture.png(Chart.bare(arrangement, BARE, page), WIDTH));
     double dotsPerMm = WIDTH / page.width();
     int seen = 0;
     for (PieceDrawing piece : drawing.pieces()) {
