@@ -24,6 +24,7 @@ import lozengy.model.layout.PieceKind;
  * @param prefer what weighs
  * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
  *     both hold
+ * @param pile finished pieces that have no place yet, in the brief's order
  */
 public record Brief(
     String title,
@@ -35,7 +36,8 @@ public record Brief(
     Optional<YarnUse> edging,
     Rules rules,
     Preferences prefer,
-    List<PieceNote> pieces) {
+    List<PieceNote> pieces,
+    List<PileEntry> pile) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -47,31 +49,53 @@ public record Brief(
     motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
+    pile = List.copyOf(pile);
+  }
+
+  /** A brief without a pile. */
+  public Brief(
+      String title,
+      LayoutSize layout,
+      Map<PieceKind, Motif> motifs,
+      List<Yarn> yarns,
+      ToneLimits tones,
+      Optional<YarnUse> joining,
+      Optional<YarnUse> edging,
+      Rules rules,
+      Preferences prefer,
+      List<PieceNote> pieces) {
+    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, List.of());
+  }
+
+  /** This brief with another pile. */
+  public Brief withPile(List<PileEntry> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, other);
   }
 
   /** This brief with other notes on single pieces. */
   public Brief withPieces(List<PieceNote> notes) {
-    return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes);
+    return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes, pile);
   }
 
   /** This brief with other yarns. */
   public Brief withYarns(List<Yarn> others) {
-    return new Brief(title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces);
+    return new Brief(title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces, pile);
   }
 
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
-    return new Brief(title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces);
+    return new Brief(title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
   }
 
   /** This brief with other joining and edging. */
   public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
     return new Brief(
-        title, layout, motifs, yarns, tones, otherJoining, otherEdging, rules, prefer, pieces);
+        title, layout, motifs, yarns, tones, otherJoining, otherEdging, rules, prefer, pieces, pile);
   }
 
   /** This brief with another title. */
   public Brief withTitle(String other) {
-    return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces);
+    return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
   }
 }

@@ -60,6 +60,7 @@ public final class BriefMistakes {
       found.mistakes.addAll(CountMistakes.of(brief, doubted));
     }
     found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown, found.codes));
+    found.mistakes.addAll(PileMistakes.of(brief, doubted, layoutKnown, found.codes));
     return found.mistakes;
   }
 

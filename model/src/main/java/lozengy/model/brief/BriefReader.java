@@ -99,7 +99,8 @@ public final class BriefReader {
             RulesReader.use(of, "edging"),
             RulesReader.rules(of),
             RulesReader.preferences(of),
-            notes(of));
+            notes(of),
+            PileReader.read(of));
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(join(root.path(), path)));

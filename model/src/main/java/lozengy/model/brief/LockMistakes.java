@@ -74,6 +74,7 @@ final class LockMistakes {
       case TONES -> hold + ", or let the motif's round take its tone";
       case WITHIN_PIECE -> hold + ", or change within-piece";
       case COPIES -> hold + ", or raise copies";
+      case PILE -> "Let these places open, or take pieces off the pile";
       default -> hold;
     };
   }

@@ -19,8 +19,7 @@ final class KeepCap {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = earlier.yarn(piece, round);
         if (blanket.free(piece, round) && yarn != Sequences.OPEN) {
-          boolean allowed =
-              blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn);
+          boolean allowed = blanket.mayShow(piece, round, yarn);
           free++;
           kept += allowed ? 1 : 0;
         }

@@ -58,7 +58,9 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
         continue;
       }
       PieceKind kind = blanket.kind(piece);
-      boolean planned = blanket.state(piece) == PieceState.PLANNED;
+      // what a finished piece shows within itself is a fact
+      boolean planned =
+          blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece);
       boolean[][] allowed = allowed(blanket, piece, found.size() < MOST_GROUPS);
       List<Object> key = List.of(kind, planned, Arrays.deepToString(allowed));
       Group same = found.get(key);
@@ -94,8 +96,9 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       boolean some = false;
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
         boolean may =
-            blanket.toneAllows(blanket.kind(piece), round, yarn)
-                && !(exact && blanket.banned(piece, yarn));
+            exact
+                ? blanket.mayShow(piece, round, yarn)
+                : blanket.mayShow(blanket.kind(piece), round, yarn);
         allowed[round][yarn] = locked == Sequences.OPEN ? may : yarn == locked;
         some |= allowed[round][yarn];
       }

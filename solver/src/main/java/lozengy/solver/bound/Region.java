@@ -108,7 +108,7 @@ final class Region {
       return false;
     }
     int yarn = blanket.locked(piece, round);
-    return yarn == Sequences.OPEN || blanket.toneAllows(blanket.kind(piece), round, yarn);
+    return yarn == Sequences.OPEN || blanket.mayShow(blanket.kind(piece), round, yarn);
   }
 
   private static boolean joined(Blanket blanket, Pairs pairs, int pair) {

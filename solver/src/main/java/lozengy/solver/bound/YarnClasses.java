@@ -41,7 +41,7 @@ final class YarnClasses {
   private static boolean may(Blanket blanket, Region region, PieceKind kind, int yarn) {
     for (int place = 0; place < region.places(); place++) {
       if (region.kind(place) == kind.ordinal()) {
-        return blanket.toneAllows(kind, region.round(place), yarn);
+        return blanket.mayShow(kind, region.round(place), yarn);
       }
     }
     return false;

@@ -20,6 +20,7 @@ public final class ProblemCompiler {
   private final CostScale scale;
   private final int yarns;
   private final Slots slots;
+  private final PilePlaces pile;
 
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
@@ -27,7 +28,8 @@ public final class ProblemCompiler {
     this.targets = Targets.of(blanket);
     this.scale = new CostScale(blanket, targets, earlier);
     this.yarns = blanket.yarnCount();
-    this.slots = slots(blanket);
+    this.pile = PilePlaces.of(blanket);
+    this.slots = slots(blanket, pile);
   }
 
   /**
@@ -80,10 +82,11 @@ public final class ProblemCompiler {
         scale.hardCost,
         scale.stepCost / 100.0,
         scale.stepCost,
-        scale.unitsPerPoint);
+        scale.unitsPerPoint,
+        pile);
   }
 
-  private static Slots slots(Blanket blanket) {
+  private static Slots slots(Blanket blanket, PilePlaces pile) {
     int pieces = blanket.pieceCount();
     int[] start = new int[pieces + 1];
     for (int piece = 0; piece < pieces; piece++) {
@@ -101,7 +104,7 @@ public final class ProblemCompiler {
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
         fixed[slot] = blanket.locked(p, round);
-        if (blanket.free(p, round)) {
+        if (blanket.free(p, round) && !pile.fills(blanket.kind(p).ordinal())) {
           free[freeCount++] = slot;
         }
       }
@@ -189,8 +192,11 @@ public final class ProblemCompiler {
     }
     int[] cost = new int[slots.count() * yarns];
     int changed = scale.units(scale.keepPoints);
-    for (int slot : slots.free()) {
+    for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
+      if (!blanket.free(piece, slot - slots.pieceStart()[piece])) {
+        continue;
+      }
       int before = earlier.get().yarn(piece, slot - slots.pieceStart()[piece]);
       for (int yarn = 0; yarn < yarns; yarn++) {
         cost[slot * yarns + yarn] = yarn == before || before == Sequences.OPEN ? 0 : changed;

@@ -42,6 +42,11 @@ public final class Search implements AutoCloseable {
    */
   private static final double HOT = 1.0;
 
+  /**
+   * For a pile that does not lie well at once: pieces must be able to pass where they may not stay.
+   */
+  private static final double HOT_FOR_PILE = 16;
+
   private static final double WARM = 0.5;
   private static final double COLD = 0.08;
 
@@ -109,7 +114,7 @@ public final class Search implements AutoCloseable {
     walkers.forEach(walker -> walker.barOverdrawing(bestCost() == Long.MAX_VALUE));
     for (int deal = 0; deal < MORE_DEALS && bestCost() == Long.MAX_VALUE && !ended(); deal++) {
       together(Walker::deal);
-      leg(moves << deal, HOT);
+      leg(moves << deal, problem.pile().isEmpty() ? HOT : HOT_FOR_PILE);
     }
     return bestCost() < Long.MAX_VALUE;
   }
@@ -121,7 +126,7 @@ public final class Search implements AutoCloseable {
 
   /** Searches until the budget is spent, the floor is met, or nothing has improved for long. */
   public void improve() {
-    if (problem.slots().free().length == 0) {
+    if (!movable()) {
       return;
     }
     long least = (long) WALKERS * CHUNK;
@@ -129,7 +134,7 @@ public final class Search implements AutoCloseable {
     floorCost = floor.getAsLong();
     int idle = 0;
     boolean first = true;
-    while (!ended() && idle < IDLE_LEGS && problem.slots().free().length > 0) {
+    while (!ended() && idle < IDLE_LEGS && movable()) {
       long before = bestCost();
       long left = budget.movesLeft(1000 * least);
       if (left < (budget.countsMovesOnly() ? 1 : least)) {
@@ -168,6 +173,10 @@ public final class Search implements AutoCloseable {
     return nearest.state().yarn.clone();
   }
 
+  private boolean movable() {
+    return problem.slots().free().length > 0 || !problem.pile().isEmpty();
+  }
+
   private boolean ended() {
     return budget.over() || bestCost() <= floorCost;
   }
@@ -184,7 +193,7 @@ public final class Search implements AutoCloseable {
   }
 
   private void leg(long moves, double hot, BooleanSupplier ends) {
-    if (problem.slots().free().length == 0) {
+    if (!movable()) {
       return;
     }
     double step = problem.stepCost();
