@@ -21,9 +21,11 @@ public final class Laid {
   private final Blanket blanket;
   private final int[] stackOf;
   private final int[] missing;
+  private final Sequences sequences;
 
   private Laid(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
+    this.sequences = sequences;
     this.stackOf = new int[blanket.pieceCount()];
     Arrays.fill(stackOf, -1);
     List<Stack> stacks = blanket.pile().stacks();
@@ -78,6 +80,27 @@ public final class Laid {
   /** Whether what is at a place is worked: made, joined, or from the pile. */
   public boolean worked(int piece) {
     return stackOf[piece] >= 0 || blanket.state(piece) != PieceState.PLANNED;
+  }
+
+  /**
+   * Whether what is at a place is certain to be still to be worked: it is planned, and neither from
+   * the pile nor, where rounds are open, can it come to be.
+   */
+  public boolean toWork(int piece) {
+    return !worked(piece)
+        && !(blanket.takesPile(piece)
+            && blanket.pile().stacks().stream().anyMatch(stack -> canBecome(piece, stack)));
+  }
+
+  private boolean canBecome(int piece, Stack stack) {
+    boolean open = false;
+    boolean fits = stack.kind() == blanket.kind(piece);
+    for (int round = 0; fits && round < stack.yarns().length; round++) {
+      int yarn = sequences.yarn(piece, round);
+      open |= yarn == Sequences.OPEN;
+      fits = yarn == Sequences.OPEN || yarn == stack.yarns()[round];
+    }
+    return open && fits;
   }
 
   /** How many pieces of a stack have found no place. */

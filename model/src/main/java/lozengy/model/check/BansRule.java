@@ -26,7 +26,7 @@ public final class BansRule implements Rule {
     List<Fault> faults = new ArrayList<>();
     Laid laid = Laid.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (laid.worked(piece)) {
+      if (!laid.toWork(piece)) {
         continue;
       }
       for (int round = 0; round < sequences.rounds(piece); round++) {

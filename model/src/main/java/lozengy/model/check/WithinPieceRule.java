@@ -32,7 +32,7 @@ public final class WithinPieceRule implements Rule {
     }
     Laid laid = Laid.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (!laid.worked(piece)) {
+      if (laid.toWork(piece)) {
         if (asked == WithinPiece.ALL_DIFFER) {
           addRepeats(faults, blanket, sequences, piece);
         } else {

@@ -215,6 +215,10 @@ public final class ConstraintModel {
         }
       }
     }
+    if (present.isEmpty()) {
+      // no round of the class may take any yarn, which the rounds' variables have told
+      return byYarn;
+    }
     IntVar[] all = present.toArray(IntVar[]::new);
     int[] values = yarns.stream().mapToInt(Integer::intValue).toArray();
     model.globalCardinality(variables, values, all, false).post();

@@ -18,6 +18,12 @@ final class PileLocks implements Argument {
     if (matching.complete()) {
       return List.of();
     }
+    if (!matching.unfilled().isEmpty()) {
+      return List.of(
+          "%s can only take finished pieces, for lock, tones and bans leave a round no yarn, and the"
+                  .formatted(Words.pieces(blanket, matching.unfilled()))
+              + " pile has too few that fit");
+    }
     List<String> sorts =
         matching.tooMany().stream().map(stack -> TellPile.stack(blanket, stack)).toList();
     String where =

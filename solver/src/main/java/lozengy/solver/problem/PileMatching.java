@@ -39,12 +39,14 @@ public final class PileMatching {
    * @param tooMany stacks of which a piece has found no place, with those in its way; empty where
    *     all have
    * @param places all places that these stacks' pieces may take
+   * @param unfilled places that only a finished piece could fill, and none is left that fits
    */
-  public record Result(int[] stackAt, List<Integer> tooMany, List<Integer> places) {
+  public record Result(
+      int[] stackAt, List<Integer> tooMany, List<Integer> places, List<Integer> unfilled) {
 
-    /** Whether all pieces have a place. */
+    /** Whether all pieces have a place, and all places a piece or yarns to be worked in. */
     public boolean complete() {
-      return tooMany.isEmpty();
+      return tooMany.isEmpty() && unfilled.isEmpty();
     }
   }
 
@@ -54,11 +56,16 @@ public final class PileMatching {
   }
 
   private Result find() {
+    List<Integer> unfilled = new ArrayList<>();
     for (int piece = 0; piece < stackAt.length; piece++) {
       if (blanket.takesPile(piece) && !takesNew(blanket, piece)) {
-        Arrays.fill(seen, false);
-        fill(piece, new boolean[left.length]);
+        if (!fill(piece, new boolean[left.length])) {
+          unfilled.add(piece);
+        }
       }
+    }
+    if (!unfilled.isEmpty()) {
+      return new Result(stackAt, List.of(), List.of(), unfilled);
     }
     for (PieceKind kind : PieceKind.values()) {
       List<Integer> open = open(kind);
@@ -77,7 +84,7 @@ public final class PileMatching {
         }
       }
     }
-    return new Result(stackAt, List.of(), List.of());
+    return new Result(stackAt, List.of(), List.of(), List.of());
   }
 
   /** Places of a kind that are still empty and take any piece. */
@@ -167,6 +174,9 @@ public final class PileMatching {
       }
     }
     return new Result(
-        stackAt, IntStream.range(0, in.length).filter(s -> in[s]).boxed().toList(), places);
+        stackAt,
+        IntStream.range(0, in.length).filter(s -> in[s]).boxed().toList(),
+        places,
+        List.of());
   }
 }

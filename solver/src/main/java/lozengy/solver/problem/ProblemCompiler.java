@@ -138,8 +138,13 @@ public final class ProblemCompiler {
   private List<Integer> allowed(int slot) {
     int piece = slots.piece()[slot];
     int round = slot - slots.pieceStart()[piece];
-    if (slots.fixedYarn()[slot] != Sequences.OPEN) {
-      return List.of(slots.fixedYarn()[slot]);
+    int fixed = slots.fixedYarn()[slot];
+    if (fixed != Sequences.OPEN) {
+      boolean onlyFinished =
+          blanket.takesPile(piece)
+              && !(blanket.toneAllows(blanket.kind(piece), round, fixed)
+                  && !blanket.banned(piece, fixed));
+      return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
