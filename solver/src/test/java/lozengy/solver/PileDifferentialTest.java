@@ -64,8 +64,7 @@ class PileDifferentialTest {
           20_000,
           sequences ->
               best[0] =
-                  Math.max(
-                      best[0], Scorer.score(blanket, sequences, Optional.empty()).total()));
+                  Math.max(best[0], Scorer.score(blanket, sequences, Optional.empty()).total()));
       SolveResult result = Solver.solve(blanket, Optional.empty(), options);
       if (best[0] < 0) {
         assertTrue(result instanceof SolveResult.Impossible, "seed " + seed + ": " + result);

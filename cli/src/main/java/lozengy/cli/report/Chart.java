@@ -46,7 +46,7 @@ public final class Chart {
     furniture.head(drawing);
     new PiecesSvg(svg, blanket, drawing, page).write(options);
     furniture.scaleBar(drawing);
-    furniture.marks();
+    furniture.marks(drawing);
     furniture.legend(legend);
     return svg.finish();
   }

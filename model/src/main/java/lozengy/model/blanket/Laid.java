@@ -82,6 +82,11 @@ public final class Laid {
     return stackOf[piece] >= 0 || blanket.state(piece) != PieceState.PLANNED;
   }
 
+  /** How far what is at a place has come: a piece from the pile is made. */
+  public PieceState state(int piece) {
+    return holds(piece) ? PieceState.MADE : blanket.state(piece);
+  }
+
   /**
    * Whether what is at a place is certain to be still to be worked: it is planned, and neither from
    * the pile nor, where rounds are open, can it come to be.

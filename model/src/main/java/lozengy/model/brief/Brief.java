@@ -75,27 +75,41 @@ public record Brief(
 
   /** This brief with other notes on single pieces. */
   public Brief withPieces(List<PieceNote> notes) {
-    return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes, pile);
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes, pile);
   }
 
   /** This brief with other yarns. */
   public Brief withYarns(List<Yarn> others) {
-    return new Brief(title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces, pile);
+    return new Brief(
+        title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces, pile);
   }
 
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
-    return new Brief(title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
+    return new Brief(
+        title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
   }
 
   /** This brief with other joining and edging. */
   public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
     return new Brief(
-        title, layout, motifs, yarns, tones, otherJoining, otherEdging, rules, prefer, pieces, pile);
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        otherJoining,
+        otherEdging,
+        rules,
+        prefer,
+        pieces,
+        pile);
   }
 
   /** This brief with another title. */
   public Brief withTitle(String other) {
-    return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
+    return new Brief(
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
   }
 }

@@ -71,8 +71,7 @@ final class PileMistakes {
     }
     int position = 0;
     for (String code : entry.counted()) {
-      String at =
-          path + ".counted" + (entry.counted().size() == 1 ? "" : "[" + position + "]");
+      String at = path + ".counted" + (entry.counted().size() == 1 ? "" : "[" + position + "]");
       BriefMistakes.unknownCode(code, at, codes).ifPresent(mistakes::add);
       if (brief.yarns().stream().anyMatch(y -> y.code().equals(code) && y.counted().isEmpty())) {
         mistakes.add(
@@ -120,9 +119,7 @@ final class PileMistakes {
                             + " free for them"),
                 places == 0 && !brief.motifs().containsKey(kind)
                     ? "Take them off the pile, or change the layout"
-                    : "Take "
-                        + (pieces - places)
-                        + " off the pile, or make the layout larger"));
+                    : "Take " + (pieces - places) + " off the pile, or make the layout larger"));
       }
     }
   }

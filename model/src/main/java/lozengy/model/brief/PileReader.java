@@ -43,8 +43,7 @@ final class PileReader {
     Optional<Located> at = of.need("rounds", "rounds: [REE, MUD]");
     List<String> rounds = at.map(PileReader::rounds).orElse(List.of());
     Optional<Located> counts = of.get("count");
-    Optional<Integer> count =
-        counts.flatMap(c -> c.number(COUNTS)).map(BigDecimal::intValueExact);
+    Optional<Integer> count = counts.flatMap(c -> c.number(COUNTS)).map(BigDecimal::intValueExact);
     Set<String> counted = new LinkedHashSet<>();
     of.get("counted").map(n -> n.itemOrItems("yarns' codes")).orElse(List.of()).stream()
         .map(YarnReader::code)

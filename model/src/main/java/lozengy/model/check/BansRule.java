@@ -9,9 +9,8 @@ import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 
 /**
- * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece, nor with one
- * from the pile.
- * O(pieces x rounds).
+ * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
+ * nor with one from the pile. O(pieces x rounds).
  */
 public final class BansRule implements Rule {
 

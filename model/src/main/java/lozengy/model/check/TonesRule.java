@@ -12,8 +12,7 @@ import lozengy.model.colour.Tone;
 
 /**
  * Rounds take yarns of the motif's tones. Finds no fault with a made or joined piece, nor with one
- * from the pile. O(pieces x
- * rounds).
+ * from the pile. O(pieces x rounds).
  */
 public final class TonesRule implements Rule {
 

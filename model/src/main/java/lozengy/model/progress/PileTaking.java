@@ -55,8 +55,7 @@ final class PileTaking {
     Set<String> made = new LinkedHashSet<>(old.made());
     made.add(place);
     return yarn.withCount(
-        Optional.of(
-            new Counted(old.left(), List.copyOf(made), old.joined(), old.edgedPercent())));
+        Optional.of(new Counted(old.left(), List.copyOf(made), old.joined(), old.edgedPercent())));
   }
 
   /**
@@ -82,8 +81,7 @@ final class PileTaking {
       int piece = place.index();
       Set<String> counted = new LinkedHashSet<>();
       for (Yarn yarn : brief.yarns()) {
-        boolean settled =
-            yarn.counted().filter(count -> names(blanket, count, place)).isPresent();
+        boolean settled = yarn.counted().filter(count -> names(blanket, count, place)).isPresent();
         if (settled && codes(blanket, sequences, piece).contains(yarn.code())) {
           counted.add(yarn.code());
         }
@@ -104,8 +102,6 @@ final class PileTaking {
   }
 
   private static List<String> codes(Blanket blanket, Sequences sequences, int piece) {
-    return Arrays.stream(sequences.of(piece))
-        .mapToObj(yarn -> blanket.yarn(yarn).code())
-        .toList();
+    return Arrays.stream(sequences.of(piece)).mapToObj(yarn -> blanket.yarn(yarn).code()).toList();
   }
 }

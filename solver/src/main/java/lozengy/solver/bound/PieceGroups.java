@@ -59,8 +59,7 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       }
       PieceKind kind = blanket.kind(piece);
       // what a finished piece shows within itself is a fact
-      boolean planned =
-          blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece);
+      boolean planned = blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece);
       boolean[][] allowed = allowed(blanket, piece, found.size() < MOST_GROUPS);
       List<Object> key = List.of(kind, planned, Arrays.deepToString(allowed));
       Group same = found.get(key);

@@ -8,8 +8,8 @@ import org.chocosolver.solver.search.strategy.selectors.values.IntValueSelector;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
- * Lays at a place a piece of the pile whose border most of the pile shares, for these are hardest to
- * keep apart; a piece still to be worked only where nothing else can lie.
+ * Lays at a place a piece of the pile whose border most of the pile shares, for these are hardest
+ * to keep apart; a piece still to be worked only where nothing else can lie.
  */
 final class LaidChoice implements IntValueSelector {
 

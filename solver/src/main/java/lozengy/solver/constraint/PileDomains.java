@@ -6,7 +6,9 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.check.RuleId;
 
-/** Which pieces of the pile may lie at which places by kind and locks, and what rounds take then. */
+/**
+ * Which pieces of the pile may lie at which places by kind and locks, and what rounds take then.
+ */
 final class PileDomains {
 
   private final Blanket blanket;

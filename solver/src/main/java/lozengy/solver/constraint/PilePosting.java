@@ -28,8 +28,7 @@ final class PilePosting implements RulePosting {
               ", ", Arrays.stream(stack.yarns()).mapToObj(y -> blanket.yarn(y).code()).toList());
       String words =
           "%d finished %s%s in %s to lay"
-              .formatted(
-                  stack.count(), stack.kind().word(), stack.count() == 1 ? "" : "s", yarns);
+              .formatted(stack.count(), stack.kind().word(), stack.count() == 1 ? "" : "s", yarns);
       lines.add(new BriefLine(rule(), stack.path(), words, new Lay()));
     }
     return lines;

@@ -40,9 +40,7 @@ final class OverdrawnByPile implements Argument {
         reasons.add(
             "%s: %s are in the pile's pieces, with what else is worked, joining and edging %s;"
                     .formatted(
-                        Words.yarn(blanket, yarn),
-                        Words.metres(onPile[yarn]),
-                        Words.metres(used))
+                        Words.yarn(blanket, yarn), Words.metres(onPile[yarn]), Words.metres(used))
                 + " %s are there to use: %s short"
                     .formatted(Words.metres(usable), Words.metres(used - usable)));
       }

@@ -115,8 +115,7 @@ final class PileBorders implements Argument {
             .anyMatch(
                 piece ->
                     blanket.state(piece) != PieceState.PLANNED
-                        && borders.contains(
-                            blanket.locked(piece, blanket.roundCount(piece) - 1)));
+                        && borders.contains(blanket.locked(piece, blanket.roundCount(piece) - 1)));
     String border =
         borders.size() == 1
             ? "the border " + Tell.yarns(blanket, borders)

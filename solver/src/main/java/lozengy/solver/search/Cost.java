@@ -86,8 +86,8 @@ record Cost(long total, long hard) {
     }
 
     /**
-     * Counts a repeat as a broken rule; one between two fixed slots, or within a
-     * finished piece, is a fact and costs nothing.
+     * Counts a repeat as a broken rule; one between two fixed slots, or within a finished piece, is
+     * a fact and costs nothing.
      */
     private void countRepeat(int slot, int other, boolean finished) {
       if (finished || fixed(slot) && fixed(other)) {

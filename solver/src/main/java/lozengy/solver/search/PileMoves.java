@@ -58,8 +58,7 @@ final class PileMoves {
       swap(placeA, placeB);
       state.addCost(told);
       if (audit != null) {
-        audit.made(
-            "exchange of a finished piece", slots.border(placeA), slots.border(placeB));
+        audit.made("exchange of a finished piece", slots.border(placeA), slots.border(placeB));
       }
     }
   }
