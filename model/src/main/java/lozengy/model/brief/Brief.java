@@ -22,6 +22,7 @@ import lozengy.model.layout.PieceKind;
  * @param edging yarn along the outline, where stated
  * @param rules what must hold
  * @param prefer what weighs
+ * @param look the look that is asked for
  * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
  *     both hold
  * @param pile finished pieces that have no place yet, in the brief's order
@@ -36,6 +37,7 @@ public record Brief(
     Optional<YarnUse> edging,
     Rules rules,
     Preferences prefer,
+    Look look,
     List<PieceNote> pieces,
     List<PileEntry> pile) {
 
@@ -52,7 +54,13 @@ public record Brief(
     pile = List.copyOf(pile);
   }
 
-  /** A brief without a pile. */
+  /** This brief with another pile. */
+  public Brief withPile(List<PileEntry> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other);
+  }
+
+  /** A brief that asks for no look and has no pile. */
   public Brief(
       String title,
       LayoutSize layout,
@@ -64,31 +72,25 @@ public record Brief(
       Rules rules,
       Preferences prefer,
       List<PieceNote> pieces) {
-    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, List.of());
-  }
-
-  /** This brief with another pile. */
-  public Brief withPile(List<PileEntry> other) {
-    return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, other);
+    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces, List.of());
   }
 
   /** This brief with other notes on single pieces. */
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes, pile);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile);
   }
 
   /** This brief with other yarns. */
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
-        title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces, pile);
+        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
     return new Brief(
-        title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
+        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /** This brief with other joining and edging. */
@@ -103,6 +105,7 @@ public record Brief(
         otherEdging,
         rules,
         prefer,
+        look,
         pieces,
         pile);
   }
@@ -110,6 +113,12 @@ public record Brief(
   /** This brief with another title. */
   public Brief withTitle(String other) {
     return new Brief(
-        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces, pile);
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
+  }
+
+  /** This brief with another look. */
+  public Brief withLook(Look other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile);
   }
 }

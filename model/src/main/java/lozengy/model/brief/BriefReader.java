@@ -99,6 +99,7 @@ public final class BriefReader {
             RulesReader.use(of, "edging"),
             RulesReader.rules(of),
             RulesReader.preferences(of),
+            LookReader.read(of),
             notes(of),
             PileReader.read(of));
     of.tellUnknown();

@@ -14,7 +14,10 @@ public final class Check {
           new PileRule(),
           new BansRule(),
           new TonesRule(),
+          new ZonesRule(),
+          new BordersRule(),
           new NeighbourBordersRule(),
+          new ApartRule(),
           new WithinPieceRule(),
           new CopiesRule(),
           new YarnTotalsRule());

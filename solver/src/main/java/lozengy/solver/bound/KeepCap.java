@@ -19,9 +19,8 @@ final class KeepCap {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = earlier.yarn(piece, round);
         if (blanket.free(piece, round) && yarn != Sequences.OPEN) {
-          boolean allowed = blanket.mayShow(piece, round, yarn);
           free++;
-          kept += allowed ? 1 : 0;
+          kept += blanket.mayShow(piece, round, yarn) ? 1 : 0;
         }
       }
     }

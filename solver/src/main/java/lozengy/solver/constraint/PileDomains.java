@@ -23,7 +23,7 @@ final class PileDomains {
     this.blanket = blanket;
     this.locks = Domains.all(blanket);
     lines.stream()
-        .filter(line -> line.rule() == RuleId.LOCKS)
+        .filter(line -> line.rule() == RuleId.LOCKS || line.rule() == RuleId.BORDERS)
         .forEach(line -> line.content().restrict(locks));
   }
 

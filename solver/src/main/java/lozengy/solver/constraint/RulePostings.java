@@ -14,6 +14,9 @@ public final class RulePostings {
           new NeighbourBordersPosting(),
           new TonesPosting(),
           new LocksPosting(),
+          new BordersPosting(),
+          new ZonesPosting(),
+          new ApartPosting(),
           new BansPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());

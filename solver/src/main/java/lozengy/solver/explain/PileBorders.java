@@ -67,7 +67,8 @@ final class PileBorders implements Argument {
     }
     List<Set<PieceKind>> choices = new ArrayList<>(List.of(all.keySet()));
     all.keySet().forEach(kind -> choices.add(Set.of(kind)));
-    boolean[] open = open(blanket, borders);
+    Pairs seams = seams(blanket);
+    boolean[] open = open(blanket, seams, borders);
     for (Set<PieceKind> kinds : choices) {
       Map<PieceKind, Integer> counts = new EnumMap<>(all);
       counts.keySet().retainAll(kinds);
@@ -76,7 +77,7 @@ final class PileBorders implements Argument {
       for (int piece = 0; piece < weights.length; piece++) {
         weights[piece] = open[piece] && kinds.contains(blanket.kind(piece)) ? 1 : 0;
       }
-      long places = IndependentSets.heaviest(blanket.layout().seams(), weights);
+      long places = IndependentSets.heaviest(seams, weights);
       if (pieces > places) {
         return words(blanket, borders, counts, pieces, places);
       }
@@ -84,8 +85,20 @@ final class PileBorders implements Argument {
     return null;
   }
 
+  /** The seams on which borders must differ. */
+  private static Pairs seams(Blanket blanket) {
+    Pairs all = blanket.layout().seams();
+    int[] kept =
+        IntStream.range(0, all.size())
+            .filter(i -> !blanket.bordersMayMatch(all.first()[i], all.second()[i]))
+            .toArray();
+    return new Pairs(
+        IntStream.of(kept).map(i -> all.first()[i]).toArray(),
+        IntStream.of(kept).map(i -> all.second()[i]).toArray());
+  }
+
   /** Places that locks leave to such a border and that lie beside no worked piece with one. */
-  private static boolean[] open(Blanket blanket, Set<Integer> borders) {
+  private static boolean[] open(Blanket blanket, Pairs seams, Set<Integer> borders) {
     boolean[] open = new boolean[blanket.pieceCount()];
     List<Stack> stacks =
         blanket.pile().stacks().stream().filter(s -> borders.contains(s.border())).toList();
@@ -96,7 +109,6 @@ final class PileBorders implements Argument {
       shows[piece] = blanket.state(piece) != PieceState.PLANNED && borders.contains(border);
       open[piece] = stacks.stream().anyMatch(stack -> PileMatching.fits(blanket, stack, place));
     }
-    Pairs seams = blanket.layout().seams();
     for (int seam = 0; seam < seams.size(); seam++) {
       open[seams.first()[seam]] &= !shows[seams.second()[seam]];
       open[seams.second()[seam]] &= !shows[seams.first()[seam]];

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.Domains;
 
@@ -19,12 +18,10 @@ final class StuckSeams implements Argument {
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
-      boolean joined =
-          blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED;
       int[] ofFirst = borders(blanket, direct, first);
       int[] ofSecond = borders(blanket, direct, second);
       // an empty round is told elsewhere
-      if (!joined
+      if (!blanket.bordersMayMatch(first, second)
           && ofFirst.length > 0
           && ofSecond.length > 0
           && !differ(blanket, ofFirst, ofSecond)) {
@@ -40,7 +37,7 @@ final class StuckSeams implements Argument {
 
   private static boolean differ(Blanket blanket, int[] ofFirst, int[] ofSecond) {
     return IntStream.of(ofFirst)
-        .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !blanket.sameBorder(a, b)));
+        .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !blanket.bordersClash(a, b)));
   }
 
   private static String reason(
@@ -53,11 +50,16 @@ final class StuckSeams implements Argument {
     if (a.equals(b) && a.size() == 1) {
       return where + ", and the border of both can only be " + Tell.yarns(blanket, a);
     }
-    return "%s, and their borders can only be %s and %s, less than %s apart in colour"
+    double least = blanket.brief().rules().minContrast();
+    String why = least > 0 ? "less than %s apart in colour".formatted(Words.number(least)) : "";
+    if (!blanket.brief().look().apart().isEmpty()) {
+      why += (why.isEmpty() ? "" : " or ") + "to be kept apart";
+    }
+    return "%s, and their borders can only be %s and %s, %s"
         .formatted(
             where,
             String.join(" or ", a.stream().map(y -> Words.yarn(blanket, y)).toList()),
             String.join(" or ", b.stream().map(y -> Words.yarn(blanket, y)).toList()),
-            Words.number(blanket.brief().rules().minContrast()));
+            why);
   }
 }

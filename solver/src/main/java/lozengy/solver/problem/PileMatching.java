@@ -103,9 +103,7 @@ public final class PileMatching {
       for (int yarn = 0; yarn < blanket.yarnCount() && !any; yarn++) {
         int lock = blanket.locked(piece, round);
         any =
-            (lock == Sequences.OPEN || lock == yarn)
-                && blanket.toneAllows(blanket.kind(piece), round, yarn)
-                && !blanket.banned(piece, yarn);
+            (lock == Sequences.OPEN || lock == yarn) && blanket.mayTake(piece, round, yarn);
       }
       if (!any) {
         return false;

@@ -57,7 +57,7 @@ public record PilePlaces(
   }
 
   /** Whether the pile fills all places of a kind, so that nothing is left to be worked there. */
-  boolean fills(int kind) {
+  public boolean fills(int kind) {
     int pieces = 0;
     for (int stack = 0; stack < counts.length; stack++) {
       pieces += kinds[stack] == kind ? counts[stack] : 0;

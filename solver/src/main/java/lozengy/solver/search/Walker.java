@@ -70,9 +70,13 @@ final class Walker {
     return free == 0 ? DRAWS : Math.max(LEAST_SHARE, Math.min(MOST_SHARE, DRAWS * rounds / free));
   }
 
-  /** Starts from a fresh deal of counts. */
-  void deal() {
-    state.reset(new CountPlan(problem, draws).deal());
+  /**
+   * Starts from a fresh deal of counts.
+   *
+   * @param exchanges exchanges that better the plan of counts
+   */
+  void deal(int exchanges) {
+    state.reset(new CountPlan(problem, draws).deal(exchanges));
     look();
   }
 
@@ -123,9 +127,11 @@ final class Walker {
       return;
     }
     int kind = draws.below(DRAWS);
-    if (barred && kind < 44) {
+    // The plan of counts is good, and few changes better it: most moves keep it.
+    boolean keepCounts = barred && state.stock.overdrawn() == 0;
+    if (keepCounts && kind < 40) {
       moves.exchangeAlike(temperature);
-    } else if (kind < 24) {
+    } else if (keepCounts && kind < 44 || kind < 24) {
       moves.change(temperature);
     } else if (kind < 52) {
       moves.exchange(temperature);
