@@ -144,7 +144,7 @@ public final class Solver {
       if (settled.isPresent()) {
         return settled.get();
       }
-      running.improve(Long.MAX_VALUE);
+      running.improve();
       int[] best = running.best();
       if (best == null) {
         return new SolveResult.Unfinished(inTheWay(problem.sequences(running.nearest())));

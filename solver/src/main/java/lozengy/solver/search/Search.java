@@ -182,8 +182,13 @@ public final class Search implements AutoCloseable {
     together(walker -> walker.restart(assignment));
   }
 
+  /** Searches until the budget is spent, the floor is met, or nothing has improved for long. */
+  public void improve() {
+    improve(Long.MAX_VALUE);
+  }
+
   /**
-   * Searches until the budget is spent, the floor is met, or nothing has improved for long.
+   * Searches as {@link #improve()} does, but no further than a number of moves.
    *
    * @param most moves to make at most, beside the budget
    */
