@@ -62,7 +62,7 @@ final class PileFile {
       if (file.header == null) {
         file.header = cells;
         if (!cells.contains(ROUNDS)) {
-          file.wrong(number, "There is no column " + ROUNDS, EXAMPLE);
+          file.wrong(number, ROUNDS, "There is no such column", EXAMPLE);
           break;
         }
       } else {
@@ -70,7 +70,7 @@ final class PileFile {
       }
     }
     if (file.mistakes.isEmpty() && file.entries.isEmpty()) {
-      file.wrong(0, "No piece is listed", EXAMPLE + ", and list at least one");
+      file.wrong(0, ROUNDS, "No piece is listed", EXAMPLE + ", and list at least one");
     }
     if (!file.mistakes.isEmpty()) {
       throw new Refusal(place, file.mistakes);
@@ -78,8 +78,8 @@ final class PileFile {
     return file.entries;
   }
 
-  private void wrong(int line, String found, String remedy) {
-    mistakes.add(new Mistake("", line, found, remedy));
+  private void wrong(int line, String column, String found, String remedy) {
+    mistakes.add(new Mistake(column, line, found, remedy));
   }
 
   private void line(int number, List<String> cells) {
@@ -110,7 +110,11 @@ final class PileFile {
     }
     PieceKind kind = KINDS.get(word);
     if (kind == null) {
-      wrong(line, Words.quoted(word) + " is no kind of piece", "Write " + Words.or(KINDS.keySet()));
+      wrong(
+          line,
+          KIND,
+          Words.quoted(word) + " is no kind of piece",
+          "Write " + Words.or(KINDS.keySet()));
     }
     return Optional.ofNullable(kind);
   }
@@ -121,7 +125,7 @@ final class PileFile {
     }
     boolean whole = number.matches("0*[1-9][0-9]{0," + (MOST_DIGITS - 1) + "}");
     if (!whole) {
-      wrong(line, "The count is " + Words.quoted(number), "Give a whole number, 1 or more");
+      wrong(line, COUNT, "The count is " + Words.quoted(number), "Give a whole number, 1 or more");
     }
     return whole ? Optional.of(Integer.parseInt(number)) : Optional.empty();
   }
@@ -132,6 +136,7 @@ final class PileFile {
       if (!codes.contains(code)) {
         wrong(
             line,
+            ROUNDS,
             "No yarn has the code " + Words.quoted(code),
             Nearest.to(code, codes)
                 .map(near -> "Maybe " + near + " is meant")
@@ -142,6 +147,7 @@ final class PileFile {
     if (motif.isPresent() && motif.get().rounds().size() != rounds.size()) {
       wrong(
           line,
+          ROUNDS,
           Words.count(rounds.size(), "round") + (rounds.size() == 1 ? " is" : " are") + " given",
           "A "
               + kind.get().word()
@@ -151,6 +157,7 @@ final class PileFile {
     } else if (kind.isPresent() && motif.isEmpty()) {
       wrong(
           line,
+          KIND,
           "The brief has no motif for a " + kind.get().word(),
           "Take it off the list, or add motifs." + kind.get().word());
     }

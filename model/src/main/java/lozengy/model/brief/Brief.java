@@ -72,7 +72,9 @@ public record Brief(
       Rules rules,
       Preferences prefer,
       List<PieceNote> pieces) {
-    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces, List.of());
+    this(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces,
+        List.of());
   }
 
   /** This brief with other notes on single pieces. */

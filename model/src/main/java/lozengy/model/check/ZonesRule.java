@@ -11,9 +11,8 @@ import lozengy.model.brief.Look;
 import lozengy.model.layout.Place;
 
 /**
- * Rounds in a zone take its yarns alone. Finds no fault with a made or joined piece, nor
- * with one from the pile. O(rounds of
- * the pieces in the zones).
+ * Rounds in a zone take its yarns alone. Finds no fault with a made or joined piece, nor with one
+ * from the pile. O(rounds of the pieces in the zones).
  */
 public final class ZonesRule implements Rule {
 
@@ -34,9 +33,7 @@ public final class ZonesRule implements Rule {
         for (int round = 0; round < rounds; round++) {
           int yarn = sequences.yarn(piece, round);
           boolean judged =
-              yarn != Sequences.OPEN
-                  && laid.toWork(piece)
-                  && zone.where().covers(round, rounds);
+              yarn != Sequences.OPEN && laid.toWork(piece) && zone.where().covers(round, rounds);
           if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
             faults.add(fault(blanket, piece, round, yarn, zone));
           }

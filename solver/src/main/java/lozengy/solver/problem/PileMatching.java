@@ -102,8 +102,7 @@ public final class PileMatching {
       boolean any = false;
       for (int yarn = 0; yarn < blanket.yarnCount() && !any; yarn++) {
         int lock = blanket.locked(piece, round);
-        any =
-            (lock == Sequences.OPEN || lock == yarn) && blanket.mayTake(piece, round, yarn);
+        any = (lock == Sequences.OPEN || lock == yarn) && blanket.mayTake(piece, round, yarn);
       }
       if (!any) {
         return false;

@@ -141,9 +141,7 @@ public final class ProblemCompiler {
     int round = slot - slots.pieceStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
-      boolean onlyFinished =
-          blanket.takesPile(piece)
-              && !blanket.mayTake(piece, round, fixed);
+      boolean onlyFinished = blanket.takesPile(piece) && !blanket.mayTake(piece, round, fixed);
       return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
