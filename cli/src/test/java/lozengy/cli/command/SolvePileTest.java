@@ -78,8 +78,7 @@ class SolvePileTest {
             BRIEF,
             "kind,count,rounds\nsqare,1,FOA MUD\nsquare,0,FOA MUT\nsquare,2,FOA\ncorner,1,MUD\n");
     assertEquals(2, result.code());
-    String pile = folder.resolve("pile.csv").toString();
-    pile = "lozengy: " + pile;
+    String pile = "lozengy: " + folder.resolve("pile.csv").toString();
     assertEquals(
         List.of(
             pile
