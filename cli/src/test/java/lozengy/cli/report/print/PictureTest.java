@@ -34,8 +34,7 @@ class PictureTest {
   void everyRoundHasItsYarnsColour() throws Exception {
     Drawing drawing = Drawing.of(arrangement.blanket(), arrangement.sequences());
     ChartPage page = ChartPage.bare(drawing, 180, 240);
-    BufferedImage image =
-        read(Picture.png(Chart.bare(arrangement, BARE, page), WIDTH));
+    BufferedImage image = read(Picture.png(Chart.bare(arrangement, BARE, page), WIDTH));
     double dotsPerMm = WIDTH / page.width();
     int seen = 0;
     for (PieceDrawing piece : drawing.pieces()) {
