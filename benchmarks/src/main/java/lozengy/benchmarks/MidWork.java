@@ -159,12 +159,7 @@ public final class MidWork implements Callable<Integer> {
       String what, Blanket blanket, Optional<Sequences> earlier, Sequences before, long seed) {
     SolveOptions options =
         new SolveOptions(
-            seed,
-            OptionalLong.empty(),
-            OptionalDouble.of(limit),
-            2,
-            () -> false,
-            progress -> {});
+            seed, OptionalLong.empty(), OptionalDouble.of(limit), 2, () -> false, progress -> {});
     Stopwatch watch = new Stopwatch();
     SolveResult result = Solver.solve(blanket, earlier, options);
     double seconds = watch.seconds();
