@@ -16,6 +16,7 @@ import picocli.CommandLine.Command;
       ColdRuns.class,
       Growth.class,
       BatchRuns.class,
+      MidWork.class,
       Kernels.class,
       Tables.class
     })

@@ -20,7 +20,7 @@ class LargePageTest {
   @Test
   void twoThousandPiecesCanBeUsed(@TempDir Path folder) throws Exception {
     Program.done(folder, "new", "--across", "25", "--down", "40", "-o", "large.yaml");
-    Program.done(folder, "solve", "large.yaml", "--moves", "100000");
+    Program.done(folder, "solve", "large.yaml", "--moves", "4000000");
     Program.done(folder, "report", "large.arrangement.json", "--as", "html");
     Path page = folder.resolve("large.html");
     List<String> rows = new ArrayList<>();

@@ -187,4 +187,14 @@ class SolvePileTest {
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("\"pile\": true"), result.out());
   }
+
+  @Test
+  void needCountsFinishedPiecesAsWorked() throws IOException {
+    String pile = "pile: [ { kind: square, rounds: [FOA, MUD], count: 7 } ]\n";
+    Path file = Files.writeString(folder.resolve("brief.yaml"), BRIEF + pile);
+    Result result = Run.of("need", file.toString());
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().matches("(?s).*Tidal mud \\(MUD\\) +14.0 m.*"), result.out());
+    assertTrue(result.out().matches("(?s).*dark, mid or light +4 +6.0 m.*"), result.out());
+  }
 }

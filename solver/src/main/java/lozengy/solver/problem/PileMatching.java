@@ -91,9 +91,18 @@ public final class PileMatching {
   private List<Integer> open(PieceKind kind) {
     return IntStream.range(0, stackAt.length)
         .filter(p -> blanket.takesPile(p) && blanket.kind(p) == kind && stackAt[p] < 0)
-        .filter(p -> IntStream.of(blanket.locks().of(p)).allMatch(y -> y == Sequences.OPEN))
+        .filter(this::withoutLocks)
         .boxed()
         .toList();
+  }
+
+  private boolean withoutLocks(int piece) {
+    for (int round = 0; round < blanket.roundCount(piece); round++) {
+      if (blanket.locked(piece, round) != Sequences.OPEN) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether the brief leaves every round of a planned piece a yarn that it could be worked in. */
