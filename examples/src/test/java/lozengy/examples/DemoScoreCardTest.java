@@ -39,7 +39,9 @@ class DemoScoreCardTest {
     card = ScoreCard.of(blanket, demo.sequences(), Optional.empty());
   }
 
-  /** Weights of pairs by the distance of their lattice points: 1 a seam, 2 a touch, up to 5 near. */
+  /**
+   * Weights of pairs by the distance of their lattice points: 1 a seam, 2 a touch, up to 5 near.
+   */
   private static double[][] weights(int[] pieces, double seam, double touch, double near) {
     double[][] weights = new double[pieces.length][pieces.length];
     for (int i = 0; i < pieces.length; i++) {

@@ -39,7 +39,8 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
             + " of the best");
     scores().lines().forEach(each -> lines.add("  " + each));
     if (all.size() > 1) {
-      lines.add("Rounds free to change that differ, in %, with one of the two turned, mirrored and");
+      lines.add(
+          "Rounds free to change that differ, in %, with one of the two turned, mirrored and");
       lines.add("  its yarns renamed within their tone so that as few as possible do");
       distances().lines().forEach(each -> lines.add("  " + each));
     }
@@ -95,10 +96,14 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
       }
       all.add(
           Json.object(
-              "arrangement", files.file(i).toString(),
-              "total", decimal(found.found().get(i).score().total()),
-              "parts", parts,
-              "distances", apart));
+              "arrangement",
+              files.file(i).toString(),
+              "total",
+              decimal(found.found().get(i).score().total()),
+              "parts",
+              parts,
+              "distances",
+              apart));
     }
     return Json.object(
         "wanted", files.count(), "within_points", decimal(files.withinPoints()), "found", all);

@@ -84,7 +84,7 @@ final class CompareCommand implements Callable<Integer> {
 
   private void tell(Comparison comparison) {
     if (json.wanted()) {
-      terminal.out().println(Json.text(ComparisonData.of(comparison)));
+      terminal.out().println(Json.result("compare-result", ComparisonData.of(comparison)));
       return;
     }
     ComparisonText.lines(comparison).forEach(terminal.out()::println);

@@ -3,19 +3,18 @@ package lozengy.cli.command;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lozengy.cli.Colours;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
-import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
+import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.Summary;
 import lozengy.cli.report.TerminalPicture;
 import lozengy.cli.report.card.CardData;
@@ -75,7 +74,16 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--names", description = "Write every piece's name on the chart.")
   private boolean names;
 
-  @Option(names = "--codes", description = "Write every round's yarn on the chart.")
+  @Option(
+      names = "--signs",
+      paramLabel = "SIGNS",
+      defaultValue = "letters",
+      description =
+          "What the chart shows on every round: letters (the usual; the legend says which yarn's),"
+              + " codes or none.")
+  private ChartOptions.Signs signs;
+
+  @Option(names = "--codes", description = "The same as --signs codes.")
   private boolean codes;
 
   @Option(names = "--weak", description = "Mark the places that cost most on the chart.")
@@ -109,7 +117,6 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    expectJsonForm();
     Source source = new Source(file);
     if (form == ReportForm.TABLES) {
       writeTables(source);
@@ -128,38 +135,29 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
-    if (json.wanted()) {
-      return (Json.text(data(arrangement)) + "\n").getBytes(StandardCharsets.UTF_8);
+    if (json.wanted() && form == ReportForm.CARD) {
+      return utf8(Json.text(CardData.of(FullCard.of(arrangement))) + "\n");
     }
     if (form == null) {
+      if (json.wanted()) {
+        return utf8(
+            Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
+      }
       Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
       String text =
           TerminalPicture.text(arrangement, colours) + Summary.text(arrangement, Optional.empty());
-      return text.getBytes(StandardCharsets.UTF_8);
+      return utf8(text);
     }
     return new ReportRequest(
             form,
             names,
-            codes,
+            codes ? ChartOptions.Signs.CODES : signs,
             weak,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
             Optional.ofNullable(date),
             file(source))
         .make(arrangement);
-  }
-
-  private Map<String, Object> data(Arrangement arrangement) {
-    return form == null ? Summary.data(arrangement) : CardData.of(FullCard.of(arrangement));
-  }
-
-  private void expectJsonForm() {
-    if (json.wanted() && form != null && form != ReportForm.CARD) {
-      throw Refusal.of(
-          "--json",
-          "--as " + form.word() + " has no JSON form",
-          "Leave out --json, or ask for the summary or --as card");
-    }
   }
 
   /** The file as the same terminal names it. */
@@ -190,6 +188,15 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private void tellWritten(Path written) {
-    terminal.out().println("Wrote " + written);
+    terminal
+        .out()
+        .println(
+            json.wanted()
+                ? Json.result("report-result", Json.object("written", written.toString()))
+                : "Wrote " + written);
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -21,7 +21,7 @@ import lozengy.model.arrangement.Arrangement;
  *
  * @param form its form, one that is a file
  * @param names whether the chart shows names
- * @param codes whether the chart shows a code on every round
+ * @param signs what the chart shows on every round
  * @param weak whether the chart marks the places that cost most
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
@@ -31,7 +31,7 @@ import lozengy.model.arrangement.Arrangement;
 record ReportRequest(
     ReportForm form,
     boolean names,
-    boolean codes,
+    ChartOptions.Signs signs,
     boolean weak,
     Optional<PictureWidth> width,
     Paper paper,
@@ -54,7 +54,8 @@ record ReportRequest(
   private String chart(Arrangement arrangement) {
     OptionalDouble widthMm =
         width.map(PictureWidth::millimetres).stream().mapToDouble(each -> each).findAny();
-    return Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty(), weak), widthMm);
+    return Chart.svg(
+        arrangement, new ChartOptions(names, signs, OptionalInt.empty(), weak), widthMm);
   }
 
   private static byte[] utf8(String text) {

@@ -2,6 +2,7 @@ package lozengy.cli.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
@@ -50,7 +51,9 @@ final class SolveReport {
       boolean stopped) {
     PrintWriter words = words();
     if (json && !targets.isStandardOutput()) {
-      terminal.out().println(Json.text(foundObject(arrangement, again, alternatives)));
+      terminal
+          .out()
+          .println(Json.result("solve-result", foundObject(arrangement, again, alternatives)));
       return;
     }
     words.print(
@@ -73,10 +76,8 @@ final class SolveReport {
         });
   }
 
-  private Object foundObject(
-      Arrangement arrangement,
-      Optional<Again> again,
-      Optional<AlternativesReport> alternatives) {
+  private Map<String, Object> foundObject(
+      Arrangement arrangement, Optional<Again> again, Optional<AlternativesReport> alternatives) {
     return Json.object(
         "outcome", "found",
         "arrangement", targets.arrangement().map(Object::toString),
@@ -102,7 +103,9 @@ final class SolveReport {
 
   private void tell(String outcome, String head, List<String> why) {
     if (json) {
-      terminal.out().println(Json.text(Json.object("outcome", outcome, "reasons", why)));
+      terminal
+          .out()
+          .println(Json.result("solve-result", Json.object("outcome", outcome, "reasons", why)));
       return;
     }
     PrintWriter words = words();

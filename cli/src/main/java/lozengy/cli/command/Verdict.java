@@ -101,6 +101,7 @@ record Verdict(
     Optional<BigDecimal> total =
         score.map(
             each -> BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));
-    return Json.object("valid", faults.isEmpty(), "total", total, "faults", found, "warnings", warnings);
+    return Json.object(
+        "valid", faults.isEmpty(), "total", total, "faults", found, "warnings", warnings);
   }
 }

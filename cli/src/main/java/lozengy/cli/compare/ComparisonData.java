@@ -9,11 +9,8 @@ import java.util.Map;
 import lozengy.cli.Json;
 import lozengy.model.score.Part;
 
-/** Gathers a comparison for programs; its JSON Schema is {@code comparison-1.schema.json}. */
+/** Gathers a comparison for programs; its JSON Schema is {@code compare-result-1.schema.json}. */
 public final class ComparisonData {
-
-  /** The value of the field {@code format}. */
-  public static final String FORMAT = "lozengy-comparison/1";
 
   private static final int DECIMALS = 6;
 
@@ -49,7 +46,7 @@ public final class ComparisonData {
                             "rounds_shared", changed.shared())));
       }
     }
-    return Json.object("format", FORMAT, "arrangements", all, "changes", changes);
+    return Json.object("arrangements", all, "changes", changes);
   }
 
   private static List<String> labels(Comparison comparison, List<Integer> indices) {

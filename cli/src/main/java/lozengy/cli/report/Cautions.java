@@ -11,9 +11,8 @@ import lozengy.model.layout.Pairs;
 
 /**
  * A few words of care. Infants under 12 months sleep without blankets (American Academy of
- * Pediatrics, policy of 2022); those on colour vision follow from the colours; the others are common practice,
- * no source. Local rules and qualified
- * advice come first.
+ * Pediatrics, policy of 2022); those on colour vision follow from the colours; the others are
+ * common practice, no source. Local rules and qualified advice come first.
  */
 public final class Cautions {
 

@@ -29,14 +29,13 @@ public final class ChartsSideBySide {
    */
   public static String svg(List<Arrangement> arrangements, List<String> labels) {
     List<Drawing> drawings =
-        arrangements.stream()
-            .map(each -> Drawing.of(each.blanket(), each.sequences()))
-            .toList();
+        arrangements.stream().map(each -> Drawing.of(each.blanket(), each.sequences())).toList();
     double widest = drawings.stream().mapToDouble(Drawing::widthCm).max().orElseThrow();
     double highest = drawings.stream().mapToDouble(Drawing::heightCm).max().orElseThrow();
     int scale = (int) Math.max(1, Math.ceil(10 * Math.max(widest, highest) / ROOM));
     int columns = (int) Math.ceil(Math.sqrt(arrangements.size() * highest / widest));
-    columns = Math.min(columns + (columns * columns < arrangements.size() ? 1 : 0), arrangements.size());
+    columns =
+        Math.min(columns + (columns * columns < arrangements.size() ? 1 : 0), arrangements.size());
     double cellWidth = Math.max(10 * widest / scale, ROOM / 2) + GAP;
     double cellHeight = 10 * highest / scale + HEAD + GAP;
     int rows = (arrangements.size() + columns - 1) / columns;
@@ -98,15 +97,12 @@ public final class ChartsSideBySide {
         Ink.DARK);
   }
 
-  private static void pieces(
-      Markup svg, ChartPage page, Arrangement arrangement, Drawing drawing) {
+  private static void pieces(Markup svg, ChartPage page, Arrangement arrangement, Drawing drawing) {
     for (PieceDrawing piece : drawing.pieces()) {
       for (int round = piece.rounds().size() - 1; round >= 0; round--) {
         int yarn = piece.yarns().get(round);
         String fill =
-            yarn == Sequences.OPEN
-                ? Ink.LIGHT
-                : arrangement.blanket().yarn(yarn).colour().hex();
+            yarn == Sequences.OPEN ? Ink.LIGHT : arrangement.blanket().yarn(yarn).colour().hex();
         svg.empty("polygon", "points", points(page, piece.rounds().get(round)), "fill", fill);
       }
     }

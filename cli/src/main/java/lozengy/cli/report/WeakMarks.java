@@ -5,8 +5,8 @@ import java.util.List;
 import lozengy.model.score.WeakSpot;
 
 /**
- * Marks the places that cost most on a chart: a numbered disc on a piece, or in the middle of a line
- * between two; and writes what each number stands for below the legend.
+ * Marks the places that cost most on a chart: a numbered disc on a piece, or in the middle of a
+ * line between two; and writes what each number stands for below the legend.
  */
 final class WeakMarks {
 

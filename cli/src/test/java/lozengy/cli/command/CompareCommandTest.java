@@ -58,7 +58,7 @@ class CompareCommandTest {
         JsonSchemas.mistakes(
             SpecificationVersion.DRAFT_2020_12,
             Run.class,
-            "comparison-1.schema.json",
+            "compare-result-1.schema.json",
             json.out()));
     Parsed parsed = Parsed.of(json);
     assertEquals(3, parsed.size("changes"));

@@ -100,7 +100,8 @@ public final class BriefReader {
             RulesReader.rules(of),
             RulesReader.preferences(of),
             LookReader.read(of),
-            notes(of));
+            notes(of),
+            PileReader.read(of));
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(join(root.path(), path)));

@@ -64,8 +64,7 @@ final class Expectations {
   private double spread() {
     double expected = 0;
     for (LayerCard layer : layers) {
-      expected +=
-          Layers.spreadWeight(blanket, layer.layer()) * layer.repeats().expected();
+      expected += Layers.spreadWeight(blanket, layer.layer()) * layer.repeats().expected();
     }
     double norm = Scorer.expectedRepeats(blanket);
     return norm == 0 ? 100 : 100 * (1 - expected / norm);

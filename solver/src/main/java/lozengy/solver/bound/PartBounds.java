@@ -40,8 +40,7 @@ public final class PartBounds {
       for (Part each : Part.values()) {
         weights.put(each, each == part ? 1.0 : 0.0);
       }
-      Blanket alone =
-          Blanket.ofUnjudged(blanket.brief().withPrefer(new Preferences(weights)));
+      Blanket alone = Blanket.ofUnjudged(blanket.brief().withPrefer(new Preferences(weights)));
       bounds.put(part, Bounds.of(alone, earlier, limits, stop));
     }
     return bounds;

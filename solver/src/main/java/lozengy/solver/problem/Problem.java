@@ -35,6 +35,7 @@ import lozengy.model.blanket.Sequences;
  * @param overdrawCost penalty of a millimetre overdrawn
  * @param stepCost cost of the lightest repeat: the scale of a small step
  * @param unitsPerPoint units that make a point of the total
+ * @param pile the finished pieces that have no place yet
  */
 public record Problem(
     Blanket blanket,
@@ -60,7 +61,8 @@ public record Problem(
     int hardCost,
     double overdrawCost,
     int stepCost,
-    double unitsPerPoint) {
+    double unitsPerPoint,
+    PilePlaces pile) {
 
   /** This problem with other pair costs. */
   public Problem withPairs(PairCosts other) {
@@ -88,7 +90,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** This problem with other costs of single rounds. */
@@ -117,7 +120,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** This problem with other costs within pieces. */
@@ -146,7 +150,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** Millimetres that a slot takes in a yarn. */

@@ -21,6 +21,7 @@ public final class ProblemCompiler {
   private final CostScale scale;
   private final int yarns;
   private final Slots slots;
+  private final PilePlaces pile;
 
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
@@ -28,7 +29,8 @@ public final class ProblemCompiler {
     this.targets = Targets.of(blanket);
     this.scale = new CostScale(blanket, targets, earlier);
     this.yarns = blanket.yarnCount();
-    this.slots = slots(blanket);
+    this.pile = PilePlaces.of(blanket);
+    this.slots = slots(blanket, pile);
   }
 
   /**
@@ -81,10 +83,11 @@ public final class ProblemCompiler {
         scale.hardCost,
         scale.stepCost / 100.0,
         scale.stepCost,
-        scale.unitsPerPoint);
+        scale.unitsPerPoint,
+        pile);
   }
 
-  private static Slots slots(Blanket blanket) {
+  private static Slots slots(Blanket blanket, PilePlaces pile) {
     int pieces = blanket.pieceCount();
     int[] start = new int[pieces + 1];
     for (int piece = 0; piece < pieces; piece++) {
@@ -102,7 +105,7 @@ public final class ProblemCompiler {
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
         fixed[slot] = blanket.locked(p, round);
-        if (blanket.free(p, round)) {
+        if (blanket.free(p, round) && !pile.fills(blanket.kind(p).ordinal())) {
           free[freeCount++] = slot;
         }
       }
@@ -136,8 +139,10 @@ public final class ProblemCompiler {
   private List<Integer> allowed(int slot) {
     int piece = slots.piece()[slot];
     int round = slot - slots.pieceStart()[piece];
-    if (slots.fixedYarn()[slot] != Sequences.OPEN) {
-      return List.of(slots.fixedYarn()[slot]);
+    int fixed = slots.fixedYarn()[slot];
+    if (fixed != Sequences.OPEN) {
+      boolean onlyFinished = blanket.takesPile(piece) && !blanket.mayTake(piece, round, fixed);
+      return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
@@ -190,8 +195,11 @@ public final class ProblemCompiler {
     }
     int[] cost = new int[slots.count() * yarns];
     int changed = scale.units(scale.keepPoints);
-    for (int slot : slots.free()) {
+    for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
+      if (!blanket.free(piece, slot - slots.pieceStart()[piece])) {
+        continue;
+      }
       int before = earlier.get().yarn(piece, slot - slots.pieceStart()[piece]);
       for (int yarn = 0; yarn < yarns; yarn++) {
         cost[slot * yarns + yarn] = yarn == before || before == Sequences.OPEN ? 0 : changed;

@@ -47,12 +47,14 @@ record Cost(long total, long hard) {
     private long total;
     private long hard;
     private double pressure;
+    private final int[] laid;
 
     Tally(Problem problem, int[] yarn) {
       this.problem = problem;
       this.slots = problem.slots();
       this.yarns = problem.yarns();
       this.yarn = yarn;
+      this.laid = problem.pile().laid(slots, problem.domains(), yarn);
     }
 
     private boolean fixed(int slot) {
@@ -73,7 +75,7 @@ record Cost(long total, long hard) {
           if (other > slot) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
             if (problem.blanket().bordersClash(yarn[slot], yarn[other])) {
-              countRepeat(slot, other);
+              countRepeat(slot, other, false);
             }
           }
         }
@@ -84,10 +86,11 @@ record Cost(long total, long hard) {
     }
 
     /**
-     * Counts a repeat as a broken rule; one between two fixed slots is a fact and costs nothing.
+     * Counts a repeat as a broken rule; one between two fixed slots, or within a finished piece, is
+     * a fact and costs nothing.
      */
-    private void countRepeat(int slot, int other) {
-      if (fixed(slot) && fixed(other)) {
+    private void countRepeat(int slot, int other, boolean finished) {
+      if (finished || fixed(slot) && fixed(other)) {
         total -= problem.hardCost();
       } else {
         hard++;
@@ -109,7 +112,7 @@ record Cost(long total, long hard) {
             }
             boolean differ = adjacent ? adjacentDiffer : problem.allDiffer();
             if (differ && repeat) {
-              countRepeat(slot, other);
+              countRepeat(slot, other, laid[piece] >= 0);
             }
           }
         }
@@ -163,6 +166,7 @@ record Cost(long total, long hard) {
   /** For each sequence, the pieces that show it and how many of them are worked. */
   private static Collection<int[]> sequenceCounts(Problem problem, int[] yarn) {
     Slots slots = problem.slots();
+    int[] laid = problem.pile().laid(slots, problem.domains(), yarn);
     Map<List<Integer>, int[]> counts = new HashMap<>();
     for (int piece = 0; piece < slots.pieces(); piece++) {
       List<Integer> sequence =
@@ -171,7 +175,8 @@ record Cost(long total, long hard) {
               .toList();
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
-      count[1] += problem.blanket().state(piece) != PieceState.PLANNED ? 1 : 0;
+      boolean worked = laid[piece] >= 0 || problem.blanket().state(piece) != PieceState.PLANNED;
+      count[1] += worked ? 1 : 0;
     }
     return counts.values();
   }

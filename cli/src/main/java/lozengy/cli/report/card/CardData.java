@@ -91,8 +91,7 @@ public final class CardData {
       pieces.add(blanket.place(piece).name());
       yarns.add(blanket.yarn(full.arrangement().sequences().border(piece)).code());
     }
-    return Json.object(
-        "pieces", pieces, "yarns", yarns, "difference", number(seam.difference()));
+    return Json.object("pieces", pieces, "yarns", yarns, "difference", number(seam.difference()));
   }
 
   private static Map<String, Object> alike(FullCard full, AlikeSeams alike) {
@@ -113,8 +112,7 @@ public final class CardData {
   private static Map<String, Object> layer(Blanket blanket, LayerCard layer) {
     Map<String, Object> joins = new LinkedHashMap<>();
     for (Nearness nearness : Nearness.values()) {
-      joins.put(
-          nearness.name().toLowerCase(Locale.ROOT), statistic(layer.joins().get(nearness)));
+      joins.put(nearness.name().toLowerCase(Locale.ROOT), statistic(layer.joins().get(nearness)));
     }
     List<Object> yarns = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {

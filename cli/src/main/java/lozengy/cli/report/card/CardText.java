@@ -80,14 +80,16 @@ public final class CardText {
         "",
         Figures.fixed(100 - card.score().total(), 2));
     table(table);
-    line("shuffle: the rounds of each layer dealt at random over the pieces, whatever the rules. Exact");
+    line(
+        "shuffle: the rounds of each layer dealt at random over the pieces, whatever the rules. Exact");
     line(
         INDENT
             + "on average, or where +- stands the mean of "
             + card.chanceTotal().shuffles()
             + " shuffles (seed 1) and its standard");
     line(INDENT + "error. Spread is told before it is cut off at 0.");
-    line("at most: proved for each part by itself, as if no other weighed; the total for all together.");
+    line(
+        "at most: proved for each part by itself, as if no other weighed; the total for all together.");
   }
 
   private static String chance(Chance chance) {
@@ -147,14 +149,19 @@ public final class CardText {
     table.row("layer", "pairs", "here", "expected", "variance", "z");
     for (LayerCard layer : card.layers()) {
       for (Nearness nearness : Nearness.values()) {
-        row(table, name(layer), nearness.name().toLowerCase(java.util.Locale.ROOT), layer.joins().get(nearness));
+        row(
+            table,
+            name(layer),
+            nearness.name().toLowerCase(java.util.Locale.ROOT),
+            layer.joins().get(nearness));
       }
       row(table, name(layer), "weighed", layer.repeats());
     }
     row(table, "all", "weighed", card.repeats());
     table(table);
     line("");
-    line("Lightness beside lightness on seams (Moran's I of L*; below what is expected, lights lie");
+    line(
+        "Lightness beside lightness on seams (Moran's I of L*; below what is expected, lights lie");
     line(INDENT + "beside darks)");
     TextTable moran = new TextTable(1, WIDEST);
     moran.row("layer", "I", "expected", "variance", "z");

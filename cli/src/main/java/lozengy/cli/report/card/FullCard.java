@@ -24,8 +24,7 @@ public record FullCard(Arrangement arrangement, ScoreCard card, Map<Part, Bound>
   public static FullCard of(Arrangement arrangement) {
     ScoreCard card =
         ScoreCard.of(arrangement.blanket(), arrangement.sequences(), arrangement.earlier());
-    BoundLimits limits =
-        new BoundLimits(arrangement.blanket().pieceCount() > MANY_PIECES ? 0 : 1);
+    BoundLimits limits = new BoundLimits(arrangement.blanket().pieceCount() > MANY_PIECES ? 0 : 1);
     Map<Part, Bound> best =
         PartBounds.of(
             arrangement.blanket(),
