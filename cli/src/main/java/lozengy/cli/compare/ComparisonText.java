@@ -11,7 +11,7 @@ import lozengy.model.score.Part;
 /** Writes a comparison as tables, with a column for each arrangement. */
 public final class ComparisonText {
 
-  private static final int WIDEST_LABEL = 40;
+  private static final int WIDEST_LABEL = 60;
 
   private final Comparison comparison;
   private final List<Compared> all;
