@@ -3,16 +3,21 @@ package lozengy.model.brief;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
+import lozengy.model.input.Words;
 
 /** Reads the look that a brief asks for. */
 final class LookReader {
 
   private static final Range CONTRAST = Range.of(0, 100, "percent");
+  private static final Map<String, Symmetry> SYMMETRIES =
+      Words.meanings(Symmetry.values(), Symmetry::word);
+
   private static final Range ROUND = Range.whole(1, 50, "");
   private static final String BORDER = "border";
   private static final String ALL = "all";
@@ -29,6 +34,7 @@ final class LookReader {
     Fields of = found.get();
     Look look =
         new Look(
+            of.get("symmetry").flatMap(s -> s.word(SYMMETRIES)).orElse(Symmetry.NONE),
             of.get("contrast").flatMap(LookReader::contrast).orElse(Look.LIVELY),
             of.get("borders").map(LookReader::borders).orElse(List.of()),
             of.get("zones").map(LookReader::zones).orElse(List.of()),

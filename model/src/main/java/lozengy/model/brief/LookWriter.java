@@ -21,6 +21,9 @@ final class LookWriter {
 
   private void look(Look look) throws IOException {
     json.field("look").tallMapping();
+    if (look.symmetry() != Symmetry.NONE) {
+      json.field("symmetry").text(look.symmetry().word());
+    }
     if (look.contrast() != Look.LIVELY) {
       json.field("contrast").number(look.contrast());
     }

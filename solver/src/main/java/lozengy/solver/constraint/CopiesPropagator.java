@@ -21,7 +21,8 @@ import org.chocosolver.util.ESat;
 
 /**
  * At most so many pieces share a sequence, unless all that share it are worked already. Sequences
- * are compared as lists of yarns, whatever the kind of piece.
+ * are compared as lists of yarns, whatever the kind of piece; images of each other
+ * count as one.
  *
  * <p>Checks forward: once a sequence is used up, a piece with one open round loses the yarn that
  * would repeat it. An int for each sequence would need domains of yarns^rounds values and filter no
@@ -43,7 +44,11 @@ final class CopiesPropagator extends Propagator<IntVar> {
 
   private final Deque<Integer> waiting = new ArrayDeque<>();
 
-  CopiesPropagator(Blanket blanket, IntVar[][] pieces, int allowed) {
+  CopiesPropagator(Blanket blanket, IntVar[][] allPieces, int allowed) {
+    this(blanket, blanket.orbits().leads(), leads(blanket, allPieces), allowed);
+  }
+
+  private CopiesPropagator(Blanket blanket, int[] leads, IntVar[][] pieces, int allowed) {
     super(
         Stream.of(pieces).flatMap(Arrays::stream).toArray(IntVar[]::new),
         PropagatorPriority.VERY_SLOW,
@@ -54,11 +59,17 @@ final class CopiesPropagator extends Propagator<IntVar> {
     this.pieceOf = new int[vars.length];
     int index = 0;
     for (int piece = 0; piece < pieces.length; piece++) {
-      planned[piece] = blanket.state(piece) == PieceState.PLANNED;
+      planned[piece] = blanket.state(leads[piece]) == PieceState.PLANNED;
       for (int round = 0; round < pieces[piece].length; round++) {
         pieceOf[index++] = piece;
       }
     }
+  }
+
+  private static IntVar[][] leads(Blanket blanket, IntVar[][] pieces) {
+    return Arrays.stream(blanket.orbits().leads())
+        .mapToObj(lead -> pieces[lead])
+        .toArray(IntVar[][]::new);
   }
 
   @Override

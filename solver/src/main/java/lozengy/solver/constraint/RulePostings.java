@@ -17,6 +17,7 @@ public final class RulePostings {
           new ZonesPosting(),
           new ApartPosting(),
           new BansPosting(),
+          new SymmetryPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());
 

@@ -223,7 +223,10 @@ final class ScoreLoss {
   }
 
   private void addVariety() {
-    IntVar[][] pieces = constraints.pieces();
+    IntVar[][] pieces =
+        Arrays.stream(blanket.orbits().leads())
+            .mapToObj(constraints::rounds)
+            .toArray(IntVar[][]::new);
     List<BoolVar> again = new ArrayList<>();
     for (int piece = 0; piece < pieces.length; piece++) {
       List<BoolVar> twins = new ArrayList<>();

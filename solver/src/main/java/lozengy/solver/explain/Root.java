@@ -20,6 +20,7 @@ public final class Root {
               new EmptyRounds(),
               new StuckPieces(),
               new StuckSeams(),
+              new StuckImages(),
               new OverdrawnYarns(),
               new LongRounds(),
               new FewSequences()),
