@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,10 +20,40 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LooksTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"zones", "borders", "chessboard", "calm", "apart"})
+  @ValueSource(strings = {"mirror", "half-turn", "zones", "borders", "chessboard", "calm", "apart"})
   void isSolvedAndPassesTheCheckFromScratch(String look) {
     Arrangement arrangement = solved(look);
     assertEquals(List.of(), Check.faults(arrangement.blanket(), arrangement.sequences()));
+  }
+
+  @Test
+  void symmetricBlanketsHaveNoDifferingPair() {
+    assertAll(
+        () -> assertEquals(0, differing(solved("mirror"), true, false)),
+        () -> assertEquals(0, differing(solved("mirror"), false, true)),
+        () -> assertEquals(0, differing(solved("half-turn"), true, true)),
+        () -> assertTrue(differing(solved("half-turn"), true, false) > 40),
+        () -> assertTrue(differing(solved("apart"), true, false) > 40),
+        () -> assertEquals("MUD", border(solved("half-turn"), at(solved("half-turn"), "r8c3"))));
+  }
+
+  /** Pieces that differ from the piece at their mirrored place. */
+  private static int differing(Arrangement arrangement, boolean leftRight, boolean topBottom) {
+    int differing = 0;
+    List<Place> places = arrangement.blanket().layout().places();
+    for (Place place : places) {
+      // 4 across and 5 down: the outline is 8 by 10 half diagonals
+      int x = leftRight ? 8 - place.x() : place.x();
+      int y = topBottom ? 10 - place.y() : place.y();
+      Place image = places.stream().filter(p -> p.x() == x && p.y() == y).findFirst().orElseThrow();
+      int[] yarns = arrangement.sequences().of(place.index());
+      differing += Arrays.equals(yarns, arrangement.sequences().of(image.index())) ? 0 : 1;
+    }
+    return differing;
+  }
+
+  private static int at(Arrangement arrangement, String name) {
+    return arrangement.blanket().layout().find(name).orElseThrow().index();
   }
 
   @Test

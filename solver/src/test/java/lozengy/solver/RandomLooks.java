@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Layout;
@@ -31,7 +32,10 @@ public final class RandomLooks {
 
   private Look look() {
     Look look = Look.NONE;
-    if (chance(0.4)) {
+    if (chance(0.6)) {
+      look = look.withSymmetry(Symmetry.values()[random.nextInt(Symmetry.values().length)]);
+    }
+    if (chance(0.3)) {
       look = look.withContrast(chance(0.5) ? Look.CALM : random.nextInt(101));
     }
     if (chance(0.25)) {
@@ -42,10 +46,10 @@ public final class RandomLooks {
               ? look.withBorders(first)
               : look.withBorders(first, second);
     }
-    if (chance(0.5)) {
+    if (chance(0.35)) {
       look = look.withZones(zones());
     }
-    if (chance(0.4)) {
+    if (chance(0.3)) {
       look = look.withApart(pairs());
     }
     return look;

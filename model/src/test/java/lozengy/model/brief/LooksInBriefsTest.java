@@ -40,6 +40,7 @@ class LooksInBriefsTest {
         PLAIN
             + """
             look:
+              symmetry: left-right
               contrast: calm
               zones:
                 - { at: [triangles, corners], only: [REE, FOA] }
@@ -50,6 +51,7 @@ class LooksInBriefsTest {
     assertEquals(List.of(), Schemas.briefFaults(SourceText.of("b.yaml", text)));
     Brief brief = brief(text);
     Look look = brief.look();
+    assertEquals(Symmetry.LEFT_RIGHT, look.symmetry());
     assertEquals(Look.CALM, look.contrast());
     assertEquals(new Where(List.of("row2"), List.of(1, Where.BORDER)), look.zones().get(1).where());
     assertEquals(Where.BORDERS, look.zones().get(2).where());
@@ -180,6 +182,67 @@ class LooksInBriefsTest {
             "neighbour-borders: r1c1 and r2c1 are joined along a side and both have the border"
                 + " FOA"),
         faults(blanket, sequences));
+  }
+
+  @Test
+  void imagesFollowWhatIsLockedOrWorkedAndDifferencesAreFaults() {
+    Blanket blanket =
+        Blanket.of(
+            brief(
+                PLAIN
+                    + """
+                    look: { symmetry: both }
+                    pieces:
+                      - { at: r1c1, rounds: [REE, MUD], state: made }
+                      - { at: top1, rounds: [FOA] }
+                    """));
+    Sequences sequences = blanket.locks();
+    for (String image : List.of("r1c1", "r1c2", "r3c1", "r3c2")) {
+      int piece = blanket.layout().find(image).orElseThrow().index();
+      assertEquals(blanket.yarnIndex("MUD"), sequences.border(piece), image);
+    }
+    int bottom = blanket.layout().find("bottom1").orElseThrow().index();
+    assertEquals(blanket.yarnIndex("FOA"), sequences.border(bottom));
+    assertEquals(5, blanket.orbits().leads().length, "r1c1, r2c1, a triangle each way, a corner");
+    set(blanket, sequences, "r3c2", "REE", "FOA");
+    assertEquals(
+        List.of(
+            "symmetry: r1c1 and r3c2 are each other's images (both), but the border is MUD in the"
+                + " one and FOA in the other"),
+        faults(blanket, sequences));
+    assertEquals(
+        List.of(
+            "14 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the border"
+                + " is MUD in the one and FOA in the other. Give both the same yarn, or change"
+                + " look.symmetry"),
+        mistakes(
+            """
+            pieces: [ { at: r1c1, rounds: [~, MUD] },
+                      { at: r1c2, rounds: [~, FOA] } ]
+            look: { symmetry: left-right }
+            """));
+  }
+
+  @Test
+  void imagesThatAreAllWorkedAreFactsAndImagesCountAsOneForCopies() {
+    Blanket blanket =
+        Blanket.of(
+            brief(
+                PLAIN
+                    + """
+                    rules: { copies: 1 }
+                    look: { symmetry: left-right }
+                    pieces:
+                      - { at: r1c1, rounds: [REE, MUD], state: made }
+                      - { at: r1c2, rounds: [MUD, FOA], state: made }
+                    """));
+    Sequences sequences = blanket.locks();
+    assertEquals(List.of(), faults(blanket, sequences));
+    set(blanket, sequences, "r3c1", "FOA", "REE");
+    set(blanket, sequences, "r3c2", "FOA", "REE");
+    assertEquals(List.of(), faults(blanket, sequences));
+    set(blanket, sequences, "r2c1", "FOA", "REE");
+    assertTrue(faults(blanket, sequences).toString().contains("2 pieces, 1 allowed"));
   }
 
   @Test

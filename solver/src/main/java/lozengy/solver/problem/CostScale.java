@@ -76,7 +76,7 @@ final class CostScale {
     seamContrastPoints = seams > 0 ? contrast * halves / seams : 0;
     innerContrastPoints = inner > 0 ? contrast * halves / inner : 0;
     seamVisionPoints = seams > 0 ? prefer.weight(Part.COLOUR_VISION) * pointsOfWeight / seams : 0;
-    copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.pieceCount();
+    copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.orbits().leads().length;
     leewayPoints = prefer.weight(Part.LEEWAY) * pointsOfWeight;
     keepPoints =
         earlier.isPresent() && free > 0 ? prefer.weight(Part.KEEP) * pointsOfWeight / free : 0;

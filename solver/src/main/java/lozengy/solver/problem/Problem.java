@@ -20,6 +20,7 @@ import lozengy.model.blanket.Sequences;
  *     hardCost} is in {@code innerCost}
  * @param allDiffer whether all rounds of a piece must differ, at {@code hardCost} a repeat beyond
  *     adjacent ones
+ * @param constantCost cost of repeats between images of one piece, which nothing can change
  * @param unaryCost cost of a slot's yarn by itself, slot x yarns + yarn; null where there is none
  * @param targets wanted count by layer x yarns + yarn
  * @param balanceCost cost of one too many or too few, by layer
@@ -46,6 +47,7 @@ public record Problem(
     int[] innerCost,
     boolean adjacentDiffer,
     boolean allDiffer,
+    long constantCost,
     int[] unaryCost,
     int[] targets,
     long[] balanceCost,
@@ -74,6 +76,7 @@ public record Problem(
         innerCost,
         adjacentDiffer,
         allDiffer,
+        constantCost,
         unaryCost,
         targets,
         balanceCost,
@@ -103,6 +106,7 @@ public record Problem(
         other,
         adjacentMustDiffer,
         allDiffer,
+        constantCost,
         unaryCost,
         targets,
         balanceCost,
@@ -149,7 +153,9 @@ public record Problem(
     for (int piece = 0; piece < slots.pieces(); piece++) {
       int start = slots.pieceStart()[piece];
       for (int round = 0; round < slots.rounds(piece); round++) {
-        sequences.set(piece, round, assignment[start + round]);
+        for (int member : slots.members()[piece]) {
+          sequences.set(member, round, assignment[start + round]);
+        }
       }
     }
     return sequences;
@@ -161,7 +167,7 @@ public record Problem(
     for (int piece = 0; piece < slots.pieces(); piece++) {
       int start = slots.pieceStart()[piece];
       for (int round = 0; round < slots.rounds(piece); round++) {
-        assignment[start + round] = sequences.yarn(piece, round);
+        assignment[start + round] = sequences.yarn(slots.lead()[piece], round);
       }
     }
     return assignment;

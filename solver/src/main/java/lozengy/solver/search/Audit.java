@@ -104,7 +104,7 @@ final class Audit {
       int piece = problem.slots().piece()[slot];
       pieces
           .append(pieces.length() > 0 ? ", " : "")
-          .append(problem.blanket().place(piece).name())
+          .append(problem.blanket().place(problem.slots().lead()[piece]).name())
           .append(" round ")
           .append(slot - problem.slots().pieceStart()[piece] + 1);
     }
