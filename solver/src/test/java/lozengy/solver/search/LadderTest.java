@@ -39,7 +39,7 @@ class LadderTest {
       }
       walk(problem, seed, Assertions.FULL, 250);
       // Once more with the part keep, looking back to the deal of another seed.
-      Sequences earlier = problem.sequences(new CountPlan(problem, new Draws(seed + 1)).deal());
+      Sequences earlier = problem.sequences(new CountPlan(problem, new Draws(seed + 1)).deal(300));
       walk(ProblemCompiler.compile(blanket, Optional.of(earlier)), seed, Assertions.FULL, 100);
       walked++;
     }
@@ -126,7 +126,7 @@ class LadderTest {
   void stepReportsAKeptTableThatWasSpoilt() {
     Problem problem = demo();
     Walker walker = new Walker(problem, 3, Assertions.STEP);
-    walker.deal();
+    walker.deal(300);
     walker.state().spoilPairCost(problem.slots().free()[0], 7);
     walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
     assertThrows(DriftException.class, () -> walker.walk(5000));
@@ -162,7 +162,7 @@ class LadderTest {
 
   private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
     Walker walker = new Walker(problem, seed, level);
-    walker.deal();
+    walker.deal(300);
     walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
     walker.walk(moves);
     walker.look();
