@@ -106,6 +106,7 @@ public record Problem(
         innerCost,
         adjacentDiffer,
         allDiffer,
+        constantCost,
         other,
         targets,
         balanceCost,

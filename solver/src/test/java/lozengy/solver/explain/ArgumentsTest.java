@@ -74,9 +74,9 @@ class ArgumentsTest {
         twoByTwo().yarns(2, Tone.DARK, PLENTY).yarns(2, Tone.LIGHT, PLENTY).build().brief();
     assertSays(
         Blanket.of(brief.withLook(Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT))),
-        "R1c1 and r1c2 are joined along a side across the middle and are each other's images"
+        "r1c1 and r1c2 are joined along a side across the middle and are each other's images"
             + " (left-right), so both would have the same border",
-        "R2c1 and r2c2 are joined along a side across the middle and are each other's images"
+        "r2c1 and r2c2 are joined along a side across the middle and are each other's images"
             + " (left-right), so both would have the same border");
     assertSays(Blanket.of(brief.withLook(Look.NONE.withSymmetry(Symmetry.HALF_TURN))));
   }
@@ -93,7 +93,7 @@ class ArgumentsTest {
                 .build()
                 .brief()
                 .withLook(Look.NONE.withSymmetry(Symmetry.HALF_TURN))),
-        "R1c1 and r2c2 are each other's images (half-turn), and no yarn may be the border of them"
+        "r1c1 and r2c2 are each other's images (half-turn), and no yarn may be the border of them"
             + " all");
   }
 
