@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LooksTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"mirror", "half-turn", "zones", "borders", "chessboard", "calm", "apart"})
+  @ValueSource(strings = {"mirror", "half-turn", "fade", "glow", "zones", "borders", "chessboard", "calm", "apart"})
   void isSolvedAndPassesTheCheckFromScratch(String look) {
     Arrangement arrangement = solved(look);
     assertEquals(List.of(), Check.faults(arrangement.blanket(), arrangement.sequences()));
@@ -54,6 +54,49 @@ class LooksTest {
 
   private static int at(Arrangement arrangement, String name) {
     return arrangement.blanket().layout().find(name).orElseThrow().index();
+  }
+
+  @Test
+  void aFadeRanksLightnessByPlace() {
+    Arrangement fade = solved("fade");
+    Arrangement plain = solved("apart");
+    assertTrue(correlation(fade) > 0.9, "fade: " + correlation(fade));
+    assertTrue(Math.abs(correlation(plain)) < 0.3, "no fade: " + correlation(plain));
+  }
+
+  /** Spearman's rank correlation between a border's lightness and its place on the diagonal. */
+  private static double correlation(Arrangement arrangement) {
+    List<Place> places = arrangement.blanket().layout().places();
+    double[] along = places.stream().mapToDouble(p -> p.x() / 8.0 + p.y() / 10.0).toArray();
+    double[] light =
+        places.stream()
+            .mapToInt(p -> arrangement.sequences().border(p.index()))
+            .mapToDouble(yarn -> arrangement.blanket().lab(yarn).lightness())
+            .toArray();
+    double[] x = ranks(along);
+    double[] y = ranks(light);
+    double mean = (x.length + 1) / 2.0;
+    double both = 0;
+    double xOnly = 0;
+    double yOnly = 0;
+    for (int i = 0; i < x.length; i++) {
+      both += (x[i] - mean) * (y[i] - mean);
+      xOnly += (x[i] - mean) * (x[i] - mean);
+      yOnly += (y[i] - mean) * (y[i] - mean);
+    }
+    return both / Math.sqrt(xOnly * yOnly);
+  }
+
+  /** Ranks from 1, equal values sharing their mean rank. */
+  private static double[] ranks(double[] values) {
+    double[] ranks = new double[values.length];
+    for (int i = 0; i < values.length; i++) {
+      for (double other : values) {
+        ranks[i] += other < values[i] - 1e-9 ? 1 : Math.abs(other - values[i]) < 1e-9 ? 0.5 : 0;
+      }
+      ranks[i] += 0.5;
+    }
+    return ranks;
   }
 
   @Test

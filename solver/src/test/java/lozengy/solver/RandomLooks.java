@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
@@ -49,6 +50,9 @@ public final class RandomLooks {
     if (chance(0.35)) {
       look = look.withZones(zones());
     }
+    if (chance(0.4)) {
+      look = look.withFade(fade());
+    }
     if (chance(0.3)) {
       look = look.withApart(pairs());
     }
@@ -78,6 +82,13 @@ public final class RandomLooks {
       case 1 -> new Where(at, List.of(Where.BORDER));
       default -> new Where(at, List.of(1));
     };
+  }
+
+  private Fade fade() {
+    Fade.Towards towards = Fade.Towards.values()[random.nextInt(Fade.Towards.values().length)];
+    Fade.Order order = Fade.Order.values()[random.nextInt(Fade.Order.values().length)];
+    List<String> stated = order == Fade.Order.STATED ? List.of(codes.get(1), code()) : List.of();
+    return new Fade(towards, order, stated.stream().distinct().toList(), where());
   }
 
   private List<Look.Pair> pairs() {

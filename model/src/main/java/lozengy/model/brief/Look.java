@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.
@@ -13,9 +14,10 @@ import java.util.List;
  *     two that alternate like the squares of a chessboard
  * @param zones where only some yarns may lie
  * @param apart pairs of yarns that never meet on a seam
+ * @param fade yarns in an order along a direction, where asked for
  */
 public record Look(
-    Symmetry symmetry, double contrast, List<String> borders, List<Zone> zones, List<Pair> apart) {
+    Symmetry symmetry, double contrast, List<String> borders, List<Zone> zones, List<Pair> apart, Optional<Fade> fade) {
 
   /** The contrast of a calm blanket. */
   public static final double CALM = 0;
@@ -24,7 +26,7 @@ public record Look(
   public static final double LIVELY = 100;
 
   /** Asks for nothing. */
-  public static final Look NONE = new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of());
+  public static final Look NONE = new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), Optional.empty());
 
   /**
    * Where only some yarns may lie.
@@ -68,26 +70,31 @@ public record Look(
 
   /** This look with another symmetry. */
   public Look withSymmetry(Symmetry other) {
-    return new Look(other, contrast, borders, zones, apart);
+    return new Look(other, contrast, borders, zones, apart, fade);
   }
 
   /** This look with another contrast. */
   public Look withContrast(double other) {
-    return new Look(symmetry, other, borders, zones, apart);
+    return new Look(symmetry, other, borders, zones, apart, fade);
   }
 
   /** This look with other borders. */
   public Look withBorders(String... codes) {
-    return new Look(symmetry, contrast, List.of(codes), zones, apart);
+    return new Look(symmetry, contrast, List.of(codes), zones, apart, fade);
   }
 
   /** This look with other zones. */
   public Look withZones(List<Zone> others) {
-    return new Look(symmetry, contrast, borders, others, apart);
+    return new Look(symmetry, contrast, borders, others, apart, fade);
   }
 
   /** This look with other pairs of yarns apart. */
   public Look withApart(List<Pair> others) {
-    return new Look(symmetry, contrast, borders, zones, others);
+    return new Look(symmetry, contrast, borders, zones, others, fade);
+  }
+
+  /** This look with another fade. */
+  public Look withFade(Fade other) {
+    return new Look(symmetry, contrast, borders, zones, apart, Optional.of(other));
   }
 }

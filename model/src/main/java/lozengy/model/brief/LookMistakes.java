@@ -46,6 +46,7 @@ final class LookMistakes {
     found.judgeBorders();
     found.judgeZones();
     found.judgeApart();
+    brief.look().fade().ifPresent(found::judgeFade);
     return found.mistakes;
   }
 
@@ -110,6 +111,11 @@ final class LookMistakes {
             "Keep them apart, or let look.borders alternate, not both");
       }
     }
+  }
+
+  private void judgeFade(Fade fade) {
+    judgeCodes(fade.yarns(), "look.fade.order");
+    judgeWhere(fade.where(), "look.fade");
   }
 
   private void judgeCodes(List<String> named, String path) {

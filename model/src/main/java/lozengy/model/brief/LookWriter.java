@@ -49,6 +49,19 @@ final class LookWriter {
       }
       json.endList();
     }
+    if (look.fade().isPresent()) {
+      Fade fade = look.fade().get();
+      json.field("fade").mapping();
+      json.field("towards").text(fade.towards().word());
+      json.field("order");
+      if (fade.order() == Fade.Order.STATED) {
+        codes(fade.yarns());
+      } else {
+        json.text(fade.order().word());
+      }
+      where(fade.where());
+      json.endMapping();
+    }
     json.endMapping();
   }
 

@@ -8,11 +8,12 @@ public enum Part {
   VARIETY,
   LEEWAY,
   KEEP,
-  COLOUR_VISION;
+  COLOUR_VISION,
+  FADE;
 
   /** Whether the part is scored only where a brief gives it a weight above 0. */
   public boolean onlyIfAsked() {
-    return this == COLOUR_VISION;
+    return this == COLOUR_VISION || this == FADE;
   }
 
   /** The word used in files and on the terminal. */

@@ -10,6 +10,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 
@@ -200,10 +201,19 @@ public final class ProblemCompiler {
   }
 
   private int[] unaryCost() {
-    if (earlier.isEmpty() || scale.keepPoints == 0) {
+    boolean keeps = earlier.isPresent() && scale.keepPoints > 0;
+    if (!keeps && scale.fade.isEmpty()) {
       return null;
     }
     int[] cost = new int[slots.count() * yarns];
+    if (keeps) {
+      addKeep(cost);
+    }
+    scale.fade.ifPresent(fade -> addFade(cost, fade));
+    return cost;
+  }
+
+  private void addKeep(int[] cost) {
     int changed = scale.units(scale.keepPoints);
     for (int slot : slots.free()) {
       int piece = slots.piece()[slot];
@@ -214,7 +224,19 @@ public final class ProblemCompiler {
         }
       }
     }
-    return cost;
+  }
+
+  private void addFade(int[] cost, FadeMeasure fade) {
+    for (int slot = 0; slot < slots.count(); slot++) {
+      int piece = slots.piece()[slot];
+      int round = slot - slots.pieceStart()[piece];
+      for (int member : slots.members()[piece]) {
+        for (int yarn = 0; yarn < yarns; yarn++) {
+          double points = scale.fadePart * fade.points(member, round, yarn);
+          cost[slot * yarns + yarn] += scale.units(points);
+        }
+      }
+    }
   }
 
   private int[] flat(int[][] byLayer) {
