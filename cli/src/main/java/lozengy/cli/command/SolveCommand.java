@@ -57,7 +57,9 @@ import picocli.CommandLine.Option;
       "  lozengy solve - -o - < throw.yaml > throw.arrangement.json",
       "  lozengy solve throw.arrangement.json --lock r3c2 --ban triangles=PEA",
       "  lozengy solve throw.arrangement.json --without REE --compare-afresh",
-      "  lozengy solve throw.arrangement.json --down 10"
+      "  lozengy solve throw.arrangement.json --down 10",
+      "  lozengy solve throw.arrangement.json --move all",
+      "  lozengy solve throw.yaml --pile finished.csv"
     })
 final class SolveCommand implements Callable<Integer> {
 
@@ -138,7 +140,7 @@ final class SolveCommand implements Callable<Integer> {
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())
             : Optional.empty();
-    List<Change> changes = change.changes(blanket.layout().size());
+    List<Change> changes = change.changes(blanket.brief(), terminal);
     return changes.isEmpty()
         ? new Changed(blanket, earlier, earlier)
         : Changes.apply(new Standing(blanket.brief(), earlier), changes);

@@ -52,7 +52,7 @@ public final class Chart {
     furniture.head(drawing);
     new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
     furniture.scaleBar(drawing);
-    furniture.marks();
+    furniture.marks(drawing);
     furniture.legend(legend);
     return svg.finish();
   }

@@ -72,11 +72,11 @@ final class ChartFurniture {
   }
 
   /** What the marks on pieces mean, below the blanket's right; nothing where all are planned. */
-  void marks() {
+  void marks(Drawing drawing) {
     double right = page.width() - page.left();
     double y = page.bottom() + 4;
     for (PieceState state : new PieceState[] {PieceState.JOINED, PieceState.MADE}) {
-      long count = BlanketWords.inState(blanket, state);
+      long count = drawing.pieces().stream().filter(piece -> piece.state() == state).count();
       if (count > 0) {
         String words = state.word() + " (" + count + ")";
         text(words, right, y, SMALL_FONT, "fill", QUIET, "text-anchor", "end");

@@ -12,6 +12,7 @@ import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Yarn;
 import lozengy.model.colour.ColourDifference;
@@ -51,6 +52,8 @@ public final class Blanket {
   private final PieceState[] states;
   private final Sequences locks;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private final Pile pile;
+  private final boolean[][][] pileShows;
   private final ReadyLook look;
   private final Orbits orbits;
   private final Sequences stated;
@@ -117,6 +120,9 @@ public final class Blanket {
           .ifPresent(
               counted -> use.settledPieces(counted).stream().forEach(piece -> settle(piece, each)));
     }
+    this.pile = Pile.of(brief.pile(), yarnIndex);
+    this.pileShows = pileShows(pile);
+    brief.pile().forEach(this::settle);
   }
 
   /** Takes what a worked piece holds of a yarn off that yarn's use. */
@@ -127,6 +133,32 @@ public final class Blanket {
         settled[yarn] += needMillimetres(kind(piece), round, yarn);
       }
     }
+  }
+
+  /** Takes what pieces on the pile hold of yarns that were counted since off those yarns' use. */
+  private void settle(PileEntry entry) {
+    for (int round = 0; round < entry.rounds().size(); round++) {
+      if (entry.counted().contains(entry.rounds().get(round))) {
+        int yarn = yarnIndex.get(entry.rounds().get(round));
+        long millimetres = needMillimetres(entry.kind(), round, yarn) * entry.count();
+        fixedUse[yarn] -= millimetres;
+        settled[yarn] += millimetres;
+      }
+    }
+  }
+
+  private boolean[][][] pileShows(Pile pile) {
+    boolean[][][] shows = new boolean[motifs.length][][];
+    for (Pile.Stack stack : pile.stacks()) {
+      int kind = stack.kind().ordinal();
+      if (shows[kind] == null) {
+        shows[kind] = new boolean[stack.yarns().length][yarnCount()];
+      }
+      for (int round = 0; round < stack.yarns().length; round++) {
+        shows[kind][round][stack.yarns()[round]] = true;
+      }
+    }
+    return shows;
   }
 
   /**
@@ -414,6 +446,34 @@ public final class Blanket {
   /** Whether a round's yarn may change: the piece is planned and the round is not locked. */
   public boolean free(int piece, int round) {
     return states[piece] == PieceState.PLANNED && locked(piece, round) == Sequences.OPEN;
+  }
+
+  /** The finished pieces that have no place yet. */
+  public Pile pile() {
+    return pile;
+  }
+
+  /** Whether a piece of the pile may come to lie at a place: it is planned, and of its kind. */
+  public boolean takesPile(int piece) {
+    return states[piece] == PieceState.PLANNED && pileShows[kind(piece).ordinal()] != null;
+  }
+
+  /**
+   * Whether a planned piece of a kind can show a yarn in a round: by its tone, or because a piece
+   * of the pile does.
+   */
+  public boolean mayShow(PieceKind kind, int round, int yarn) {
+    boolean[][] shows = pileShows[kind.ordinal()];
+    return toneAllows(kind, round, yarn) || shows != null && shows[round][yarn];
+  }
+
+  /**
+   * Whether a planned piece that is not locked can show a yarn in a round: as {@link #mayTake}
+   * says, or because a piece of the pile does.
+   */
+  public boolean mayShow(int piece, int round, int yarn) {
+    boolean[][] shows = pileShows[kind(piece).ordinal()];
+    return mayTake(piece, round, yarn) || shows != null && shows[round][yarn];
   }
 
   /** Sequences for this blanket's pieces, all open. */

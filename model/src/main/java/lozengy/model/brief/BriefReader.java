@@ -102,7 +102,8 @@ public final class BriefReader {
             RulesReader.rules(of),
             prefer(of, look),
             look,
-            notes(of));
+            notes(of),
+            PileReader.read(of));
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(join(root.path(), path)));

@@ -79,6 +79,7 @@ final class LockMistakes {
       case BORDERS -> hold + ", or change look.borders";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
+      case PILE -> "Let these places open, or take pieces off the pile";
       default -> hold;
     };
   }

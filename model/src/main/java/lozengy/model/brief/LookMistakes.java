@@ -44,6 +44,7 @@ final class LookMistakes {
     found.layout = layoutKnown ? Layout.of(brief.layout()) : null;
     found.judgeCodes(brief.look().borders(), "look.borders");
     found.judgeBorders();
+    found.judgePile();
     found.judgeZones();
     found.judgeApart();
     brief.look().fade().ifPresent(found::judgeFade);
@@ -110,6 +111,16 @@ final class LookMistakes {
             pair.first() + " and " + pair.second() + " alternate as borders",
             "Keep them apart, or let look.borders alternate, not both");
       }
+    }
+  }
+
+  /** Pieces of a pile may lie anywhere, and their images would have to follow: not planned yet. */
+  private void judgePile() {
+    if (look.symmetry() != Symmetry.NONE && !brief.pile().isEmpty()) {
+      add(
+          "look.symmetry",
+          "There is a pile, and pieces of a pile have no images",
+          "Give the pile's pieces their places in pieces, or leave look.symmetry out");
     }
   }
 

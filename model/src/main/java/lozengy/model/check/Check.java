@@ -11,6 +11,7 @@ public final class Check {
       List.of(
           new CompleteRule(),
           new LocksRule(),
+          new PileRule(),
           new BansRule(),
           new TonesRule(),
           new ZonesRule(),

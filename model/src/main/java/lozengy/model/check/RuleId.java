@@ -8,6 +8,8 @@ public enum RuleId {
   COMPLETE,
   /** Rounds hold what is locked or worked. */
   LOCKS,
+  /** Every finished piece of the pile has a place. */
+  PILE,
   /** Yarns that are banned from a piece stay out of it. */
   BANS,
   /** Rounds take yarns of the motif's tones. */

@@ -28,6 +28,9 @@ final class FewSequences implements Argument {
     Map<List<Integer>, Integer> worked = new HashMap<>();
     for (int piece : blanket.orbits().leads()) {
       List<List<Integer>> yarns = yarns(direct, piece);
+      if (blanket.takesPile(piece)) {
+        continue;
+      }
       if (blanket.state(piece) == PieceState.PLANNED) {
         alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
       } else {

@@ -18,6 +18,9 @@ public final class Root {
       List.of(
           List.of(
               new EmptyRounds(),
+              new PileLocks(),
+              new PileBorders(),
+              new OverdrawnByPile(),
               new StuckPieces(),
               new StuckSeams(),
               new StuckImages(),

@@ -36,6 +36,7 @@ import lozengy.model.blanket.Sequences;
  * @param overdrawCost penalty of a millimetre overdrawn
  * @param stepCost cost of the lightest repeat: the scale of a small step
  * @param unitsPerPoint units that make a point of the total
+ * @param pile the finished pieces that have no place yet
  */
 public record Problem(
     Blanket blanket,
@@ -62,7 +63,8 @@ public record Problem(
     int hardCost,
     double overdrawCost,
     int stepCost,
-    double unitsPerPoint) {
+    double unitsPerPoint,
+    PilePlaces pile) {
 
   /** This problem with other pair costs. */
   public Problem withPairs(PairCosts other) {
@@ -91,7 +93,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** This problem with other costs of single rounds. */
@@ -121,7 +124,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** This problem with other costs within pieces. */
@@ -151,7 +155,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** Millimetres that a slot takes in a yarn. */

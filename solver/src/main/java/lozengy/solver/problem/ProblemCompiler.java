@@ -23,6 +23,7 @@ public final class ProblemCompiler {
   private final CostScale scale;
   private final int yarns;
   private final Slots slots;
+  private final PilePlaces pile;
 
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
@@ -30,7 +31,8 @@ public final class ProblemCompiler {
     this.targets = Targets.of(blanket);
     this.scale = new CostScale(blanket, targets, earlier);
     this.yarns = blanket.yarnCount();
-    this.slots = slots(blanket);
+    this.pile = PilePlaces.of(blanket);
+    this.slots = slots(blanket, pile);
   }
 
   /**
@@ -86,10 +88,11 @@ public final class ProblemCompiler {
         scale.hardCost,
         scale.stepCost / 100.0,
         scale.stepCost,
-        scale.unitsPerPoint);
+        scale.unitsPerPoint,
+        pile);
   }
 
-  private static Slots slots(Blanket blanket) {
+  private static Slots slots(Blanket blanket, PilePlaces pile) {
     int[] lead = blanket.orbits().leads();
     int pieces = lead.length;
     int[][] members = new int[pieces][];
@@ -110,7 +113,7 @@ public final class ProblemCompiler {
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
         fixed[slot] = blanket.locked(lead[p], round);
-        if (blanket.free(lead[p], round)) {
+        if (blanket.free(lead[p], round) && !pile.fills(blanket.kind(lead[p]).ordinal())) {
           free[freeCount++] = slot;
         }
       }
@@ -146,8 +149,10 @@ public final class ProblemCompiler {
   private List<Integer> allowed(int slot) {
     int piece = slots.piece()[slot];
     int round = slot - slots.pieceStart()[piece];
-    if (slots.fixedYarn()[slot] != Sequences.OPEN) {
-      return List.of(slots.fixedYarn()[slot]);
+    int fixed = slots.fixedYarn()[slot];
+    if (fixed != Sequences.OPEN) {
+      boolean onlyFinished = blanket.takesPile(piece) && !blanket.mayTake(piece, round, fixed);
+      return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
@@ -215,8 +220,11 @@ public final class ProblemCompiler {
 
   private void addKeep(int[] cost) {
     int changed = scale.units(scale.keepPoints);
-    for (int slot : slots.free()) {
+    for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
+      if (!blanket.free(slots.lead()[piece], slot - slots.pieceStart()[piece])) {
+        continue;
+      }
       for (int member : slots.members()[piece]) {
         int before = earlier.get().yarn(member, slot - slots.pieceStart()[piece]);
         for (int yarn = 0; yarn < yarns; yarn++) {

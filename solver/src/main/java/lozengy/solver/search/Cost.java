@@ -48,12 +48,14 @@ record Cost(long total, long hard) {
     private long total;
     private long hard;
     private double pressure;
+    private final int[] laid;
 
     Tally(Problem problem, int[] yarn) {
       this.problem = problem;
       this.slots = problem.slots();
       this.yarns = problem.yarns();
       this.yarn = yarn;
+      this.laid = problem.pile().laid(slots, problem.domains(), yarn);
     }
 
     private boolean fixed(int slot) {
@@ -74,7 +76,7 @@ record Cost(long total, long hard) {
           if (other > slot) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
             if (problem.blanket().bordersClash(yarn[slot], yarn[other])) {
-              countRepeat(slot, other, 1);
+              countRepeat(slot, other, 1, false);
             }
           }
         }
@@ -85,10 +87,11 @@ record Cost(long total, long hard) {
     }
 
     /**
-     * Counts a repeat as a broken rule; one between two fixed slots is a fact and costs nothing.
+     * Counts a repeat as a broken rule; one between two fixed slots, or within a finished piece, is
+     * a fact and costs nothing.
      */
-    private void countRepeat(int slot, int other, long weight) {
-      if (fixed(slot) && fixed(other)) {
+    private void countRepeat(int slot, int other, long weight, boolean finished) {
+      if (finished || fixed(slot) && fixed(other)) {
         total -= weight * problem.hardCost();
       } else {
         hard++;
@@ -111,7 +114,7 @@ record Cost(long total, long hard) {
             }
             boolean differ = adjacent ? adjacentDiffer : problem.allDiffer();
             if (differ && repeat) {
-              countRepeat(slot, other, weight);
+              countRepeat(slot, other, weight, laid[piece] >= 0);
             }
           }
         }
@@ -165,6 +168,7 @@ record Cost(long total, long hard) {
   /** For each sequence, the pieces that show it and how many of them are worked. */
   private static Collection<int[]> sequenceCounts(Problem problem, int[] yarn) {
     Slots slots = problem.slots();
+    int[] laid = problem.pile().laid(slots, problem.domains(), yarn);
     Map<List<Integer>, int[]> counts = new HashMap<>();
     for (int piece = 0; piece < slots.pieces(); piece++) {
       List<Integer> sequence =
@@ -173,7 +177,8 @@ record Cost(long total, long hard) {
               .toList();
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
-      count[1] += problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED ? 1 : 0;
+      boolean worked = laid[piece] >= 0 || problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED;
+      count[1] += worked ? 1 : 0;
     }
     return counts.values();
   }

@@ -2,6 +2,7 @@ package lozengy.solver.search;
 
 import java.util.Arrays;
 import java.util.List;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -82,7 +83,7 @@ final class Moves {
 
   private boolean allFree(int piece) {
     for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
-      if (!state.free(slot)) {
+      if (slots.fixedYarn()[slot] != Sequences.OPEN) {
         return false;
       }
     }
@@ -101,6 +102,11 @@ final class Moves {
     windowPart = part;
   }
 
+  /** Whether a slot belongs to a finished piece of the pile, which only moves as a whole. */
+  private boolean held(int slot) {
+    return state.laid.holds(slots.piece()[slot]);
+  }
+
   private int pick(int[] list) {
     int length = list.length;
     if (windowPart >= 1) {
@@ -113,6 +119,9 @@ final class Moves {
   /** Gives a random slot a random other yarn. */
   void change(double temperature) {
     int slot = pick(free);
+    if (held(slot)) {
+      return;
+    }
     int[] domain = problem.domains().yarns(slot);
     int to = domain[draws.below(domain.length)];
     if (to == state.yarn[slot]) {
@@ -166,6 +175,9 @@ final class Moves {
   private void exchange(int slotA, int slotB, double temperature) {
     int a = state.yarn[slotA];
     int b = state.yarn[slotB];
+    if (held(slotA) || held(slotB)) {
+      return;
+    }
     if (slots.tied() && slots.weight(slots.piece()[slotA]) != slots.weight(slots.piece()[slotB])) {
       return;
     }
@@ -206,7 +218,8 @@ final class Moves {
       return;
     }
     int pieceB = pick(like);
-    if (pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
+    boolean held = state.laid.holds(pieceA) || state.laid.holds(pieceB);
+    if (held || pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
       return;
     }
     long most = (long) (temperature * draws.exponential());
@@ -251,6 +264,9 @@ final class Moves {
       return;
     }
     int seed = pick(freeBorders);
+    if (held(seed)) {
+      return;
+    }
     int a = state.yarn[seed];
     int[] domain = problem.domains().yarns(seed);
     int b = domain[draws.below(domain.length)];

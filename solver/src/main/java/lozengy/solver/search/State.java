@@ -31,6 +31,7 @@ final class State {
   private final long hardCost;
   final StockUse stock;
   final SequenceCounts sequences;
+  final LaidPile laid;
   private long surplusFacts;
   private long pairFaults;
   private long cost;
@@ -59,11 +60,13 @@ final class State {
     this.hardCost = problem.hardCost();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
+    this.laid = new LaidPile(problem);
   }
 
   /** Takes over an assignment and counts everything afresh. */
   void reset(int[] assignment) {
     System.arraycopy(assignment, 0, yarn, 0, yarn.length);
+    laid.reset(yarn);
     pairs.rebuild(yarn);
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] = -problem.targets()[i];
@@ -297,6 +300,6 @@ final class State {
 
   /** Whether a slot may change. */
   boolean free(int slot) {
-    return slots.fixedYarn()[slot] == Sequences.OPEN;
+    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(piece[slot]);
   }
 }
