@@ -84,7 +84,9 @@ public final class Orbits {
     return any;
   }
 
-  /** The pieces that lead an orbit, ascending; the first planned piece of each. Not to be changed. */
+  /**
+   * The pieces that lead an orbit, ascending; the first planned piece of each. Not to be changed.
+   */
   public int[] leads() {
     return leads;
   }

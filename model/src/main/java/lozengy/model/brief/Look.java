@@ -17,7 +17,12 @@ import java.util.Optional;
  * @param fade yarns in an order along a direction, where asked for
  */
 public record Look(
-    Symmetry symmetry, double contrast, List<String> borders, List<Zone> zones, List<Pair> apart, Optional<Fade> fade) {
+    Symmetry symmetry,
+    double contrast,
+    List<String> borders,
+    List<Zone> zones,
+    List<Pair> apart,
+    Optional<Fade> fade) {
 
   /** The contrast of a calm blanket. */
   public static final double CALM = 0;
@@ -26,7 +31,8 @@ public record Look(
   public static final double LIVELY = 100;
 
   /** Asks for nothing. */
-  public static final Look NONE = new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), Optional.empty());
+  public static final Look NONE =
+      new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), Optional.empty());
 
   /**
    * Where only some yarns may lie.

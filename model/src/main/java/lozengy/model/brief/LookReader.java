@@ -120,7 +120,10 @@ final class LookReader {
         of.need("towards", "towards: bottom").flatMap(each -> each.word(TOWARDS));
     Optional<Located> order = of.get("order");
     List<String> yarns =
-        order.filter(each -> each.node() instanceof Node.Items).map(LookReader::codes).orElse(List.of());
+        order
+            .filter(each -> each.node() instanceof Node.Items)
+            .map(LookReader::codes)
+            .orElse(List.of());
     Fade.Order asked = Fade.Order.DARK_TO_LIGHT;
     if (!yarns.isEmpty()) {
       asked = Fade.Order.STATED;

@@ -9,8 +9,8 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 
 /**
- * Rounds hold what is locked or worked; what follows from the look is the business of
- * {@link BordersRule} and {@link SymmetryRule}. O(pieces x rounds).
+ * Rounds hold what is locked or worked; what follows from the look is the business of {@link
+ * BordersRule} and {@link SymmetryRule}. O(pieces x rounds).
  */
 public final class LocksRule implements Rule {
 

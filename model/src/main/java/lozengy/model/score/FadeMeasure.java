@@ -71,8 +71,7 @@ public final class FadeMeasure {
         Comparator.comparingDouble(yarn -> blanket.lab(yarn).lightness());
     Comparator<Integer> first =
         fade.order() == Fade.Order.DARK_TO_LIGHT ? darkFirst : darkFirst.reversed();
-    List<Integer> order =
-        new ArrayList<>(IntStream.range(0, blanket.yarnCount()).boxed().toList());
+    List<Integer> order = new ArrayList<>(IntStream.range(0, blanket.yarnCount()).boxed().toList());
     order.sort(first.thenComparing(yarn -> blanket.yarn(yarn).code()));
     return order;
   }
@@ -105,8 +104,7 @@ public final class FadeMeasure {
     double before = 0;
     for (int i = 0; i < order.size(); i++) {
       int yarn = order.get(i);
-      shade[yarn] =
-          all == 0 ? (i + 0.5) / order.size() : (before + targets[yarn] / 2.0) / all;
+      shade[yarn] = all == 0 ? (i + 0.5) / order.size() : (before + targets[yarn] / 2.0) / all;
       before += targets[yarn];
     }
   }

@@ -32,9 +32,7 @@ final class FadePart implements ScorePart {
   }
 
   private double points(int piece, int round) {
-    return measure.isEmpty()
-        ? 0
-        : measure.get().points(piece, round, sequences.yarn(piece, round));
+    return measure.isEmpty() ? 0 : measure.get().points(piece, round, sequences.yarn(piece, round));
   }
 
   @Override

@@ -11,7 +11,8 @@ import lozengy.model.blanket.Words;
 
 /**
  * Variety: 100 x distinct sequences / pieces. Sequences are compared as lists of yarns, whatever
- * the kind of piece; pieces that a symmetry makes each other's images count as one. O(pieces x rounds), with hashing.
+ * the kind of piece; pieces that a symmetry makes each other's images count as one. O(pieces x
+ * rounds), with hashing.
  */
 final class VarietyPart implements ScorePart {
 

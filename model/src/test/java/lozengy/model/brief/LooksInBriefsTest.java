@@ -281,11 +281,13 @@ class LooksInBriefsTest {
         look: { fade: { towards: right } }
         """;
     Blanket blanket = Blanket.of(brief(row));
-    // with four ranks 300 / 4 x sum of d squared is 75/16 of the sum over ranks, and r is 1 - sum/10
+    // with four ranks 300 / 4 x sum of d squared is 75/16 of the sum over ranks, and r is 1 -
+    // sum/10
     assertEquals(100, fade(blanket, "D", "C", "B", "A"), 1e-9);
     assertEquals(100 - 75.0 / 16 * 2, fade(blanket, "D", "B", "C", "A"), 1e-9);
     assertEquals(100 - 75.0 / 16 * 20, fade(blanket, "A", "B", "C", "D"), 1e-9);
-    Blanket stated = Blanket.of(brief(row.replace("towards: right", "towards: left, order: [A, B]")));
+    Blanket stated =
+        Blanket.of(brief(row.replace("towards: right", "towards: left, order: [A, B]")));
     // B lies at 5/8 and belongs at 3/4, A lies at 3/8 and belongs at 1/4; C and D are out of it
     assertEquals(100 - 75 * (2 / 64.0 + 2 / 6.0), fade(stated, "C", "B", "A", "D"), 1e-9);
   }

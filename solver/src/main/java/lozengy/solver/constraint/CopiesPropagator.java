@@ -21,8 +21,7 @@ import org.chocosolver.util.ESat;
 
 /**
  * At most so many pieces share a sequence, unless all that share it are worked already. Sequences
- * are compared as lists of yarns, whatever the kind of piece; images of each other
- * count as one.
+ * are compared as lists of yarns, whatever the kind of piece; images of each other count as one.
  *
  * <p>Checks forward: once a sequence is used up, a piece with one open round loses the yarn that
  * would repeat it. An int for each sequence would need domains of yarns^rounds values and filter no

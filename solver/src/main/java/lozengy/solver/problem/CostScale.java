@@ -27,7 +27,9 @@ final class CostScale {
   /** A penalty of a broken rule, in lightest steps: beyond any gain that a step could bring. */
   private static final int HARD_STEPS = 48;
 
-  /** Points of fade, divided by the rounds that fade, that a round of a tenth of the ranks costs. */
+  /**
+   * Points of fade, divided by the rounds that fade, that a round of a tenth of the ranks costs.
+   */
   private static final double FADE_STEP = 3;
 
   private static final int UNITS_OF_STEP = 1 << 14;

@@ -177,7 +177,8 @@ record Cost(long total, long hard) {
               .toList();
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
-      boolean worked = laid[piece] >= 0 || problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED;
+      boolean worked =
+          laid[piece] >= 0 || problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED;
       count[1] += worked ? 1 : 0;
     }
     return counts.values();
