@@ -172,7 +172,7 @@ final class SolveCommand implements Callable<Integer> {
       ProgressListener nobody = progress -> {};
       return solving.solve(blanket, earlier, request.options(stop, nobody));
     }
-    ProgressLine line = new ProgressLine(terminal.err());
+    ProgressLine line = new ProgressLine(terminal.err(), request.limits(blanket));
     try {
       return solving.solve(blanket, earlier, request.options(stop, line));
     } finally {

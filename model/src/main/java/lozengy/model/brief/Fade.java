@@ -14,13 +14,21 @@ public record Fade(Towards towards, Order order, List<String> yarns, Where where
 
   /** A direction. */
   public enum Towards {
+    /** To the right. */
     RIGHT("right", 1, 0),
+    /** To the corner at the bottom right. */
     BOTTOM_RIGHT("bottom-right", 1, 1),
+    /** To the bottom. */
     BOTTOM("bottom", 0, 1),
+    /** To the corner at the bottom left. */
     BOTTOM_LEFT("bottom-left", -1, 1),
+    /** To the left. */
     LEFT("left", -1, 0),
+    /** To the corner at the top left. */
     TOP_LEFT("top-left", -1, -1),
+    /** To the top. */
     TOP("top", 0, -1),
+    /** To the corner at the top right. */
     TOP_RIGHT("top-right", 1, -1),
     /** From the centre out. */
     OUTLINE("outline", 0, 0),
@@ -63,8 +71,11 @@ public record Fade(Towards towards, Order order, List<String> yarns, Where where
 
   /** An order of yarns. */
   public enum Order {
+    /** The darkest first, by CIE L*. */
     DARK_TO_LIGHT("dark-to-light"),
+    /** The lightest first, by CIE L*. */
     LIGHT_TO_DARK("light-to-dark"),
+    /** As the yarns are listed. */
     STATED("");
 
     private final String word;

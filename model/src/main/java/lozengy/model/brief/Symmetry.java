@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 /** How a blanket may be the same as its own image. */
 public enum Symmetry {
+  /** No image is asked for. */
   NONE("none"),
   /** The right half is the mirror image of the left. */
   LEFT_RIGHT("left-right"),
