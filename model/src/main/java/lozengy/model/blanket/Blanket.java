@@ -55,6 +55,8 @@ public final class Blanket {
   private final Pile pile;
   private final boolean[][][] pileShows;
   private final ReadyLook look;
+  private final Orbits orbits;
+  private final Sequences stated;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -96,8 +98,13 @@ public final class Blanket {
     this.locks = open();
     brief.pieces().forEach(this::addNote);
     this.look = new ReadyLook(brief.look(), layout, count, yarnIndex::get);
+    this.orbits = new Orbits(layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED);
+    this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
     if (look.givesBorders()) {
       lockBorders();
+    }
+    if (orbits.any()) {
+      lockImages();
     }
     Measures measures = Measures.of(layout, brief.motifs());
     FixedUse use = new FixedUse(brief, layout, states);
@@ -222,6 +229,24 @@ public final class Blanket {
     }
   }
 
+  /** Locks the rounds of planned pieces whose image is locked. */
+  private void lockImages() {
+    for (int lead : orbits.leads()) {
+      int[] members = orbits.members(lead);
+      for (int round = 0; round < roundCount(lead); round++) {
+        int locked = Sequences.OPEN;
+        for (int piece : members) {
+          locked = locked == Sequences.OPEN ? locks.yarn(piece, round) : locked;
+        }
+        for (int piece : members) {
+          if (states[piece] == PieceState.PLANNED && locks.yarn(piece, round) == Sequences.OPEN) {
+            locks.set(piece, round, locked);
+          }
+        }
+      }
+    }
+  }
+
   /** The brief. */
   public Brief brief() {
     return brief;
@@ -328,6 +353,16 @@ public final class Blanket {
     return locks.yarn(piece, roundCount(piece) - 1) == look.border(piece);
   }
 
+  /** The pieces that the look's symmetry ties to each other. */
+  public Orbits orbits() {
+    return orbits;
+  }
+
+  /** The yarn that a note says a round has, or OPEN; what follows from the look is left out. */
+  public int stated(int piece, int round) {
+    return stated.yarn(piece, round);
+  }
+
   /** The look that the brief asks for. */
   public ReadyLook look() {
     return look;
@@ -395,8 +430,8 @@ public final class Blanket {
   }
 
   /**
-   * The yarn that a round must keep, by a lock, because the piece is worked, or because the look
-   * gives all borders; or OPEN.
+   * The yarn that a round must keep, by a lock, because the piece is worked, because the look gives
+   * all borders, or because one of these holds of an image of the piece; or OPEN.
    */
   public int locked(int piece, int round) {
     return locks.yarn(piece, round);

@@ -16,6 +16,7 @@ public final class Check {
           new TonesRule(),
           new ZonesRule(),
           new BordersRule(),
+          new SymmetryRule(),
           new NeighbourBordersRule(),
           new ApartRule(),
           new WithinPieceRule(),

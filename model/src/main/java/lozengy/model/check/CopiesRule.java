@@ -16,7 +16,8 @@ import lozengy.model.blanket.Words;
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
  * the kind of piece; a piece with an open round shares none yet. A group of pieces that are all
- * made, joined or from the pile is no fault. O(pieces x rounds), with hashing.
+ * made, joined or from the pile is no fault. Pieces that a symmetry makes each other's images count
+ * as one. O(pieces x rounds), with hashing.
  */
 public final class CopiesRule implements Rule {
 
@@ -37,7 +38,8 @@ public final class CopiesRule implements Rule {
     Map<IntBuffer, List<Integer>> groups = new LinkedHashMap<>();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       int[] yarns = sequences.of(piece);
-      if (Arrays.stream(yarns).noneMatch(yarn -> yarn == Sequences.OPEN)) {
+      if (blanket.orbits().leads(piece)
+          && Arrays.stream(yarns).noneMatch(yarn -> yarn == Sequences.OPEN)) {
         groups.computeIfAbsent(IntBuffer.wrap(yarns), y -> new ArrayList<>()).add(piece);
       }
     }

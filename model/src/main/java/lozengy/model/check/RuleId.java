@@ -18,6 +18,8 @@ public enum RuleId {
   ZONES,
   /** Borders have the yarn that the look gives them. */
   BORDERS,
+  /** Pieces that are each other's images are the same. */
+  SYMMETRY,
   /** Two pieces on a seam have different borders. */
   NEIGHBOUR_BORDERS,
   /** Yarns that are kept apart do not meet on a seam. */

@@ -15,11 +15,13 @@ public enum Part {
   /** How much of an earlier arrangement is kept. */
   KEEP,
   /** How different borders on a seam look to people of any colour vision. */
-  COLOUR_VISION;
+  COLOUR_VISION,
+  /** How well yarns follow their order along the direction of a fade. */
+  FADE;
 
   /** Whether the part is scored only where a brief gives it a weight above 0. */
   public boolean onlyIfAsked() {
-    return this == COLOUR_VISION;
+    return this == COLOUR_VISION || this == FADE;
   }
 
   /** The word used in files and on the terminal. */

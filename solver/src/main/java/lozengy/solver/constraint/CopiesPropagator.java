@@ -21,7 +21,7 @@ import org.chocosolver.util.ESat;
 
 /**
  * At most so many pieces share a sequence, unless all that share it are worked already. Sequences
- * are compared as lists of yarns, whatever the kind of piece.
+ * are compared as lists of yarns, whatever the kind of piece; images of each other count as one.
  *
  * <p>Checks forward: once a sequence is used up, a piece with one open round loses the yarn that
  * would repeat it. An int for each sequence would need domains of yarns^rounds values and filter no
@@ -47,20 +47,21 @@ final class CopiesPropagator extends Propagator<IntVar> {
   CopiesPropagator(ConstraintModel model, int allowed) {
     super(variables(model), PropagatorPriority.VERY_SLOW, true);
     Blanket blanket = model.blanket();
-    this.pieces = model.pieces();
+    int[] leads = blanket.orbits().leads();
+    this.pieces = leads(model);
     this.laid = new IntVar[pieces.length];
     this.allowed = allowed;
     this.planned = new boolean[pieces.length];
     this.pieceOf = new int[vars.length];
     int index = 0;
     for (int piece = 0; piece < pieces.length; piece++) {
-      planned[piece] = blanket.state(piece) == PieceState.PLANNED;
+      planned[piece] = blanket.state(leads[piece]) == PieceState.PLANNED;
       for (int round = 0; round < pieces[piece].length; round++) {
         pieceOf[index++] = piece;
       }
     }
     for (int piece = 0; piece < pieces.length; piece++) {
-      laid[piece] = model.laid(piece);
+      laid[piece] = model.laid(leads[piece]);
       if (laid[piece] != null) {
         pieceOf[index++] = piece;
       }
@@ -69,13 +70,20 @@ final class CopiesPropagator extends Propagator<IntVar> {
 
   private static IntVar[] variables(ConstraintModel model) {
     return Stream.concat(
-            Stream.of(model.pieces()).flatMap(Arrays::stream), Stream.of(model.allLaid()))
+            Stream.of(leads(model)).flatMap(Arrays::stream), Stream.of(model.allLaid()))
         .toArray(IntVar[]::new);
   }
 
   /** Whether a piece is certain to be still to be worked: no piece of the pile lies there. */
   private boolean planned(int piece) {
     return planned[piece] && (laid[piece] == null || laid[piece].isInstantiatedTo(0));
+  }
+
+  /** The rounds of the pieces that count: of images of each other one. */
+  private static IntVar[][] leads(ConstraintModel model) {
+    return Arrays.stream(model.blanket().orbits().leads())
+        .mapToObj(model::rounds)
+        .toArray(IntVar[][]::new);
   }
 
   @Override

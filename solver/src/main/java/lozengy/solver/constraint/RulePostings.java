@@ -18,6 +18,7 @@ public final class RulePostings {
           new ZonesPosting(),
           new ApartPosting(),
           new BansPosting(),
+          new SymmetryPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());
 

@@ -23,6 +23,7 @@ public final class Root {
               new OverdrawnByPile(),
               new StuckPieces(),
               new StuckSeams(),
+              new StuckImages(),
               new OverdrawnYarns(),
               new LongRounds(),
               new FewSequences()),

@@ -9,6 +9,8 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 
@@ -59,16 +61,19 @@ public final class ProblemCompiler {
       usable[yarn] = blanket.usableMillimetres(yarn);
       fixedUse[yarn] = blanket.fixedUseMillimetres(yarn);
     }
+    PairCostsCompiler pairs = new PairCostsCompiler(blanket, slots, scale);
+    PairCosts pairCosts = pairs.compile();
     return new Problem(
         blanket,
         earlier,
         yarns,
         slots,
         domains(),
-        new PairCostsCompiler(blanket, slots, scale).compile(),
+        pairCosts,
         innerCost(rules),
         rules.withinPiece() != Rules.WithinPiece.FREE,
         rules.withinPiece() == Rules.WithinPiece.ALL_DIFFER,
+        pairs.constantCost(),
         unaryCost(),
         flat(targets.counts()),
         balanceCost,
@@ -88,10 +93,13 @@ public final class ProblemCompiler {
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {
-    int pieces = blanket.pieceCount();
+    int[] lead = blanket.orbits().leads();
+    int pieces = lead.length;
+    int[][] members = new int[pieces][];
     int[] start = new int[pieces + 1];
     for (int piece = 0; piece < pieces; piece++) {
-      start[piece + 1] = start[piece] + blanket.roundCount(piece);
+      members[piece] = blanket.orbits().members(lead[piece]);
+      start[piece + 1] = start[piece] + blanket.roundCount(lead[piece]);
     }
     int count = start[pieces];
     int[] piece = new int[count];
@@ -104,13 +112,15 @@ public final class ProblemCompiler {
         int round = slot - start[p];
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
-        fixed[slot] = blanket.locked(p, round);
-        if (blanket.free(p, round) && !pile.fills(blanket.kind(p).ordinal())) {
+        fixed[slot] = blanket.locked(lead[p], round);
+        if (blanket.free(lead[p], round) && !pile.fills(blanket.kind(lead[p]).ordinal())) {
           free[freeCount++] = slot;
         }
       }
     }
-    return new Slots(count, start, piece, layer, Arrays.copyOf(free, freeCount), fixed);
+    int[] freeSlots = Arrays.copyOf(free, freeCount);
+    boolean tied = blanket.orbits().any();
+    return new Slots(count, start, piece, layer, freeSlots, fixed, members, lead, tied);
   }
 
   private Domains domains() {
@@ -146,7 +156,11 @@ public final class ProblemCompiler {
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
-      if (blanket.mayTake(piece, round, yarn)) {
+      boolean all = true;
+      for (int member : slots.members()[piece]) {
+        all &= blanket.mayTake(member, round, yarn);
+      }
+      if (all) {
         allowed.add(yarn);
       }
     }
@@ -159,12 +173,14 @@ public final class ProblemCompiler {
     for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
       int round = slot - slots.pieceStart()[piece];
-      int key = blanket.kind(piece).ordinal() * 1024 + round;
+      PieceKind kind = blanket.kind(slots.lead()[piece]);
+      int weight = slots.weight(piece);
+      int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
       Integer found = known.get(key);
       if (found == null) {
         int[] need = new int[yarns];
         for (int yarn = 0; yarn < yarns; yarn++) {
-          need[yarn] = Math.toIntExact(blanket.needMillimetres(blanket.kind(piece), round, yarn));
+          need[yarn] = Math.toIntExact(weight * blanket.needMillimetres(kind, round, yarn));
         }
         found = needs.size();
         known.put(key, found);
@@ -190,22 +206,45 @@ public final class ProblemCompiler {
   }
 
   private int[] unaryCost() {
-    if (earlier.isEmpty() || scale.keepPoints == 0) {
+    boolean keeps = earlier.isPresent() && scale.keepPoints > 0;
+    if (!keeps && scale.fade.isEmpty()) {
       return null;
     }
     int[] cost = new int[slots.count() * yarns];
+    if (keeps) {
+      addKeep(cost);
+    }
+    scale.fade.ifPresent(fade -> addFade(cost, fade));
+    return cost;
+  }
+
+  private void addKeep(int[] cost) {
     int changed = scale.units(scale.keepPoints);
     for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
-      if (!blanket.free(piece, slot - slots.pieceStart()[piece])) {
+      if (!blanket.free(slots.lead()[piece], slot - slots.pieceStart()[piece])) {
         continue;
       }
-      int before = earlier.get().yarn(piece, slot - slots.pieceStart()[piece]);
-      for (int yarn = 0; yarn < yarns; yarn++) {
-        cost[slot * yarns + yarn] = yarn == before || before == Sequences.OPEN ? 0 : changed;
+      for (int member : slots.members()[piece]) {
+        int before = earlier.get().yarn(member, slot - slots.pieceStart()[piece]);
+        for (int yarn = 0; yarn < yarns; yarn++) {
+          cost[slot * yarns + yarn] += yarn == before || before == Sequences.OPEN ? 0 : changed;
+        }
       }
     }
-    return cost;
+  }
+
+  private void addFade(int[] cost, FadeMeasure fade) {
+    for (int slot = 0; slot < slots.count(); slot++) {
+      int piece = slots.piece()[slot];
+      int round = slot - slots.pieceStart()[piece];
+      for (int member : slots.members()[piece]) {
+        for (int yarn = 0; yarn < yarns; yarn++) {
+          double points = scale.fadePart * fade.points(member, round, yarn);
+          cost[slot * yarns + yarn] += scale.units(points);
+        }
+      }
+    }
   }
 
   private int[] flat(int[][] byLayer) {

@@ -99,7 +99,7 @@ final class CountPlan {
     int[] layer = problem.slots().layer();
     for (int slot = 0; slot < assignment.length; slot++) {
       if (assignment[slot] != Sequences.OPEN) {
-        surplus[layer[slot] * yarns + assignment[slot]]++;
+        surplus[layer[slot] * yarns + assignment[slot]] += weight(slot);
       }
     }
     for (int[] group : groups) {
@@ -113,7 +113,7 @@ final class CountPlan {
           }
         }
         assignment[slot] = best;
-        surplus[row + best]++;
+        surplus[row + best] += weight(slot);
       }
     }
   }
@@ -198,7 +198,11 @@ final class CountPlan {
       return;
     }
     long told = 0;
-    if (problem.slots().layer()[slotA] != problem.slots().layer()[slotB]) {
+    boolean sameLayer = problem.slots().layer()[slotA] == problem.slots().layer()[slotB];
+    if (sameLayer && weight(slotA) != weight(slotB)) {
+      return;
+    }
+    if (!sameLayer) {
       told = balance(slotA, a, b) + balance(slotB, b, a);
     }
     int less = problem.need(slotA, a) - problem.need(slotB, a);
@@ -215,14 +219,20 @@ final class CountPlan {
     counts[group][from]--;
     counts[group][to]++;
     int row = problem.slots().layer()[slot] * yarns;
-    surplus[row + from]--;
-    surplus[row + to]++;
+    surplus[row + from] -= weight(slot);
+    surplus[row + to] += weight(slot);
+  }
+
+  private int weight(int slot) {
+    return problem.slots().weight(problem.slots().piece()[slot]);
   }
 
   private long balance(int slot, int from, int to) {
     int layer = problem.slots().layer()[slot];
     int row = layer * yarns;
-    int steps = (surplus[row + from] > 0 ? -1 : 1) + (surplus[row + to] >= 0 ? 1 : -1);
+    int weight = weight(slot);
+    int steps = Math.abs(surplus[row + from] - weight) - Math.abs(surplus[row + from]);
+    steps += Math.abs(surplus[row + to] + weight) - Math.abs(surplus[row + to]);
     return steps * problem.balanceCost()[layer];
   }
 

@@ -16,6 +16,9 @@ final class Moves {
   /** A Kempe chain longer than this is given up: it would change half the blanket. */
   private static final int LONGEST_CHAIN = 64;
 
+  /** Most pieces that are one by a symmetry. */
+  private static final int MOST_IMAGES = 4;
+
   private static final long NO_LIMIT = Long.MAX_VALUE / 2;
 
   private final Problem problem;
@@ -63,9 +66,10 @@ final class Moves {
     }
     this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
     this.kindOfPiece = new int[slots.pieces()];
-    this.freePieces = new int[PieceKind.values().length][];
+    this.freePieces = new int[PieceKind.values().length * MOST_IMAGES][];
     for (int piece = 0; piece < kindOfPiece.length; piece++) {
-      kindOfPiece[piece] = problem.blanket().kind(piece).ordinal();
+      int kind = problem.blanket().kind(slots.lead()[piece]).ordinal();
+      kindOfPiece[piece] = kind + PieceKind.values().length * (slots.weight(piece) - 1);
     }
     for (int kind = 0; kind < freePieces.length; kind++) {
       int wanted = kind;
@@ -172,6 +176,9 @@ final class Moves {
     int a = state.yarn[slotA];
     int b = state.yarn[slotB];
     if (held(slotA) || held(slotB)) {
+      return;
+    }
+    if (slots.tied() && slots.weight(slots.piece()[slotA]) != slots.weight(slots.piece()[slotB])) {
       return;
     }
     if (a == b || !problem.domains().allows(slotA, b) || !problem.domains().allows(slotB, a)) {

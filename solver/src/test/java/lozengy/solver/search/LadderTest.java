@@ -20,6 +20,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
+import lozengy.solver.explain.Root;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -92,12 +93,17 @@ class LadderTest {
   @Test
   void fullAssertionsFindNoDriftOnRandomLooks() {
     int walked = 0;
-    for (long seed = 1; seed <= 250; seed++) {
+    for (long seed = 1; seed <= 500; seed++) {
       Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 9));
       if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
         continue;
       }
-      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
+      Blanket blanket = Blanket.of(brief);
+      if (!Root.arguments(blanket).isEmpty()) {
+        continue;
+      }
+      Optional<Sequences> earlier = seed % 3 == 0 ? Optional.of(blanket.locks()) : Optional.empty();
+      Problem problem = ProblemCompiler.compile(blanket, earlier);
       if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
         walk(problem, seed, Assertions.FULL, 250);
         walked++;

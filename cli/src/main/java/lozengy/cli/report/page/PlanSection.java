@@ -8,7 +8,7 @@ import lozengy.cli.report.Markup;
 import lozengy.cli.report.PiecesSvg;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
+import lozengy.model.blanket.Laid;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 
@@ -145,9 +145,9 @@ final class PlanSection {
   }
 
   private void marksKey() {
+    Laid laid = Laid.of(blanket, arrangement.sequences());
     boolean worked =
-        blanket.layout().places().stream()
-            .anyMatch(place -> blanket.state(place.index()) != PieceState.PLANNED);
+        blanket.layout().places().stream().anyMatch(place -> laid.worked(place.index()));
     if (worked) {
       html.text(
           "p", "\u25cf made, \u25a0 joined: white marks in a piece's corner.", "class", "hint");
