@@ -35,32 +35,32 @@ final class WeakMarks {
     return spots.isEmpty() ? 0 : (spots.size() + 1) * ROW;
   }
 
-  /** Writes the marks over the blanket. */
+  /** Writes the marks over the blanket: the lines first, so that none crosses out a number. */
   void onBlanket(Drawing drawing) {
     svg.open("g", "id", "weak");
+    for (WeakSpot spot : spots) {
+      List<Point> at = centres(spot, drawing);
+      if (at.size() > 1) {
+        line(at.get(0), at.get(1), LINE, Ink.LIGHT);
+        line(at.get(0), at.get(1), INNER_LINE, Ink.DARK);
+      }
+    }
     for (int i = 0; i < spots.size(); i++) {
-      List<Point> at =
-          spots.get(i).pieces().stream()
-              .map(piece -> page.onPage(drawing.pieces().get(piece).centre()))
-              .toList();
+      List<Point> at = centres(spots.get(i), drawing);
       if (!at.isEmpty()) {
-        mark(i + 1, spots.get(i).words(), at);
+        svg.open("g");
+        svg.text("title", (i + 1) + ": " + spots.get(i).words());
+        disc(i + 1, free(at.get(0), at.get(Math.min(1, at.size() - 1))));
+        svg.close();
       }
     }
     svg.close();
   }
 
-  private void mark(int number, String words, List<Point> at) {
-    svg.open("g");
-    svg.text("title", number + ": " + words);
-    Point start = at.get(0);
-    Point end = at.get(Math.min(1, at.size() - 1));
-    if (at.size() > 1) {
-      line(start, end, LINE, Ink.LIGHT);
-      line(start, end, INNER_LINE, Ink.DARK);
-    }
-    disc(number, free(start, end));
-    svg.close();
+  private List<Point> centres(WeakSpot spot, Drawing drawing) {
+    return spot.pieces().stream()
+        .map(piece -> page.onPage(drawing.pieces().get(piece).centre()))
+        .toList();
   }
 
   /** A place on the line where the disc covers none that is there already, if there is such. */
