@@ -117,6 +117,8 @@ final class SolveCommand implements Callable<Integer> {
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
     BooleanSupplier stop = terminal.stopSignal().listen();
     SolveResult result = solve(request, task.blanket(), earlier, stop);
+    // What comes later stops no search.
+    boolean stopped = stop.getAsBoolean();
     if (result instanceof SolveResult.Found found) {
       Arrangement arrangement = found.arrangement();
       targets.write(
@@ -125,7 +127,7 @@ final class SolveCommand implements Callable<Integer> {
           () -> Chart.svg(arrangement, ChartOptions.PLAIN));
       Optional<Again> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
-      report.tellFound(arrangement, again, source, change.arguments(), stop.getAsBoolean());
+      report.tellFound(arrangement, again, source, change.arguments(), stopped);
       return ExitCode.DONE.code();
     }
     return report.tellNotFound(result).code();
