@@ -15,6 +15,8 @@ import picocli.CommandLine.Command;
       WholeSolve.class,
       ColdRuns.class,
       Growth.class,
+      BatchRuns.class,
+      MidWork.class,
       Kernels.class,
       Tables.class
     })

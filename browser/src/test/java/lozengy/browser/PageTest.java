@@ -316,7 +316,7 @@ class PageTest {
 
   @ParameterizedTest
   @CsvSource({"a4, 21, 29.7", "letter, 21.59, 27.94"})
-  void printsWithACodeOnEveryRound(String name, double width, double height) throws Exception {
+  void printsWithALetterOnEveryRound(String name, double width, double height) throws Exception {
     PrintOptions options = new PrintOptions();
     options.setPageSize(new PageSize(height, width));
     options.setBackground(false);
@@ -326,9 +326,9 @@ class PageTest {
     String start = new String(Arrays.copyOf(bytes, 5), StandardCharsets.US_ASCII);
     assertEquals("%PDF-", start);
     long rounds = pieces().stream().mapToLong(p -> p.get("rounds").size()).sum();
-    assertEquals(rounds, (long) browser.elements("#codes text").size());
+    assertEquals(rounds, (long) browser.elements("#letters text").size());
     browser.driver().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
-    assertEquals("inline", browser.element("#codes").getCssValue("display"));
+    assertEquals("inline", browser.element("#letters").getCssValue("display"));
     assertFalse(browser.element("#picks").isDisplayed());
   }
 

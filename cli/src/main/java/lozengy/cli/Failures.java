@@ -54,7 +54,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     }
     err.flush();
     if (json) {
-      terminal.out().println(Json.text(Json.object("error", FailureData.of(failure))));
+      terminal.out().println(Json.result("error", Json.object("error", FailureData.of(failure))));
       terminal.out().flush();
     }
     return code.code();

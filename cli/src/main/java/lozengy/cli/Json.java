@@ -40,6 +40,17 @@ public final class Json {
   }
 
   /**
+   * A result of a command as indented JSON; its first field says what it is.
+   *
+   * @param what the name of its schema without the version, such as {@code check-result}
+   */
+  public static String result(String what, Map<String, Object> fields) {
+    Map<String, Object> result = object("format", "lozengy-" + what + "/1");
+    result.putAll(fields);
+    return text(result);
+  }
+
+  /**
    * A result as indented JSON, the same on every system; without a line break at its end.
    *
    * @param result maps with names as keys, lists, strings, numbers and booleans

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,10 +20,94 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LooksTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"zones", "borders", "chessboard", "calm", "apart"})
+  @ValueSource(
+      strings = {
+        "mirror",
+        "half-turn",
+        "fade",
+        "glow",
+        "zones",
+        "borders",
+        "chessboard",
+        "calm",
+        "apart"
+      })
   void isSolvedAndPassesTheCheckFromScratch(String look) {
     Arrangement arrangement = solved(look);
     assertEquals(List.of(), Check.faults(arrangement.blanket(), arrangement.sequences()));
+  }
+
+  @Test
+  void symmetricBlanketsHaveNoDifferingPair() {
+    assertAll(
+        () -> assertEquals(0, differing(solved("mirror"), true, false)),
+        () -> assertEquals(0, differing(solved("mirror"), false, true)),
+        () -> assertEquals(0, differing(solved("half-turn"), true, true)),
+        () -> assertTrue(differing(solved("half-turn"), true, false) > 30),
+        () -> assertTrue(differing(solved("apart"), true, false) > 30),
+        () -> assertEquals("MUD", border(solved("half-turn"), at(solved("half-turn"), "r8c3"))));
+  }
+
+  /** Pieces that differ from the piece at their mirrored place. */
+  private static int differing(Arrangement arrangement, boolean leftRight, boolean topBottom) {
+    int differing = 0;
+    List<Place> places = arrangement.blanket().layout().places();
+    for (Place place : places) {
+      // 4 across and 5 down: the outline is 8 by 10 half diagonals
+      int x = leftRight ? 8 - place.x() : place.x();
+      int y = topBottom ? 10 - place.y() : place.y();
+      Place image = places.stream().filter(p -> p.x() == x && p.y() == y).findFirst().orElseThrow();
+      int[] yarns = arrangement.sequences().of(place.index());
+      differing += Arrays.equals(yarns, arrangement.sequences().of(image.index())) ? 0 : 1;
+    }
+    return differing;
+  }
+
+  private static int at(Arrangement arrangement, String name) {
+    return arrangement.blanket().layout().find(name).orElseThrow().index();
+  }
+
+  @Test
+  void aFadeRanksLightnessByPlace() {
+    Arrangement fade = solved("fade");
+    Arrangement plain = solved("apart");
+    assertTrue(correlation(fade) > 0.9, "fade: " + correlation(fade));
+    assertTrue(Math.abs(correlation(plain)) < 0.3, "no fade: " + correlation(plain));
+  }
+
+  /** Spearman's rank correlation between a border's lightness and its place on the diagonal. */
+  private static double correlation(Arrangement arrangement) {
+    List<Place> places = arrangement.blanket().layout().places();
+    double[] along = places.stream().mapToDouble(p -> p.x() / 8.0 + p.y() / 10.0).toArray();
+    double[] light =
+        places.stream()
+            .mapToInt(p -> arrangement.sequences().border(p.index()))
+            .mapToDouble(yarn -> arrangement.blanket().lab(yarn).lightness())
+            .toArray();
+    double[] x = ranks(along);
+    double[] y = ranks(light);
+    double mean = (x.length + 1) / 2.0;
+    double both = 0;
+    double xOnly = 0;
+    double yOnly = 0;
+    for (int i = 0; i < x.length; i++) {
+      both += (x[i] - mean) * (y[i] - mean);
+      xOnly += (x[i] - mean) * (x[i] - mean);
+      yOnly += (y[i] - mean) * (y[i] - mean);
+    }
+    return both / Math.sqrt(xOnly * yOnly);
+  }
+
+  /** Ranks from 1, equal values sharing their mean rank. */
+  private static double[] ranks(double[] values) {
+    double[] ranks = new double[values.length];
+    for (int i = 0; i < values.length; i++) {
+      for (double other : values) {
+        ranks[i] += other < values[i] - 1e-9 ? 1 : Math.abs(other - values[i]) < 1e-9 ? 0.5 : 0;
+      }
+      ranks[i] += 0.5;
+    }
+    return ranks;
   }
 
   @Test

@@ -80,8 +80,15 @@ public final class Solver {
   }
 
   private SolveResult solve() {
+    if (!blanket.pile().isEmpty()) {
+      // a pile that finds no places by its locks alone cannot even be dealt
+      List<String> reasons = Root.arguments(blanket);
+      if (!reasons.isEmpty()) {
+        return new SolveResult.Impossible(reasons);
+      }
+    }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
-    if (problem.domains().anyEmpty()) {
+    if (problem.pile().isEmpty() && problem.domains().anyEmpty()) {
       return new SolveResult.Impossible(Root.arguments(blanket));
     }
     try (Search search =
@@ -147,7 +154,8 @@ public final class Solver {
 
   /** Settles a small brief exactly, where that is within reach. */
   private Optional<SolveResult> settle(Problem problem) {
-    if (problem.domains().bits(problem.slots().free()) > MOST_BITS) {
+    boolean small = problem.domains().bits(problem.slots().free()) <= MOST_BITS;
+    if (!small || !problem.pile().isEmpty()) {
       return Optional.empty();
     }
     running.improve(MOVES_BEFORE_PROOF);

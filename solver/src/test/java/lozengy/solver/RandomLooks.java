@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Layout;
@@ -31,7 +33,10 @@ public final class RandomLooks {
 
   private Look look() {
     Look look = Look.NONE;
-    if (chance(0.4)) {
+    if (chance(0.6)) {
+      look = look.withSymmetry(Symmetry.values()[random.nextInt(Symmetry.values().length)]);
+    }
+    if (chance(0.3)) {
       look = look.withContrast(chance(0.5) ? Look.CALM : random.nextInt(101));
     }
     if (chance(0.25)) {
@@ -42,10 +47,13 @@ public final class RandomLooks {
               ? look.withBorders(first)
               : look.withBorders(first, second);
     }
-    if (chance(0.5)) {
+    if (chance(0.35)) {
       look = look.withZones(zones());
     }
     if (chance(0.4)) {
+      look = look.withFade(fade());
+    }
+    if (chance(0.3)) {
       look = look.withApart(pairs());
     }
     return look;
@@ -74,6 +82,13 @@ public final class RandomLooks {
       case 1 -> new Where(at, List.of(Where.BORDER));
       default -> new Where(at, List.of(1));
     };
+  }
+
+  private Fade fade() {
+    Fade.Towards towards = Fade.Towards.values()[random.nextInt(Fade.Towards.values().length)];
+    Fade.Order order = Fade.Order.values()[random.nextInt(Fade.Order.values().length)];
+    List<String> stated = order == Fade.Order.STATED ? List.of(codes.get(1), code()) : List.of();
+    return new Fade(towards, order, stated.stream().distinct().toList(), where());
   }
 
   private List<Look.Pair> pairs() {

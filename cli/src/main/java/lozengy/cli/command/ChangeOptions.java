@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+import lozengy.cli.file.Source;
+import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.LayoutSize;
@@ -34,6 +37,22 @@ final class ChangeOptions {
       paramLabel = "PIECES=YARNS",
       description = "Keep yarns out of pieces, such as triangles=PEA. Repeatable.")
   private List<String> bans = List.of();
+
+  @Option(
+      names = "--move",
+      paramLabel = "PIECES",
+      description =
+          "Put made pieces that are not joined yet back on the pile, such as all: they may lie at"
+              + " other places of their kind. Repeatable.")
+  private List<String> moves = List.of();
+
+  @Option(
+      names = "--pile",
+      paramLabel = "FILE",
+      description =
+          "Finished pieces that have no place yet, as CSV with the columns kind, count and rounds;"
+              + " - is standard input.")
+  private String pile;
 
   @Option(
       names = "--without",
@@ -69,11 +88,21 @@ final class ChangeOptions {
   /**
    * The changes that are asked for.
    *
-   * @param size the size of the blanket as it is
+   * @param brief what is asked for as it is
+   * @param terminal where standard input comes from
    * @throws Refusal with all options that cannot be read
    */
-  List<Change> changes(LayoutSize size) {
+  List<Change> changes(Brief brief, Terminal terminal) {
+    LayoutSize size = brief.layout();
     List<Change> changes = new ArrayList<>();
+    if (pile != null) {
+      Source source = new Source(pile);
+      String text = source.read(terminal).text();
+      changes.add(new Change.Put("--pile " + pile, PileFile.read(source.label(), text, brief)));
+    }
+    for (String pieces : moves) {
+      changes.add(new Change.Move("--move " + pieces, PieceLists.selectors(pieces)));
+    }
     List<Mistake> mistakes = new ArrayList<>();
     resize(size, mistakes).ifPresent(changes::add);
     for (String swap : swaps) {
@@ -104,6 +133,10 @@ final class ChangeOptions {
     List<String> arguments = new ArrayList<>();
     locks.forEach(lock -> arguments.addAll(List.of("--lock", lock)));
     frees.forEach(free -> arguments.addAll(List.of("--free", free)));
+    moves.forEach(pieces -> arguments.addAll(List.of("--move", pieces)));
+    if (pile != null) {
+      arguments.addAll(List.of("--pile", pile));
+    }
     bans.forEach(ban -> arguments.addAll(List.of("--ban", ban)));
     without.forEach(code -> arguments.addAll(List.of("--without", code)));
     swaps.forEach(swap -> arguments.addAll(List.of("--swap", swap)));

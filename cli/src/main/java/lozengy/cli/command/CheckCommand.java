@@ -43,7 +43,7 @@ final class CheckCommand implements Callable<Integer> {
     StatedArrangement stated = Inputs.readStated(source, terminal);
     Verdict verdict = Verdict.of(stated);
     if (json.wanted()) {
-      terminal.out().println(Json.text(verdict.json()));
+      terminal.out().println(Json.result("check-result", verdict.json()));
     } else {
       terminal.out().println(PlainText.oneLine(source.label() + ": " + verdict.words()));
       verdict

@@ -47,7 +47,7 @@ final class CompareCommand implements Callable<Integer> {
       compared.add(Compared.of(source.label(), Inputs.readComplete(source, terminal)));
     }
     if (json.wanted()) {
-      terminal.out().println(Json.text(Compared.json(compared)));
+      terminal.out().println(Json.result("compare-result", Compared.json(compared)));
     } else {
       Compared.lines(compared).forEach(terminal.out()::println);
     }

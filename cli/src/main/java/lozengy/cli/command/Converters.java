@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.print.Paper;
 import lozengy.model.layout.Setting;
 import lozengy.model.progress.Anchor;
@@ -21,6 +22,9 @@ final class Converters {
   static void register(CommandLine commandLine) {
     commandLine.registerConverter(Setting.class, word(Setting.values(), Setting::word));
     commandLine.registerConverter(ReportForm.class, word(ReportForm.values(), ReportForm::word));
+    commandLine.registerConverter(
+        ChartOptions.Signs.class,
+        word(ChartOptions.Signs.values(), signs -> signs.name().toLowerCase(Locale.ROOT)));
     commandLine.registerConverter(Paper.class, word(Paper.values(), Paper::word));
     commandLine.registerConverter(LocalDate.class, Converters::date);
     commandLine.registerConverter(PictureWidth.class, Converters::width);

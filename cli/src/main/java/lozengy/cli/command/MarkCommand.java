@@ -117,7 +117,7 @@ final class MarkCommand implements Callable<Integer> {
   private void tell(MarkReport report, Optional<String> written, Target target) {
     boolean toStandardOutput = target.file().isEmpty() && !report.nothingNew();
     if (json.wanted() && !toStandardOutput) {
-      terminal.out().println(Json.text(report.json(written)));
+      terminal.out().println(Json.result("mark-result", report.json(written)));
       return;
     }
     var words = toStandardOutput ? terminal.err() : terminal.out();

@@ -14,6 +14,7 @@ import lozengy.cli.command.Verdict.Found;
 import lozengy.cli.report.PlainText;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
@@ -56,6 +57,9 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
         lines.add("Now " + state.word() + ": " + Words.pieces(blanket(), pieces));
       }
     }
+    if (!offPile().isEmpty()) {
+      lines.add("No longer on the pile: " + Words.pieces(blanket(), offPile()));
+    }
     reworked().forEach(piece -> lines.add(reworked(piece)));
     recounted().forEach(yarn -> lines.add(recounted(yarn)));
     lines.add(states());
@@ -75,7 +79,7 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
         turned.add(
             Json.object(
                 "at", Words.piece(blanket(), piece),
-                "from", before.blanket().state(piece).word(),
+                "from", laid(before).state(piece).word(),
                 "to", state.word()));
       }
     }
@@ -104,6 +108,7 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
         "outcome", nothingNew() ? "nothing-new" : "marked",
         "arrangement", written,
         "states", turned,
+        "off_pile", offPile().stream().map(piece -> Words.piece(blanket(), piece)).toList(),
         "worked", worked,
         "counted", counted,
         "pieces", counts,
@@ -114,9 +119,22 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
     return now.blanket();
   }
 
+  private static Laid laid(Arrangement arrangement) {
+    return Laid.of(arrangement.blanket(), arrangement.sequences());
+  }
+
+  /** Places at which a piece of the pile lay, and which hold it for good now or have lost it. */
+  private List<Integer> offPile() {
+    Laid earlier = laid(before);
+    Laid after = laid(now);
+    return pieces().filter(p -> earlier.holds(p) && !after.holds(p)).boxed().toList();
+  }
+
   private List<Integer> turned(PieceState state) {
+    Laid earlier = laid(before);
+    Laid after = laid(now);
     return pieces()
-        .filter(piece -> blanket().state(piece) == state && before.blanket().state(piece) != state)
+        .filter(piece -> after.state(piece) == state && earlier.state(piece) != state)
         .boxed()
         .toList();
   }
@@ -170,7 +188,8 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
   }
 
   private long count(PieceState state) {
-    return pieces().filter(piece -> blanket().state(piece) == state).count();
+    Laid after = laid(now);
+    return pieces().filter(piece -> after.state(piece) == state).count();
   }
 
   private List<String> codes(Sequences sequences, int piece) {

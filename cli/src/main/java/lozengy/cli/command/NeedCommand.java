@@ -69,7 +69,7 @@ final class NeedCommand implements Callable<Integer> {
 
   private void print(Supplier<Map<String, Object>> object, Supplier<List<String>> lines) {
     if (json.wanted()) {
-      terminal.out().println(Json.text(object.get()));
+      terminal.out().println(Json.result("need-result", object.get()));
     } else {
       lines.get().forEach(terminal.out()::println);
     }

@@ -6,7 +6,10 @@ import lozengy.cli.ExitCode;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Target;
+import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.BriefWriter;
 import lozengy.model.input.InputException;
+import lozengy.model.input.SourceText;
 import lozengy.model.layout.Setting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,7 +18,9 @@ import picocli.CommandLine.Option;
 /** Writes a brief to start from. */
 @Command(
     name = "new",
-    description = "Writes a commented brief to start from, on standard output if no file is named.",
+    description =
+        "Writes a commented brief to start from, on standard output if no file is named; with"
+            + " --json the same brief as JSON, which has no comments.",
     footer = {
       "",
       "Examples:",
@@ -48,6 +53,7 @@ final class NewCommand implements Callable<Integer> {
   private int down;
 
   @Mixin private OutputOptions output;
+  @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
   NewCommand(Terminal terminal) {
@@ -59,7 +65,8 @@ final class NewCommand implements Callable<Integer> {
     NewRequest request =
         new NewRequest(setting, across, down, output.targetOr(Target::standardOutput));
     request.target().expect();
-    byte[] brief = brief(request).getBytes(StandardCharsets.UTF_8);
+    String text = brief(request);
+    byte[] brief = (json.wanted() ? inJson(text) : text).getBytes(StandardCharsets.UTF_8);
     request.target().write(terminal, brief);
     request
         .target()
@@ -71,6 +78,10 @@ final class NewCommand implements Callable<Integer> {
                     .println(
                         "Wrote " + file + ". Fill in what is yours, then: lozengy solve " + file));
     return ExitCode.DONE.code();
+  }
+
+  private static String inJson(String yaml) {
+    return BriefWriter.text(BriefReader.read(SourceText.of("", yaml)));
   }
 
   private static String brief(NewRequest request) {

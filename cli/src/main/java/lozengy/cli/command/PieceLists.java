@@ -82,7 +82,7 @@ final class PieceLists {
   }
 
   /** The cells of a line, apart by commas, semicolons or tabs outside quotes. */
-  private static List<String> cells(String line) {
+  static List<String> cells(String line) {
     List<String> cells = new ArrayList<>();
     StringBuilder cell = new StringBuilder();
     boolean quoted = false;

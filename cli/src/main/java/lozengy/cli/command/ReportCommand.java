@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import lozengy.cli.Colours;
 import lozengy.cli.ExitCode;
+import lozengy.cli.Json;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
+import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.Summary;
 import lozengy.cli.report.TerminalPicture;
 import lozengy.cli.report.print.Paper;
@@ -67,7 +69,16 @@ final class ReportCommand implements Callable<Integer> {
   @Option(names = "--names", description = "Write every piece's name on the chart.")
   private boolean names;
 
-  @Option(names = "--codes", description = "Write every round's yarn on the chart.")
+  @Option(
+      names = "--signs",
+      paramLabel = "SIGNS",
+      defaultValue = "letters",
+      description =
+          "What the chart shows on every round: letters (the usual; the legend says which yarn's),"
+              + " codes or none.")
+  private ChartOptions.Signs signs;
+
+  @Option(names = "--codes", description = "The same as --signs codes.")
   private boolean codes;
 
   @Option(
@@ -89,6 +100,7 @@ final class ReportCommand implements Callable<Integer> {
   private LocalDate date;
 
   @Mixin private OutputOptions output;
+  @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
   ReportCommand(Terminal terminal) {
@@ -116,15 +128,19 @@ final class ReportCommand implements Callable<Integer> {
 
   private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
     if (form == null) {
+      if (json.wanted()) {
+        return utf8(
+            Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
+      }
       Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
       String text =
           TerminalPicture.text(arrangement, colours) + Summary.text(arrangement, Optional.empty());
-      return text.getBytes(StandardCharsets.UTF_8);
+      return utf8(text);
     }
     return new ReportRequest(
             form,
             names,
-            codes,
+            codes ? ChartOptions.Signs.CODES : signs,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
             Optional.ofNullable(date),
@@ -160,6 +176,15 @@ final class ReportCommand implements Callable<Integer> {
   }
 
   private void tellWritten(Path written) {
-    terminal.out().println("Wrote " + written);
+    terminal
+        .out()
+        .println(
+            json.wanted()
+                ? Json.result("report-result", Json.object("written", written.toString()))
+                : "Wrote " + written);
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 }

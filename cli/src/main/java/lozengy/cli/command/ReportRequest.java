@@ -19,7 +19,7 @@ import lozengy.model.arrangement.Arrangement;
  *
  * @param form its form, one that is a file
  * @param names whether the chart shows names
- * @param codes whether the chart shows a code on every round
+ * @param signs what the chart shows on every round
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
  * @param date the booklet's date, if any
@@ -28,7 +28,7 @@ import lozengy.model.arrangement.Arrangement;
 record ReportRequest(
     ReportForm form,
     boolean names,
-    boolean codes,
+    ChartOptions.Signs signs,
     Optional<PictureWidth> width,
     Paper paper,
     Optional<LocalDate> date,
@@ -49,7 +49,7 @@ record ReportRequest(
   private String chart(Arrangement arrangement) {
     OptionalDouble widthMm =
         width.map(PictureWidth::millimetres).stream().mapToDouble(each -> each).findAny();
-    return Chart.svg(arrangement, new ChartOptions(names, codes, OptionalInt.empty()), widthMm);
+    return Chart.svg(arrangement, new ChartOptions(names, signs, OptionalInt.empty()), widthMm);
   }
 
   private static byte[] utf8(String text) {

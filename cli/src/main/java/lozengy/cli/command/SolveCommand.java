@@ -57,7 +57,9 @@ import picocli.CommandLine.Option;
       "  lozengy solve - -o - < throw.yaml > throw.arrangement.json",
       "  lozengy solve throw.arrangement.json --lock r3c2 --ban triangles=PEA",
       "  lozengy solve throw.arrangement.json --without REE --compare-afresh",
-      "  lozengy solve throw.arrangement.json --down 10"
+      "  lozengy solve throw.arrangement.json --down 10",
+      "  lozengy solve throw.arrangement.json --move all",
+      "  lozengy solve throw.yaml --pile finished.csv"
     })
 final class SolveCommand implements Callable<Integer> {
 
@@ -140,7 +142,7 @@ final class SolveCommand implements Callable<Integer> {
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())
             : Optional.empty();
-    List<Change> changes = change.changes(blanket.layout().size());
+    List<Change> changes = change.changes(blanket.brief(), terminal);
     return changes.isEmpty()
         ? new Changed(blanket, earlier, earlier)
         : Changes.apply(new Standing(blanket.brief(), earlier), changes);
@@ -172,7 +174,7 @@ final class SolveCommand implements Callable<Integer> {
       ProgressListener nobody = progress -> {};
       return solving.solve(blanket, earlier, request.options(stop, nobody));
     }
-    ProgressLine line = new ProgressLine(terminal.err());
+    ProgressLine line = new ProgressLine(terminal.err(), request.limits(blanket));
     try {
       return solving.solve(blanket, earlier, request.options(stop, line));
     } finally {

@@ -2,6 +2,7 @@ package lozengy.cli.command;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
@@ -48,7 +49,7 @@ final class SolveReport {
       boolean stopped) {
     PrintWriter words = words();
     if (json && !targets.isStandardOutput()) {
-      terminal.out().println(Json.text(foundObject(arrangement, again)));
+      terminal.out().println(Json.result("solve-result", foundObject(arrangement, again)));
       return;
     }
     words.print(
@@ -64,7 +65,7 @@ final class SolveReport {
     targets.chart().ifPresent(path -> words.println("Wrote " + path));
   }
 
-  private Object foundObject(Arrangement arrangement, Optional<Again> again) {
+  private Map<String, Object> foundObject(Arrangement arrangement, Optional<Again> again) {
     return Json.object(
         "outcome", "found",
         "arrangement", targets.arrangement().map(Object::toString),
@@ -89,7 +90,9 @@ final class SolveReport {
 
   private void tell(String outcome, String head, List<String> why) {
     if (json) {
-      terminal.out().println(Json.text(Json.object("outcome", outcome, "reasons", why)));
+      terminal
+          .out()
+          .println(Json.result("solve-result", Json.object("outcome", outcome, "reasons", why)));
       return;
     }
     PrintWriter words = words();

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.Refusal;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.input.Mistake;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveOptions;
@@ -65,6 +66,13 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
         moves == null ? OptionalLong.empty() : OptionalLong.of(moves),
         seconds == null ? limit : OptionalDouble.of(seconds),
         threads == null ? usual.threads() : threads);
+  }
+
+  /** Where a solve of a blanket ends at the latest, to tell how long it will take. */
+  ProgressLine.Limits limits(Blanket blanket) {
+    boolean limited = moves.isPresent() || seconds.isPresent();
+    return new ProgressLine.Limits(
+        limited ? moves : OptionalLong.of(SolveOptions.defaultMoves(blanket)), seconds);
   }
 
   /** The same for the solver. */

@@ -14,6 +14,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Round;
 import lozengy.model.colour.Tone;
+import lozengy.solver.problem.PileMatching;
 
 /**
  * What a blanket needs before it is arranged: rounds that hold a yarn already by that yarn, others
@@ -24,7 +25,7 @@ import lozengy.model.colour.Tone;
  * yarn that can be divided at will). Whether whole rounds come out, and the other rules, only
  * solving shows.
  *
- * @param held what rounds that hold a yarn already, joining and edging need, by yarn
+ * @param held what rounds that hold a yarn already, the pile, joining and edging need, by yarn
  * @param demands what the other rounds need, by the tones that they may take; dark before light,
  *     single tones before several
  * @param shortages the sets of tones whose yarns do not suffice; empty if all do
@@ -37,13 +38,26 @@ public record ToneNeeds(
 
   /** The needs of a blanket. O(pieces x rounds x yarns). */
   public static ToneNeeds of(Blanket blanket) {
-    long[] held = blanket.usedMillimetres(blanket.locks());
-    Map<Set<Tone>, long[]> demands = demands(blanket);
+    Sequences known = known(blanket);
+    long[] held = blanket.usedMillimetres(known);
+    Map<Set<Tone>, long[]> demands = demands(blanket, known);
     List<ToneDemand> rows = new ArrayList<>();
     demands.forEach(
         (tones, sums) ->
             rows.add(new ToneDemand(tones, sums[0], sums[1], usable(blanket, held, tones))));
     return new ToneNeeds(YarnNeed.of(blanket, held), rows, shortages(blanket, held, demands));
+  }
+
+  /** What rounds hold already, with the pile's pieces at places that they might take. */
+  private static Sequences known(Blanket blanket) {
+    Sequences known = blanket.locks();
+    int[] stackAt = PileMatching.of(blanket).stackAt();
+    for (int piece = 0; piece < stackAt.length; piece++) {
+      for (int round = 0; stackAt[piece] >= 0 && round < known.rounds(piece); round++) {
+        known.set(piece, round, blanket.pile().stacks().get(stackAt[piece]).yarns()[round]);
+      }
+    }
+    return known;
   }
 
   /** Whether the stock suffices as far as totals go. */
@@ -52,12 +66,12 @@ public record ToneNeeds(
   }
 
   /** By tones: how many rounds, and their least length in mm. */
-  private static Map<Set<Tone>, long[]> demands(Blanket blanket) {
+  private static Map<Set<Tone>, long[]> demands(Blanket blanket, Sequences known) {
     Map<Set<Tone>, long[]> demands = new TreeMap<>(ORDER);
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       List<Round> rounds = blanket.motif(blanket.kind(piece)).rounds();
       for (int round = 0; round < rounds.size(); round++) {
-        if (blanket.locked(piece, round) == Sequences.OPEN) {
+        if (known.yarn(piece, round) == Sequences.OPEN) {
           Set<Tone> tones = EnumSet.copyOf(rounds.get(round).tones());
           long[] sums = demands.computeIfAbsent(tones, each -> new long[2]);
           sums[0]++;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Part;
@@ -29,11 +30,13 @@ public final class AgainData {
     data.put("rounds_held", upset.heldRounds());
     data.put("rounds_new", upset.newRounds());
     List<Object> pieces = new ArrayList<>();
+    Laid laid = Laid.of(blanket, again.arrangement().sequences());
     for (Upset.Piece piece : upset.pieces()) {
       Map<String, Object> line = new LinkedHashMap<>();
       line.put("at", blanket.place(piece.piece()).name());
       line.put("from", codes(blanket, piece.before()));
       line.put("to", codes(blanket, piece.after()));
+      line.put("from_pile", laid.holds(piece.piece()));
       pieces.add(line);
     }
     data.put("pieces", pieces);

@@ -3,6 +3,7 @@ package lozengy.cli.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Part;
@@ -34,10 +35,15 @@ public final class AgainText {
   private void pieces() {
     Upset upset = again.upset();
     line("What has changed: " + changed(upset));
-    TextTable table = new TextTable(4, WIDEST);
+    TextTable table = new TextTable(5, WIDEST);
+    Laid laid = Laid.of(blanket, again.arrangement().sequences());
     for (Upset.Piece piece : upset.pieces()) {
       table.row(
-          blanket.place(piece.piece()).name(), codes(piece.before()), "->", codes(piece.after()));
+          blanket.place(piece.piece()).name(),
+          codes(piece.before()),
+          "->",
+          codes(piece.after()),
+          laid.holds(piece.piece()) ? "from the pile" : "");
     }
     table.lines().forEach(row -> line(INDENT + row));
   }

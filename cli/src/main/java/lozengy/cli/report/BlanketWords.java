@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.LayoutSize;
@@ -56,10 +58,12 @@ public final class BlanketWords {
     };
   }
 
-  /** How many pieces have come that far. */
-  public static long inState(Blanket blanket, PieceState state) {
+  /** How many pieces have come that far; those from the pile are made. */
+  public static long inState(Arrangement arrangement, PieceState state) {
+    Blanket blanket = arrangement.blanket();
+    Laid laid = Laid.of(blanket, arrangement.sequences());
     return blanket.layout().places().stream()
-        .filter(place -> blanket.state(place.index()) == state)
+        .filter(place -> laid.state(place.index()) == state)
         .count();
   }
 

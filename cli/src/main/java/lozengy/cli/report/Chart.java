@@ -52,7 +52,7 @@ public final class Chart {
     furniture.head(drawing);
     new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
     furniture.scaleBar(drawing);
-    furniture.marks();
+    furniture.marks(drawing);
     furniture.legend(legend);
     return svg.finish();
   }
@@ -89,7 +89,7 @@ public final class Chart {
     svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT, "fill-opacity", FAINT);
     pieces.lines();
     new StripLines(svg, drawing, page).write(Strips.of(blanket.layout()));
-    pieces.names(false);
+    pieces.names(ChartOptions.Signs.NONE);
     return svg.finish();
   }
 
@@ -109,7 +109,7 @@ public final class Chart {
     PiecesSvg pieces = new PiecesSvg(svg, blanket, alone, page, new Coloured(blanket));
     pieces.pieces();
     pieces.lines();
-    pieces.codes(true);
+    pieces.letters();
     return svg.finish();
   }
 
@@ -141,6 +141,6 @@ public final class Chart {
         + "; "
         + BlanketWords.size(drawing.widthCm(), drawing.heightCm())
         + ". Every piece shows its rounds from the centre to the border and is titled with its"
-        + " name and the codes of its yarns; the legend lists the yarns.";
+        + " name and the codes of its yarns; the legend lists the yarns and their letters.";
   }
 }

@@ -1,5 +1,6 @@
 package lozengy.cli.report;
 
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
@@ -72,11 +73,11 @@ final class ChartFurniture {
   }
 
   /** What the marks on pieces mean, below the blanket's right; nothing where all are planned. */
-  void marks() {
+  void marks(Drawing drawing) {
     double right = page.width() - page.left();
     double y = page.bottom() + 4;
     for (PieceState state : new PieceState[] {PieceState.JOINED, PieceState.MADE}) {
-      long count = BlanketWords.inState(blanket, state);
+      long count = drawing.pieces().stream().filter(piece -> piece.state() == state).count();
       if (count > 0) {
         String words = state.word() + " (" + count + ")";
         text(words, right, y, SMALL_FONT, "fill", QUIET, "text-anchor", "end");
@@ -102,10 +103,16 @@ final class ChartFurniture {
         blanket.brief().joining().isPresent() || blanket.brief().edging().isPresent()
             ? ", joining and edging included"
             : "";
+    String unused =
+        legend.unused().stream()
+            .map(yarn -> PlainText.oneLine(blanket.yarn(yarn).name()))
+            .collect(Collectors.joining(", "));
     String note =
         "Metres are what the blanket takes"
             + uses
-            + ". Screen and paper show yarn colours only roughly.";
+            + ". Screen and paper show yarn colours only roughly."
+            + (unused.isEmpty() ? "" : " Not used: " + unused + ".");
+    note = TextWidth.fit(note, (page.width() - 2 * ChartPage.MARGIN) / SMALL_FONT);
     text(note, ChartPage.MARGIN, page.height() - ChartPage.MARGIN, SMALL_FONT, "fill", QUIET);
   }
 
@@ -130,6 +137,16 @@ final class ChartFurniture {
         QUIET,
         "stroke-width",
         SWATCH_LINE);
+    cell(
+        entry.letter(),
+        left + column.swatchLeft() + Legend.SWATCH / 2,
+        base,
+        "text-anchor",
+        "middle",
+        "font-weight",
+        "bold",
+        "fill",
+        Ink.on(blanket.yarn(entry.yarn()).colour()));
     cell(entry.code(), left + column.codeLeft(), base, "font-weight", "bold");
     cell(entry.name(), left + column.nameLeft(), base);
     cell(entry.tone(), left + column.toneLeft(), base, "fill", QUIET);

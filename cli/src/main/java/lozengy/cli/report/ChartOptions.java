@@ -5,15 +5,28 @@ import java.util.OptionalInt;
 /**
  * What a chart shows.
  *
- * @param names whether every piece bears its name, and its border's code
- * @param codes whether every round bears its yarn's code
+ * @param names whether every piece bears its name
+ * @param signs what tells the yarn of every round, beside its colour
  * @param scale n of the scale 1:n, at least 1; where empty, the largest drawing at which the chart
  *     fits a sheet of A4 or letter paper with its legend
  */
-public record ChartOptions(boolean names, boolean codes, OptionalInt scale) {
+public record ChartOptions(boolean names, Signs signs, OptionalInt scale) {
 
-  /** Neither names nor codes, at a scale that fits a sheet. */
-  public static final ChartOptions PLAIN = new ChartOptions(false, false, OptionalInt.empty());
+  /** Letters and no names, at a scale that fits a sheet. */
+  public static final ChartOptions PLAIN =
+      new ChartOptions(false, Signs.LETTERS, OptionalInt.empty());
+
+  /** What stands on a round. */
+  public enum Signs {
+    /** Nothing. */
+    NONE,
+    /**
+     * The yarn's letter, which the legend explains; nothing where it would be too small to read.
+     */
+    LETTERS,
+    /** The yarn's code. */
+    CODES
+  }
 
   /**
    * Checks the scale.

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 
@@ -30,14 +32,16 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
     double sideCm = blanket.motif(PieceKind.SQUARE).edgeCm().orElseThrow();
     PieceOutlines outlines = new PieceOutlines(blanket.layout().size(), sideCm);
     List<PieceDrawing> pieces = new ArrayList<>();
+    Laid laid = Laid.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
-      pieces.add(piece(blanket, sequences, place, outlines.of(place)));
+      PieceState state = laid.state(place.index());
+      pieces.add(piece(sequences, place, state, outlines.of(place)));
     }
     return new Drawing(outlines.widthCm(), outlines.heightCm(), pieces);
   }
 
   private static PieceDrawing piece(
-      Blanket blanket, Sequences sequences, Place place, Polygon outline) {
+      Sequences sequences, Place place, PieceState state, Polygon outline) {
     int piece = place.index();
     int count = sequences.rounds(piece);
     Point centre = outline.incentre();
@@ -48,7 +52,7 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
     rounds.add(outline);
     return new PieceDrawing(
         place,
-        blanket.state(piece),
+        state,
         centre,
         outline.inradiusCm() / count,
         rounds,

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.layout.Contact;
 import lozengy.model.layout.Place;
 import org.jgrapht.nio.Attribute;
@@ -24,12 +25,14 @@ import org.jgrapht.nio.graphml.GraphMLExporter.AttributeCategory;
 public final class GraphMl {
 
   private final Blanket blanket;
+  private final Laid laid;
   private final Arrangement arrangement;
   private final GraphMLExporter<Place, Contact> exporter = new GraphMLExporter<>(Place::name);
 
   private GraphMl(Arrangement arrangement) {
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
+    this.laid = Laid.of(blanket, arrangement.sequences());
   }
 
   /**
@@ -73,7 +76,7 @@ public final class GraphMl {
     int border = arrangement.sequences().border(piece);
     Map<String, Attribute> attributes = new LinkedHashMap<>();
     attributes.put("kind", words(place.kind().word()));
-    attributes.put("state", words(blanket.state(piece).word()));
+    attributes.put("state", words(laid.state(piece).word()));
     attributes.put("x", DefaultAttribute.createAttribute(place.x()));
     attributes.put("y", DefaultAttribute.createAttribute(place.y()));
     attributes.put(

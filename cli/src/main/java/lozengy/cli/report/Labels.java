@@ -28,6 +28,9 @@ final class Labels {
 
   private static final double SHRINK = 0.95;
 
+  /** Places tried from the middle outwards. */
+  private static final int PLACES = 24;
+
   private final double largestNameCm;
   private final double largestCodeCm;
 
@@ -46,6 +49,42 @@ final class Labels {
       at = side.towards(at, -NAME_SHIFT * (lines.size() == 1 ? 1 : BROKEN_NAME_SHIFT));
     }
     return fitted(lines, at, piece.outline(), largestNameCm);
+  }
+
+  /** The piece's name where it can be largest, clear of what else stands on the piece. */
+  List<Label> name(PieceDrawing piece, List<Box> taken) {
+    List<String> lines = List.of(piece.place().name().split("(?<=-)"));
+    double ems = lines.stream().mapToDouble(TextWidth::ems).max().orElseThrow() / SIDE_FILL;
+    double lineEms = ((lines.size() - 1) * LINE_HEIGHT + Label.CAP_HEIGHT) / SIDE_FILL;
+    List<Point> places = places(piece.outline());
+    for (double size = largestNameCm; ; size *= SHRINK) {
+      for (Point at : places) {
+        Box box = new Box(at, size * ems, size * lineEms);
+        if (box.within(piece.outline()) && taken.stream().allMatch(box::clearOf)) {
+          return lines(lines, at, size);
+        }
+      }
+    }
+  }
+
+  /** Points all over a polygon, those nearest to its centre first. */
+  private static List<Point> places(Polygon polygon) {
+    Point centre = polygon.incentre();
+    List<Point> places = new ArrayList<>();
+    for (Point corner : polygon.corners()) {
+      for (Point other : polygon.corners()) {
+        for (int step = 1; step < PLACES; step++) {
+          places.add(corner.middle(other).towards(centre, (double) step / PLACES));
+        }
+      }
+    }
+    // Rounded, so that the last bits do not decide; of equally near ones the lowest, which keeps
+    // names in one line across a row.
+    places.sort(
+        Comparator.<Point>comparingLong(at -> Math.round(at.distance(centre) * 1e6))
+            .thenComparingLong(at -> -Math.round(at.y() * 1e6))
+            .thenComparingLong(at -> Math.round(at.x() * 1e6)));
+    return places;
   }
 
   /** The code of one round. */
@@ -78,6 +117,10 @@ final class Labels {
         && !holds(within, centre, ems * size / SIDE_FILL, height * size / SIDE_FILL)) {
       size *= SHRINK;
     }
+    return lines(lines, centre, size);
+  }
+
+  private static List<Label> lines(List<String> lines, Point centre, double size) {
     List<Label> labels = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       double down = (i - (lines.size() - 1) / 2.0) * LINE_HEIGHT * size;

@@ -34,13 +34,21 @@ final class Legend {
    * A yarn's entry.
    *
    * @param yarn index of the yarn
+   * @param letter the letter that stands for it on the chart
    * @param code its code
    * @param name its name, cut if it is long
    * @param tone its tone, in a word
    * @param metres what the blanket takes of it, in words
    * @param title all of that without cuts
    */
-  record Entry(int yarn, String code, String name, String tone, String metres, String title) {}
+  record Entry(
+      int yarn,
+      String letter,
+      String code,
+      String name,
+      String tone,
+      String metres,
+      String title) {}
 
   /**
    * Where the cells of a column stand.
@@ -55,13 +63,19 @@ final class Legend {
       double swatchLeft, double codeLeft, double nameLeft, double toneLeft, double metresRight) {}
 
   private final List<Entry> entries = new ArrayList<>();
+  private final List<Integer> unused = new ArrayList<>();
   private final List<Column> columns;
 
   /** Lays out the legend of an arrangement within a width. */
   Legend(Arrangement arrangement, double width) {
     Blanket blanket = arrangement.blanket();
     long[] used = blanket.usedMillimetres(arrangement.sequences());
+    YarnLetters letters = YarnLetters.of(blanket);
     for (int yarn = 0; yarn < used.length; yarn++) {
+      if (used[yarn] == 0) {
+        unused.add(yarn);
+        continue;
+      }
       String code = PlainText.oneLine(blanket.yarn(yarn).code());
       String name = PlainText.oneLine(blanket.yarn(yarn).name());
       String tone = blanket.tone(yarn).word();
@@ -69,7 +83,7 @@ final class Legend {
       String title = String.join(", ", code, name, tone, metres);
       String shownCode = TextWidth.fit(code, LONGEST_NAME);
       String shownName = TextWidth.fit(name, LONGEST_NAME);
-      entries.add(new Entry(yarn, shownCode, shownName, tone, metres, title));
+      entries.add(new Entry(yarn, letters.of(yarn), shownCode, shownName, tone, metres, title));
     }
     columns = columns(width);
   }
@@ -82,7 +96,7 @@ final class Legend {
         return fitting;
       }
     }
-    return columns(1);
+    return entries.isEmpty() ? List.of() : columns(1);
   }
 
   private List<Column> columns(int count) {
@@ -109,6 +123,11 @@ final class Legend {
     return entries;
   }
 
+  /** Yarns that the blanket does not take; they have no entry. */
+  List<Integer> unused() {
+    return unused;
+  }
+
   /** The column of an entry. */
   Column column(int entry) {
     return columns.get(entry / rows());
@@ -125,6 +144,6 @@ final class Legend {
   }
 
   private int rows() {
-    return (entries.size() + columns.size() - 1) / columns.size();
+    return columns.isEmpty() ? 0 : (entries.size() + columns.size() - 1) / columns.size();
   }
 }

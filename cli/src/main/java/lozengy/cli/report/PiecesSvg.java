@@ -18,8 +18,9 @@ public final class PiecesSvg {
 
   private static final double LARGEST_NAME = 2.6;
   private static final double LARGEST_CODE = 2.4;
+  private static final double LARGEST_LETTER = 2.4;
 
-  /** A narrower band than this in mm holds no code that can be read. */
+  /** A narrower band than this in mm holds no letter that can be read. */
   private static final double LEAST_LEGIBLE_BAND = 0.9;
 
   /** Radius of a mark in mm, and its line as a part of that. */
@@ -35,6 +36,8 @@ public final class PiecesSvg {
   private final Drawing drawing;
   private final ChartPage page;
   private final Labels labels;
+  private final YarnLetters letters;
+  private final LetterPlaces letterPlaces;
   private final PieceStyle style;
 
   /**
@@ -53,6 +56,8 @@ public final class PiecesSvg {
     this.drawing = drawing;
     this.page = page;
     this.labels = new Labels(page.onBlanketCm(LARGEST_NAME), page.onBlanketCm(LARGEST_CODE));
+    this.letters = YarnLetters.of(blanket);
+    this.letterPlaces = new LetterPlaces(page.onBlanketCm(LARGEST_LETTER), this.letters.longest());
   }
 
   /** Writes the blanket. */
@@ -60,11 +65,14 @@ public final class PiecesSvg {
     svg.open("g", "id", "blanket");
     pieces();
     lines();
-    if (options.names() || options.codes()) {
-      codes(options.codes());
+    boolean codes = options.signs() == ChartOptions.Signs.CODES;
+    if (codes) {
+      codes();
+    } else if (options.signs() == ChartOptions.Signs.LETTERS && lettersLegible()) {
+      letters();
     }
     if (options.names()) {
-      names(options.codes());
+      names(options.signs());
     }
     marks();
     svg.close();
@@ -109,38 +117,50 @@ public final class PiecesSvg {
     svg.close();
   }
 
-  /**
-   * Writes codes of yarns.
-   *
-   * @param everyRound whether on every round, or on borders alone
-   */
-  public void codes(boolean everyRound) {
-    svg.open("g", "id", "codes", "text-anchor", "middle", "font-weight", "bold");
+  /** Writes the yarn's code on every round. */
+  private void codes() {
+    signs("codes", (piece, round, yarn) -> labels.code(piece, round, code(yarn)));
+  }
+
+  /** Writes the yarn's letter on every round. */
+  public void letters() {
+    signs("letters", (piece, round, yarn) -> letterPlaces.letter(piece, round, letters.of(yarn)));
+  }
+
+  /** What tells a round's yarn. */
+  private interface Sign {
+    Label of(PieceDrawing piece, int round, int yarn);
+  }
+
+  private void signs(String id, Sign sign) {
+    svg.open("g", "id", id, "text-anchor", "middle", "font-weight", "bold");
     for (PieceDrawing piece : drawing.pieces()) {
-      int border = piece.rounds().size() - 1;
-      for (int round = everyRound ? 0 : border; round <= border; round++) {
+      for (int round = 0; round < piece.rounds().size(); round++) {
         int yarn = piece.yarns().get(round);
         if (yarn != Sequences.OPEN) {
-          String code = PlainText.oneLine(blanket.yarn(yarn).code());
-          label(labels.code(piece, round, code), style.code(yarn));
+          label(sign.of(piece, round, yarn), style.code(yarn));
         }
       }
     }
     svg.close();
   }
 
-  /** Whether codes are large enough to read on paper, in the bands of the smallest kind. */
-  public boolean codesLegible() {
+  private String code(int yarn) {
+    return PlainText.oneLine(blanket.yarn(yarn).code());
+  }
+
+  /** Whether letters are large enough to read on paper, in the bands of the smallest kind. */
+  public boolean lettersLegible() {
     return drawing.pieces().stream()
         .allMatch(piece -> page.onPage(piece.bandCm()) >= LEAST_LEGIBLE_BAND);
   }
 
   /**
-   * Writes the pieces' names.
+   * Writes the pieces' names, clear of the signs on their rounds.
    *
-   * @param middleTaken whether codes stand in the middle of pieces
+   * @param signs what stands on the rounds
    */
-  public void names(boolean middleTaken) {
+  public void names(ChartOptions.Signs signs) {
     svg.open(
         "g",
         "id",
@@ -155,8 +175,13 @@ public final class PiecesSvg {
         "round",
         "paint-order",
         "stroke");
+    boolean letters = signs == ChartOptions.Signs.LETTERS && lettersLegible();
     for (PieceDrawing piece : drawing.pieces()) {
-      for (Label label : labels.name(piece, middleTaken)) {
+      List<Label> name =
+          letters
+              ? labels.name(piece, letterPlaces.boxes(piece))
+              : labels.name(piece, signs == ChartOptions.Signs.CODES);
+      for (Label label : name) {
         label(label, "stroke-width", page.onPage(label.sizeCm()) * HALO);
       }
     }

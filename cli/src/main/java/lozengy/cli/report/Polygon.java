@@ -51,16 +51,24 @@ public record Polygon(List<Point> corners) {
   /** Whether a point lies inside or on the edge. */
   public boolean contains(Point point) {
     for (int i = 0; i < corners.size(); i++) {
-      Point from = corner(i);
-      Point to = corner(i + 1);
-      double side =
-          (to.x() - from.x()) * (point.y() - from.y())
-              - (to.y() - from.y()) * (point.x() - from.x());
-      if (side < -SLACK_CM * from.distance(to)) {
+      if (beyond(i, point, SLACK_CM)) {
         return false;
       }
     }
     return true;
+  }
+
+  /** Whether a point lies outside of a side, or on it. */
+  boolean beyond(int side, Point point) {
+    return beyond(side, point, -SLACK_CM);
+  }
+
+  private boolean beyond(int side, Point point, double cm) {
+    Point from = corner(side);
+    Point to = corner(side + 1);
+    double area =
+        (to.x() - from.x()) * (point.y() - from.y()) - (to.y() - from.y()) * (point.x() - from.x());
+    return area < -cm * from.distance(to);
   }
 
   /**

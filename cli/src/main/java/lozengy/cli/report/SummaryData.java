@@ -43,6 +43,7 @@ final class SummaryData {
     measures(data);
     data.put("pieces", pieces());
     data.put("states", states());
+    data.put("pile", PileLine.of(arrangement).stream().map(PileLine::data).toList());
     data.put("score", score());
     data.put("weak_spots", weakSpots.stream().map(this::weakSpot).toList());
     data.put(
@@ -92,7 +93,7 @@ final class SummaryData {
   private Map<String, Object> states() {
     Map<String, Object> counts = new LinkedHashMap<>();
     for (PieceState state : PieceState.values()) {
-      counts.put(state.word(), BlanketWords.inState(blanket, state));
+      counts.put(state.word(), BlanketWords.inState(arrangement, state));
     }
     return counts;
   }

@@ -20,6 +20,7 @@ final class SummaryText {
 
   private static final int COLUMNS = 80;
   private static final int WIDEST_NAME = 20;
+  private static final int WIDEST_PLACES = 2000;
   private static final String INDENT = "  ";
 
   private final Arrangement arrangement;
@@ -45,6 +46,7 @@ final class SummaryText {
     text.append('\n');
     yarns();
     text.append('\n');
+    pile();
     arrangement.solved().ifPresent(solved -> solved(solved, input, options));
     for (String caution : Cautions.of(arrangement)) {
       paragraph("", caution);
@@ -69,15 +71,15 @@ final class SummaryText {
   }
 
   private String states() {
-    long made = BlanketWords.inState(blanket, PieceState.MADE);
-    long joined = BlanketWords.inState(blanket, PieceState.JOINED);
+    long made = BlanketWords.inState(arrangement, PieceState.MADE);
+    long joined = BlanketWords.inState(arrangement, PieceState.JOINED);
     return made + joined == 0
         ? ""
         : "; " + made + " made, " + joined + " joined, " + planned() + " planned";
   }
 
   private long planned() {
-    return BlanketWords.inState(blanket, PieceState.PLANNED);
+    return BlanketWords.inState(arrangement, PieceState.PLANNED);
   }
 
   private void score() {
@@ -154,6 +156,26 @@ final class SummaryText {
       String percent = Figures.shortest(brief.rules().keepBackPercent(), 2);
       paragraph(INDENT, percent + " % of each yarn is kept back, and counted as left");
     }
+  }
+
+  private void pile() {
+    List<PileLine> pile = PileLine.of(arrangement);
+    if (pile.isEmpty()) {
+      return;
+    }
+    int pieces = blanket.pile().count();
+    paragraph(
+        "",
+        "Where the "
+            + Figures.count(pieces, "finished piece")
+            + " of the pile "
+            + (pieces == 1 ? "goes" : "go"));
+    TextTable table = new TextTable(3, WIDEST_PLACES);
+    for (PileLine line : pile) {
+      table.row(line.kind(), String.join(" ", line.rounds()), String.join(", ", line.at()));
+    }
+    lines(table);
+    text.append('\n');
   }
 
   private static String known(OptionalDouble value, int decimals) {

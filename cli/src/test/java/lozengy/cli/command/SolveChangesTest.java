@@ -277,7 +277,8 @@ class SolveChangesTest {
   void whatIsWrongIsTold(String option, String words) {
     String err = refused(option);
 
-    assertTrue(err.startsWith("lozengy: " + words), err);
+    // Another fault may be told before it, where the search happened to give a neighbour that yarn.
+    assertTrue(err.contains("lozengy: " + words), err);
   }
 
   @Test

@@ -245,13 +245,14 @@ class SolveCommandTest {
         (blanket, earlier, options) -> {
           options.listener().progress(new Progress(0.1, 0, Double.NaN, 100));
           options.listener().progress(new Progress(1.5, 1_234_567, 91.234, 96));
-          return Solver.solve(blanket, earlier, options);
+          return new SolveResult.Unfinished(List.of("-"));
         };
-    Result alone = new Run().solving(slow).run("solve", brief, "-o", "-", "--moves", "10");
+    Result alone = new Run().solving(slow).run("solve", brief, "-o", "-");
     assertFalse(alone.err().contains("\r"));
-    Result watched = new Run().solving(slow).withProgress().run("solve", brief, "--moves", "10");
+    String moves = "5000000";
+    Result watched = new Run().solving(slow).withProgress().run("solve", brief, "--moves", moves);
     assertTrue(
-        watched.err().contains("\r1.5 s, 1,234,567 moves, score 91.23 of at most 96.00;"),
+        watched.err().contains("\r1.5 s, 1,234,567 moves, score 91.23 of at most 96.00; 5 s left;"),
         watched.err());
     assertTrue(watched.err().endsWith(" \r"), "the line is left on the terminal");
   }

@@ -29,8 +29,10 @@ import org.xml.sax.InputSource;
 
 class ChartTest {
 
-  private static final ChartOptions NAMES = new ChartOptions(true, false, OptionalInt.empty());
-  private static final ChartOptions ALL = new ChartOptions(true, true, OptionalInt.empty());
+  private static final ChartOptions NAMES =
+      new ChartOptions(true, ChartOptions.Signs.NONE, OptionalInt.empty());
+  private static final ChartOptions ALL =
+      new ChartOptions(true, ChartOptions.Signs.CODES, OptionalInt.empty());
 
   static Document parse(String svg) throws Exception {
     return DocumentBuilderFactory.newDefaultInstance()
@@ -78,7 +80,7 @@ class ChartTest {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Sample", size, Samples.yarns(), List.of()), 11);
     Blanket blanket = arrangement.blanket();
-    ChartOptions scaled = new ChartOptions(false, false, OptionalInt.of(4));
+    ChartOptions scaled = new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.of(4));
     Document document = parse(Chart.svg(arrangement, scaled));
 
     double area = 0;
@@ -123,11 +125,17 @@ class ChartTest {
 
     List<Element> entries = elements(byId(parse(plain(arrangement)), "legend"), "g");
     assertEquals(blanket.yarnCount(), entries.size());
+    YarnLetters letters = YarnLetters.of(blanket);
     for (int yarn = 0; yarn < used.length; yarn++) {
       Yarn expected = blanket.yarn(yarn);
       String metres = String.format(Locale.ROOT, "%.1f m", used[yarn] / 1000.0);
       assertEquals(
-          List.of(expected.code(), expected.name(), blanket.tone(yarn).word(), metres),
+          List.of(
+              letters.of(yarn),
+              expected.code(),
+              expected.name(),
+              blanket.tone(yarn).word(),
+              metres),
           texts(entries.get(yarn)));
       Element swatch = elements(entries.get(yarn), "rect").get(0);
       assertEquals(expected.colour().hex(), swatch.getAttribute("fill"));
@@ -149,7 +157,7 @@ class ChartTest {
           new Legend(
               new Arrangement(
                   blanket,
-                  blanket.open(),
+                  everyYarnInTurn(blanket),
                   Optional.empty(),
                   sample.score(),
                   Optional.empty(),
@@ -167,6 +175,48 @@ class ChartTest {
         assertTrue(column.toneLeft() < column.metresRight());
       }
     }
+  }
+
+  private static Sequences everyYarnInTurn(Blanket blanket) {
+    Sequences sequences = blanket.open();
+    int next = 0;
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        sequences.set(piece, round, next++ % blanket.yarnCount());
+      }
+    }
+    return sequences;
+  }
+
+  @Test
+  void theLegendLeavesOutWhatIsNotUsed() throws Exception {
+    List<Yarn> yarns = new ArrayList<>(Samples.yarns());
+    yarns.add(Samples.yarn("SPA", "Spare", "#123456"));
+    Blanket blanket =
+        Blanket.ofUnjudged(Samples.brief("Some", Samples.onPoint(2, 2), yarns, List.of()));
+    Sequences sequences = blanket.open();
+    int next = 0;
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        sequences.set(piece, round, next++ % (blanket.yarnCount() - 1));
+      }
+    }
+    Arrangement sample = Samples.saltmarshThrow();
+    Document document =
+        parse(
+            plain(
+                new Arrangement(
+                    blanket,
+                    sequences,
+                    Optional.empty(),
+                    sample.score(),
+                    Optional.empty(),
+                    Optional.empty())));
+    Element legend = byId(document, "legend");
+    assertEquals(blanket.yarnCount() - 1, elements(legend, "g").size());
+    assertFalse(texts(legend).contains("SPA"), texts(legend).toString());
+    List<String> all = texts(document.getDocumentElement());
+    assertTrue(all.get(all.size() - 1).endsWith(" Not used: Spare."), all.toString());
   }
 
   private static String plain(Arrangement arrangement) {
@@ -193,20 +243,18 @@ class ChartTest {
   }
 
   @Test
-  void namesAndCodesAreShownOnRequest() throws Exception {
+  void lettersStandOnEveryRoundAndNamesAndCodesOnRequest() throws Exception {
     Arrangement arrangement = Samples.saltmarshThrow();
     List<String> names =
         arrangement.blanket().layout().places().stream().map(Place::name).sorted().toList();
 
-    Element plain = byId(parse(plain(arrangement)), "blanket");
-    assertEquals(List.of(), texts(plain));
+    int rounds = 83 * 5 + 24 * 4 + 4 * 3;
+    assertEquals(rounds, texts(byId(parse(plain(arrangement)), "letters")).size());
     Document named = parse(Chart.svg(arrangement, NAMES));
     // Names of corners are broken after their hyphen.
     List<String> shown =
         List.of(String.join(" ", texts(byId(named, "names"))).replace("- ", "-").split(" "));
     assertEquals(names, shown.stream().sorted().toList());
-    assertEquals(names.size(), texts(byId(named, "codes")).size());
-    int rounds = 83 * 5 + 24 * 4 + 4 * 3;
     assertEquals(rounds, texts(byId(parse(Chart.svg(arrangement, ALL)), "codes")).size());
   }
 

@@ -99,7 +99,9 @@ class HostileTest {
       assertTrue(document.getNumberOfPages() < 250, document.getNumberOfPages() + " pages");
     }
     byte[] png =
-        Picture.png(Chart.svg(odd, new ChartOptions(true, true, OptionalInt.empty())), 300);
+        Picture.png(
+            Chart.svg(odd, new ChartOptions(true, ChartOptions.Signs.CODES, OptionalInt.empty())),
+            300);
     assertEquals(300, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
   }
 

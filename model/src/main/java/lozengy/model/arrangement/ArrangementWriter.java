@@ -9,8 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.brief.PieceState;
 import lozengy.model.input.JsonText;
 import lozengy.model.layout.Place;
 import lozengy.model.score.Part;
@@ -82,11 +84,17 @@ public final class ArrangementWriter {
 
   private void pieces(Sequences sequences) throws IOException {
     json.field("pieces").tallList();
+    Laid laid = Laid.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
+      boolean fromPile = laid.holds(place.index());
+      PieceState state = fromPile ? PieceState.MADE : blanket.state(place.index());
       json.mapping();
       json.field("at").text(place.name());
       json.field("kind").text(place.kind().word());
-      json.field("state").text(blanket.state(place.index()).word());
+      json.field("state").text(state.word());
+      if (fromPile) {
+        json.field("pile").flag(true);
+      }
       rounds(sequences, place.index());
       json.field("x").number(place.x());
       json.field("y").number(place.y());

@@ -35,6 +35,8 @@ record StatedPiece(
 
   private static final Map<String, PieceKind> KINDS =
       Words.meanings(PieceKind.values(), PieceKind::word);
+  private static final Map<String, Boolean> YES_OR_NO =
+      Words.meanings(new Boolean[] {true, false}, yes -> Boolean.toString(yes));
   private static final Range COORDINATES = Range.whole(0, 1_000_000, "");
 
   /** Reads a list of pieces. */
@@ -59,6 +61,9 @@ record StatedPiece(
     if (withStates) {
       kind = of.get("kind").flatMap(k -> k.word(KINDS));
       state = of.get("state").flatMap(PieceNoteReader::state).orElse(state);
+      // its colours are fixed, but not its place: where the pile's pieces lie shows in the rounds
+      boolean fromPile = of.get("pile").flatMap(p -> p.word(YES_OR_NO)).orElse(false);
+      state = fromPile && state == PieceState.MADE ? PieceState.PLANNED : state;
       x = coordinate(of, "x");
       y = coordinate(of, "y");
     }

@@ -12,6 +12,7 @@ import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Yarn;
 import lozengy.model.colour.ColourDifference;
@@ -51,7 +52,11 @@ public final class Blanket {
   private final PieceState[] states;
   private final Sequences locks;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private final Pile pile;
+  private final boolean[][][] pileShows;
   private final ReadyLook look;
+  private final Orbits orbits;
+  private final Sequences stated;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -93,8 +98,13 @@ public final class Blanket {
     this.locks = open();
     brief.pieces().forEach(this::addNote);
     this.look = new ReadyLook(brief.look(), layout, count, yarnIndex::get);
+    this.orbits = new Orbits(layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED);
+    this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
     if (look.givesBorders()) {
       lockBorders();
+    }
+    if (orbits.any()) {
+      lockImages();
     }
     Measures measures = Measures.of(layout, brief.motifs());
     FixedUse use = new FixedUse(brief, layout, states);
@@ -110,6 +120,9 @@ public final class Blanket {
           .ifPresent(
               counted -> use.settledPieces(counted).stream().forEach(piece -> settle(piece, each)));
     }
+    this.pile = Pile.of(brief.pile(), yarnIndex);
+    this.pileShows = pileShows(pile);
+    brief.pile().forEach(this::settle);
   }
 
   /** Takes what a worked piece holds of a yarn off that yarn's use. */
@@ -120,6 +133,32 @@ public final class Blanket {
         settled[yarn] += needMillimetres(kind(piece), round, yarn);
       }
     }
+  }
+
+  /** Takes what pieces on the pile hold of yarns that were counted since off those yarns' use. */
+  private void settle(PileEntry entry) {
+    for (int round = 0; round < entry.rounds().size(); round++) {
+      if (entry.counted().contains(entry.rounds().get(round))) {
+        int yarn = yarnIndex.get(entry.rounds().get(round));
+        long millimetres = needMillimetres(entry.kind(), round, yarn) * entry.count();
+        fixedUse[yarn] -= millimetres;
+        settled[yarn] += millimetres;
+      }
+    }
+  }
+
+  private boolean[][][] pileShows(Pile pile) {
+    boolean[][][] shows = new boolean[motifs.length][][];
+    for (Pile.Stack stack : pile.stacks()) {
+      int kind = stack.kind().ordinal();
+      if (shows[kind] == null) {
+        shows[kind] = new boolean[stack.yarns().length][yarnCount()];
+      }
+      for (int round = 0; round < stack.yarns().length; round++) {
+        shows[kind][round][stack.yarns()[round]] = true;
+      }
+    }
+    return shows;
   }
 
   /**
@@ -186,6 +225,24 @@ public final class Blanket {
       int border = roundCount(piece) - 1;
       if (states[piece] == PieceState.PLANNED && locks.yarn(piece, border) == Sequences.OPEN) {
         locks.set(piece, border, look.border(piece));
+      }
+    }
+  }
+
+  /** Locks the rounds of planned pieces whose image is locked. */
+  private void lockImages() {
+    for (int lead : orbits.leads()) {
+      int[] members = orbits.members(lead);
+      for (int round = 0; round < roundCount(lead); round++) {
+        int locked = Sequences.OPEN;
+        for (int piece : members) {
+          locked = locked == Sequences.OPEN ? locks.yarn(piece, round) : locked;
+        }
+        for (int piece : members) {
+          if (states[piece] == PieceState.PLANNED && locks.yarn(piece, round) == Sequences.OPEN) {
+            locks.set(piece, round, locked);
+          }
+        }
       }
     }
   }
@@ -296,6 +353,16 @@ public final class Blanket {
     return locks.yarn(piece, roundCount(piece) - 1) == look.border(piece);
   }
 
+  /** The pieces that the look's symmetry ties to each other. */
+  public Orbits orbits() {
+    return orbits;
+  }
+
+  /** The yarn that a note says a round has, or OPEN; what follows from the look is left out. */
+  public int stated(int piece, int round) {
+    return stated.yarn(piece, round);
+  }
+
   /** The look that the brief asks for. */
   public ReadyLook look() {
     return look;
@@ -363,8 +430,8 @@ public final class Blanket {
   }
 
   /**
-   * The yarn that a round must keep, by a lock, because the piece is worked, or because the look
-   * gives all borders; or OPEN.
+   * The yarn that a round must keep, by a lock, because the piece is worked, because the look gives
+   * all borders, or because one of these holds of an image of the piece; or OPEN.
    */
   public int locked(int piece, int round) {
     return locks.yarn(piece, round);
@@ -379,6 +446,34 @@ public final class Blanket {
   /** Whether a round's yarn may change: the piece is planned and the round is not locked. */
   public boolean free(int piece, int round) {
     return states[piece] == PieceState.PLANNED && locked(piece, round) == Sequences.OPEN;
+  }
+
+  /** The finished pieces that have no place yet. */
+  public Pile pile() {
+    return pile;
+  }
+
+  /** Whether a piece of the pile may come to lie at a place: it is planned, and of its kind. */
+  public boolean takesPile(int piece) {
+    return states[piece] == PieceState.PLANNED && pileShows[kind(piece).ordinal()] != null;
+  }
+
+  /**
+   * Whether a planned piece of a kind can show a yarn in a round: by its tone, or because a piece
+   * of the pile does.
+   */
+  public boolean mayShow(PieceKind kind, int round, int yarn) {
+    boolean[][] shows = pileShows[kind.ordinal()];
+    return toneAllows(kind, round, yarn) || shows != null && shows[round][yarn];
+  }
+
+  /**
+   * Whether a planned piece that is not locked can show a yarn in a round: as {@link #mayTake}
+   * says, or because a piece of the pile does.
+   */
+  public boolean mayShow(int piece, int round, int yarn) {
+    boolean[][] shows = pileShows[kind(piece).ordinal()];
+    return mayTake(piece, round, yarn) || shows != null && shows[round][yarn];
   }
 
   /** Sequences for this blanket's pieces, all open. */

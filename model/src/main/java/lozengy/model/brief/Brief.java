@@ -25,6 +25,7 @@ import lozengy.model.layout.PieceKind;
  * @param look the look that is asked for
  * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
  *     both hold
+ * @param pile finished pieces that have no place yet, in the brief's order
  */
 public record Brief(
     String title,
@@ -37,7 +38,8 @@ public record Brief(
     Rules rules,
     Preferences prefer,
     Look look,
-    List<PieceNote> pieces) {
+    List<PieceNote> pieces,
+    List<PileEntry> pile) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -49,9 +51,16 @@ public record Brief(
     motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
+    pile = List.copyOf(pile);
   }
 
-  /** A brief that asks for no look. */
+  /** This brief with another pile. */
+  public Brief withPile(List<PileEntry> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other);
+  }
+
+  /** A brief that asks for no look and has no pile. */
   public Brief(
       String title,
       LayoutSize layout,
@@ -63,25 +72,27 @@ public record Brief(
       Rules rules,
       Preferences prefer,
       List<PieceNote> pieces) {
-    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces);
+    this(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces,
+        List.of());
   }
 
   /** This brief with other notes on single pieces. */
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile);
   }
 
   /** This brief with other yarns. */
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
-        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces);
+        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
     return new Brief(
-        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
+        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /** This brief with other joining and edging. */
@@ -97,18 +108,19 @@ public record Brief(
         rules,
         prefer,
         look,
-        pieces);
+        pieces,
+        pile);
   }
 
   /** This brief with another title. */
   public Brief withTitle(String other) {
     return new Brief(
-        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /** This brief with another look. */
   public Brief withLook(Look other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile);
   }
 }

@@ -61,6 +61,7 @@ public final class BriefMistakes {
     }
     found.mistakes.addAll(LookMistakes.of(brief, doubted, layoutKnown, found.codes));
     found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown, found.codes));
+    found.mistakes.addAll(PileMistakes.of(brief, doubted, layoutKnown, found.codes));
     return found.mistakes;
   }
 

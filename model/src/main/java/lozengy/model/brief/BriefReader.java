@@ -19,6 +19,7 @@ import lozengy.model.input.Words;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.score.Part;
 
 /** Reads briefs, in YAML or JSON. All mistakes of a brief are told at once. */
 public final class BriefReader {
@@ -86,6 +87,7 @@ public final class BriefReader {
     }
     Fields of = fields.get();
     checkFormat(of, mistakes);
+    Look look = LookReader.read(of);
     Brief brief =
         new Brief(
             of.need("title", "title: Saltmarsh throw")
@@ -98,9 +100,10 @@ public final class BriefReader {
             RulesReader.use(of, "joining"),
             RulesReader.use(of, "edging"),
             RulesReader.rules(of),
-            RulesReader.preferences(of),
-            LookReader.read(of),
-            notes(of));
+            prefer(of, look),
+            look,
+            notes(of),
+            PileReader.read(of));
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(join(root.path(), path)));
@@ -119,6 +122,19 @@ public final class BriefReader {
 
   private static String join(String prefix, String path) {
     return prefix.isEmpty() ? path : prefix + "." + path;
+  }
+
+  /** The weights; a fade that is asked for without one weighs as {@link Weight#NORMAL}. */
+  private static Preferences prefer(Fields of, Look look) {
+    Preferences asked = RulesReader.preferences(of);
+    boolean said =
+        of.get("prefer").flatMap(Located::fields).flatMap(f -> f.get(Part.FADE.word())).isPresent();
+    if (look.fade().isEmpty() || said) {
+      return asked;
+    }
+    Map<Part, Double> weights = new EnumMap<>(asked.weights());
+    weights.put(Part.FADE, Weight.NORMAL.number());
+    return new Preferences(weights, asked.words());
   }
 
   private static void checkFormat(Fields of, Mistakes mistakes) {

@@ -81,7 +81,28 @@ public final class BriefWriter {
       note(note);
     }
     json.endList();
+    pile(brief.pile());
     json.endMapping();
+  }
+
+  private void pile(List<PileEntry> pile) throws IOException {
+    if (pile.isEmpty()) {
+      return;
+    }
+    json.field("pile").tallList();
+    for (PileEntry entry : pile) {
+      json.mapping();
+      json.field("kind").text(entry.kind().word());
+      json.field("rounds");
+      codes(entry.rounds());
+      json.field("count").number(entry.count());
+      if (!entry.counted().isEmpty()) {
+        json.field("counted");
+        codes(List.copyOf(entry.counted()));
+      }
+      json.endMapping();
+    }
+    json.endList();
   }
 
   /** A part that is scored only if asked for is written only then, or where it was named. */

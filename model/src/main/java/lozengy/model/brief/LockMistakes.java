@@ -74,10 +74,12 @@ final class LockMistakes {
       case BANS -> hold + ", or lift the ban";
       case TONES -> hold + ", or let the motif's round take its tone";
       case WITHIN_PIECE -> hold + ", or change within-piece";
+      case SYMMETRY -> "Give both the same yarn, or change look.symmetry";
       case ZONES -> hold + ", or change the zone";
       case BORDERS -> hold + ", or change look.borders";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
+      case PILE -> "Let these places open, or take pieces off the pile";
       default -> hold;
     };
   }

@@ -1,19 +1,28 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.
  * What is silent here asks for nothing.
  *
+ * @param symmetry how the blanket is the same as its own image
  * @param contrast the contrast wanted of borders on a seam and of rounds side by side, 0 (calm) to
  *     100 (lively) percent of what counts as full; {@link #LIVELY} where nothing is said
  * @param borders codes of the yarns that all borders take: none for any, one for a fixed border,
  *     two that alternate like the squares of a chessboard
  * @param zones where only some yarns may lie
  * @param apart pairs of yarns that never meet on a seam
+ * @param fade yarns in an order along a direction, where asked for
  */
-public record Look(double contrast, List<String> borders, List<Zone> zones, List<Pair> apart) {
+public record Look(
+    Symmetry symmetry,
+    double contrast,
+    List<String> borders,
+    List<Zone> zones,
+    List<Pair> apart,
+    Optional<Fade> fade) {
 
   /** The contrast of a calm blanket. */
   public static final double CALM = 0;
@@ -22,7 +31,8 @@ public record Look(double contrast, List<String> borders, List<Zone> zones, List
   public static final double LIVELY = 100;
 
   /** Asks for nothing. */
-  public static final Look NONE = new Look(LIVELY, List.of(), List.of(), List.of());
+  public static final Look NONE =
+      new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), Optional.empty());
 
   /**
    * Where only some yarns may lie.
@@ -64,23 +74,33 @@ public record Look(double contrast, List<String> borders, List<Zone> zones, List
     apart = List.copyOf(apart);
   }
 
+  /** This look with another symmetry. */
+  public Look withSymmetry(Symmetry other) {
+    return new Look(other, contrast, borders, zones, apart, fade);
+  }
+
   /** This look with another contrast. */
   public Look withContrast(double other) {
-    return new Look(other, borders, zones, apart);
+    return new Look(symmetry, other, borders, zones, apart, fade);
   }
 
   /** This look with other borders. */
   public Look withBorders(String... codes) {
-    return new Look(contrast, List.of(codes), zones, apart);
+    return new Look(symmetry, contrast, List.of(codes), zones, apart, fade);
   }
 
   /** This look with other zones. */
   public Look withZones(List<Zone> others) {
-    return new Look(contrast, borders, others, apart);
+    return new Look(symmetry, contrast, borders, others, apart, fade);
   }
 
   /** This look with other pairs of yarns apart. */
   public Look withApart(List<Pair> others) {
-    return new Look(contrast, borders, zones, others);
+    return new Look(symmetry, contrast, borders, zones, others, fade);
+  }
+
+  /** This look with another fade. */
+  public Look withFade(Fade other) {
+    return new Look(symmetry, contrast, borders, zones, apart, Optional.of(other));
   }
 }

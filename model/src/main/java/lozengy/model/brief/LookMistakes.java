@@ -44,8 +44,10 @@ final class LookMistakes {
     found.layout = layoutKnown ? Layout.of(brief.layout()) : null;
     found.judgeCodes(brief.look().borders(), "look.borders");
     found.judgeBorders();
+    found.judgePile();
     found.judgeZones();
     found.judgeApart();
+    brief.look().fade().ifPresent(found::judgeFade);
     return found.mistakes;
   }
 
@@ -110,6 +112,21 @@ final class LookMistakes {
             "Keep them apart, or let look.borders alternate, not both");
       }
     }
+  }
+
+  /** Pieces of a pile may lie anywhere, and their images would have to follow: not planned yet. */
+  private void judgePile() {
+    if (look.symmetry() != Symmetry.NONE && !brief.pile().isEmpty()) {
+      add(
+          "look.symmetry",
+          "There is a pile, and pieces of a pile have no images",
+          "Give the pile's pieces their places in pieces, or leave look.symmetry out");
+    }
+  }
+
+  private void judgeFade(Fade fade) {
+    judgeCodes(fade.yarns(), "look.fade.order");
+    judgeWhere(fade.where(), "look.fade");
   }
 
   private void judgeCodes(List<String> named, String path) {

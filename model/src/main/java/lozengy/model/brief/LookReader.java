@@ -3,16 +3,28 @@ package lozengy.model.brief;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
+import lozengy.model.input.Words;
 
 /** Reads the look that a brief asks for. */
 final class LookReader {
 
   private static final Range CONTRAST = Range.of(0, 100, "percent");
+  private static final Map<String, Symmetry> SYMMETRIES =
+      Words.meanings(Symmetry.values(), Symmetry::word);
+
+  private static final Map<String, Fade.Towards> TOWARDS =
+      Words.meanings(Fade.Towards.values(), Fade.Towards::word);
+
+  private static final Map<String, Fade.Order> ORDERS =
+      Words.meanings(
+          new Fade.Order[] {Fade.Order.DARK_TO_LIGHT, Fade.Order.LIGHT_TO_DARK}, Fade.Order::word);
+
   private static final Range ROUND = Range.whole(1, 50, "");
   private static final String BORDER = "border";
   private static final String ALL = "all";
@@ -29,10 +41,12 @@ final class LookReader {
     Fields of = found.get();
     Look look =
         new Look(
+            of.get("symmetry").flatMap(s -> s.word(SYMMETRIES)).orElse(Symmetry.NONE),
             of.get("contrast").flatMap(LookReader::contrast).orElse(Look.LIVELY),
             of.get("borders").map(LookReader::borders).orElse(List.of()),
             of.get("zones").map(LookReader::zones).orElse(List.of()),
-            of.get("apart").map(LookReader::apart).orElse(List.of()));
+            of.get("apart").map(LookReader::apart).orElse(List.of()),
+            of.get("fade").flatMap(LookReader::fade));
     of.tellUnknown();
     return look;
   }
@@ -94,6 +108,31 @@ final class LookReader {
       pairs.add(codes.size() == 2 ? new Look.Pair(codes.get(0), codes.get(1)) : STOPGAP);
     }
     return pairs;
+  }
+
+  private static Optional<Fade> fade(Located located) {
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<Fade.Towards> towards =
+        of.need("towards", "towards: bottom").flatMap(each -> each.word(TOWARDS));
+    Optional<Located> order = of.get("order");
+    List<String> yarns =
+        order
+            .filter(each -> each.node() instanceof Node.Items)
+            .map(LookReader::codes)
+            .orElse(List.of());
+    Fade.Order asked = Fade.Order.DARK_TO_LIGHT;
+    if (!yarns.isEmpty()) {
+      asked = Fade.Order.STATED;
+    } else if (order.isPresent() && order.get().node() instanceof Node.Scalar) {
+      asked = order.get().word(ORDERS).orElse(asked);
+    }
+    Where where = where(of, Where.BORDERS);
+    of.tellUnknown();
+    return Optional.of(new Fade(towards.orElse(Fade.Towards.BOTTOM), asked, yarns, where));
   }
 
   /** Codes of yarns; one that is no code stands as {@code ?}, where its mistake is told. */

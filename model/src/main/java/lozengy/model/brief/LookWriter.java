@@ -21,6 +21,9 @@ final class LookWriter {
 
   private void look(Look look) throws IOException {
     json.field("look").tallMapping();
+    if (look.symmetry() != Symmetry.NONE) {
+      json.field("symmetry").text(look.symmetry().word());
+    }
     if (look.contrast() != Look.LIVELY) {
       json.field("contrast").number(look.contrast());
     }
@@ -45,6 +48,19 @@ final class LookWriter {
         codes(List.of(pair.first(), pair.second()));
       }
       json.endList();
+    }
+    if (look.fade().isPresent()) {
+      Fade fade = look.fade().get();
+      json.field("fade").mapping();
+      json.field("towards").text(fade.towards().word());
+      json.field("order");
+      if (fade.order() == Fade.Order.STATED) {
+        codes(fade.yarns());
+      } else {
+        json.text(fade.order().word());
+      }
+      where(fade.where());
+      json.endMapping();
     }
     json.endMapping();
   }

@@ -20,8 +20,11 @@ public record Rules(
 
   /** Which rounds of one piece must be in different yarns. */
   public enum WithinPiece {
+    /** Rounds beside each other. */
     ADJACENT_DIFFER("adjacent-differ"),
+    /** All. */
     ALL_DIFFER("all-differ"),
+    /** None. */
     FREE("free");
 
     private final String word;

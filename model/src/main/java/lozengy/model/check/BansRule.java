@@ -3,14 +3,14 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 
 /**
- * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece.
- * O(pieces x rounds).
+ * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
+ * nor with one from the pile. O(pieces x rounds).
  */
 public final class BansRule implements Rule {
 
@@ -23,8 +23,9 @@ public final class BansRule implements Rule {
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
+    Laid laid = Laid.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (blanket.state(piece) != PieceState.PLANNED) {
+      if (!laid.toWork(piece)) {
         continue;
       }
       for (int round = 0; round < sequences.rounds(piece); round++) {

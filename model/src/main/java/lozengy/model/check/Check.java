@@ -11,10 +11,12 @@ public final class Check {
       List.of(
           new CompleteRule(),
           new LocksRule(),
+          new PileRule(),
           new BansRule(),
           new TonesRule(),
           new ZonesRule(),
           new BordersRule(),
+          new SymmetryRule(),
           new NeighbourBordersRule(),
           new ApartRule(),
           new WithinPieceRule(),

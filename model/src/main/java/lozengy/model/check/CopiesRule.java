@@ -8,15 +8,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
  * the kind of piece; a piece with an open round shares none yet. A group of pieces that are all
- * made or joined is no fault. O(pieces x rounds), with hashing.
+ * made, joined or from the pile is no fault. Pieces that a symmetry makes each other's images count
+ * as one. O(pieces x rounds), with hashing.
  */
 public final class CopiesRule implements Rule {
 
@@ -37,21 +38,19 @@ public final class CopiesRule implements Rule {
     Map<IntBuffer, List<Integer>> groups = new LinkedHashMap<>();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       int[] yarns = sequences.of(piece);
-      if (Arrays.stream(yarns).noneMatch(yarn -> yarn == Sequences.OPEN)) {
+      if (blanket.orbits().leads(piece)
+          && Arrays.stream(yarns).noneMatch(yarn -> yarn == Sequences.OPEN)) {
         groups.computeIfAbsent(IntBuffer.wrap(yarns), y -> new ArrayList<>()).add(piece);
       }
     }
+    Laid laid = Laid.of(blanket, sequences);
     groups.forEach(
         (yarns, pieces) -> {
-          if (pieces.size() > allowed && anyPlanned(blanket, pieces)) {
+          if (pieces.size() > allowed && !pieces.stream().allMatch(laid::worked)) {
             faults.add(fault(blanket, yarns.array(), pieces, allowed));
           }
         });
     return faults;
-  }
-
-  private static boolean anyPlanned(Blanket blanket, List<Integer> pieces) {
-    return pieces.stream().anyMatch(piece -> blanket.state(piece) == PieceState.PLANNED);
   }
 
   private Fault fault(Blanket blanket, int[] yarns, List<Integer> pieces, int allowed) {

@@ -9,8 +9,8 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 
 /**
- * Rounds hold what is locked or worked; borders that the look gives are {@link BordersRule}'s.
- * O(pieces x rounds).
+ * Rounds hold what is locked or worked; what follows from the look is the business of {@link
+ * BordersRule} and {@link SymmetryRule}. O(pieces x rounds).
  */
 public final class LocksRule implements Rule {
 
@@ -26,12 +26,8 @@ public final class LocksRule implements Rule {
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
-        int locked = blanket.locked(piece, round);
-        boolean byLook =
-            round == sequences.rounds(piece) - 1
-                && locked == blanket.look().border(piece)
-                && blanket.state(piece) == PieceState.PLANNED;
-        if (!byLook && yarn != Sequences.OPEN && locked != Sequences.OPEN && yarn != locked) {
+        int locked = blanket.stated(piece, round);
+        if (yarn != Sequences.OPEN && locked != Sequences.OPEN && yarn != locked) {
           faults.add(fault(blanket, piece, round, yarn, locked));
         }
       }

@@ -8,6 +8,8 @@ public enum RuleId {
   COMPLETE,
   /** Rounds hold what is locked or worked. */
   LOCKS,
+  /** Every finished piece of the pile has a place. */
+  PILE,
   /** Yarns that are banned from a piece stay out of it. */
   BANS,
   /** Rounds take yarns of the motif's tones. */
@@ -16,6 +18,8 @@ public enum RuleId {
   ZONES,
   /** Borders have the yarn that the look gives them. */
   BORDERS,
+  /** Pieces that are each other's images are the same. */
+  SYMMETRY,
   /** Two pieces on a seam have different borders. */
   NEIGHBOUR_BORDERS,
   /** Yarns that are kept apart do not meet on a seam. */

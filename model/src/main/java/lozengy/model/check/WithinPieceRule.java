@@ -5,15 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 
 /**
  * Rounds of a piece differ: all of them, or those side by side, as the brief asks. Finds no fault
- * with a made or joined piece. O(pieces x rounds), with hashing.
+ * with a made or joined piece, nor with one from the pile. O(pieces x rounds), with hashing.
  */
 public final class WithinPieceRule implements Rule {
 
@@ -30,8 +30,9 @@ public final class WithinPieceRule implements Rule {
     if (asked == WithinPiece.FREE) {
       return faults;
     }
+    Laid laid = Laid.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (blanket.state(piece) == PieceState.PLANNED) {
+      if (laid.toWork(piece)) {
         if (asked == WithinPiece.ALL_DIFFER) {
           addRepeats(faults, blanket, sequences, piece);
         } else {

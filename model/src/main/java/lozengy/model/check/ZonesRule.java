@@ -3,16 +3,16 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 
 /**
- * Rounds in a zone take its yarns alone. Finds no fault with a made or joined piece. O(rounds of
- * the pieces in the zones).
+ * Rounds in a zone take its yarns alone. Finds no fault with a made or joined piece, nor with one
+ * from the pile. O(rounds of the pieces in the zones).
  */
 public final class ZonesRule implements Rule {
 
@@ -25,6 +25,7 @@ public final class ZonesRule implements Rule {
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
+    Laid laid = Laid.of(blanket, sequences);
     for (Look.Zone zone : blanket.brief().look().zones()) {
       for (Place place : blanket.layout().select(zone.where().at())) {
         int piece = place.index();
@@ -32,9 +33,7 @@ public final class ZonesRule implements Rule {
         for (int round = 0; round < rounds; round++) {
           int yarn = sequences.yarn(piece, round);
           boolean judged =
-              yarn != Sequences.OPEN
-                  && blanket.state(piece) == PieceState.PLANNED
-                  && zone.where().covers(round, rounds);
+              yarn != Sequences.OPEN && laid.toWork(piece) && zone.where().covers(round, rounds);
           if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
             faults.add(fault(blanket, piece, round, yarn, zone));
           }

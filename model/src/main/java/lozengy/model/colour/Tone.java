@@ -2,8 +2,11 @@ package lozengy.model.colour;
 
 /** How dark or light a yarn is among the others, as a motif's rounds ask for it. */
 public enum Tone {
+  /** Below the lightness where dark ends. */
   DARK,
+  /** Neither dark nor light. */
   MID,
+  /** From the lightness where light begins. */
   LIGHT;
 
   /** The word used in files and on the terminal. */

@@ -125,6 +125,12 @@ public final class JsonText {
     return this;
   }
 
+  /** Writes true or false. */
+  public JsonText flag(boolean flag) throws IOException {
+    generator.writeBoolean(flag);
+    return this;
+  }
+
   /** Writes a whole number. */
   public JsonText number(long number) throws IOException {
     generator.writeNumber(number);

@@ -2,6 +2,7 @@ package lozengy.model.layout;
 
 /** What a piece is. */
 public enum PieceKind {
+  /** A whole square. */
   SQUARE("square", 4),
   /** Half a square, its long edge on the outline. */
   SIDE_TRIANGLE("triangle", 2),

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.brief.PieceState;
 
 /**
  * The rounds that are still to be worked, grouped so that yarns are picked up seldom: take up one
@@ -67,8 +67,9 @@ public record MakeList(List<Batch> batches) {
     Shape.requireComplete(blanket, sequences);
     List<Integer> pieces = new ArrayList<>();
     List<int[]> yarns = new ArrayList<>();
+    Laid laid = Laid.of(blanket, sequences);
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      if (blanket.state(piece) == PieceState.PLANNED) {
+      if (!laid.worked(piece)) {
         pieces.add(piece);
         yarns.add(sequences.of(piece));
       }

@@ -2,9 +2,13 @@ package lozengy.model.progress;
 
 /** The corner of a blanket that stays where it is when its size changes. */
 public enum Anchor {
+  /** Where the first strip begins. */
   TOP_LEFT("top-left", false, false),
+  /** The end of the first row. */
   TOP_RIGHT("top-right", true, false),
+  /** The begin of the last row. */
   BOTTOM_LEFT("bottom-left", false, true),
+  /** Where the last strip ends. */
   BOTTOM_RIGHT("bottom-right", true, true);
 
   private final String word;

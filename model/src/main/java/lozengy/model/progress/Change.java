@@ -2,6 +2,7 @@ package lozengy.model.progress;
 
 import java.util.List;
 import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PileEntry;
 
 /** One wish to change what is asked for in the middle of the work. */
 public sealed interface Change {
@@ -60,4 +61,20 @@ public sealed interface Change {
    * @param anchor the corner that stays where it is
    */
   record Resize(String place, int across, int down, Anchor anchor) implements Change {}
+
+  /**
+   * Made pieces that are not joined yet are to go back on the pile: they may lie at other places.
+   *
+   * @param place what messages call it
+   * @param at selectors of the pieces; those that are not made stay as they are
+   */
+  record Move(String place, List<String> at) implements Change {}
+
+  /**
+   * Finished pieces are to be put on the pile.
+   *
+   * @param place what messages call it
+   * @param entries the pieces
+   */
+  record Put(String place, List<PileEntry> entries) implements Change {}
 }

@@ -11,12 +11,13 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PileEntries;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 
 /**
- * Applies changes to how things stand, whatever their order: first the size, then yarns, then what
- * pieces hold. What is worked stays as it is.
+ * Applies changes to how things stand, whatever their order: first the size, then yarns, the pile,
+ * and what pieces hold. What is worked stays as it is.
  */
 public final class Changes {
 
@@ -61,7 +62,10 @@ public final class Changes {
     if (change instanceof Change.Without) {
       return 2;
     }
-    return change instanceof Change.Free ? 3 : 4;
+    if (change instanceof Change.Move || change instanceof Change.Put) {
+      return 3;
+    }
+    return change instanceof Change.Free ? 4 : 5;
   }
 
   private void apply(Change change) {
@@ -77,6 +81,12 @@ public final class Changes {
         sequences = swapped.sequences();
       } else if (change instanceof Change.Without without) {
         brief = YarnChanges.without(brief, without);
+      } else if (change instanceof Change.Move move) {
+        brief = PileTaking.put(brief, move);
+      } else if (change instanceof Change.Put put) {
+        PileEntries pile = new PileEntries(brief.pile());
+        put.entries().forEach(pile::put);
+        brief = brief.withPile(pile.list());
       } else if (change instanceof Change.Free free) {
         brief = Locks.freed(brief, free);
       } else if (change instanceof Change.Lock lock) {

@@ -5,12 +5,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntries;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
@@ -23,6 +26,8 @@ public final class Marking {
   private final Sequences planned;
   private final PieceState[] states;
   private final String[] stateBy;
+  private final boolean[] named;
+  private final Laid laid;
   private final Sequences sequences;
   private final List<Mistake> mistakes = new ArrayList<>();
 
@@ -31,6 +36,8 @@ public final class Marking {
     this.planned = planned;
     this.states = new PieceState[before.pieceCount()];
     this.stateBy = new String[before.pieceCount()];
+    this.named = new boolean[before.pieceCount()];
+    this.laid = Laid.of(before, planned);
     for (int piece = 0; piece < states.length; piece++) {
       states[piece] = before.state(piece);
     }
@@ -56,7 +63,9 @@ public final class Marking {
     mark.worked().forEach(this::setYarns);
     tellOpen();
     throwIfAny();
-    Brief noted = WorkedPieces.noted(before, states, sequences);
+    List<Integer> fromPile = pieces(piece -> named[piece] && laid.holds(piece));
+    Blanket ready = fromPile.isEmpty() ? before : Blanket.ofUnjudged(withoutThem(fromPile));
+    Brief noted = WorkedPieces.noted(ready, states, sequences);
     Counting counting = new Counting(Blanket.ofUnjudged(noted), mark.edged());
     counting.forget(this::givenUp);
     mark.counts().forEach(count -> attempt(() -> counting.count(count)));
@@ -64,12 +73,28 @@ public final class Marking {
     attempt(counting::tellEdged);
     throwIfAny();
     Brief brief = counting.brief();
+    if (!mark.counts().isEmpty() && !brief.pile().isEmpty()) {
+      PileEntries pile = new PileEntries(brief.pile());
+      pile.count(mark.counts().stream().map(Mark.Count::code).collect(Collectors.toSet()));
+      brief = brief.withPile(pile.list());
+    }
     return new Marked(
         Blanket.ofUnjudged(brief),
         sequences,
-        pieces(piece -> states[piece] != before.state(piece)),
+        pieces(piece -> states[piece] != before.state(piece) || fromPile.contains(piece)),
         pieces(piece -> !Arrays.equals(sequences.of(piece), planned.of(piece))),
         yarns(brief));
+  }
+
+  /** The brief without what was taken from the pile; what was worked otherwise was never on it. */
+  private Brief withoutThem(List<Integer> fromPile) {
+    return PileTaking.taken(
+        before,
+        planned,
+        fromPile,
+        piece ->
+            states[piece] != PieceState.PLANNED
+                && Arrays.equals(sequences.of(piece), planned.of(piece)));
   }
 
   private void attempt(Runnable step) {
@@ -93,6 +118,7 @@ public final class Marking {
       }
       states[piece] = wish.state();
       stateBy[piece] = wish.place();
+      named[piece] = true;
     }
   }
 
@@ -110,6 +136,7 @@ public final class Marking {
       } else if (states[piece] == PieceState.PLANNED) {
         states[piece] = PieceState.MADE;
       }
+      named[piece] = true;
       setYarns(wish, place);
     }
   }

@@ -58,7 +58,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     List<Yarn> uncounted =
         old.yarns().stream().map(yarn -> yarn.withCount(Optional.empty())).toList();
     boolean neverCounted = uncounted.equals(old.yarns());
-    Brief bare = old.withLayout(size).withPieces(List.of());
+    Brief bare = old.withLayout(size).withPieces(List.of()).withPile(List.of());
     List<Mistake> mistakes =
         BriefMistakes.of(neverCounted ? bare : bare.withYarns(uncounted)).stream()
             .map(mistake -> new Mistake(wish.place(), 0, mistake.found(), mistake.remedy()))

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
@@ -83,9 +84,10 @@ final class YarnChanges {
 
   private static Sequences swapped(Blanket blanket, Sequences old, int from, int to) {
     Sequences swapped = old.copy();
+    Laid laid = Laid.of(blanket, old);
     for (int piece = 0; piece < old.pieces(); piece++) {
       for (int round = 0; round < old.rounds(piece); round++) {
-        if (blanket.state(piece) == PieceState.PLANNED && old.yarn(piece, round) == from) {
+        if (!laid.worked(piece) && old.yarn(piece, round) == from) {
           swapped.set(piece, round, to);
         }
       }

@@ -2,17 +2,26 @@ package lozengy.model.score;
 
 /** A part of the score; each runs from 0 to 100. */
 public enum Part {
+  /** How near yarns come to their shares. */
   BALANCE,
+  /** How far apart repeats of a yarn lie. */
   SPREAD,
+  /** How different borders on a seam and rounds beside each other look. */
   CONTRAST,
+  /** How many pieces are alike. */
   VARIETY,
+  /** How much is left of the yarn that comes out shortest. */
   LEEWAY,
+  /** How much of an earlier arrangement is kept. */
   KEEP,
-  COLOUR_VISION;
+  /** How different borders on a seam look to people of any colour vision. */
+  COLOUR_VISION,
+  /** How well yarns follow their order along the direction of a fade. */
+  FADE;
 
   /** Whether the part is scored only where a brief gives it a weight above 0. */
   public boolean onlyIfAsked() {
-    return this == COLOUR_VISION;
+    return this == COLOUR_VISION || this == FADE;
   }
 
   /** The word used in files and on the terminal. */

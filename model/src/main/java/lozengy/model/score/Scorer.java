@@ -108,6 +108,9 @@ public final class Scorer {
     if (asked(blanket, Part.COLOUR_VISION)) {
       parts.add(new ColourVisionPart(blanket, sequences));
     }
+    if (asked(blanket, Part.FADE)) {
+      parts.add(new FadePart(blanket, sequences));
+    }
     return parts;
   }
 

@@ -246,7 +246,7 @@ class ArrangementFileTest {
         "arrangement/1|arrangement/2|line 2, format: \"lozengy-arrangement/2\" is not a format that is read here. This program reads arrangements of the format lozengy-arrangement/1",
         "\"at\": \"r2c2\"|\"at\": \"r2c3\"|line 8, pieces[3].at: There is no piece \"r2c3\". Row 2 holds places 1 to 2",
         "\"at\": \"r2c2\"|\"at\": \"r2c1\"|line 8, pieces[3].at: The piece r2c1 is listed twice. List each piece once",
-        "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it, such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here. Known here are at, rounds, kind, state, x, y",
+        "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it, such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here. Known here are at, rounds, kind, state, pile, x, y",
         "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\"], \"x\": 3|line 8, pieces[3].rounds: r2c2 is given 1 round. A square has 2 rounds",
         "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\", \"REED\"], \"x\": 3|line 8, pieces[3].rounds[1]: No yarn has the code \"REED\". Maybe REE is meant",
         "\"rounds\": [\"MUD\", \"REE\"], \"x\": 1|\"rounds\": [null, \"REE\"], \"x\": 1|line 5, pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds of a worked piece",

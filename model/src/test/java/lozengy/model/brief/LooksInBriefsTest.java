@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.Schemas;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -13,6 +14,8 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 import org.junit.jupiter.api.Test;
 
@@ -40,20 +43,35 @@ class LooksInBriefsTest {
         PLAIN
             + """
             look:
+              symmetry: left-right
               contrast: calm
               zones:
                 - { at: [triangles, corners], only: [REE, FOA] }
                 - { at: row2, rounds: [1, border], only: MUD }
                 - { rounds: border, only: [REE, MUD, FOA] }
               apart: [ [MUD, FOA] ]
+              fade: { towards: bottom-right, order: [MUD, FOA], at: squares, rounds: all }
+            prefer: { fade: high }
             """;
     assertEquals(List.of(), Schemas.briefFaults(SourceText.of("b.yaml", text)));
     Brief brief = brief(text);
     Look look = brief.look();
+    assertEquals(Symmetry.LEFT_RIGHT, look.symmetry());
     assertEquals(Look.CALM, look.contrast());
     assertEquals(new Where(List.of("row2"), List.of(1, Where.BORDER)), look.zones().get(1).where());
     assertEquals(Where.BORDERS, look.zones().get(2).where());
     assertEquals(List.of(new Look.Pair("MUD", "FOA")), look.apart());
+    assertEquals(
+        new Fade(
+            Fade.Towards.BOTTOM_RIGHT,
+            Fade.Order.STATED,
+            List.of("MUD", "FOA"),
+            new Where(List.of("squares"), List.of())),
+        look.fade().orElseThrow());
+    assertEquals(9, brief.prefer().weight(Part.FADE));
+    Brief silent = brief(PLAIN + "look: { fade: { towards: outline } }");
+    assertEquals(3, silent.prefer().weight(Part.FADE));
+    assertEquals(0, brief(PLAIN).prefer().weight(Part.FADE));
     String written = BriefWriter.text(brief);
     assertEquals(List.of(), Schemas.briefFaults(SourceText.of("b.json", written)));
     assertEquals(brief, BriefReader.read(SourceText.of("b.json", written)));
@@ -84,7 +102,9 @@ class LooksInBriefsTest {
             "18 look.apart[0]: 3 yarns are named. Name two, such as [MUD, REE]",
             "19 look.apart[1][1]: REE is named twice. Name another yarn, or leave one out",
             "20 look.borders: 3 yarns are named. Name one for all borders, or two that alternate",
-            "21 look.zone: The field \"zone\" is not known here. Maybe zones is meant"),
+            "21 look.fade.towards: \"down\" is not known here. Write right, bottom-right, bottom,"
+                + " bottom-left, left, top-left, top, top-right, outline or centre",
+            "22 look.zone: The field \"zone\" is not known here. Maybe zones is meant"),
         mistakes(
             """
             look:
@@ -96,6 +116,7 @@ class LooksInBriefsTest {
               apart: [ [MUD, REE, FOA],
                        [REE, REE] ]
               borders: [MUD, REE, FOA]
+              fade: { towards: down }
               zone: 1
             """));
   }
@@ -180,6 +201,103 @@ class LooksInBriefsTest {
             "neighbour-borders: r1c1 and r2c1 are joined along a side and both have the border"
                 + " FOA"),
         faults(blanket, sequences));
+  }
+
+  @Test
+  void imagesFollowWhatIsLockedOrWorkedAndDifferencesAreFaults() {
+    Blanket blanket =
+        Blanket.of(
+            brief(
+                PLAIN
+                    + """
+                    look: { symmetry: both }
+                    pieces:
+                      - { at: r1c1, rounds: [REE, MUD], state: made }
+                      - { at: top1, rounds: [FOA] }
+                    """));
+    Sequences sequences = blanket.locks();
+    for (String image : List.of("r1c1", "r1c2", "r3c1", "r3c2")) {
+      int piece = blanket.layout().find(image).orElseThrow().index();
+      assertEquals(blanket.yarnIndex("MUD"), sequences.border(piece), image);
+    }
+    int bottom = blanket.layout().find("bottom1").orElseThrow().index();
+    assertEquals(blanket.yarnIndex("FOA"), sequences.border(bottom));
+    assertEquals(5, blanket.orbits().leads().length, "r1c1, r2c1, a triangle each way, a corner");
+    set(blanket, sequences, "r3c2", "REE", "REE");
+    assertEquals(
+        List.of(
+            "symmetry: r1c1 and r3c2 are each other's images (both), but the border is MUD in the"
+                + " one and REE in the other"),
+        faults(blanket, sequences));
+    assertEquals(
+        List.of(
+            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the border"
+                + " is MUD in the one and FOA in the other. Give both the same yarn, or change"
+                + " look.symmetry"),
+        mistakes(
+            """
+            pieces: [ { at: r1c1, rounds: [~, MUD] },
+                      { at: r1c2, rounds: [~, FOA] } ]
+            look: { symmetry: left-right }
+            """));
+  }
+
+  @Test
+  void imagesThatAreAllWorkedAreFactsAndImagesCountAsOneForCopies() {
+    Blanket blanket =
+        Blanket.of(
+            brief(
+                PLAIN
+                    + """
+                    rules: { copies: 1 }
+                    look: { symmetry: left-right }
+                    pieces:
+                      - { at: r1c1, rounds: [REE, MUD], state: made }
+                      - { at: r1c2, rounds: [MUD, FOA], state: made }
+                    """));
+    Sequences sequences = blanket.locks();
+    assertEquals(List.of(), faults(blanket, sequences));
+    set(blanket, sequences, "r3c1", "FOA", "REE");
+    set(blanket, sequences, "r3c2", "FOA", "REE");
+    assertEquals(List.of(), faults(blanket, sequences));
+    set(blanket, sequences, "r2c1", "FOA", "REE");
+    assertTrue(faults(blanket, sequences).toString().contains("2 pieces, 1 allowed"));
+  }
+
+  @Test
+  void aFadeIsSpearmansRankCorrelationWhereEachYarnHasItsShare() {
+    String row =
+        """
+        format: lozengy-brief/1
+        title: Row
+        layout: { setting: straight, across: 4, down: 1 }
+        motifs: { square: { side: 9 cm, rounds: [ { metres: 1 } ] } }
+        yarns:
+          - { code: D, colour: "#000000", left: 100 m }
+          - { code: A, colour: "#ffffff", left: 100 m }
+          - { code: C, colour: "#444444", left: 100 m }
+          - { code: B, colour: "#999999", left: 100 m }
+        prefer: { fade: 1 }
+        look: { fade: { towards: right } }
+        """;
+    Blanket blanket = Blanket.of(brief(row));
+    // with four ranks 300 / 4 x sum of d squared is 75/16 of the sum over ranks, and r is 1 -
+    // sum/10
+    assertEquals(100, fade(blanket, "D", "C", "B", "A"), 1e-9);
+    assertEquals(100 - 75.0 / 16 * 2, fade(blanket, "D", "B", "C", "A"), 1e-9);
+    assertEquals(100 - 75.0 / 16 * 20, fade(blanket, "A", "B", "C", "D"), 1e-9);
+    Blanket stated =
+        Blanket.of(brief(row.replace("towards: right", "towards: left, order: [A, B]")));
+    // B lies at 5/8 and belongs at 3/4, A lies at 3/8 and belongs at 1/4; C and D are out of it
+    assertEquals(100 - 75 * (2 / 64.0 + 2 / 6.0), fade(stated, "C", "B", "A", "D"), 1e-9);
+  }
+
+  private static double fade(Blanket blanket, String... codes) {
+    Sequences sequences = blanket.open();
+    for (int piece = 0; piece < codes.length; piece++) {
+      sequences.set(piece, 0, blanket.yarnIndex(codes[piece]));
+    }
+    return Scorer.score(blanket, sequences, Optional.empty()).parts().get(Part.FADE);
   }
 
   @Test

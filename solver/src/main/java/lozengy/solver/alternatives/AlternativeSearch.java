@@ -151,7 +151,8 @@ public final class AlternativeSearch {
         for (int slot : problem.slots().free()) {
           int piece = problem.slots().piece()[slot];
           int round = slot - problem.slots().pieceStart()[piece];
-          cost[slot * yarns + other.sequences().yarn(symmetry[piece], round)] += each;
+          int lead = problem.slots().lead()[piece];
+          cost[slot * yarns + other.sequences().yarn(symmetry[lead], round)] += each;
         }
       }
     }

@@ -7,6 +7,7 @@ package lozengy.solver.bound;
  *
  * @param places how many places, in sweeping order
  * @param copies how many bands of the cover are just like this one
+ * @param place index in the region of each place
  * @param kind ordinal of the kind of piece at each place
  * @param pair index in the region of each pair
  * @param first earlier place of each pair
@@ -19,6 +20,7 @@ package lozengy.solver.bound;
 record Band(
     int places,
     int copies,
+    int[] place,
     int[] kind,
     int[] pair,
     int[] first,

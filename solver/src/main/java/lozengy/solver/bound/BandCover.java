@@ -83,6 +83,7 @@ final class BandCover {
     return new Band(
         band.places(),
         copies,
+        band.place(),
         band.kind(),
         band.pair(),
         band.first(),
@@ -104,13 +105,15 @@ final class BandCover {
 
   private Band band(int start, double[] total) {
     int[] position = new int[region.places()];
+    int[] inside = new int[region.places()];
     int[] kind = new int[region.places()];
     double[] share = new double[region.places()];
     int places = 0;
     for (int place = 0; place < region.places(); place++) {
-      boolean inside = region.across(place) >= start && region.across(place) < start + width;
-      position[place] = inside ? places : -1;
-      if (inside) {
+      boolean in = region.across(place) >= start && region.across(place) < start + width;
+      position[place] = in ? places : -1;
+      if (in) {
+        inside[places] = place;
         kind[places++] = region.kind(place);
       }
     }
@@ -143,6 +146,7 @@ final class BandCover {
     return new Band(
         places,
         1,
+        Arrays.copyOf(inside, places),
         Arrays.copyOf(kind, places),
         Arrays.copyOf(pairs, count),
         Arrays.copyOf(first, count),

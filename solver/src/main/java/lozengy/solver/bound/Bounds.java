@@ -1,7 +1,6 @@
 package lozengy.solver.bound;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.score.Targets;
 
 /**
@@ -52,6 +52,7 @@ public final class Bounds {
             + weights.spread()
             + weights.contrast()
             + weights.vision()
+            + weights.fade()
             + weights.variety() * VarietyCap.of(blanket, groups)
             + earlier.map(before -> weights.keep() * KeepCap.of(blanket, before)).orElse(0.0);
     this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));
@@ -130,19 +131,33 @@ public final class Bounds {
     }
   }
 
-  private double[] wanted(int layer) {
-    double[] counts = Arrays.stream(targets.counts()[layer]).asDoubleStream().toArray();
+  /** By kind of piece, how often each yarn is likely to show in a layer. */
+  private double[][] wanted(int layer) {
     LeewayRange top = ranges.get(0);
     for (LeewayRange range : ranges) {
       top = range.bound() > top.bound() ? range : top;
     }
-    if (top.counts().length > 0) {
-      for (int yarn = 0; yarn < counts.length; yarn++) {
-        double likely = top.counts()[layer][yarn];
-        counts[yarn] = Math.abs(likely - counts[yarn]) > 1 ? likely : counts[yarn];
+    return top.counts().length > 0 ? top.counts()[layer] : expected(layer);
+  }
+
+  private double[][] expected(int layer) {
+    double[][] may = new double[PieceKind.values().length][blanket.yarnCount()];
+    double[] all = new double[blanket.yarnCount()];
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      int round = blanket.roundCount(piece) - 1 - layer;
+      for (int yarn = 0; yarn < all.length && round >= 0; yarn++) {
+        if (blanket.toneAllows(blanket.kind(piece), round, yarn)) {
+          may[blanket.kind(piece).ordinal()][yarn]++;
+          all[yarn]++;
+        }
       }
     }
-    return counts;
+    for (double[] counts : may) {
+      for (int yarn = 0; yarn < all.length; yarn++) {
+        counts[yarn] *= all[yarn] == 0 ? 0 : targets.counts()[layer][yarn] / all[yarn];
+      }
+    }
+    return may;
   }
 
   private LeewayRange improve(LeewayRange range, int rounds) {

@@ -20,7 +20,7 @@ final class KeepCap {
         int yarn = earlier.yarn(piece, round);
         if (blanket.free(piece, round) && yarn != Sequences.OPEN) {
           free++;
-          kept += blanket.mayTake(piece, round, yarn) ? 1 : 0;
+          kept += blanket.mayShow(piece, round, yarn) ? 1 : 0;
         }
       }
     }

@@ -11,14 +11,25 @@ final class LayerRepeats {
   /** Most places for which bands are priced one by one. */
   private static final int MOST_PLACES = 1500;
 
+  /**
+   * Places of one kind, in a line at worst, of which about one can show a yarn without a repeat.
+   */
+  private static final int LINED_UP = 4;
+
+  /** Most places times yarns for which locks and bans of single pieces are minded. */
+  private static final long MOST_MASKS = 20_000;
+
   /** Most states of a {@link ColourSweep}. */
   private static final int MOST_STATES = 10_000;
 
   /** Steps of the first full stage; each further stage has thrice as many. */
   private static final int STEPS = 30;
 
-  /** Most states or choices gone through in a stage, so that large layers take fewer steps. */
-  private static final long MOST_WORK = 400_000_000;
+  /**
+   * Most states gone through at the first full stage, so that large layers take fewer steps; each
+   * further stage may go through thrice as many.
+   */
+  private static final long MOST_WORK = 50_000_000;
 
   /** The same for all yarns at once at the first full stage; each further one has thrice. */
   private static final long COLOUR_WORK = 8_000_000;
@@ -27,6 +38,7 @@ final class LayerRepeats {
   private final Region region;
   private final double slopeUnit;
   private final boolean merged;
+  private final boolean single;
   private RepeatPrices prices;
   private ColourShares colours;
   private RepeatFloor floor;
@@ -42,6 +54,7 @@ final class LayerRepeats {
     this.slopeUnit = Math.min(8, Math.max(1, slopeUnit));
     this.region = new Region(blanket, layer);
     this.merged = region.places() > MOST_PLACES;
+    this.single = (long) region.places() * blanket.yarnCount() <= MOST_MASKS;
     this.floor = RepeatFloor.none(region.allPairs(), blanket.yarnCount());
   }
 
@@ -53,14 +66,18 @@ final class LayerRepeats {
   /**
    * Proves a floor at a stage; stages come in order from 0.
    *
-   * @param wanted how often each yarn is expected to show
+   * @param wanted by ordinal of the kind of piece and yarn, how often each is expected to show
    */
-  RepeatFloor at(int stage, double[] wanted, BooleanSupplier stop) {
+  RepeatFloor at(int stage, double[][] wanted, BooleanSupplier stop) {
     if (stage == 0) {
       begin(cover(false), wanted);
-    } else if (stage == 1 && !idle) {
+    } else if (stage == 1) {
       begin(cover(!merged), wanted);
       startColours();
+    } else if (idle) {
+      begin(cover(!merged), wanted);
+    } else {
+      prices.sort(classes(wanted));
     }
     if (!idle) {
       improve(stage, stop);
@@ -75,16 +92,37 @@ final class LayerRepeats {
     return new BandCover(region, width, step, merged).bands();
   }
 
-  private void begin(List<Band> bands, double[] wanted) {
-    List<YarnClass> classes =
-        region.places() == 0 ? List.of() : YarnClasses.of(blanket, region, wanted);
-    // a ninth of the places can always show one yarn without a repeat, so no floor is above 0
-    idle = classes.stream().allMatch(each -> 9 * each.wanted() <= region.places());
+  private List<YarnClass> classes(double[][] wanted) {
+    return YarnClasses.of(blanket, region, wanted, single && !merged);
+  }
+
+  private void begin(List<Band> bands, double[][] wanted) {
+    List<YarnClass> classes = classes(wanted);
+    idle = classes.stream().noneMatch(this::crowded);
     prices = idle ? null : new RepeatPrices(bands, classes, region.pairs(), !merged);
+  }
+
+  /** Whether a yarn may have to repeat: a ninth of the places can show one without a repeat. */
+  private boolean crowded(YarnClass yarns) {
+    int[] places = new int[yarns.wanted().length];
+    boolean crowded = false;
+    for (int place = 0; place < region.places(); place++) {
+      places[region.kind(place)]++;
+      crowded |= yarns.must()[place];
+    }
+    double wanted = 0;
+    for (int kind = 0; kind < places.length; kind++) {
+      wanted += yarns.wanted()[kind];
+      crowded |= LINED_UP * yarns.wanted()[kind] > places[kind] + LINED_UP;
+    }
+    return crowded || 9 * wanted > region.places();
   }
 
   private void startColours() {
     int yarns = 0;
+    if (idle) {
+      return;
+    }
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       yarns += floor.toll()[yarn].length > 0 ? 1 : 0;
     }
@@ -100,7 +138,7 @@ final class LayerRepeats {
       for (int i = 1; i < stage; i++) {
         times *= 3;
       }
-      long most = Math.max(5, MOST_WORK / Math.max(1, prices.work()));
+      long most = Math.max(5, MOST_WORK * times / Math.max(1, prices.work()));
       prices.improve((int) Math.min(STEPS * times, most), stop);
       if (colours != null) {
         long steps = 1 + COLOUR_WORK * times / Math.max(1, colours.work());
@@ -108,18 +146,6 @@ final class LayerRepeats {
       }
     }
     double proved = Math.max(floor.least(), colours == null ? 0 : colours.best());
-    floor =
-        prices
-            .floor(
-                region.allPairs(),
-                blanket.yarnCount(),
-                -2 * slopeUnit,
-                -slopeUnit,
-                -slopeUnit / 2,
-                0,
-                slopeUnit / 2,
-                slopeUnit,
-                2 * slopeUnit)
-            .atLeast(proved);
+    floor = prices.floor(region.allPairs(), blanket.yarnCount(), slopeUnit).atLeast(proved);
   }
 }

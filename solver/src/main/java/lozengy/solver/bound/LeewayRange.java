@@ -8,17 +8,22 @@ package lozengy.solver.bound;
  * @param multipliers of its program's rows; empty at first
  * @param bound what is proved of it
  * @param likely where the leeway of the best arrangements may lie; a hint
- * @param counts how often each layer may show each yarn; a hint
+ * @param counts by layer and kind of piece, how often each yarn may show; a hint
  */
 record LeewayRange(
-    double low, double high, double[] multipliers, double bound, double likely, double[][] counts) {
+    double low,
+    double high,
+    double[] multipliers,
+    double bound,
+    double likely,
+    double[][][] counts) {
 
   /** Narrower ranges prove little more. */
   private static final double NARROW = 0.02;
 
   /** All up to a cap, before anything is proved. */
   static LeewayRange upTo(double cap) {
-    return new LeewayRange(0, cap, new double[0], Double.POSITIVE_INFINITY, cap, new double[0][]);
+    return new LeewayRange(0, cap, new double[0], Double.POSITIVE_INFINITY, cap, new double[0][][]);
   }
 
   /** Whether it is proved that no valid arrangement has a leeway in it: no total is below 0. */

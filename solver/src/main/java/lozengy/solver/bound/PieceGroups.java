@@ -58,7 +58,8 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
         continue;
       }
       PieceKind kind = blanket.kind(piece);
-      boolean planned = blanket.state(piece) == PieceState.PLANNED;
+      // what a finished piece shows within itself is a fact
+      boolean planned = blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece);
       boolean[][] allowed = allowed(blanket, piece, found.size() < MOST_GROUPS);
       List<Object> key = List.of(kind, planned, Arrays.deepToString(allowed));
       Group same = found.get(key);
@@ -95,8 +96,8 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
         boolean may =
             exact
-                ? blanket.mayTake(piece, round, yarn)
-                : blanket.toneAllows(blanket.kind(piece), round, yarn);
+                ? blanket.mayShow(piece, round, yarn)
+                : blanket.mayShow(blanket.kind(piece), round, yarn);
         allowed[round][yarn] = locked == Sequences.OPEN ? may : yarn == locked;
         some |= allowed[round][yarn];
       }

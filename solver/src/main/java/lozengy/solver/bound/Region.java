@@ -3,7 +3,6 @@ package lozengy.solver.bound;
 import java.util.Arrays;
 import java.util.Comparator;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Place;
 import lozengy.model.score.Nearness;
@@ -11,15 +10,13 @@ import lozengy.model.score.Nearness;
 /**
  * The places of one layer in sweeping order, and the pairs of them whose repeats count. The sweep
  * runs along the longer side of the blanket, so that few places lie side by side across it.
- *
- * <p>Left out are places that a worked piece shows there in a yarn that the round's tones do not
- * allow: fewer places have fewer repeats, so what is a floor without them is one with them.
  */
 final class Region {
 
   private final int layer;
   private final int[] along;
   private final int[] across;
+  private final int[] piece;
   private final int[] round;
   private final int[] kind;
   private final int[] first;
@@ -38,7 +35,7 @@ final class Region {
     boolean upright = upright(blanket);
     Place[] places =
         blanket.layout().places().stream()
-            .filter(place -> counts(blanket, place.index(), layer))
+            .filter(place -> layer < blanket.roundCount(place.index()))
             .sorted(
                 Comparator.<Place>comparingInt(place -> upright ? place.y() : place.x())
                     .thenComparingInt(place -> upright ? place.x() : place.y()))
@@ -47,12 +44,14 @@ final class Region {
     Arrays.fill(position, -1);
     along = new int[places.length];
     across = new int[places.length];
+    piece = new int[places.length];
     round = new int[places.length];
     kind = new int[places.length];
     for (int i = 0; i < places.length; i++) {
       position[places[i].index()] = i;
       along[i] = upright ? places[i].y() : places[i].x();
       across[i] = upright ? places[i].x() : places[i].y();
+      piece[i] = places[i].index();
       kind[i] = places[i].kind().ordinal();
       round[i] = blanket.roundCount(places[i].index()) - 1 - layer;
     }
@@ -72,10 +71,10 @@ final class Region {
         boolean bothHave =
             layer < blanket.roundCount(pairs.first()[pair])
                 && layer < blanket.roundCount(pairs.second()[pair]);
-        all += bothHave ? nearness.weight() : 0;
-        int one = position[pairs.first()[pair]];
-        int other = position[pairs.second()[pair]];
-        if (one >= 0 && other >= 0) {
+        if (bothHave) {
+          int one = position[pairs.first()[pair]];
+          int other = position[pairs.second()[pair]];
+          all += nearness.weight();
           firsts[count] = Math.min(one, other);
           seconds[count] = Math.max(one, other);
           weights[count] = nearness.weight();
@@ -100,15 +99,6 @@ final class Region {
       height = Math.max(height, place.y());
     }
     return height >= width;
-  }
-
-  private static boolean counts(Blanket blanket, int piece, int layer) {
-    int round = blanket.roundCount(piece) - 1 - layer;
-    if (round < 0) {
-      return false;
-    }
-    int yarn = blanket.locked(piece, round);
-    return yarn == Sequences.OPEN || blanket.toneAllows(blanket.kind(piece), round, yarn);
   }
 
   private static boolean mayMatch(Blanket blanket, Pairs pairs, int pair) {
@@ -138,12 +128,17 @@ final class Region {
     return kind[place];
   }
 
+  /** The piece at a place. */
+  int piece(int place) {
+    return piece[place];
+  }
+
   /** The round of its motif that this layer is at a place. */
   int round(int place) {
     return round[place];
   }
 
-  /** The weight of the pairs of all pieces that have the layer, those left out among them. */
+  /** The weight of all pairs. */
   int allPairs() {
     return allPairs;
   }

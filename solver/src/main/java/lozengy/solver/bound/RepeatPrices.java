@@ -1,29 +1,33 @@
 package lozengy.solver.bound;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import lozengy.model.layout.PieceKind;
 
 /**
  * Prices of places that prove a floor under a layer's repeats.
  *
  * <p>Let E be the weight of the layer's repeats, and W(b, A) the weight that band b holds of the
  * pairs within a set A of places. Each place i shows exactly one yarn; A(c) are the places that
- * show yarn c. For any prices p(b, i) and any tolls y(c), with s(b, i) the parts of place i told in
- * band b (sum 1 over b),
+ * show yarn c. For any prices p(b, i) and any tolls y(c, k) by yarn and kind of piece, with s(b, i)
+ * the parts of place i told in band b (sum 1 over b),
  *
  * <pre>
  * E = sum over bands b, yarns c of W(b, A(c))
  *   = sum over b, i of p(b, i) + sum over b, c of [ W(b, A(c)) - sum over i in A(c) of p(b, i) ]
  *  &gt;= sum p + sum over c of { sum over b of min over A of [ W(b, A) - p(b, A) + y(c) s(b, A) ]
- *                            - y(c) n(c) }
+ *                            - sum over k of y(c, k) n(c, k) }
  * </pre>
  *
- * since the s(b, A(c)) sum to n(c), the places that show c. The minimum is taken over all sets that
- * keep to the layer's tones and the rule for borders, valid arrangements' among them, so it is
- * never too high; {@link BandSweep} finds it exactly. This is the Lagrangian dual of covering the
- * places by one set for each yarn; {@link Ascent} finds good prices, tolls and shares of the pairs,
- * and the proof needs nothing of them.
+ * since the s(b, A(c)) of places of a kind sum to n(c, k), the places of it that show c. The
+ * minimum is taken over all sets that keep to the layer's tones, locks, bans and the rule for
+ * borders, valid arrangements' among them, so it is never too high; {@link BandSweep} finds it
+ * exactly. (A place that must show a yarn gains so much that leaving it out does not pay; if it
+ * did, the minimum would only be lower.) This is the Lagrangian dual of covering the places by one
+ * set for each yarn; {@link Ascent} finds good prices, tolls and shares of the pairs, and the proof
+ * needs nothing of them.
  */
 final class RepeatPrices {
 
@@ -33,22 +37,34 @@ final class RepeatPrices {
   /** Level of the ascent above its start, for each pair. */
   private static final double LEVEL = 0.02;
 
+  /** What a yarn gains at a place where it must lie. */
+  private static final double MUST = 1000;
+
+  private static final int KINDS = PieceKind.values().length;
+
+  /** Moves of tolls that are offered, for all kinds of pieces together. */
+  private static final double[] STEPS = {-2, -1, -0.5, 0, 0.5, 1, 2};
+
+  /** The same for one kind at a time. */
+  private static final double[] SINGLE_STEPS = {-0.7, 0.7};
+
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   private final List<Band> bands;
-  private final List<YarnClass> classes;
+  private List<YarnClass> classes;
   private final boolean shifting;
   private final PairShares shares;
   private final BandSweep[] sweeps;
   private final double[][] price;
   private final double[][] weight;
-  private final double[] toll;
+  private double[][] toll;
   private final double[][] priceSlope;
   private final double[][] weightSlope;
-  private final double[] tollSlope;
+  private double[][] tollSlope;
   private final double[][] gain;
   private final boolean[][] chosen;
-  private final Ascent ascent;
+  private final int pairs;
+  private Ascent ascent;
 
   /**
    * Starts with prices in proportion to the weight at each place.
@@ -60,6 +76,7 @@ final class RepeatPrices {
     this.bands = bands;
     this.classes = classes;
     this.shifting = shifting;
+    this.pairs = pairs;
     int count = bands.size();
     shares = new PairShares(bands, pairs);
     sweeps = bands.stream().map(BandSweep::new).toArray(BandSweep[]::new);
@@ -78,11 +95,39 @@ final class RepeatPrices {
       weight[b] = band.weight().clone();
       weightSlope[b] = new double[band.pair().length];
     }
-    toll = new double[classes.size()];
-    tollSlope = new double[classes.size()];
+    toll = new double[classes.size()][KINDS];
+    tollSlope = new double[classes.size()][KINDS];
     startInProportion();
+    begin();
+  }
+
+  private void begin() {
     ascent = new Ascent(this::climbed, packed(), LEVEL * pairs + 1e-3);
     ascent.climb(1, () -> false);
+  }
+
+  /** Goes on from the best prices with other classes; each yarn keeps its class's tolls. */
+  void sort(List<YarnClass> sorted) {
+    unpack(ascent.bestPoint());
+    double[][] kept = new double[sorted.size()][];
+    for (int k = 0; k < kept.length; k++) {
+      kept[k] = toll[classOf(sorted.get(k).yarns()[0])].clone();
+    }
+    classes = sorted;
+    toll = kept;
+    tollSlope = new double[kept.length][KINDS];
+    begin();
+  }
+
+  private int classOf(int yarn) {
+    for (int k = 0; k < classes.size(); k++) {
+      for (int member : classes.get(k).yarns()) {
+        if (member == yarn) {
+          return k;
+        }
+      }
+    }
+    throw new IllegalStateException("no class has yarn " + yarn);
   }
 
   /** The value is concave in the proportion, so golden sections close in on the best. */
@@ -134,14 +179,16 @@ final class RepeatPrices {
         point[at++] = weight[b][i];
       }
     }
-    for (double each : toll) {
-      point[at++] = each / TOLL_UNIT;
+    for (double[] each : toll) {
+      for (double byKind : each) {
+        point[at++] = byKind / TOLL_UNIT;
+      }
     }
     return point;
   }
 
   private int variables() {
-    int variables = toll.length;
+    int variables = toll.length * KINDS;
     for (int b = 0; b < price.length; b++) {
       variables += price[b].length + (shifting ? weight[b].length : 0);
     }
@@ -161,8 +208,10 @@ final class RepeatPrices {
         sweeps[b].weigh(weight[b]);
       }
     }
-    for (int k = 0; k < toll.length; k++) {
-      toll[k] = point[at++] * TOLL_UNIT;
+    for (double[] each : toll) {
+      for (int kind = 0; kind < KINDS; kind++) {
+        each[kind] = point[at++] * TOLL_UNIT;
+      }
     }
   }
 
@@ -182,9 +231,11 @@ final class RepeatPrices {
         slope[at++] = weightSlope[b][i];
       }
     }
-    for (int k = 0; k < toll.length; k++) {
-      // one class alone has no toll: it would only move all prices
-      slope[at++] = toll.length > 1 ? tollSlope[k] * TOLL_UNIT : 0;
+    for (double[] each : tollSlope) {
+      for (double byKind : each) {
+        // one class alone has no toll: it would only move all prices
+        slope[at++] = tollSlope.length > 1 ? byKind * TOLL_UNIT : 0;
+      }
     }
     return value;
   }
@@ -193,9 +244,11 @@ final class RepeatPrices {
   private double value(boolean slopes) {
     double value = 0;
     for (int k = 0; k < toll.length; k++) {
-      double wanted = classes.get(k).yarns().length * classes.get(k).wanted();
-      value -= toll[k] * wanted;
-      tollSlope[k] = -wanted;
+      for (int kind = 0; kind < KINDS; kind++) {
+        double wanted = classes.get(k).yarns().length * classes.get(k).wanted()[kind];
+        value -= toll[k][kind] * wanted;
+        tollSlope[k][kind] = -wanted;
+      }
     }
     for (int b = 0; b < price.length; b++) {
       int copies = bands.get(b).copies();
@@ -214,16 +267,23 @@ final class RepeatPrices {
     return value;
   }
 
-  private double least(int b, int k, double tollNow) {
+  private double least(int b, int k, double[] tollNow) {
     Band band = bands.get(b);
-    boolean[] kinds = classes.get(k).kinds();
-    for (int place = 0; place < gain[b].length; place++) {
-      gain[b][place] =
-          kinds[band.kind()[place]]
-              ? price[b][place] - tollNow * band.share()[place]
+    boolean[] may = classes.get(k).may();
+    boolean[] must = classes.get(k).must();
+    double gained = 0;
+    for (int i = 0; i < gain[b].length; i++) {
+      int place = band.place()[i];
+      gain[b][i] =
+          may[place]
+              ? price[b][i] - tollNow[band.kind()[i]] * band.share()[i]
               : Double.NEGATIVE_INFINITY;
+      if (must[place]) {
+        gain[b][i] += MUST;
+        gained += MUST;
+      }
     }
-    return sweeps[b].least(gain[b]);
+    return sweeps[b].least(gain[b]) + gained;
   }
 
   private void addSlopes(int b, int k) {
@@ -233,7 +293,7 @@ final class RepeatPrices {
     for (int place = 0; place < chosen[b].length; place++) {
       if (chosen[b][place]) {
         priceSlope[b][place] -= yarns;
-        tollSlope[k] += band.copies() * yarns * band.share()[place];
+        tollSlope[k][band.kind()[place]] += band.copies() * yarns * band.share()[place];
       }
     }
     for (int pair = 0; shifting && pair < weightSlope[b].length; pair++) {
@@ -263,9 +323,9 @@ final class RepeatPrices {
    *
    * @param total the weight of all pairs
    * @param yarns how many yarns the blanket has
-   * @param steps slopes to offer beside the trained tolls
+   * @param unit what tolls are moved by, to offer others beside the trained ones
    */
-  RepeatFloor floor(double total, int yarns, double... steps) {
+  RepeatFloor floor(double total, int yarns, double unit) {
     unpack(ascent.bestPoint());
     double base = 0;
     for (int b = 0; b < price.length; b++) {
@@ -273,15 +333,14 @@ final class RepeatPrices {
         base += bands.get(b).copies() * each;
       }
     }
-    double[][] tolls = new double[yarns][0];
+    double[][][] tolls = new double[yarns][0][];
     double[][] heights = new double[yarns][0];
     for (int k = 0; k < toll.length; k++) {
-      double[] offered = new double[steps.length];
-      double[] height = new double[steps.length];
-      for (int j = 0; j < steps.length; j++) {
-        offered[j] = toll[k] + steps[j];
+      double[][] offered = offered(k, unit);
+      double[] height = new double[offered.length];
+      for (int line = 0; line < offered.length; line++) {
         for (int b = 0; b < price.length; b++) {
-          height[j] += bands.get(b).copies() * least(b, k, offered[j]);
+          height[line] += bands.get(b).copies() * least(b, k, offered[line]);
         }
       }
       for (int yarn : classes.get(k).yarns()) {
@@ -290,5 +349,36 @@ final class RepeatPrices {
       }
     }
     return new RepeatFloor(total, 0, base, tolls, heights);
+  }
+
+  /** The trained tolls, moved for all kinds together and for each that may show the class alone. */
+  private double[][] offered(int k, double unit) {
+    boolean[] shown = new boolean[KINDS];
+    for (Band band : bands) {
+      for (int i = 0; i < band.places(); i++) {
+        shown[band.kind()[i]] |= classes.get(k).may()[band.place()[i]];
+      }
+    }
+    List<double[]> offered = new ArrayList<>();
+    for (double step : STEPS) {
+      offered.add(moved(toll[k], step * unit, shown));
+    }
+    boolean several = (shown[0] ? 1 : 0) + (shown[1] ? 1 : 0) + (shown[2] ? 1 : 0) > 1;
+    for (int kind = 0; kind < KINDS && several; kind++) {
+      boolean[] one = new boolean[KINDS];
+      one[kind] = shown[kind];
+      for (double step : shown[kind] ? SINGLE_STEPS : new double[0]) {
+        offered.add(moved(toll[k], step * unit, one));
+      }
+    }
+    return offered.toArray(double[][]::new);
+  }
+
+  private static double[] moved(double[] from, double step, boolean[] kinds) {
+    double[] moved = from.clone();
+    for (int kind = 0; kind < moved.length; kind++) {
+      moved[kind] += kinds[kind] ? step : 0;
+    }
+    return moved;
   }
 }

@@ -46,7 +46,7 @@ final class RepeatRows {
 
   /** A yarn's share: at least each of its lines; its range holds the highest line's values. */
   private int addShare(RepeatFloor floor, int layer, int yarn) {
-    double[] toll = floor.toll()[yarn];
+    double[][] toll = floor.toll()[yarn];
     double[] height = floor.height()[yarn];
     if (toll.length == 0) {
       return NONE;
@@ -54,16 +54,25 @@ final class RepeatRows {
     double low = Double.NEGATIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int line = 0; line < toll.length; line++) {
-      double end = height[line] - toll[line] * targets.pieces()[layer];
-      low = Math.max(low, Math.min(height[line], end));
-      high = Math.max(high, Math.max(height[line], end));
+      double least = height[line];
+      double most = height[line];
+      for (int kind = 0; kind < toll[line].length; kind++) {
+        double change = -toll[line][kind] * score.pieces(layer, kind);
+        least += Math.min(0, change);
+        most += Math.max(0, change);
+      }
+      low = Math.max(low, least);
+      high = Math.max(high, most);
     }
     int share = program.variable(low, high, 0);
     for (int line = 0; line < toll.length; line++) {
       program.atMost(-height[line]);
       program.put(share, -1);
-      if (score.count(layer, yarn) != NONE) {
-        program.put(score.count(layer, yarn), -toll[line]);
+      for (int kind = 0; kind < toll[line].length; kind++) {
+        int count = score.count(layer, kind, yarn);
+        if (count != NONE) {
+          program.put(count, -toll[line][kind]);
+        }
       }
     }
     return share;

@@ -2,6 +2,7 @@ package lozengy.solver.bound;
 
 import java.util.Arrays;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 import lozengy.solver.bound.PieceGroups.Group;
@@ -27,6 +28,8 @@ final class ScoreProgram {
   /** In place of a variable that is not there. */
   static final int NONE = -1;
 
+  private static final int KINDS = PieceKind.values().length;
+
   private final Blanket blanket;
   private final Targets targets;
   private final Weights weights;
@@ -34,7 +37,9 @@ final class ScoreProgram {
   private final LinearProgram program = new LinearProgram();
   private final int[][][] nodes;
   private final int[][] counts;
-  private final int[][] certainCounts;
+  private final int[][][] kindCounts;
+  private final int[][][] certainCounts;
+  private final int[][] kindPieces;
   private final int leeway;
 
   /**
@@ -60,7 +65,9 @@ final class ScoreProgram {
     this.groups = groups;
     this.nodes = new int[groups.groups().size()][][];
     this.counts = new int[blanket.layerCount()][blanket.yarnCount()];
-    this.certainCounts = new int[blanket.layerCount()][blanket.yarnCount()];
+    this.kindCounts = new int[blanket.layerCount()][KINDS][blanket.yarnCount()];
+    this.certainCounts = new int[blanket.layerCount()][KINDS][blanket.yarnCount()];
+    this.kindPieces = new int[blanket.layerCount()][KINDS];
     program.addConstant(certain);
     addPaths();
     addCertain();
@@ -85,13 +92,25 @@ final class ScoreProgram {
     return counts[layer][yarn];
   }
 
-  /** How often each layer shows each yarn at a search's best point. */
-  double[][] counts(PrimalDual search) {
-    double[][] shown = new double[counts.length][blanket.yarnCount()];
+  /** The variable of how many pieces of a kind show a yarn in a layer, or NONE where none does. */
+  int count(int layer, int kind, int yarn) {
+    return kindCounts[layer][kind][yarn];
+  }
+
+  /** How many pieces of a kind have a layer. */
+  int pieces(int layer, int kind) {
+    return kindPieces[layer][kind];
+  }
+
+  /** By layer and kind of piece, how often each yarn shows at a search's best point. */
+  double[][][] counts(PrimalDual search) {
+    double[][][] shown = new double[counts.length][KINDS][blanket.yarnCount()];
     for (int layer = 0; layer < counts.length; layer++) {
-      for (int yarn = 0; yarn < shown[layer].length; yarn++) {
-        int count = counts[layer][yarn];
-        shown[layer][yarn] = count == NONE ? 0 : search.hint(count);
+      for (int kind = 0; kind < KINDS; kind++) {
+        for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+          int count = kindCounts[layer][kind][yarn];
+          shown[layer][kind][yarn] = count == NONE ? 0 : search.hint(count);
+        }
       }
     }
     return shown;
@@ -167,7 +186,7 @@ final class ScoreProgram {
       int rounds = blanket.roundCount(piece);
       for (int round = 0; round < rounds; round++) {
         int yarn = blanket.locked(piece, round);
-        certainCounts[rounds - 1 - round][yarn]++;
+        certainCounts[rounds - 1 - round][blanket.kind(piece).ordinal()][yarn]++;
         if (round > 0) {
           int inner = blanket.locked(piece, round - 1);
           program.addConstant(weights.step() * contrast(inner, yarn));
@@ -177,33 +196,60 @@ final class ScoreProgram {
   }
 
   private void addCounts() {
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int layer = 0; layer < blanket.roundCount(piece); layer++) {
+        kindPieces[layer][blanket.kind(piece).ordinal()]++;
+      }
+    }
     for (int layer = 0; layer < counts.length; layer++) {
       int pieces = targets.pieces()[layer];
       int wanted = Arrays.stream(targets.counts()[layer]).sum();
       program.addConstant(weights.balance()[layer] * (pieces - wanted));
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-        counts[layer][yarn] = shown(layer, yarn) ? addCount(layer, yarn, pieces) : NONE;
+        boolean shown = false;
+        for (int kind = 0; kind < KINDS; kind++) {
+          int count = addKind(layer, kind, yarn);
+          kindCounts[layer][kind][yarn] = count;
+          shown |= count != NONE;
+        }
+        counts[layer][yarn] = shown ? addCount(layer, yarn, pieces) : NONE;
       }
     }
   }
 
-  private boolean shown(int layer, int yarn) {
-    boolean shown = certainCounts[layer][yarn] > 0;
-    for (int[][] rounds : nodes) {
-      int round = rounds.length - 1 - layer;
-      shown |= round >= 0 && rounds[round][yarn] != NONE;
+  private int addKind(int layer, int kind, int yarn) {
+    boolean shown = certainCounts[layer][kind][yarn] > 0;
+    for (int g = 0; g < nodes.length; g++) {
+      shown |= node(g, layer, kind, yarn) != NONE;
     }
-    return shown;
+    if (!shown) {
+      return NONE;
+    }
+    int count = program.variable(0, kindPieces[layer][kind], 0);
+    program.equalTo(certainCounts[layer][kind][yarn]);
+    program.put(count, 1);
+    for (int g = 0; g < nodes.length; g++) {
+      int node = node(g, layer, kind, yarn);
+      if (node != NONE) {
+        program.put(node, -1);
+      }
+    }
+    return count;
+  }
+
+  private int node(int group, int layer, int kind, int yarn) {
+    int round = nodes[group].length - 1 - layer;
+    boolean other = groups.groups().get(group).kind().ordinal() != kind;
+    return other || round < 0 ? NONE : nodes[group][round][yarn];
   }
 
   private int addCount(int layer, int yarn, int pieces) {
     int count = program.variable(0, pieces, 0);
-    program.equalTo(certainCounts[layer][yarn]);
+    program.equalTo(0);
     program.put(count, 1);
-    for (int[][] rounds : nodes) {
-      int round = rounds.length - 1 - layer;
-      if (round >= 0 && rounds[round][yarn] != NONE) {
-        program.put(rounds[round][yarn], -1);
+    for (int kind = 0; kind < KINDS; kind++) {
+      if (kindCounts[layer][kind][yarn] != NONE) {
+        program.put(kindCounts[layer][kind][yarn], -1);
       }
     }
     int wanted = targets.counts()[layer][yarn];

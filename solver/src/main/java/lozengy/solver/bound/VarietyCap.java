@@ -29,7 +29,7 @@ final class VarietyCap {
     for (Group group : groups.groups()) {
       distinct += Math.min(group.count(), sequences(group));
     }
-    return Math.min(1, distinct / blanket.pieceCount());
+    return Math.min(1, distinct / blanket.orbits().leads().length);
   }
 
   private static double sequences(Group group) {

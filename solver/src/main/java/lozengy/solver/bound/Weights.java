@@ -21,6 +21,7 @@ import lozengy.model.score.Targets;
  * @param keep points of keeping all
  * @param spread points of full spread
  * @param allBalance points of full balance
+ * @param fade points of a full fade
  */
 record Weights(
     double[] balance,
@@ -34,7 +35,8 @@ record Weights(
     double leeway,
     double keep,
     double spread,
-    double allBalance) {
+    double allBalance,
+    double fade) {
 
   /**
    * The weights of a blanket, or null if no part weighs.
@@ -88,7 +90,8 @@ record Weights(
         points(blanket, Part.LEEWAY, sum),
         kept ? points(blanket, Part.KEEP, sum) : 0,
         points(blanket, Part.SPREAD, sum),
-        points(blanket, Part.BALANCE, sum));
+        points(blanket, Part.BALANCE, sum),
+        points(blanket, Part.FADE, sum));
   }
 
   private static double points(Blanket blanket, Part part, double sum) {

@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.RuleId;
@@ -24,6 +25,7 @@ public final class ConstraintModel {
   private final Model model;
   private final Domains domains;
   private final IntVar[][] pieces;
+  private final IntVar[] laid;
   private final List<RoundClass> classes;
   private final IntVar[][] counts;
   private final List<YarnLoad> loads;
@@ -39,8 +41,9 @@ public final class ConstraintModel {
 
   private ConstraintModel(Blanket blanket, List<BriefLine> lines) {
     this.blanket = blanket;
-    this.domains = Domains.all(blanket);
-    lines.forEach(line -> line.content().restrict(domains));
+    Domains worked = Domains.all(blanket);
+    lines.forEach(line -> line.content().restrict(worked));
+    this.domains = PileDomains.widened(blanket, worked, lines);
     this.model = new Model("blanket", Settings.init().setWarnUser(false));
     this.pieces = new IntVar[blanket.pieceCount()][];
     for (int piece = 0; piece < pieces.length; piece++) {
@@ -50,6 +53,7 @@ public final class ConstraintModel {
               .mapToObj(round -> variable(number, round))
               .toArray(IntVar[]::new);
     }
+    this.laid = PileVariables.post(model, blanket, worked, lines, pieces);
     this.classes = RoundClass.of(blanket);
     this.counts = new IntVar[classes.size()][];
     this.loads = YarnLoad.of(blanket, domains);
@@ -112,6 +116,19 @@ public final class ConstraintModel {
   /** The rounds' variables by piece, centre first. */
   IntVar[][] pieces() {
     return pieces;
+  }
+
+  /**
+   * What lies at a place: 0 a piece still to be worked, s + 1 a piece of the pile's stack s; null
+   * where no piece of the pile can lie.
+   */
+  IntVar laid(int piece) {
+    return laid[piece];
+  }
+
+  /** The variables of all places at which a piece of the pile can lie. */
+  IntVar[] allLaid() {
+    return Stream.of(laid).filter(variable -> variable != null).toArray(IntVar[]::new);
   }
 
   /** The rounds' variables of a piece, centre first. */
@@ -197,6 +214,10 @@ public final class ConstraintModel {
           yarns.add(load.yarn());
         }
       }
+    }
+    if (present.isEmpty()) {
+      // no round of the class may take any yarn, which the rounds' variables have told
+      return byYarn;
     }
     IntVar[] all = present.toArray(IntVar[]::new);
     int[] values = yarns.stream().mapToInt(Integer::intValue).toArray();

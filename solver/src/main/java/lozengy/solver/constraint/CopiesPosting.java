@@ -31,10 +31,10 @@ final class CopiesPosting implements RulePosting {
   private record Copies(int allowed) implements BriefLine.Content {
     @Override
     public void post(ConstraintModel constraints) {
-      CopiesPropagator propagator =
-          new CopiesPropagator(constraints.blanket(), constraints.pieces(), allowed);
+      CopiesPropagator propagator = new CopiesPropagator(constraints, allowed);
       new Constraint("copies", propagator).post();
-      if (allowed == 1) {
+      // with a pile, what is worked and what is planned is only known once it is laid
+      if (allowed == 1 && constraints.blanket().pile().isEmpty()) {
         ScarceSequences.post(constraints);
       }
     }

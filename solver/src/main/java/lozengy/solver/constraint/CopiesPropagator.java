@@ -21,7 +21,7 @@ import org.chocosolver.util.ESat;
 
 /**
  * At most so many pieces share a sequence, unless all that share it are worked already. Sequences
- * are compared as lists of yarns, whatever the kind of piece.
+ * are compared as lists of yarns, whatever the kind of piece; images of each other count as one.
  *
  * <p>Checks forward: once a sequence is used up, a piece with one open round loses the yarn that
  * would repeat it. An int for each sequence would need domains of yarns^rounds values and filter no
@@ -31,6 +31,7 @@ import org.chocosolver.util.ESat;
 final class CopiesPropagator extends Propagator<IntVar> {
 
   private final IntVar[][] pieces;
+  private final IntVar[] laid;
   private final boolean[] planned;
   private final int[] pieceOf;
   private final int allowed;
@@ -43,22 +44,46 @@ final class CopiesPropagator extends Propagator<IntVar> {
 
   private final Deque<Integer> waiting = new ArrayDeque<>();
 
-  CopiesPropagator(Blanket blanket, IntVar[][] pieces, int allowed) {
-    super(
-        Stream.of(pieces).flatMap(Arrays::stream).toArray(IntVar[]::new),
-        PropagatorPriority.VERY_SLOW,
-        true);
-    this.pieces = pieces;
+  CopiesPropagator(ConstraintModel model, int allowed) {
+    super(variables(model), PropagatorPriority.VERY_SLOW, true);
+    Blanket blanket = model.blanket();
+    int[] leads = blanket.orbits().leads();
+    this.pieces = leads(model);
+    this.laid = new IntVar[pieces.length];
     this.allowed = allowed;
     this.planned = new boolean[pieces.length];
     this.pieceOf = new int[vars.length];
     int index = 0;
     for (int piece = 0; piece < pieces.length; piece++) {
-      planned[piece] = blanket.state(piece) == PieceState.PLANNED;
+      planned[piece] = blanket.state(leads[piece]) == PieceState.PLANNED;
       for (int round = 0; round < pieces[piece].length; round++) {
         pieceOf[index++] = piece;
       }
     }
+    for (int piece = 0; piece < pieces.length; piece++) {
+      laid[piece] = model.laid(leads[piece]);
+      if (laid[piece] != null) {
+        pieceOf[index++] = piece;
+      }
+    }
+  }
+
+  private static IntVar[] variables(ConstraintModel model) {
+    return Stream.concat(
+            Stream.of(leads(model)).flatMap(Arrays::stream), Stream.of(model.allLaid()))
+        .toArray(IntVar[]::new);
+  }
+
+  /** Whether a piece is certain to be still to be worked: no piece of the pile lies there. */
+  private boolean planned(int piece) {
+    return planned[piece] && (laid[piece] == null || laid[piece].isInstantiatedTo(0));
+  }
+
+  /** The rounds of the pieces that count: of images of each other one. */
+  private static IntVar[][] leads(ConstraintModel model) {
+    return Arrays.stream(model.blanket().orbits().leads())
+        .mapToObj(model::rounds)
+        .toArray(IntVar[][]::new);
   }
 
   @Override
@@ -96,7 +121,7 @@ final class CopiesPropagator extends Propagator<IntVar> {
       List<Integer> sequence = sequence(piece, 0, pieces[piece][0].getValue());
       complete.computeIfAbsent(sequence, s -> new LinkedHashSet<>()).add(piece);
       Set<Integer> sharing = sharing(sequence);
-      if (sharing.size() > allowed && sharing.stream().anyMatch(p -> planned[p])) {
+      if (sharing.size() > allowed && sharing.stream().anyMatch(this::planned)) {
         fails();
       }
       for (int other = 0; other < pieces.length; other++) {
@@ -120,7 +145,7 @@ final class CopiesPropagator extends Propagator<IntVar> {
   private void filter(int piece, int open, int yarn) throws ContradictionException {
     Set<Integer> sharing = sharing(sequence(piece, open, yarn));
     if (sharing.size() >= allowed
-        && (planned[piece] || sharing.stream().anyMatch(p -> planned[p]))
+        && (planned(piece) || sharing.stream().anyMatch(this::planned))
         && pieces[piece][open].removeValue(yarn, this)
         && pieces[piece][open].isInstantiated()) {
       waiting.add(piece);
@@ -181,10 +206,11 @@ final class CopiesPropagator extends Propagator<IntVar> {
       } else {
         all = false;
       }
+      all &= laid[piece] == null || laid[piece].isInstantiated();
     }
     boolean broken =
         groups.values().stream()
-            .anyMatch(group -> group.size() > allowed && group.stream().anyMatch(p -> planned[p]));
+            .anyMatch(group -> group.size() > allowed && group.stream().anyMatch(this::planned));
     return broken ? ESat.FALSE : all ? ESat.TRUE : ESat.UNDEFINED;
   }
 }

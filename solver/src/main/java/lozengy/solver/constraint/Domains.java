@@ -1,6 +1,7 @@
 package lozengy.solver.constraint;
 
 import java.util.Arrays;
+import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 
@@ -44,12 +45,13 @@ public final class Domains {
 
   /**
    * What the lines of the brief leave each round by themselves: its lock, its tones, and the bans
-   * on its piece.
+   * on its piece; or what pieces of the pile show that may lie there.
    */
   public static Domains direct(Blanket blanket) {
     Domains domains = all(blanket);
-    RulePostings.lines(blanket).forEach(line -> line.content().restrict(domains));
-    return domains;
+    List<BriefLine> lines = RulePostings.lines(blanket);
+    lines.forEach(line -> line.content().restrict(domains));
+    return PileDomains.widened(blanket, domains, lines);
   }
 
   /** A copy that changes on its own. */
@@ -80,6 +82,11 @@ public final class Domains {
   /** Takes a yarn out of what a round may take. */
   public void remove(int piece, int round, int yarn) {
     bits[word(piece, round, yarn)] &= ~(1L << yarn);
+  }
+
+  /** Lets a round take a yarn. */
+  void add(int piece, int round, int yarn) {
+    bits[word(piece, round, yarn)] |= 1L << yarn;
   }
 
   /** Leaves a round no other yarn than this; none at all if it could not take it. */

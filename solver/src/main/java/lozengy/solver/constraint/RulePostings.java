@@ -9,6 +9,7 @@ public final class RulePostings {
   private static final List<RulePosting> ALL =
       List.of(
           new CompletePosting(),
+          new PilePosting(),
           new WithinPiecePosting(),
           new NeighbourBordersPosting(),
           new TonesPosting(),
@@ -17,6 +18,7 @@ public final class RulePostings {
           new ZonesPosting(),
           new ApartPosting(),
           new BansPosting(),
+          new SymmetryPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());
 

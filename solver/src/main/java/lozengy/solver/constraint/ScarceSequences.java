@@ -38,7 +38,7 @@ final class ScarceSequences {
   static void post(ConstraintModel model) {
     Blanket blanket = model.blanket();
     Map<Integer, List<Integer>> byLength = new TreeMap<>();
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+    for (int piece : blanket.orbits().leads()) {
       if (blanket.state(piece) == PieceState.PLANNED) {
         byLength.computeIfAbsent(blanket.roundCount(piece), rounds -> new ArrayList<>()).add(piece);
       }
@@ -109,7 +109,7 @@ final class ScarceSequences {
   /** The sequences of worked pieces, which no planned piece may show again. */
   private List<List<Integer>> worked() {
     List<List<Integer>> worked = new ArrayList<>();
-    for (int piece = 0; piece < model.blanket().pieceCount(); piece++) {
+    for (int piece : model.blanket().orbits().leads()) {
       if (model.blanket().state(piece) != PieceState.PLANNED) {
         List<Integer> sequence = new ArrayList<>();
         for (int round = 0; round < model.blanket().roundCount(piece); round++) {

@@ -14,6 +14,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.ColourVisionSeams;
+import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Layers;
 import lozengy.model.score.Nearness;
 import lozengy.model.score.Part;
@@ -42,6 +43,7 @@ final class ScoreLoss {
   private final Map<Part, Double> unitsPerPartPoint = new HashMap<>();
   private final Map<List<IntVar>, BoolVar> equal = new HashMap<>();
   private final List<IntVar> terms = new ArrayList<>();
+  private int rounding;
 
   private ScoreLoss(ConstraintModel constraints, boolean keep) {
     this.constraints = constraints;
@@ -72,6 +74,9 @@ final class ScoreLoss {
     if (loss.counts(Part.COLOUR_VISION)) {
       loss.addColourVision();
     }
+    if (loss.counts(Part.FADE)) {
+      FadeMeasure.of(loss.blanket).ifPresent(loss::addFade);
+    }
     if (loss.counts(Part.VARIETY)) {
       loss.addVariety();
     }
@@ -97,7 +102,7 @@ final class ScoreLoss {
 
   /** By how many units the sum of the terms may be below the true loss. */
   int rounding() {
-    return terms.size();
+    return terms.size() + rounding;
   }
 
   private void addBalance() {
@@ -222,8 +227,34 @@ final class ScoreLoss {
     terms.add(lost);
   }
 
+  /** Adds what rounds lose of a fade; whole units of a sum that is cut off at 100 points. */
+  private void addFade(FadeMeasure fade) {
+    List<IntVar> lost = new ArrayList<>();
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        int[] units = new int[blanket.yarnCount()];
+        for (int yarn = 0; yarn < units.length; yarn++) {
+          units[yarn] = units(Part.FADE, fade.points(piece, round, yarn));
+        }
+        IntVar loss = model.intVar(0, IntStream.of(units).max().orElse(0));
+        model.element(loss, units, constraints.rounds(piece)[round]).post();
+        lost.add(loss);
+      }
+    }
+    rounding += lost.size();
+    int most = (int) Math.ceil(100 * unitsPerPartPoint.get(Part.FADE));
+    IntVar all = model.intVar(0, lost.stream().mapToInt(IntVar::getUB).sum());
+    model.sum(lost.toArray(IntVar[]::new), "=", all).post();
+    IntVar cut = model.intVar(0, most);
+    model.min(cut, all, model.intVar(most)).post();
+    terms.add(cut);
+  }
+
   private void addVariety() {
-    IntVar[][] pieces = constraints.pieces();
+    IntVar[][] pieces =
+        Arrays.stream(blanket.orbits().leads())
+            .mapToObj(constraints::rounds)
+            .toArray(IntVar[][]::new);
     List<BoolVar> again = new ArrayList<>();
     for (int piece = 0; piece < pieces.length; piece++) {
       List<BoolVar> twins = new ArrayList<>();

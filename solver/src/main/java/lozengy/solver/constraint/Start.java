@@ -77,6 +77,14 @@ public final class Start {
     if (!counts.isEmpty()) {
       strategies.add(new IntStrategy(counts.variables(), counts, counts));
     }
+    IntVar[] laid =
+        Stream.of(model.allLaid()).filter(v -> !v.isInstantiated()).toArray(IntVar[]::new);
+    if (laid.length > 0) {
+      AbstractStrategy<IntVar> choice =
+          new IntStrategy(
+              laid, new DomOverWDeg<>(laid, seed), new LaidChoice(model.blanket(), random));
+      strategies.add(Search.lastConflict(choice));
+    }
     IntVar[] rounds =
         Stream.of(model.pieces())
             .flatMap(Stream::of)

@@ -39,12 +39,26 @@ final class WithinPiecePosting implements RulePosting {
           continue;
         }
         IntVar[] rounds = constraints.rounds(piece);
+        if (constraints.laid(piece) != null) {
+          postUnlessLaid(model, constraints.laid(piece), rounds);
+          continue;
+        }
         if (asked == WithinPiece.ALL_DIFFER) {
           model.allDifferent(rounds, "AC").post();
           continue;
         }
         for (int round = 1; round < rounds.length; round++) {
           model.arithm(rounds[round - 1], "!=", rounds[round]).post();
+        }
+      }
+    }
+
+    /** A finished piece is a fact: only one that is still to be worked must keep the rule. */
+    private void postUnlessLaid(Model model, IntVar laid, IntVar[] rounds) {
+      for (int a = 0; a < rounds.length; a++) {
+        int last = asked == WithinPiece.ALL_DIFFER ? rounds.length - 1 : a + 1;
+        for (int b = a + 1; b <= last && b < rounds.length; b++) {
+          model.ifThen(model.arithm(laid, "=", 0), model.arithm(rounds[a], "!=", rounds[b]));
         }
       }
     }

@@ -26,8 +26,11 @@ final class FewSequences implements Argument {
     int allowed = blanket.brief().rules().copies().getAsInt();
     Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
     Map<List<Integer>, Integer> worked = new HashMap<>();
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+    for (int piece : blanket.orbits().leads()) {
       List<List<Integer>> yarns = yarns(direct, piece);
+      if (blanket.takesPile(piece)) {
+        continue;
+      }
       if (blanket.state(piece) == PieceState.PLANNED) {
         alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
       } else {

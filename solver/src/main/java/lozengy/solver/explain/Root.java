@@ -18,8 +18,12 @@ public final class Root {
       List.of(
           List.of(
               new EmptyRounds(),
+              new PileLocks(),
+              new PileBorders(),
+              new OverdrawnByPile(),
               new StuckPieces(),
               new StuckSeams(),
+              new StuckImages(),
               new OverdrawnYarns(),
               new LongRounds(),
               new FewSequences()),

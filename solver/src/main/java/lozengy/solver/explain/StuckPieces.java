@@ -26,7 +26,7 @@ final class StuckPieces implements Argument {
     }
     Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
     Tell.all(blanket)
-        .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
+        .filter(piece -> blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece))
         .forEach(
             piece ->
                 alike.computeIfAbsent(yarns(direct, piece), y -> new ArrayList<>()).add(piece));

@@ -4,6 +4,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Preferences;
+import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
@@ -26,6 +27,11 @@ final class CostScale {
   /** A penalty of a broken rule, in lightest steps: beyond any gain that a step could bring. */
   private static final int HARD_STEPS = 48;
 
+  /**
+   * Points of fade, divided by the rounds that fade, that a round of a tenth of the ranks costs.
+   */
+  private static final double FADE_STEP = 3;
+
   private static final int UNITS_OF_STEP = 1 << 14;
 
   final double spreadPoints;
@@ -34,6 +40,8 @@ final class CostScale {
   final double innerContrastPoints;
   final double seamVisionPoints;
   final double copyPoints;
+  final double fadePart;
+  final Optional<FadeMeasure> fade;
   final double leewayPoints;
   final double keepPoints;
   final double unitsPerPoint;
@@ -76,7 +84,9 @@ final class CostScale {
     seamContrastPoints = seams > 0 ? contrast * halves / seams : 0;
     innerContrastPoints = inner > 0 ? contrast * halves / inner : 0;
     seamVisionPoints = seams > 0 ? prefer.weight(Part.COLOUR_VISION) * pointsOfWeight / seams : 0;
-    copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.pieceCount();
+    fadePart = weights > 0 ? prefer.weight(Part.FADE) / weights : 0;
+    fade = fadePart > 0 ? FadeMeasure.of(blanket) : Optional.empty();
+    copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.orbits().leads().length;
     leewayPoints = prefer.weight(Part.LEEWAY) * pointsOfWeight;
     keepPoints =
         earlier.isPresent() && free > 0 ? prefer.weight(Part.KEEP) * pointsOfWeight / free : 0;
@@ -91,6 +101,7 @@ final class CostScale {
     double others = Math.max(seamContrastPoints, innerContrastPoints);
     others = Math.max(others, seamVisionPoints);
     others = Math.max(others, Math.max(copyPoints, keepPoints));
+    others = Math.max(others, fade.map(f -> FADE_STEP * fadePart / f.rounds()).orElse(0.0));
     for (double points : balancePoints) {
       others = Math.max(others, points);
     }

@@ -3,6 +3,7 @@ package lozengy.solver.problem;
 /**
  * What two slots of different pieces cost together, in cost units. A light pair costs its weight
  * when both slots show the same yarn; a seam of two borders costs an entry of {@link #seamCost()}.
+ * Two borders that share several seams are listed as often.
  *
  * @param lightStart start of each slot's light pairs in {@code lightSlot}, and the end
  * @param lightSlot the other slot of a light pair

@@ -1,6 +1,8 @@
 package lozengy.solver.problem;
 
 import java.util.Arrays;
+import java.util.Map;
+import java.util.TreeMap;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Pairs;
@@ -15,30 +17,45 @@ final class PairCostsCompiler {
   private final Slots slots;
   private final CostScale scale;
   private final int layers;
+  private final int[] pieceOf;
+  private long constantCost;
 
   PairCostsCompiler(Blanket blanket, Slots slots, CostScale scale) {
     this.blanket = blanket;
     this.slots = slots;
     this.scale = scale;
     this.layers = blanket.layerCount();
+    this.pieceOf = new int[blanket.pieceCount()];
+    for (int piece = 0; piece < slots.pieces(); piece++) {
+      for (int member : slots.members()[piece]) {
+        pieceOf[member] = piece;
+      }
+    }
+  }
+
+  /** What repeats between images of one piece cost; known once compiled. */
+  long constantCost() {
+    return constantCost;
   }
 
   PairCosts compile() {
     Layout layout = blanket.layout();
+    Pairs seams = pairs(layout.seams(), 1, CostScale.SEAM_WEIGHT);
+    Pairs touches = pairs(layout.touches(), 0, CostScale.TOUCH_WEIGHT);
+    Pairs near = pairs(layout.near(), 0, CostScale.NEAR_WEIGHT);
     int[] lightStart = new int[slots.count() + 1];
-    count(lightStart, layout.seams(), 1);
-    count(lightStart, layout.touches(), 0);
-    count(lightStart, layout.near(), 0);
+    count(lightStart, seams, 1);
+    count(lightStart, touches, 0);
+    count(lightStart, near, 0);
     prefixSums(lightStart);
     int total = lightStart[slots.count()];
     int[] lightSlot = new int[total];
     int[] lightCost = new int[total];
     int[] next = Arrays.copyOf(lightStart, slots.count());
-    fill(layout.seams(), 1, CostScale.SEAM_WEIGHT, next, lightSlot, lightCost);
-    fill(layout.touches(), 0, CostScale.TOUCH_WEIGHT, next, lightSlot, lightCost);
-    fill(layout.near(), 0, CostScale.NEAR_WEIGHT, next, lightSlot, lightCost);
+    fill(seams, 1, CostScale.SEAM_WEIGHT, next, lightSlot, lightCost);
+    fill(touches, 0, CostScale.TOUCH_WEIGHT, next, lightSlot, lightCost);
+    fill(near, 0, CostScale.NEAR_WEIGHT, next, lightSlot, lightCost);
     int[] seamStart = new int[slots.count() + 1];
-    Pairs seams = layout.seams();
     for (int i = 0; i < seams.size(); i++) {
       seamStart[slots.border(seams.first()[i])]++;
       seamStart[slots.border(seams.second()[i])]++;
@@ -52,7 +69,66 @@ final class PairCostsCompiler {
       seamSlot[nextSeam[first]++] = second;
       seamSlot[nextSeam[second]++] = first;
     }
-    return new PairCosts(lightStart, lightSlot, lightCost, seamStart, seamSlot, seamCost());
+    PairCosts costs =
+        new PairCosts(lightStart, lightSlot, lightCost, seamStart, seamSlot, seamCost());
+    return slots.tied() ? merged(costs) : costs;
+  }
+
+  /**
+   * Pairs of the problem's pieces. Where images are one piece, a pair of images costs the same
+   * whatever they show, and is left out; a seam between images has borders that the look gives.
+   */
+  private Pairs pairs(Pairs pairs, int fromLayer, int weight) {
+    if (!slots.tied()) {
+      return pairs;
+    }
+    int[] first = new int[pairs.size()];
+    int[] second = new int[pairs.size()];
+    int count = 0;
+    for (int i = 0; i < pairs.size(); i++) {
+      int one = pieceOf[pairs.first()[i]];
+      int other = pieceOf[pairs.second()[i]];
+      if (one != other) {
+        first[count] = one;
+        second[count++] = other;
+        continue;
+      }
+      for (int layer = fromLayer; layer < slots.rounds(one); layer++) {
+        constantCost += lightCost(layer, weight);
+      }
+    }
+    return new Pairs(Arrays.copyOf(first, count), Arrays.copyOf(second, count));
+  }
+
+  /** The same costs with one light pair where two slots make several. */
+  private PairCosts merged(PairCosts costs) {
+    int[] start = new int[slots.count() + 1];
+    int[] others = new int[costs.lightSlot().length];
+    int[] sums = new int[others.length];
+    int count = 0;
+    for (int slot = 0; slot < slots.count(); slot++) {
+      start[slot] = count;
+      TreeMap<Integer, Integer> bySlot = new TreeMap<>();
+      for (int i = costs.lightStart()[slot]; i < costs.lightStart()[slot + 1]; i++) {
+        bySlot.merge(costs.lightSlot()[i], costs.lightCost()[i], Integer::sum);
+      }
+      for (Map.Entry<Integer, Integer> each : bySlot.entrySet()) {
+        others[count] = each.getKey();
+        sums[count++] = each.getValue();
+      }
+    }
+    start[slots.count()] = count;
+    return new PairCosts(
+        start,
+        Arrays.copyOf(others, count),
+        Arrays.copyOf(sums, count),
+        costs.seamStart(),
+        costs.seamSlot(),
+        costs.seamCost());
+  }
+
+  private int lightCost(int layer, int weight) {
+    return scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, layer) * weight);
   }
 
   private int[] seamCost() {
@@ -96,8 +172,7 @@ final class PairCostsCompiler {
       Pairs pairs, int fromLayer, int weight, int[] next, int[] otherSlot, int[] cost) {
     int[] costOfLayer = new int[layers];
     for (int layer = 0; layer < layers; layer++) {
-      costOfLayer[layer] =
-          scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, layer) * weight);
+      costOfLayer[layer] = lightCost(layer, weight);
     }
     for (int i = 0; i < pairs.size(); i++) {
       int first = pairs.first()[i];

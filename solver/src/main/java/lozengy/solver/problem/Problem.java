@@ -20,6 +20,7 @@ import lozengy.model.blanket.Sequences;
  *     hardCost} is in {@code innerCost}
  * @param allDiffer whether all rounds of a piece must differ, at {@code hardCost} a repeat beyond
  *     adjacent ones
+ * @param constantCost cost of repeats between images of one piece, which nothing can change
  * @param unaryCost cost of a slot's yarn by itself, slot x yarns + yarn; null where there is none
  * @param targets wanted count by layer x yarns + yarn
  * @param balanceCost cost of one too many or too few, by layer
@@ -35,6 +36,7 @@ import lozengy.model.blanket.Sequences;
  * @param overdrawCost penalty of a millimetre overdrawn
  * @param stepCost cost of the lightest repeat: the scale of a small step
  * @param unitsPerPoint units that make a point of the total
+ * @param pile the finished pieces that have no place yet
  */
 public record Problem(
     Blanket blanket,
@@ -46,6 +48,7 @@ public record Problem(
     int[] innerCost,
     boolean adjacentDiffer,
     boolean allDiffer,
+    long constantCost,
     int[] unaryCost,
     int[] targets,
     long[] balanceCost,
@@ -60,7 +63,8 @@ public record Problem(
     int hardCost,
     double overdrawCost,
     int stepCost,
-    double unitsPerPoint) {
+    double unitsPerPoint,
+    PilePlaces pile) {
 
   /** This problem with other pair costs. */
   public Problem withPairs(PairCosts other) {
@@ -74,6 +78,7 @@ public record Problem(
         innerCost,
         adjacentDiffer,
         allDiffer,
+        constantCost,
         unaryCost,
         targets,
         balanceCost,
@@ -88,7 +93,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** This problem with other costs of single rounds. */
@@ -103,6 +109,7 @@ public record Problem(
         innerCost,
         adjacentDiffer,
         allDiffer,
+        constantCost,
         other,
         targets,
         balanceCost,
@@ -117,7 +124,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** This problem with other costs within pieces. */
@@ -132,6 +140,7 @@ public record Problem(
         other,
         adjacentMustDiffer,
         allDiffer,
+        constantCost,
         unaryCost,
         targets,
         balanceCost,
@@ -146,7 +155,8 @@ public record Problem(
         hardCost,
         overdrawCost,
         stepCost,
-        unitsPerPoint);
+        unitsPerPoint,
+        pile);
   }
 
   /** Millimetres that a slot takes in a yarn. */
@@ -178,7 +188,9 @@ public record Problem(
     for (int piece = 0; piece < slots.pieces(); piece++) {
       int start = slots.pieceStart()[piece];
       for (int round = 0; round < slots.rounds(piece); round++) {
-        sequences.set(piece, round, assignment[start + round]);
+        for (int member : slots.members()[piece]) {
+          sequences.set(member, round, assignment[start + round]);
+        }
       }
     }
     return sequences;
@@ -190,7 +202,7 @@ public record Problem(
     for (int piece = 0; piece < slots.pieces(); piece++) {
       int start = slots.pieceStart()[piece];
       for (int round = 0; round < slots.rounds(piece); round++) {
-        assignment[start + round] = sequences.yarn(piece, round);
+        assignment[start + round] = sequences.yarn(slots.lead()[piece], round);
       }
     }
     return assignment;

@@ -9,6 +9,8 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 
@@ -21,6 +23,7 @@ public final class ProblemCompiler {
   private final CostScale scale;
   private final int yarns;
   private final Slots slots;
+  private final PilePlaces pile;
 
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
@@ -28,7 +31,8 @@ public final class ProblemCompiler {
     this.targets = Targets.of(blanket);
     this.scale = new CostScale(blanket, targets, earlier);
     this.yarns = blanket.yarnCount();
-    this.slots = slots(blanket);
+    this.pile = PilePlaces.of(blanket);
+    this.slots = slots(blanket, pile);
   }
 
   /**
@@ -57,16 +61,19 @@ public final class ProblemCompiler {
       usable[yarn] = blanket.usableMillimetres(yarn);
       fixedUse[yarn] = blanket.fixedUseMillimetres(yarn);
     }
+    PairCostsCompiler pairs = new PairCostsCompiler(blanket, slots, scale);
+    PairCosts pairCosts = pairs.compile();
     return new Problem(
         blanket,
         earlier,
         yarns,
         slots,
         domains(),
-        new PairCostsCompiler(blanket, slots, scale).compile(),
+        pairCosts,
         innerCost(rules),
         rules.withinPiece() != Rules.WithinPiece.FREE,
         rules.withinPiece() == Rules.WithinPiece.ALL_DIFFER,
+        pairs.constantCost(),
         unaryCost(),
         flat(targets.counts()),
         balanceCost,
@@ -81,14 +88,18 @@ public final class ProblemCompiler {
         scale.hardCost,
         scale.stepCost / 100.0,
         scale.stepCost,
-        scale.unitsPerPoint);
+        scale.unitsPerPoint,
+        pile);
   }
 
-  private static Slots slots(Blanket blanket) {
-    int pieces = blanket.pieceCount();
+  private static Slots slots(Blanket blanket, PilePlaces pile) {
+    int[] lead = blanket.orbits().leads();
+    int pieces = lead.length;
+    int[][] members = new int[pieces][];
     int[] start = new int[pieces + 1];
     for (int piece = 0; piece < pieces; piece++) {
-      start[piece + 1] = start[piece] + blanket.roundCount(piece);
+      members[piece] = blanket.orbits().members(lead[piece]);
+      start[piece + 1] = start[piece] + blanket.roundCount(lead[piece]);
     }
     int count = start[pieces];
     int[] piece = new int[count];
@@ -101,13 +112,15 @@ public final class ProblemCompiler {
         int round = slot - start[p];
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
-        fixed[slot] = blanket.locked(p, round);
-        if (blanket.free(p, round)) {
+        fixed[slot] = blanket.locked(lead[p], round);
+        if (blanket.free(lead[p], round) && !pile.fills(blanket.kind(lead[p]).ordinal())) {
           free[freeCount++] = slot;
         }
       }
     }
-    return new Slots(count, start, piece, layer, Arrays.copyOf(free, freeCount), fixed);
+    int[] freeSlots = Arrays.copyOf(free, freeCount);
+    boolean tied = blanket.orbits().any();
+    return new Slots(count, start, piece, layer, freeSlots, fixed, members, lead, tied);
   }
 
   private Domains domains() {
@@ -136,12 +149,18 @@ public final class ProblemCompiler {
   private List<Integer> allowed(int slot) {
     int piece = slots.piece()[slot];
     int round = slot - slots.pieceStart()[piece];
-    if (slots.fixedYarn()[slot] != Sequences.OPEN) {
-      return List.of(slots.fixedYarn()[slot]);
+    int fixed = slots.fixedYarn()[slot];
+    if (fixed != Sequences.OPEN) {
+      boolean onlyFinished = blanket.takesPile(piece) && !blanket.mayTake(piece, round, fixed);
+      return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
-      if (blanket.mayTake(piece, round, yarn)) {
+      boolean all = true;
+      for (int member : slots.members()[piece]) {
+        all &= blanket.mayTake(member, round, yarn);
+      }
+      if (all) {
         allowed.add(yarn);
       }
     }
@@ -154,12 +173,14 @@ public final class ProblemCompiler {
     for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
       int round = slot - slots.pieceStart()[piece];
-      int key = blanket.kind(piece).ordinal() * 1024 + round;
+      PieceKind kind = blanket.kind(slots.lead()[piece]);
+      int weight = slots.weight(piece);
+      int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
       Integer found = known.get(key);
       if (found == null) {
         int[] need = new int[yarns];
         for (int yarn = 0; yarn < yarns; yarn++) {
-          need[yarn] = Math.toIntExact(blanket.needMillimetres(blanket.kind(piece), round, yarn));
+          need[yarn] = Math.toIntExact(weight * blanket.needMillimetres(kind, round, yarn));
         }
         found = needs.size();
         known.put(key, found);
@@ -185,19 +206,45 @@ public final class ProblemCompiler {
   }
 
   private int[] unaryCost() {
-    if (earlier.isEmpty() || scale.keepPoints == 0) {
+    boolean keeps = earlier.isPresent() && scale.keepPoints > 0;
+    if (!keeps && scale.fade.isEmpty()) {
       return null;
     }
     int[] cost = new int[slots.count() * yarns];
+    if (keeps) {
+      addKeep(cost);
+    }
+    scale.fade.ifPresent(fade -> addFade(cost, fade));
+    return cost;
+  }
+
+  private void addKeep(int[] cost) {
     int changed = scale.units(scale.keepPoints);
-    for (int slot : slots.free()) {
+    for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
-      int before = earlier.get().yarn(piece, slot - slots.pieceStart()[piece]);
-      for (int yarn = 0; yarn < yarns; yarn++) {
-        cost[slot * yarns + yarn] = yarn == before || before == Sequences.OPEN ? 0 : changed;
+      if (!blanket.free(slots.lead()[piece], slot - slots.pieceStart()[piece])) {
+        continue;
+      }
+      for (int member : slots.members()[piece]) {
+        int before = earlier.get().yarn(member, slot - slots.pieceStart()[piece]);
+        for (int yarn = 0; yarn < yarns; yarn++) {
+          cost[slot * yarns + yarn] += yarn == before || before == Sequences.OPEN ? 0 : changed;
+        }
       }
     }
-    return cost;
+  }
+
+  private void addFade(int[] cost, FadeMeasure fade) {
+    for (int slot = 0; slot < slots.count(); slot++) {
+      int piece = slots.piece()[slot];
+      int round = slot - slots.pieceStart()[piece];
+      for (int member : slots.members()[piece]) {
+        for (int yarn = 0; yarn < yarns; yarn++) {
+          double points = scale.fadePart * fade.points(member, round, yarn);
+          cost[slot * yarns + yarn] += scale.units(points);
+        }
+      }
+    }
   }
 
   private int[] flat(int[][] byLayer) {

@@ -1,7 +1,9 @@
 package lozengy.solver.problem;
 
 /**
- * The rounds of all pieces as one row of slots: piece by piece, centre first.
+ * The rounds of all pieces as one row of slots: piece by piece, centre first. Pieces that a
+ * symmetry makes each other's images are one piece here, in which each slot weighs as often as the
+ * blanket has it.
  *
  * @param count how many slots
  * @param pieceStart first slot of each piece, and the count at the end
@@ -9,9 +11,25 @@ package lozengy.solver.problem;
  * @param layer layer of each slot, 0 the border
  * @param free slots whose yarn may change, ascending
  * @param fixedYarn yarn of a slot that may not change, or -1
+ * @param members the blanket's pieces that each piece stands for, at least one
+ * @param lead the one of them whose lock and state count
+ * @param tied whether any piece stands for several
  */
 public record Slots(
-    int count, int[] pieceStart, int[] piece, int[] layer, int[] free, int[] fixedYarn) {
+    int count,
+    int[] pieceStart,
+    int[] piece,
+    int[] layer,
+    int[] free,
+    int[] fixedYarn,
+    int[][] members,
+    int[] lead,
+    boolean tied) {
+
+  /** How many of the blanket's pieces a piece stands for. */
+  public int weight(int ofPiece) {
+    return members[ofPiece].length;
+  }
 
   /** How many pieces. */
   public int pieces() {

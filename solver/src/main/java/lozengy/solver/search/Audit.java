@@ -90,8 +90,10 @@ final class Audit {
     }
     Score score = Scorer.score(problem.blanket(), sequences, earlier);
     double kept = 100 - state.cost() / problem.unitsPerPoint();
-    // Where repeats are more than a shuffle's, the model cuts the part off at 0, the cost does not.
-    boolean cutOff = score.parts().get(Part.SPREAD) == 0 && score.total() >= kept;
+    // Where repeats are more than a shuffle's, or a fade is the wrong way round, the model cuts the
+    // part off at 0, the cost does not.
+    boolean noFade = Double.valueOf(0).equals(score.parts().get(Part.FADE));
+    boolean cutOff = (score.parts().get(Part.SPREAD) == 0 || noFade) && score.total() >= kept;
     if (Math.abs(score.total() - kept) > SCORE_TOLERANCE && !cutOff) {
       throw drift(
           "after " + move, slots, "score by cost " + kept + ", by the model " + score.total());
@@ -104,7 +106,7 @@ final class Audit {
       int piece = problem.slots().piece()[slot];
       pieces
           .append(pieces.length() > 0 ? ", " : "")
-          .append(problem.blanket().place(piece).name())
+          .append(problem.blanket().place(problem.slots().lead()[piece]).name())
           .append(" round ")
           .append(slot - problem.slots().pieceStart()[piece] + 1);
     }

@@ -28,6 +28,7 @@ record Cost(long total, long hard) {
    */
   static Cost of(Problem problem, int[] yarn, double pressure) {
     Tally tally = new Tally(problem, yarn);
+    tally.total = problem.constantCost();
     tally.pressure = pressure;
     tally.pairs();
     tally.inner();
@@ -47,12 +48,14 @@ record Cost(long total, long hard) {
     private long total;
     private long hard;
     private double pressure;
+    private final int[] laid;
 
     Tally(Problem problem, int[] yarn) {
       this.problem = problem;
       this.slots = problem.slots();
       this.yarns = problem.yarns();
       this.yarn = yarn;
+      this.laid = problem.pile().laid(slots, problem.domains(), yarn);
     }
 
     private boolean fixed(int slot) {
@@ -73,7 +76,7 @@ record Cost(long total, long hard) {
           if (other > slot) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
             if (problem.blanket().bordersClash(yarn[slot], yarn[other])) {
-              countRepeat(slot, other);
+              countRepeat(slot, other, 1, false);
             }
           }
         }
@@ -84,11 +87,12 @@ record Cost(long total, long hard) {
     }
 
     /**
-     * Counts a repeat as a broken rule; one between two fixed slots is a fact and costs nothing.
+     * Counts a repeat as a broken rule; one between two fixed slots, or within a finished piece, is
+     * a fact and costs nothing.
      */
-    private void countRepeat(int slot, int other) {
-      if (fixed(slot) && fixed(other)) {
-        total -= problem.hardCost();
+    private void countRepeat(int slot, int other, long weight, boolean finished) {
+      if (finished || fixed(slot) && fixed(other)) {
+        total -= weight * problem.hardCost();
       } else {
         hard++;
       }
@@ -98,18 +102,19 @@ record Cost(long total, long hard) {
       boolean adjacentDiffer = problem.adjacentDiffer();
       for (int piece = 0; piece < slots.pieces(); piece++) {
         int end = slots.pieceStart()[piece + 1];
+        long weight = slots.weight(piece);
         for (int slot = slots.pieceStart()[piece]; slot < end; slot++) {
           for (int other = slot + 1; other < end; other++) {
             boolean repeat = yarn[slot] == yarn[other];
             boolean adjacent = other == slot + 1;
             if (adjacent) {
-              total += problem.innerCost()[yarn[slot] * yarns + yarn[other]];
+              total += weight * problem.innerCost()[yarn[slot] * yarns + yarn[other]];
             } else if (problem.allDiffer() && repeat) {
-              total += problem.hardCost();
+              total += weight * problem.hardCost();
             }
             boolean differ = adjacent ? adjacentDiffer : problem.allDiffer();
             if (differ && repeat) {
-              countRepeat(slot, other);
+              countRepeat(slot, other, weight, laid[piece] >= 0);
             }
           }
         }
@@ -119,7 +124,7 @@ record Cost(long total, long hard) {
     private void balance() {
       int[] counts = new int[problem.targets().length];
       for (int slot = 0; slot < yarn.length; slot++) {
-        counts[slots.layer()[slot] * yarns + yarn[slot]]++;
+        counts[slots.layer()[slot] * yarns + yarn[slot]] += slots.weight(slots.piece()[slot]);
       }
       for (int i = 0; i < counts.length; i++) {
         total += problem.balanceCost()[i / yarns] * Math.abs(counts[i] - problem.targets()[i]);
@@ -163,6 +168,7 @@ record Cost(long total, long hard) {
   /** For each sequence, the pieces that show it and how many of them are worked. */
   private static Collection<int[]> sequenceCounts(Problem problem, int[] yarn) {
     Slots slots = problem.slots();
+    int[] laid = problem.pile().laid(slots, problem.domains(), yarn);
     Map<List<Integer>, int[]> counts = new HashMap<>();
     for (int piece = 0; piece < slots.pieces(); piece++) {
       List<Integer> sequence =
@@ -171,7 +177,9 @@ record Cost(long total, long hard) {
               .toList();
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
-      count[1] += problem.blanket().state(piece) != PieceState.PLANNED ? 1 : 0;
+      boolean worked =
+          laid[piece] >= 0 || problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED;
+      count[1] += worked ? 1 : 0;
     }
     return counts.values();
   }

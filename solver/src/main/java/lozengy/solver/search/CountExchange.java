@@ -212,8 +212,9 @@ final class CountExchange {
 
   private void shift(int i, int a, int b, int move) {
     int row = layer(i) * yarns;
-    surplus[row + a] -= move;
-    surplus[row + b] += move;
+    int weight = problem.slots().weight(problem.slots().piece()[slotOfGroup[chosen[i]]]);
+    surplus[row + a] -= move * weight;
+    surplus[row + b] += move * weight;
   }
 
   private int layer(int i) {

@@ -28,12 +28,14 @@ final class CountPlan {
   private final int[] surplus;
   private final StockUse stock;
   private final int[] assignment;
+  private final int[] laid;
 
   CountPlan(Problem problem, Draws draws) {
     this.problem = problem;
     this.draws = draws;
     this.yarns = problem.yarns();
-    this.groups = groups(problem);
+    this.laid = problem.pile().deal(problem.slots(), problem.domains(), draws::below);
+    this.groups = groups(problem, laid);
     this.counts = new int[groups.size()][yarns];
     this.surplus = new int[problem.targets().length];
     this.stock = new StockUse(problem);
@@ -42,8 +44,17 @@ final class CountPlan {
 
   /** Groups of free slots with the same needs, layer and domain. */
   static List<int[]> groups(Problem problem) {
+    int[] nothing = new int[problem.slots().pieces()];
+    Arrays.fill(nothing, -1);
+    return groups(problem, nothing);
+  }
+
+  private static List<int[]> groups(Problem problem, int[] laid) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
     for (int slot : problem.slots().free()) {
+      if (laid[problem.slots().piece()[slot]] >= 0) {
+        continue;
+      }
       long key = (long) problem.slotClass()[slot] << 32 | problem.domains().of()[slot];
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(slot);
     }
@@ -75,13 +86,20 @@ final class CountPlan {
   /** A first deal: each slot takes the yarn of its domain that its layer lacks most. */
   private void dealByTarget() {
     System.arraycopy(problem.slots().fixedYarn(), 0, assignment, 0, assignment.length);
+    for (int place = 0; place < laid.length; place++) {
+      if (laid[place] >= 0) {
+        int[] yarnsLaid = problem.pile().yarns()[laid[place]];
+        int start = problem.slots().pieceStart()[place];
+        System.arraycopy(yarnsLaid, 0, assignment, start, yarnsLaid.length);
+      }
+    }
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] = -problem.targets()[i];
     }
     int[] layer = problem.slots().layer();
     for (int slot = 0; slot < assignment.length; slot++) {
       if (assignment[slot] != Sequences.OPEN) {
-        surplus[layer[slot] * yarns + assignment[slot]]++;
+        surplus[layer[slot] * yarns + assignment[slot]] += weight(slot);
       }
     }
     for (int[] group : groups) {
@@ -95,7 +113,7 @@ final class CountPlan {
           }
         }
         assignment[slot] = best;
-        surplus[row + best]++;
+        surplus[row + best] += weight(slot);
       }
     }
   }
@@ -180,7 +198,11 @@ final class CountPlan {
       return;
     }
     long told = 0;
-    if (problem.slots().layer()[slotA] != problem.slots().layer()[slotB]) {
+    boolean sameLayer = problem.slots().layer()[slotA] == problem.slots().layer()[slotB];
+    if (sameLayer && weight(slotA) != weight(slotB)) {
+      return;
+    }
+    if (!sameLayer) {
       told = balance(slotA, a, b) + balance(slotB, b, a);
     }
     int less = problem.need(slotA, a) - problem.need(slotB, a);
@@ -197,14 +219,20 @@ final class CountPlan {
     counts[group][from]--;
     counts[group][to]++;
     int row = problem.slots().layer()[slot] * yarns;
-    surplus[row + from]--;
-    surplus[row + to]++;
+    surplus[row + from] -= weight(slot);
+    surplus[row + to] += weight(slot);
+  }
+
+  private int weight(int slot) {
+    return problem.slots().weight(problem.slots().piece()[slot]);
   }
 
   private long balance(int slot, int from, int to) {
     int layer = problem.slots().layer()[slot];
     int row = layer * yarns;
-    int steps = (surplus[row + from] > 0 ? -1 : 1) + (surplus[row + to] >= 0 ? 1 : -1);
+    int weight = weight(slot);
+    int steps = Math.abs(surplus[row + from] - weight) - Math.abs(surplus[row + from]);
+    steps += Math.abs(surplus[row + to] + weight) - Math.abs(surplus[row + to]);
     return steps * problem.balanceCost()[layer];
   }
 

@@ -2,6 +2,7 @@ package lozengy.solver.search;
 
 import java.util.Arrays;
 import java.util.List;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -14,6 +15,9 @@ final class Moves {
 
   /** A Kempe chain longer than this is given up: it would change half the blanket. */
   private static final int LONGEST_CHAIN = 64;
+
+  /** Most pieces that are one by a symmetry. */
+  private static final int MOST_IMAGES = 4;
 
   private static final long NO_LIMIT = Long.MAX_VALUE / 2;
 
@@ -62,9 +66,10 @@ final class Moves {
     }
     this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
     this.kindOfPiece = new int[slots.pieces()];
-    this.freePieces = new int[PieceKind.values().length][];
+    this.freePieces = new int[PieceKind.values().length * MOST_IMAGES][];
     for (int piece = 0; piece < kindOfPiece.length; piece++) {
-      kindOfPiece[piece] = problem.blanket().kind(piece).ordinal();
+      int kind = problem.blanket().kind(slots.lead()[piece]).ordinal();
+      kindOfPiece[piece] = kind + PieceKind.values().length * (slots.weight(piece) - 1);
     }
     for (int kind = 0; kind < freePieces.length; kind++) {
       int wanted = kind;
@@ -78,7 +83,7 @@ final class Moves {
 
   private boolean allFree(int piece) {
     for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
-      if (!state.free(slot)) {
+      if (slots.fixedYarn()[slot] != Sequences.OPEN) {
         return false;
       }
     }
@@ -97,6 +102,11 @@ final class Moves {
     windowPart = part;
   }
 
+  /** Whether a slot belongs to a finished piece of the pile, which only moves as a whole. */
+  private boolean held(int slot) {
+    return state.laid.holds(slots.piece()[slot]);
+  }
+
   private int pick(int[] list) {
     int length = list.length;
     if (windowPart >= 1) {
@@ -109,6 +119,9 @@ final class Moves {
   /** Gives a random slot a random other yarn. */
   void change(double temperature) {
     int slot = pick(free);
+    if (held(slot)) {
+      return;
+    }
     int[] domain = problem.domains().yarns(slot);
     int to = domain[draws.below(domain.length)];
     if (to == state.yarn[slot]) {
@@ -162,6 +175,12 @@ final class Moves {
   private void exchange(int slotA, int slotB, double temperature) {
     int a = state.yarn[slotA];
     int b = state.yarn[slotB];
+    if (held(slotA) || held(slotB)) {
+      return;
+    }
+    if (slots.tied() && slots.weight(slots.piece()[slotA]) != slots.weight(slots.piece()[slotB])) {
+      return;
+    }
     if (a == b || !problem.domains().allows(slotA, b) || !problem.domains().allows(slotB, a)) {
       return;
     }
@@ -199,7 +218,8 @@ final class Moves {
       return;
     }
     int pieceB = pick(like);
-    if (pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
+    boolean held = state.laid.holds(pieceA) || state.laid.holds(pieceB);
+    if (held || pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
       return;
     }
     long most = (long) (temperature * draws.exponential());
@@ -244,6 +264,9 @@ final class Moves {
       return;
     }
     int seed = pick(freeBorders);
+    if (held(seed)) {
+      return;
+    }
     int a = state.yarn[seed];
     int[] domain = problem.domains().yarns(seed);
     int b = domain[draws.below(domain.length)];

@@ -1,7 +1,6 @@
 package lozengy.solver.search;
 
 import java.util.Arrays;
-import lozengy.model.layout.Place;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -48,8 +47,13 @@ final class PairTable {
         clash[a * yarns + b] = problem.blanket().bordersClash(a, b);
       }
     }
-    this.x = problem.blanket().layout().places().stream().mapToInt(Place::x).toArray();
-    this.y = problem.blanket().layout().places().stream().mapToInt(Place::y).toArray();
+    // images of two pieces can be a pair wherever the pieces themselves lie
+    this.x = new int[slots.pieces()];
+    this.y = new int[slots.pieces()];
+    for (int p = 0; p < x.length && !slots.tied(); p++) {
+      x[p] = problem.blanket().place(p).x();
+      y[p] = problem.blanket().place(p).y();
+    }
     this.cost = new int[slots.count() * yarns];
   }
 
@@ -92,17 +96,18 @@ final class PairTable {
     if (Math.abs(x[pieceA] - x[pieceB]) > REACH || Math.abs(y[pieceA] - y[pieceB]) > REACH) {
       return 0;
     }
+    long twice = 0;
     for (int i = lightStart[slotA]; i < lightStart[slotA + 1]; i++) {
       if (lightSlot[i] == slotB) {
-        return 2L * lightCost[i];
+        twice += 2L * lightCost[i];
       }
     }
     for (int i = seamStart[slotA]; i < seamStart[slotA + 1]; i++) {
       if (seamSlot[i] == slotB) {
-        return seamCost[a * yarns + a] + seamCost[b * yarns + b] - 2L * seamCost[a * yarns + b];
+        twice += seamCost[a * yarns + a] + seamCost[b * yarns + b] - 2L * seamCost[a * yarns + b];
       }
     }
-    return 0;
+    return twice;
   }
 
   /**

@@ -73,6 +73,11 @@ public final class Search implements AutoCloseable {
    */
   private static final double HOT = 1.0;
 
+  /**
+   * For a pile that does not lie well at once: pieces must be able to pass where they may not stay.
+   */
+  private static final double HOT_FOR_PILE = 16;
+
   private static final double WARM = 0.5;
   private static final double COLD = 0.08;
 
@@ -113,7 +118,7 @@ public final class Search implements AutoCloseable {
       Runnable tick,
       Assertions assertions) {
     this.problem = problem;
-    this.slots = problem.slots().free().length;
+    this.slots = movable(problem);
     this.budget = budget;
     this.floor = floor;
     this.tick = tick;
@@ -156,11 +161,16 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < most && !found() && !ends.getAsBoolean(); deal++) {
       together(walker -> walker.deal(FIRST_EXCHANGES));
       barOverdrawing(deal % 2 == 0);
-      leg((movesOfSlot << deal) * slots, WARM, ends);
+      leg((movesOfSlot << deal) * slots, hotOfDeal(deal), ends);
     }
     barOverdrawing(true);
     dealt = found();
     return dealt;
+  }
+
+  /** Warm as ever; for a pile that does not lie well at once, so hot that pieces can pass. */
+  private double hotOfDeal(int deal) {
+    return deal == 0 || problem.pile().isEmpty() ? WARM : HOT_FOR_PILE;
   }
 
   /** The first walker never overdraws; whether the others do is to be said. */
@@ -284,6 +294,17 @@ public final class Search implements AutoCloseable {
       }
     }
     return nearest.state().yarn.clone();
+  }
+
+  /** Slots that may change, by themselves or with a piece of the pile. */
+  private static int movable(Problem problem) {
+    int[] counts = problem.pile().counts();
+    int slots = problem.slots().free().length;
+    for (int stack = 0; stack < counts.length; stack++) {
+      boolean filled = problem.pile().fills(problem.pile().kinds()[stack]);
+      slots += filled ? counts[stack] * problem.pile().yarns()[stack].length : 0;
+    }
+    return slots;
   }
 
   private boolean ended() {

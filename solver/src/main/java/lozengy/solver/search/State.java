@@ -22,6 +22,8 @@ final class State {
   private final boolean adjacentDiffer;
   private final boolean allDiffer;
   private final PairTable pairs;
+  private final boolean tied;
+  private final int[] weight;
   private final int[] surplus;
   private final long[] balanceCost;
   private final boolean sequencesMatter;
@@ -29,6 +31,7 @@ final class State {
   private final long hardCost;
   final StockUse stock;
   final SequenceCounts sequences;
+  final LaidPile laid;
   private long surplusFacts;
   private long pairFaults;
   private long cost;
@@ -45,6 +48,11 @@ final class State {
     this.adjacentDiffer = problem.adjacentDiffer();
     this.allDiffer = problem.allDiffer();
     this.yarn = new int[slots.count()];
+    this.tied = slots.tied();
+    this.weight = new int[slots.count()];
+    for (int slot = 0; slot < weight.length; slot++) {
+      weight[slot] = slots.weight(piece[slot]);
+    }
     this.surplus = new int[problem.targets().length];
     this.balanceCost = problem.balanceCost();
     this.sequencesMatter = problem.copies() < slots.pieces() || problem.copyCost() > 0;
@@ -52,17 +60,19 @@ final class State {
     this.hardCost = problem.hardCost();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
+    this.laid = new LaidPile(problem);
   }
 
   /** Takes over an assignment and counts everything afresh. */
   void reset(int[] assignment) {
     System.arraycopy(assignment, 0, yarn, 0, yarn.length);
+    laid.reset(yarn);
     pairs.rebuild(yarn);
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] = -problem.targets()[i];
     }
     for (int slot = 0; slot < yarn.length; slot++) {
-      surplus[layer[slot] * yarns + yarn[slot]]++;
+      surplus[layer[slot] * yarns + yarn[slot]] += weight[slot];
     }
     stock.reset(yarn);
     sequences.reset(slots, yarn);
@@ -101,7 +111,7 @@ final class State {
   long change(int slot, int to, long most) {
     int from = yarn[slot];
     long told = pairs.change(slot, from, to) + innerChange(slot, from, to);
-    told += balanceChange(layer[slot] * yarns, layer[slot], from, to);
+    told += balanceChange(slot, from, to);
     long sequenceGain = sequenceGain();
     if (told > most + stock.mostToGain(from) + sequenceGain) {
       return told;
@@ -132,8 +142,8 @@ final class State {
       told += innerChange(slotA, a, b) + innerChange(slotB, b, a);
     }
     if (layerA != layerB) {
-      told += balanceChange(layerA * yarns, layerA, a, b);
-      told += balanceChange(layerB * yarns, layerB, b, a);
+      told += balanceChange(slotA, a, b);
+      told += balanceChange(slotB, b, a);
     }
     long sequenceGain = 2 * sequenceGain();
     if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
@@ -166,7 +176,16 @@ final class State {
     return told;
   }
 
-  private long balanceChange(int row, int ofLayer, int from, int to) {
+  private long balanceChange(int slot, int from, int to) {
+    int ofLayer = layer[slot];
+    int row = ofLayer * yarns;
+    if (tied) {
+      int less = surplus[row + from];
+      int more = surplus[row + to];
+      int off = Math.abs(less - weight[slot]) - Math.abs(less);
+      off += Math.abs(more + weight[slot]) - Math.abs(more);
+      return off * balanceCost[ofLayer];
+    }
     int steps = (surplus[row + from] > 0 ? -1 : 1) + (surplus[row + to] >= 0 ? 1 : -1);
     return steps * balanceCost[ofLayer];
   }
@@ -190,7 +209,7 @@ final class State {
         }
       }
     }
-    return told;
+    return tied ? told * weight[slot] : told;
   }
 
   private long innerExchange(int slotA, int slotB, int a, int b) {
@@ -260,8 +279,8 @@ final class State {
         pairFaults += (yarn[other] == to ? 1 : 0) - (yarn[other] == from ? 1 : 0);
       }
     }
-    surplus[layer[slot] * yarns + from]--;
-    surplus[layer[slot] * yarns + to]++;
+    surplus[layer[slot] * yarns + from] -= weight[slot];
+    surplus[layer[slot] * yarns + to] += weight[slot];
     stock.apply(from, problem.need(slot, from), to, problem.need(slot, to));
     if (sequencesMatter) {
       sequences.move(p, sequences.code(p) + sequences.change(slot - start, from, to));
@@ -281,6 +300,6 @@ final class State {
 
   /** Whether a slot may change. */
   boolean free(int slot) {
-    return slots.fixedYarn()[slot] == Sequences.OPEN;
+    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(piece[slot]);
   }
 }

@@ -16,6 +16,9 @@ final class Walker {
   private static final int WINDOW = 4096;
 
   private static final int MOVES_PER_WINDOW_SLOT = 4;
+  private static final int DRAWS = 64;
+  private static final int LEAST_SHARE = 8;
+  private static final int MOST_SHARE = 48;
   private static final int LOOKS_TO_ADAPT = 4;
   private static final double LEAST_PRESSURE = 0.1;
   private static final double MOST_PRESSURE = 30;
@@ -23,6 +26,8 @@ final class Walker {
   private final Problem problem;
   private final State state;
   private final Moves moves;
+  private final PileMoves pileMoves;
+  private final int pileShare;
   private final Draws draws;
   private final int lookEvery;
   private final int[] best;
@@ -44,9 +49,25 @@ final class Walker {
     this.state = new State(problem);
     Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
     this.moves = new Moves(state, draws, audit);
+    this.pileMoves = new PileMoves(state, draws, audit);
+    this.pileShare = pileShare(problem);
     this.best = new int[problem.slots().count()];
     this.windowPart = Math.min(1, (double) WINDOW / Math.max(1, problem.slots().free().length));
     this.lookEvery = Math.max(STRIDE, problem.slots().count() / 2);
+  }
+
+  /** Of 64 moves, how many go to the pile: by its rounds among all that may move. */
+  private static int pileShare(Problem problem) {
+    if (problem.pile().isEmpty()) {
+      return 0;
+    }
+    int free = problem.slots().free().length;
+    int[] counts = problem.pile().counts();
+    int rounds = 0;
+    for (int stack = 0; stack < counts.length; stack++) {
+      rounds += counts[stack] * problem.pile().yarns()[stack].length;
+    }
+    return free == 0 ? DRAWS : Math.max(LEAST_SHARE, Math.min(MOST_SHARE, DRAWS * rounds / free));
   }
 
   /**
@@ -101,7 +122,11 @@ final class Walker {
   }
 
   private void move(double temperature) {
-    int kind = draws.below(64);
+    if (pileShare > 0 && (pileShare == DRAWS || draws.below(DRAWS) < pileShare)) {
+      pileMoves.exchange(temperature);
+      return;
+    }
+    int kind = draws.below(DRAWS);
     // The plan of counts is good, and few changes better it: most moves keep it.
     boolean keepCounts = barred && state.stock.overdrawn() == 0;
     if (keepCounts && kind < 40) {

@@ -7,7 +7,10 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.Nearness;
 
-/** Arrangements that keep tones and the rule for borders, and improve spread greedily. */
+/**
+ * Arrangements that keep tones, locks, bans, zones and the rule for borders, and improve spread
+ * greedily.
+ */
 final class AloofBorders {
 
   private AloofBorders() {}
@@ -25,7 +28,11 @@ final class AloofBorders {
       for (int piece : order) {
         for (int round = 0; round < blanket.roundCount(piece); round++) {
           if (blanket.locked(piece, round) == Sequences.OPEN) {
-            sequences.set(piece, round, best(blanket, sequences, piece, round, random));
+            int best = best(blanket, sequences, piece, round, random);
+            if (best < 0) {
+              return null;
+            }
+            sequences.set(piece, round, best);
           }
         }
       }
@@ -54,8 +61,7 @@ final class AloofBorders {
     int best = -1;
     for (int yarn = 0; yarn < cost.length; yarn++) {
       cost[yarn] += random.nextDouble();
-      if (blanket.toneAllows(blanket.kind(piece), round, yarn)
-          && (best < 0 || cost[yarn] < cost[best])) {
+      if (blanket.mayTake(piece, round, yarn) && (best < 0 || cost[yarn] < cost[best])) {
         best = yarn;
       }
     }

@@ -32,6 +32,7 @@ final class RandomBands {
     return new Band(
         places,
         1,
+        java.util.stream.IntStream.range(0, places).toArray(),
         new int[places],
         java.util.Arrays.copyOf(index, pairs),
         java.util.Arrays.copyOf(first, pairs),

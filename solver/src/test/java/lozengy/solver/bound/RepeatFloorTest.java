@@ -8,6 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.score.LayerDetail;
 import lozengy.model.score.Scorer;
 import lozengy.solver.RandomBriefs;
@@ -28,10 +29,12 @@ class RepeatFloorTest {
       Blanket blanket = Blanket.of(brief);
       RepeatFloor[] floors = new RepeatFloor[blanket.layerCount()];
       for (int layer = 0; layer < floors.length; layer++) {
-        double[] wanted = new double[blanket.yarnCount()];
-        Arrays.fill(wanted, blanket.pieceCount() / 2.0);
+        double[][] wanted = new double[PieceKind.values().length][blanket.yarnCount()];
+        for (double[] counts : wanted) {
+          Arrays.setAll(counts, yarn -> yarn % 3 * blanket.pieceCount() / 4.0);
+        }
         LayerRepeats repeats = new LayerRepeats(blanket, layer, 1);
-        for (int stage = 0; stage <= 1; stage++) {
+        for (int stage = 0; stage <= 2; stage++) {
           floors[layer] = repeats.at(stage, wanted, () -> false);
         }
       }
@@ -40,7 +43,8 @@ class RepeatFloorTest {
         Sequences sequences = AloofBorders.random(blanket, random);
         if (sequences != null) {
           for (LayerDetail detail : Scorer.layers(blanket, sequences)) {
-            double floor = floor(floors[detail.layer()], detail.counts());
+            int[][] counts = counts(blanket, sequences, detail.layer());
+            double floor = floor(floors[detail.layer()], counts);
             assertTrue(
                 detail.repeats() >= floor - 1e-6,
                 "seed %d, layer %d: %d repeats, floor %f"
@@ -53,12 +57,28 @@ class RepeatFloorTest {
     assertTrue(held > 300, "only " + held + " arrangements");
   }
 
-  static double floor(RepeatFloor floor, int[] counts) {
+  /** By kind of piece and yarn, how many places show it in a layer. */
+  private static int[][] counts(Blanket blanket, Sequences sequences, int layer) {
+    int[][] counts = new int[PieceKind.values().length][blanket.yarnCount()];
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      int round = blanket.roundCount(piece) - 1 - layer;
+      if (round >= 0) {
+        counts[blanket.kind(piece).ordinal()][sequences.yarn(piece, round)]++;
+      }
+    }
+    return counts;
+  }
+
+  private static double floor(RepeatFloor floor, int[][] counts) {
     double sum = floor.base();
-    for (int yarn = 0; yarn < counts.length; yarn++) {
+    for (int yarn = 0; yarn < counts[0].length; yarn++) {
       double most = floor.toll()[yarn].length == 0 ? 0 : Double.NEGATIVE_INFINITY;
       for (int line = 0; line < floor.toll()[yarn].length; line++) {
-        most = Math.max(most, floor.height()[yarn][line] - floor.toll()[yarn][line] * counts[yarn]);
+        double height = floor.height()[yarn][line];
+        for (int kind = 0; kind < counts.length; kind++) {
+          height -= floor.toll()[yarn][line][kind] * counts[kind][yarn];
+        }
+        most = Math.max(most, height);
       }
       sum += most;
     }

@@ -6,9 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.brief.Where;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
@@ -62,6 +66,49 @@ class ArgumentsTest {
             .ban("r2c2", "A", "B")
             .build(),
         "The border of r2c2 must be dark, but A and B are banned from the piece");
+  }
+
+  @Test
+  void imagesSideBySide() {
+    Brief brief =
+        twoByTwo().yarns(2, Tone.DARK, PLENTY).yarns(2, Tone.LIGHT, PLENTY).build().brief();
+    assertSays(
+        Blanket.of(brief.withLook(Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT))),
+        "r1c1 and r1c2 are joined along a side across the middle and are each other's images"
+            + " (left-right), so both would have the same border",
+        "r2c1 and r2c2 are joined along a side across the middle and are each other's images"
+            + " (left-right), so both would have the same border");
+    assertSays(Blanket.of(brief.withLook(Look.NONE.withSymmetry(Symmetry.HALF_TURN))));
+  }
+
+  @Test
+  void imagesThatShareNoYarn() {
+    assertSays(
+        Blanket.ofUnjudged(
+            twoByTwo()
+                .yarns(2, Tone.DARK, PLENTY)
+                .yarns(2, Tone.LIGHT, PLENTY)
+                .ban("r1c1", "A")
+                .ban("r2c2", "B")
+                .build()
+                .brief()
+                .withLook(Look.NONE.withSymmetry(Symmetry.HALF_TURN))),
+        "r1c1 and r2c2 are each other's images (half-turn), and no yarn may be the border of them"
+            + " all");
+  }
+
+  @Test
+  void aZoneThatLeavesNothing() {
+    Where first = new Where(List.of("r1c1"), List.of(Where.BORDER));
+    assertSays(
+        Blanket.of(
+            twoByTwo()
+                .yarns(2, Tone.DARK, PLENTY)
+                .yarns(2, Tone.LIGHT, PLENTY)
+                .build()
+                .brief()
+                .withLook(Look.NONE.withZones(List.of(new Look.Zone(first, List.of("C")))))),
+        "The border of r1c1 must be dark, but A and B are kept out by its zones and bans");
   }
 
   @Test

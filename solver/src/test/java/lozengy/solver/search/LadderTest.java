@@ -6,14 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntry;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
+import lozengy.solver.explain.Root;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -45,16 +52,58 @@ class LadderTest {
     assertTrue(walked > 80, "only " + walked + " briefs could be walked");
   }
 
+  /** Random briefs of which some pieces, picked from a deal, lie finished on a pile. */
+  @Test
+  void fullAssertionsFindNoDriftWithAPile() {
+    int walked = 0;
+    for (long seed = 1; seed <= 120; seed++) {
+      Brief brief = RandomBriefs.of(seed, 3, 9);
+      if (!BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Blanket bare = Blanket.of(brief);
+      Problem whole = ProblemCompiler.compile(bare, Optional.empty());
+      if (!everySlotHasYarns(whole) || whole.slots().free().length == 0) {
+        continue;
+      }
+      Sequences dealt = whole.sequences(new CountPlan(whole, new Draws(seed)).deal(100));
+      List<PileEntry> pile = new ArrayList<>();
+      for (int piece = 0; piece < bare.pieceCount(); piece++) {
+        boolean onPile = seed % 3 == 0 || (piece * 7 + seed) % 3 == 0;
+        if (onPile && bare.state(piece) == PieceState.PLANNED) {
+          List<String> codes =
+              Arrays.stream(dealt.of(piece)).mapToObj(yarn -> bare.yarn(yarn).code()).toList();
+          pile.add(new PileEntry(bare.kind(piece), codes, 1, Set.of()));
+        }
+      }
+      if (pile.isEmpty()) {
+        continue;
+      }
+      Problem problem =
+          ProblemCompiler.compile(
+              Blanket.of(brief.withPile(pile)),
+              seed % 2 == 0 ? Optional.of(dealt) : Optional.empty());
+      walk(problem, seed, Assertions.FULL, 250);
+      walked++;
+    }
+    assertTrue(walked > 60, "only " + walked + " briefs could be walked");
+  }
+
   /** The same of random briefs that ask for a look. */
   @Test
   void fullAssertionsFindNoDriftOnRandomLooks() {
     int walked = 0;
-    for (long seed = 1; seed <= 250; seed++) {
+    for (long seed = 1; seed <= 500; seed++) {
       Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 9));
       if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
         continue;
       }
-      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
+      Blanket blanket = Blanket.of(brief);
+      if (!Root.arguments(blanket).isEmpty()) {
+        continue;
+      }
+      Optional<Sequences> earlier = seed % 3 == 0 ? Optional.of(blanket.locks()) : Optional.empty();
+      Problem problem = ProblemCompiler.compile(blanket, earlier);
       if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
         walk(problem, seed, Assertions.FULL, 250);
         walked++;

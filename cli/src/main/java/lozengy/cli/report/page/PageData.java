@@ -10,6 +10,7 @@ import lozengy.cli.report.BlanketWords;
 import lozengy.cli.report.PlainText;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
@@ -98,13 +99,14 @@ final class PageData {
       }
     }
     List<Object> pieces = new ArrayList<>();
+    Laid laid = Laid.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       int piece = place.index();
       pieces.add(
           List.of(
               place.name(),
               place.kind().ordinal(),
-              blanket.state(piece).ordinal(),
+              laid.state(piece).ordinal(),
               strip[piece],
               order[piece],
               place.x(),

@@ -1,13 +1,14 @@
 package lozengy.cli.report.page;
 
 import java.util.List;
+import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.ChartPage;
 import lozengy.cli.report.Drawing;
 import lozengy.cli.report.Markup;
 import lozengy.cli.report.PiecesSvg;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
+import lozengy.model.blanket.Laid;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 
@@ -36,7 +37,7 @@ final class PlanSection {
     html.text("h2", "Blanket", "id", "plan-head");
     html.open("div", "class", "tools");
     shows();
-    box("codes", "Yarn codes");
+    box("letters", "Yarn letters");
     box("names", "Piece names");
     zoom();
     html.close();
@@ -45,16 +46,17 @@ final class PlanSection {
     blanket();
     html.close();
     marksKey();
+    html.close();
+    html.open("div", "class", "side");
+    html.open("section", "id", "card", "aria-labelledby", "card-head");
+    html.text("h2", "No piece chosen yet", "id", "card-head");
+    html.open("div", "id", "card-body");
     html.text(
         "p",
         "Point at a piece, tap it, or walk with Tab and the arrow keys. Enter or Space picks it.",
         "class",
         "hint aloud");
     html.close();
-    html.open("div", "class", "side");
-    html.open("section", "id", "card", "aria-labelledby", "card-head");
-    html.text("h2", "No piece chosen yet", "id", "card-head");
-    html.text("div", "", "id", "card-body");
     html.close();
     picks();
     html.close();
@@ -130,10 +132,10 @@ final class PlanSection {
     html.open("g", "aria-hidden", "true", "class", "over");
     pieces.lines();
     pieces.marks();
-    if (pieces.codesLegible()) {
-      pieces.codes(true);
+    if (pieces.lettersLegible()) {
+      pieces.letters();
     }
-    pieces.names(true);
+    pieces.names(ChartOptions.Signs.LETTERS);
     html.open("g", "id", "picked");
     html.close();
     html.open("g", "id", "ring");
@@ -143,9 +145,9 @@ final class PlanSection {
   }
 
   private void marksKey() {
+    Laid laid = Laid.of(blanket, arrangement.sequences());
     boolean worked =
-        blanket.layout().places().stream()
-            .anyMatch(place -> blanket.state(place.index()) != PieceState.PLANNED);
+        blanket.layout().places().stream().anyMatch(place -> laid.worked(place.index()));
     if (worked) {
       html.text(
           "p", "\u25cf made, \u25a0 joined: white marks in a piece's corner.", "class", "hint");

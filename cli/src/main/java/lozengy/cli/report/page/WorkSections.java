@@ -8,6 +8,7 @@ import lozengy.cli.report.Markup;
 import lozengy.cli.report.WorkWords;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
@@ -20,11 +21,13 @@ final class WorkSections {
   private final Markup html;
   private final Arrangement arrangement;
   private final Blanket blanket;
+  private final Laid laid;
 
   WorkSections(Markup html, Arrangement arrangement) {
     this.html = html;
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
+    this.laid = Laid.of(blanket, arrangement.sequences());
   }
 
   void write() {
@@ -104,7 +107,7 @@ final class WorkSections {
         Arrays.stream(arrangement.sequences().of(piece))
             .mapToObj(yarn -> blanket.yarn(yarn).code())
             .collect(Collectors.joining(" "));
-    PieceState state = blanket.state(piece);
+    PieceState state = laid.state(piece);
     html.text("small", codes + (state == PieceState.PLANNED ? "" : ", " + state.word()));
     html.close();
   }

@@ -4,8 +4,10 @@ import java.util.Optional;
 import lozengy.cli.report.Ink;
 import lozengy.cli.report.PieceDrawing;
 import lozengy.cli.report.PieceStyle;
+import lozengy.cli.report.YarnLetters;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.colour.Srgb;
 
 /** Marks the drawn blanket for the page's style and script: classes for yarns, options to pick. */
 final class YarnStyle implements PieceStyle {
@@ -23,12 +25,15 @@ final class YarnStyle implements PieceStyle {
     return "y" + yarn;
   }
 
-  /** Rules that colour what has a yarn's class. */
+  /** Rules that give what has a yarn's class its colour, its letter and an ink for that. */
   static String css(Blanket blanket) {
     StringBuilder css = new StringBuilder();
+    YarnLetters letters = YarnLetters.of(blanket);
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      String hex = blanket.yarn(yarn).colour().hex();
-      css.append('.').append(name(yarn)).append("{--y:").append(hex).append("}\n");
+      Srgb colour = blanket.yarn(yarn).colour();
+      css.append('.').append(name(yarn)).append("{--y:").append(colour.hex());
+      css.append(";--i:").append(Ink.on(colour));
+      css.append(";--l:\"").append(letters.of(yarn)).append("\"}\n");
     }
     return css.toString();
   }

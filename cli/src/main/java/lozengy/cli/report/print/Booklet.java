@@ -18,7 +18,6 @@ import java.util.GregorianCalendar;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
-import lozengy.cli.report.Cautions;
 import lozengy.cli.report.Drawing;
 import lozengy.cli.report.Markup;
 import lozengy.cli.report.PlainText;
@@ -62,7 +61,7 @@ public final class Booklet {
 
   private byte[] write() {
     XRLog.setLoggingEnabled(false);
-    Sheet sheet = new Sheet(Markup.html("lang", "en"));
+    Sheet sheet = new Sheet(Markup.html("lang", "en"), arrangement.blanket());
     String html = html(sheet);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (PDDocument document = new PDDocument()) {
@@ -123,10 +122,6 @@ public final class Booklet {
     new ListPages(sheet, arrangement).write();
     new StripPages(sheet, arrangement, drawing, paper).write();
     new CardPages(sheet, arrangement, drawing).write();
-    sheet.part("Take care");
-    html.open("ul");
-    Cautions.of(arrangement).forEach(caution -> html.text("li", caution));
-    html.close();
     html.close();
     return html.finish();
   }

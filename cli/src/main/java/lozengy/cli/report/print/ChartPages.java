@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import lozengy.cli.need.YarnNeed;
 import lozengy.cli.report.BlanketWords;
+import lozengy.cli.report.Cautions;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
 import lozengy.cli.report.ChartPage;
@@ -52,7 +53,7 @@ final class ChartPages {
             + ".",
         "class",
         "quiet");
-    ChartOptions options = new ChartOptions(true, true, OptionalInt.empty());
+    ChartOptions options = new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty());
     sheet.picture(Chart.bare(arrangement, options, page), page);
     shoppingList();
   }
@@ -81,6 +82,10 @@ final class ChartPages {
     List<String> uses = BlanketWords.uses(blanket);
     String included = uses.isEmpty() ? "" : "Needed includes " + String.join(" and ", uses) + ". ";
     html.text("p", included + "Paper shows yarn colours only roughly.", "class", "quiet");
+    html.text("h3", "Take care");
+    html.open("ul");
+    Cautions.of(arrangement).forEach(caution -> html.text("li", caution));
+    html.close();
   }
 
   private void yarn(YarnNeed need) {

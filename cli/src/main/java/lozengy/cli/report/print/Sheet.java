@@ -3,9 +3,11 @@ package lozengy.cli.report.print;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lozengy.cli.report.ChartPage;
+import lozengy.cli.report.Ink;
 import lozengy.cli.report.Markup;
 import lozengy.cli.report.PlainText;
 import lozengy.cli.report.TextWidth;
+import lozengy.cli.report.YarnLetters;
 import lozengy.model.blanket.Blanket;
 
 /** The booklet's HTML as it grows, and the pictures in it. */
@@ -15,10 +17,12 @@ final class Sheet {
   private static final double LONGEST_NAME = 24;
 
   private final Markup html;
+  private final YarnLetters letters;
   private final Map<String, String> pictures = new LinkedHashMap<>();
 
-  Sheet(Markup html) {
+  Sheet(Markup html, Blanket blanket) {
     this.html = html;
+    this.letters = YarnLetters.of(blanket);
   }
 
   Markup html() {
@@ -48,10 +52,11 @@ final class Sheet {
     html.text("span", "", "class", "tick");
   }
 
-  /** A yarn's swatch, code and name. */
+  /** A yarn's swatch with its letter, its code and its name. */
   void yarn(Blanket blanket, int yarn) {
     String hex = blanket.yarn(yarn).colour().hex();
-    html.text("span", "", "class", "swatch", "style", "background-color:" + hex);
+    String style = "background-color:" + hex + ";color:" + Ink.on(blanket.yarn(yarn).colour());
+    html.text("span", letters.of(yarn), "class", "swatch", "style", style);
     html.words(" ");
     html.text("b", blanket.yarn(yarn).code());
     String name = PlainText.oneLine(blanket.yarn(yarn).name());

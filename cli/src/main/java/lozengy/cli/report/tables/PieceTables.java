@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.PieceKind;
@@ -53,12 +54,13 @@ final class PieceTables {
                     .optional())
             .refers("border", YarnTable.YARNS, "code");
     Sequences sequences = arrangement.sequences();
+    Laid laid = Laid.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       int piece = place.index();
       table.row(
           place.name(),
           place.kind().word(),
-          blanket.state(piece).word(),
+          laid.state(piece).word(),
           whole(place.x()),
           whole(place.y()),
           whole(sequences.rounds(piece)),

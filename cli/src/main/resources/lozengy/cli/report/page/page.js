@@ -356,7 +356,7 @@
     });
   }
 
-  for (const what of ['codes', 'names']) {
+  for (const what of ['letters', 'names']) {
     const box = byId('show-' + what);
     if (!byId(what)) {
       box.parentElement.remove();
@@ -374,4 +374,5 @@
   byId('smaller').addEventListener('click', () => zoomBy(1 / 1.5));
 
   document.documentElement.dataset.ready = 'true';
+  performance.mark('ready');
 })();

@@ -54,7 +54,7 @@ class PageTest {
     assertEquals(rounds, count(page, "<polygon "));
     assertEquals(Strips.of(blanket.layout()).size(), count(page, "<li id=\"strip-"));
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      assertTrue(page.contains(".y" + yarn + "{--y:" + blanket.yarn(yarn).colour().hex() + "}"));
+      assertTrue(page.contains(".y" + yarn + "{--y:" + blanket.yarn(yarn).colour().hex() + ";"));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.Locale;
+import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import lozengy.cli.report.Chart;
 import lozengy.cli.report.ChartOptions;
@@ -18,6 +19,9 @@ import org.junit.jupiter.api.Test;
 
 class PictureTest {
 
+  private static final ChartOptions BARE =
+      new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty());
+
   private static final int WIDTH = 1500;
 
   private final Arrangement arrangement = Samples.saltmarshThrow();
@@ -30,8 +34,7 @@ class PictureTest {
   void everyRoundHasItsYarnsColour() throws Exception {
     Drawing drawing = Drawing.of(arrangement.blanket(), arrangement.sequences());
     ChartPage page = ChartPage.bare(drawing, 180, 240);
-    BufferedImage image =
-        read(Picture.png(Chart.bare(arrangement, ChartOptions.PLAIN, page), WIDTH));
+    BufferedImage image = read(Picture.png(Chart.bare(arrangement, BARE, page), WIDTH));
     double dotsPerMm = WIDTH / page.width();
     int seen = 0;
     for (PieceDrawing piece : drawing.pieces()) {

@@ -1,0 +1,205 @@
+package lozengy.benchmarks;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.SplittableRandom;
+import java.util.concurrent.Callable;
+import lozengy.benchmarks.brief.BriefSet;
+import lozengy.benchmarks.brief.BriefSpec;
+import lozengy.benchmarks.brief.PlantedBrief;
+import lozengy.benchmarks.peer.Stopwatch;
+import lozengy.benchmarks.record.Results;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.WorkedPieces;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.Check;
+import lozengy.model.progress.Change;
+import lozengy.model.progress.Changed;
+import lozengy.model.progress.Changes;
+import lozengy.model.progress.Standing;
+import lozengy.model.progress.Upset;
+import lozengy.solver.SolveOptions;
+import lozengy.solver.SolveResult;
+import lozengy.solver.Solver;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/**
+ * A blanket in the middle of the work, planned again with a shade gone: close to the earlier plan,
+ * afresh, and with its made pieces on a pile; and a pile with nothing left to be worked.
+ */
+@Command(
+    name = "midwork",
+    mixinStandardHelpOptions = true,
+    description = "Plans again in the middle of the work, and lays out a pile.")
+public final class MidWork implements Callable<Integer> {
+
+  private static final List<String> COLUMNS =
+      List.of(
+          "what",
+          "pieces",
+          "on_pile",
+          "seed",
+          "limit_s",
+          "seconds",
+          "outcome",
+          "valid",
+          "worked_altered",
+          "rounds_free",
+          "rounds_changed",
+          "score",
+          "moves",
+          "moves_per_s");
+
+  /** Enough to do without one of the yarns. */
+  private static final double SLACK_PERCENT = 20;
+
+  private static final long MOVES_OF_FIRST_PLAN = 2_000_000;
+
+  @Option(names = "--seeds", split = ",", description = "Seeds: ${DEFAULT-VALUE}.")
+  private List<Long> seeds = List.of(1L, 2L, 3L, 4L, 5L);
+
+  @Option(names = "--limit", description = "Seconds of each solve: ${DEFAULT-VALUE}.")
+  private double limit = 1.5;
+
+  @Option(names = "--joined", description = "Pieces that are joined: ${DEFAULT-VALUE}.")
+  private int joined = 40;
+
+  @Option(names = "--made", description = "Pieces that are made: ${DEFAULT-VALUE}.")
+  private int made = 60;
+
+  @Option(names = "--pile", description = "A brief that is a pile: ${DEFAULT-VALUE}.")
+  private Path pile = Path.of("examples", "winter-class.yaml");
+
+  @Mixin private Output output;
+
+  private Results.Writer results;
+
+  @Override
+  public Integer call() throws IOException {
+    try (Results.Writer writer = output.open(COLUMNS)) {
+      results = writer;
+      Blanket whole = Blanket.of(BriefReader.read(pile));
+      for (long seed : seeds) {
+        midWork(seed);
+        solve("pile", whole, Optional.empty(), whole.open(), seed);
+      }
+    }
+    return 0;
+  }
+
+  private static BriefSpec spec() {
+    BriefSpec of = BriefSet.named("reference");
+    return new BriefSpec(
+        "mid-work",
+        of.layout(),
+        of.rounds(),
+        of.yarns(),
+        SLACK_PERCENT,
+        of.stock(),
+        of.known(),
+        of.rules(),
+        of.finished());
+  }
+
+  private void midWork(long seed) {
+    Blanket blanket = PlantedBrief.of(spec()).blanket();
+    SolveOptions first =
+        new SolveOptions(
+            seed,
+            OptionalLong.of(MOVES_OF_FIRST_PLAN),
+            OptionalDouble.empty(),
+            2,
+            () -> false,
+            progress -> {});
+    Arrangement plan =
+        ((SolveResult.Found) Solver.solve(blanket, Optional.empty(), first)).arrangement();
+    Brief marked = marked(plan, seed);
+    Standing standing = new Standing(marked, Optional.of(plan.sequences()));
+    String gone = blanket.yarn(blanket.yarnCount() - 1).code();
+    Change without = new Change.Without("without", gone);
+    Changed again = Changes.apply(standing, List.of(without));
+    Sequences before = plan.sequences();
+    solve("again", again.blanket(), again.earlier(), before, seed);
+    solve("afresh", again.blanket(), Optional.empty(), before, seed);
+    Changed moved =
+        Changes.apply(standing, List.of(without, new Change.Move("move", List.of("all"))));
+    solve("again-made-may-move", moved.blanket(), moved.earlier(), before, seed);
+  }
+
+  /** The first pieces joined, and others made, drawn by the seed. */
+  private Brief marked(Arrangement plan, long seed) {
+    PieceState[] states = new PieceState[plan.blanket().pieceCount()];
+    Arrays.fill(states, PieceState.PLANNED);
+    Arrays.fill(states, 0, joined, PieceState.JOINED);
+    SplittableRandom random = new SplittableRandom(seed);
+    for (int left = made; left > 0; ) {
+      int piece = random.nextInt(states.length);
+      if (states[piece] == PieceState.PLANNED) {
+        states[piece] = PieceState.MADE;
+        left--;
+      }
+    }
+    return WorkedPieces.noted(plan.blanket(), states, plan.sequences());
+  }
+
+  private void solve(
+      String what, Blanket blanket, Optional<Sequences> earlier, Sequences before, long seed) {
+    SolveOptions options =
+        new SolveOptions(
+            seed, OptionalLong.empty(), OptionalDouble.of(limit), 2, () -> false, progress -> {});
+    Stopwatch watch = new Stopwatch();
+    SolveResult result = Solver.solve(blanket, earlier, options);
+    double seconds = watch.seconds();
+    List<String> cells = new ArrayList<>();
+    cells.add(what);
+    cells.add(Integer.toString(blanket.pieceCount()));
+    cells.add(Integer.toString(blanket.pile().count()));
+    cells.add(Long.toString(seed));
+    cells.add(Double.toString(limit));
+    cells.add(Output.seconds(seconds));
+    cells.add(result.getClass().getSimpleName());
+    if (result instanceof SolveResult.Found found) {
+      Arrangement now = found.arrangement();
+      long moves = now.solved().orElseThrow().moves();
+      Upset upset = Upset.of(blanket, before, now.sequences());
+      cells.add(Check.faults(blanket, now.sequences()).isEmpty() ? "yes" : "no");
+      cells.add(Integer.toString(altered(blanket, before, now.sequences())));
+      cells.add(Integer.toString(upset.freeRounds()));
+      cells.add(Integer.toString(upset.changedRounds()));
+      cells.add(Output.points(now.score().total()));
+      cells.add(Long.toString(moves));
+      cells.add(Long.toString(Math.round(moves / seconds)));
+    } else {
+      cells.addAll(List.of("", "", "", "", "", "", ""));
+    }
+    results.row(cells);
+    System.out.println(String.join(" ", cells));
+  }
+
+  /** Worked pieces that are not as they were: at their places, or missing from the pile. */
+  private static int altered(Blanket blanket, Sequences before, Sequences now) {
+    int altered = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      boolean fixed = blanket.state(piece) != PieceState.PLANNED;
+      altered += fixed && !Arrays.equals(before.of(piece), now.of(piece)) ? 1 : 0;
+    }
+    Laid laid = Laid.of(blanket, now);
+    for (int stack = 0; stack < blanket.pile().stacks().size(); stack++) {
+      altered += laid.missing(stack);
+    }
+    return altered;
+  }
+}

@@ -1,0 +1,85 @@
+package lozengy.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.networknt.schema.SpecificationVersion;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import lozengy.cli.Json;
+import lozengy.cli.JsonSchemas;
+import lozengy.cli.Run;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What {@code --json} prints keeps to the published schemas. */
+class ResultSchemasTest {
+
+  @TempDir static Path folder;
+  private static String brief;
+  private static String arrangement;
+  private static String solved;
+
+  @BeforeAll
+  static void solve() throws Exception {
+    brief = folder.resolve("small.yaml").toString();
+    arrangement = folder.resolve("small.arrangement.json").toString();
+    holds(null, 0, "new", "--across", "2", "--down", "2", "-o", brief);
+    solved = holds("solve-result", 0, "solve", brief, "--moves", "2000", "--json");
+  }
+
+  /** Runs, and holds the output against a schema, if one is named. */
+  private static String holds(String schema, int code, String... arguments) {
+    Run.Result result = Run.of(arguments);
+    assertEquals(code, result.code(), result.err());
+    if (schema != null) {
+      assertEquals(List.of(), mistakes(schema, result.out()), result.out());
+    }
+    return result.out();
+  }
+
+  private static List<String> mistakes(String schema, String document) {
+    return JsonSchemas.mistakes(
+        SpecificationVersion.DRAFT_2020_12, Json.class, schema + "-1.schema.json", document);
+  }
+
+  @Test
+  void everyCommandKeepsToItsSchema() throws Exception {
+    holds("check-result", 0, "check", arrangement, "--json");
+    holds("compare-result", 0, "compare", arrangement, arrangement, "--json");
+    holds("need-result", 0, "need", arrangement, "--json");
+    holds("need-result", 0, "need", brief, "--json");
+    holds("report-result", 0, "report", arrangement, "--json");
+    String page = folder.resolve("page.html").toString();
+    holds("report-result", 0, "report", arrangement, "--as", "html", "-o", page, "--json");
+    holds("mark-result", 0, "mark", arrangement, "--made", "r1c1", "--json");
+    holds("solve-result", 0, "solve", arrangement, "--moves", "2000", "--json");
+    String impossible =
+        Files.readString(Path.of(brief)).replaceAll("balls: [0-9.]+", "balls: 0.01");
+    Path none = Files.writeString(folder.resolve("none.yaml"), impossible);
+    holds("solve-result", 3, "solve", none.toString(), "--json");
+  }
+
+  @Test
+  void mistakesKeepToTheirSchema() {
+    holds("error", 2, "check", folder.resolve("missing.json").toString(), "--json");
+    holds("error", 2, "solve", brief, "--moves", "0", "--json");
+    holds("error", 2, "report", arrangement, "--as", "nothing", "--json");
+  }
+
+  @Test
+  void theNewBriefInJsonIsABrief() throws Exception {
+    Path file = folder.resolve("new.json");
+    Files.writeString(file, holds(null, 0, "new", "--across", "2", "--down", "2", "--json"));
+    holds("solve-result", 0, "solve", file.toString(), "--moves", "2000", "--json");
+  }
+
+  @Test
+  void aSchemaRefusesWhatItShould() {
+    String other = solved.replace("\"found\"", "\"guessed\"");
+    assertFalse(mistakes("solve-result", other).isEmpty());
+    assertFalse(mistakes("check-result", solved).isEmpty());
+  }
+}

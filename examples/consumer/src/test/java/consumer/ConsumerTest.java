@@ -1,0 +1,38 @@
+package consumer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.BriefReader;
+import lozengy.model.check.Check;
+import lozengy.solver.SolveOptions;
+import lozengy.solver.SolveResult;
+import lozengy.solver.Solver;
+import org.junit.jupiter.api.Test;
+
+class ConsumerTest {
+
+  @Test
+  void theLibraryPlansWithoutTheCommandLine() {
+    assertThrows(ClassNotFoundException.class, () -> Class.forName("lozengy.cli.Main"));
+    Blanket blanket = Blanket.of(BriefReader.read(Path.of("..", "cushion.yaml")));
+    SolveOptions options =
+        new SolveOptions(
+            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    Arrangement arrangement =
+        assertInstanceOf(
+                SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
+            .arrangement();
+    assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
+    assertTrue(arrangement.score().total() > 50, "a random arrangement comes to less");
+  }
+}

@@ -1,0 +1,126 @@
+package lozengy.model.blanket;
+
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.PieceKind;
+
+/**
+ * Where the pile's pieces lie in sequences: on planned places of their kind that show their yarns.
+ * Where more places show them than the pile holds, those with a yarn that is banned there come
+ * first, since only a finished piece may lie there; then the first in order. Which of the others
+ * they are makes no difference. O(pieces x rounds), with hashing.
+ */
+public final class Laid {
+
+  private final Blanket blanket;
+  private final int[] stackOf;
+  private final int[] missing;
+  private final Sequences sequences;
+
+  private Laid(Blanket blanket, Sequences sequences) {
+    this.blanket = blanket;
+    this.sequences = sequences;
+    this.stackOf = new int[blanket.pieceCount()];
+    Arrays.fill(stackOf, -1);
+    List<Stack> stacks = blanket.pile().stacks();
+    this.missing = stacks.stream().mapToInt(Stack::count).toArray();
+    if (stacks.isEmpty()) {
+      return;
+    }
+    Map<PieceKind, Map<IntBuffer, Integer>> known = new HashMap<>();
+    for (int stack = 0; stack < missing.length; stack++) {
+      known
+          .computeIfAbsent(stacks.get(stack).kind(), kind -> new HashMap<>())
+          .put(IntBuffer.wrap(stacks.get(stack).yarns()), stack);
+    }
+    lay(sequences, known, true);
+    lay(sequences, known, false);
+  }
+
+  /** Finds where the pile's pieces lie. */
+  public static Laid of(Blanket blanket, Sequences sequences) {
+    return new Laid(blanket, sequences);
+  }
+
+  private void lay(
+      Sequences sequences, Map<PieceKind, Map<IntBuffer, Integer>> known, boolean banned) {
+    for (int piece = 0; piece < stackOf.length; piece++) {
+      if (!blanket.takesPile(piece) || stackOf[piece] >= 0) {
+        continue;
+      }
+      int[] yarns = sequences.of(piece);
+      Integer stack = known.get(blanket.kind(piece)).get(IntBuffer.wrap(yarns));
+      if (stack != null && missing[stack] > 0 && (!banned || banned(piece, yarns))) {
+        stackOf[piece] = stack;
+        missing[stack]--;
+      }
+    }
+  }
+
+  private boolean banned(int piece, int[] yarns) {
+    return Arrays.stream(yarns).anyMatch(yarn -> blanket.banned(piece, yarn));
+  }
+
+  /** The stack whose piece lies at a place, by its index in the pile; or -1. */
+  public int stack(int piece) {
+    return stackOf[piece];
+  }
+
+  /** Whether a piece of the pile lies at a place. */
+  public boolean holds(int piece) {
+    return stackOf[piece] >= 0;
+  }
+
+  /** Whether what is at a place is worked: made, joined, or from the pile. */
+  public boolean worked(int piece) {
+    return stackOf[piece] >= 0 || blanket.state(piece) != PieceState.PLANNED;
+  }
+
+  /** How far what is at a place has come: a piece from the pile is made. */
+  public PieceState state(int piece) {
+    return holds(piece) ? PieceState.MADE : blanket.state(piece);
+  }
+
+  /**
+   * Whether what is at a place is certain to be still to be worked: it is planned, and neither from
+   * the pile nor, where rounds are open, can it come to be.
+   */
+  public boolean toWork(int piece) {
+    return !worked(piece)
+        && !(blanket.takesPile(piece)
+            && blanket.pile().stacks().stream().anyMatch(stack -> canBecome(piece, stack)));
+  }
+
+  private boolean canBecome(int piece, Stack stack) {
+    boolean open = false;
+    boolean fits = stack.kind() == blanket.kind(piece);
+    for (int round = 0; fits && round < stack.yarns().length; round++) {
+      int yarn = sequences.yarn(piece, round);
+      open |= yarn == Sequences.OPEN;
+      fits = yarn == Sequences.OPEN || yarn == stack.yarns()[round];
+    }
+    return open && fits;
+  }
+
+  /** How many pieces of a stack have found no place. */
+  public int missing(int stack) {
+    return missing[stack];
+  }
+
+  /** The pieces from the pile, in order of their places. */
+  public List<Integer> pieces() {
+    List<Integer> pieces = new ArrayList<>();
+    for (int piece = 0; piece < stackOf.length; piece++) {
+      if (stackOf[piece] >= 0) {
+        pieces.add(piece);
+      }
+    }
+    return pieces;
+  }
+}

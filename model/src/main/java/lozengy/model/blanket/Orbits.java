@@ -1,0 +1,108 @@
+package lozengy.model.blanket;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.layout.Layout;
+import lozengy.model.layout.Place;
+
+/**
+ * The pieces that a symmetry makes each other's images, and that so have one sequence between them:
+ * one piece on an axis or without a symmetry, else two or four. Pieces that are all worked already
+ * are each by itself: what has been worked is a fact. Images are of one kind and so have as many
+ * rounds. Immutable; O(pieces) to make.
+ */
+public final class Orbits {
+
+  private final int[][] members;
+  private final int[] of;
+  private final int[] leads;
+  private final boolean any;
+
+  Orbits(Layout layout, Symmetry symmetry, IntPredicate planned) {
+    int pieces = layout.places().size();
+    this.members = new int[pieces][];
+    this.of = new int[pieces];
+    Map<Long, Integer> byPoint = new HashMap<>();
+    if (symmetry != Symmetry.NONE) {
+      layout.places().forEach(place -> byPoint.put(point(place.x(), place.y()), place.index()));
+    }
+    boolean tied = false;
+    Arrays.fill(of, -1);
+    for (int piece = 0; piece < pieces; piece++) {
+      if (of[piece] >= 0) {
+        continue;
+      }
+      int[] images =
+          symmetry == Symmetry.NONE
+              ? new int[] {piece}
+              : images(layout, symmetry, layout.places().get(piece), byPoint);
+      int lead = IntStream.of(images).filter(planned).findFirst().orElse(-1);
+      if (lead < 0) {
+        of[piece] = piece;
+        members[piece] = new int[] {piece};
+      } else {
+        tied |= images.length > 1;
+        members[lead] = images;
+        for (int image : images) {
+          of[image] = lead;
+        }
+      }
+    }
+    this.any = tied;
+    this.leads = IntStream.range(0, pieces).filter(piece -> of[piece] == piece).toArray();
+  }
+
+  private static long point(int x, int y) {
+    return (long) x << 32 | y;
+  }
+
+  private static int[] images(
+      Layout layout, Symmetry symmetry, Place place, Map<Long, Integer> byPoint) {
+    int x = 2 * layout.size().across() - place.x();
+    int y = 2 * layout.size().down() - place.y();
+    boolean both = symmetry == Symmetry.BOTH;
+    IntStream.Builder images = IntStream.builder();
+    images.add(place.index());
+    if (both || symmetry == Symmetry.LEFT_RIGHT) {
+      images.add(byPoint.get(point(x, place.y())));
+    }
+    if (both || symmetry == Symmetry.TOP_BOTTOM) {
+      images.add(byPoint.get(point(place.x(), y)));
+    }
+    if (both || symmetry == Symmetry.HALF_TURN) {
+      images.add(byPoint.get(point(x, y)));
+    }
+    return images.build().distinct().sorted().toArray();
+  }
+
+  /** Whether any two pieces are tied to each other. */
+  public boolean any() {
+    return any;
+  }
+
+  /**
+   * The pieces that lead an orbit, ascending; the first planned piece of each. Not to be changed.
+   */
+  public int[] leads() {
+    return leads;
+  }
+
+  /** Whether a piece leads its orbit. */
+  public boolean leads(int piece) {
+    return of[piece] == piece;
+  }
+
+  /** The piece that leads a piece's orbit. */
+  public int lead(int piece) {
+    return of[piece];
+  }
+
+  /** The pieces of an orbit by its lead, ascending; not to be changed. */
+  public int[] members(int lead) {
+    return members[lead];
+  }
+}

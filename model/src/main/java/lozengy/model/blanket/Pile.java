@@ -1,0 +1,79 @@
+package lozengy.model.blanket;
+
+import java.nio.IntBuffer;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.brief.PileEntry;
+import lozengy.model.layout.PieceKind;
+
+/**
+ * Finished pieces that have no place yet, those that are alike counted together. Immutable.
+ *
+ * @param stacks the pieces, in the brief's order
+ */
+public record Pile(List<Stack> stacks) {
+
+  /** Copies the list. */
+  public Pile {
+    stacks = List.copyOf(stacks);
+  }
+
+  /**
+   * Finished pieces of one kind with the same yarns.
+   *
+   * @param kind what they are
+   * @param yarns indices of their yarns, centre first; not to be changed
+   * @param count how many, at least 1
+   * @param path where the brief first names such a piece
+   */
+  public record Stack(PieceKind kind, int[] yarns, int count, String path) {
+
+    /** The yarn of their borders. */
+    public int border() {
+      return yarns[yarns.length - 1];
+    }
+  }
+
+  /**
+   * Stacks a brief's pile.
+   *
+   * @param entries what the brief says
+   * @param yarnIndex index of each yarn by its code
+   */
+  static Pile of(List<PileEntry> entries, Map<String, Integer> yarnIndex) {
+    Map<List<Object>, Stack> stacks = new LinkedHashMap<>();
+    for (int i = 0; i < entries.size(); i++) {
+      PileEntry entry = entries.get(i);
+      int[] yarns = entry.rounds().stream().mapToInt(yarnIndex::get).toArray();
+      String path = "pile[" + i + "]";
+      stacks.merge(
+          List.of(entry.kind(), IntBuffer.wrap(yarns)),
+          new Stack(entry.kind(), yarns, entry.count(), path),
+          (one, more) ->
+              new Stack(one.kind(), one.yarns(), one.count() + more.count(), one.path()));
+    }
+    return new Pile(new ArrayList<>(stacks.values()));
+  }
+
+  /** Whether no piece lies on it. */
+  public boolean isEmpty() {
+    return stacks.isEmpty();
+  }
+
+  /** How many pieces of a kind lie on it. */
+  public int count(PieceKind kind) {
+    return stacks.stream().filter(s -> s.kind() == kind).mapToInt(Stack::count).sum();
+  }
+
+  /** How many pieces lie on it. */
+  public int count() {
+    return stacks.stream().mapToInt(Stack::count).sum();
+  }
+
+  /** Whether a piece of a kind shows a yarn in a round. */
+  public boolean shows(PieceKind kind, int round, int yarn) {
+    return stacks.stream().anyMatch(s -> s.kind() == kind && s.yarns()[round] == yarn);
+  }
+}

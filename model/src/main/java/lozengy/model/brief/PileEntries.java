@@ -1,0 +1,67 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import lozengy.model.layout.PieceKind;
+
+/** Puts pieces on a pile and takes them off it; entries that say the same are one. */
+public final class PileEntries {
+
+  private record Sort(PieceKind kind, List<String> rounds, Set<String> counted) {}
+
+  private final Map<Sort, Integer> counts = new LinkedHashMap<>();
+
+  /** A pile as it is. */
+  public PileEntries(List<PileEntry> entries) {
+    entries.forEach(this::put);
+  }
+
+  private static Sort sort(PileEntry entry) {
+    return new Sort(entry.kind(), entry.rounds(), entry.counted());
+  }
+
+  /** Puts pieces on it. */
+  public void put(PileEntry entry) {
+    counts.merge(sort(entry), entry.count(), Integer::sum);
+  }
+
+  /**
+   * Takes one piece off it.
+   *
+   * @return the piece, with the yarns that were counted since it was worked
+   * @throws IllegalArgumentException if there is none
+   */
+  public PileEntry take(PieceKind kind, List<String> rounds) {
+    for (Sort sort : List.copyOf(counts.keySet())) {
+      if (sort.kind() == kind && sort.rounds().equals(rounds)) {
+        counts.computeIfPresent(sort, (s, count) -> count == 1 ? null : count - 1);
+        return new PileEntry(kind, rounds, 1, sort.counted());
+      }
+    }
+    throw new IllegalArgumentException("no such " + kind.word() + " lies on the pile");
+  }
+
+  /** Says that some yarns were counted, with all that lies on it worked by then. */
+  public void count(Set<String> codes) {
+    List<PileEntry> before = list();
+    counts.clear();
+    for (PileEntry entry : before) {
+      Set<String> counted = new LinkedHashSet<>(entry.counted());
+      codes.stream().filter(entry.rounds()::contains).forEach(counted::add);
+      put(entry.withCounted(counted));
+    }
+  }
+
+  /** The entries. */
+  public List<PileEntry> list() {
+    List<PileEntry> list = new ArrayList<>();
+    counts.forEach(
+        (sort, count) ->
+            list.add(new PileEntry(sort.kind(), sort.rounds(), count, sort.counted())));
+    return list;
+  }
+}

@@ -1,0 +1,43 @@
+package lozengy.model.brief;
+
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import lozengy.model.layout.PieceKind;
+
+/**
+ * Finished pieces that are alike and have no place yet: they lie on the pile, and may go to any
+ * place of their kind.
+ *
+ * @param kind what they are
+ * @param rounds codes of their yarns, centre first, one for each round
+ * @param count how many there are, at least 1
+ * @param counted codes of the yarns that were counted since they were worked: what they hold of
+ *     these no longer counts against what was left then
+ */
+public record PileEntry(PieceKind kind, List<String> rounds, int count, Set<String> counted) {
+
+  /**
+   * Copies the collections.
+   *
+   * @throws IllegalArgumentException if there is no piece or no round
+   */
+  public PileEntry {
+    rounds = List.copyOf(rounds);
+    counted = Collections.unmodifiableSet(new LinkedHashSet<>(counted));
+    if (count < 1 || rounds.isEmpty()) {
+      throw new IllegalArgumentException("a pile's entry needs a piece and a round, at least");
+    }
+  }
+
+  /** The same with another number of pieces. */
+  public PileEntry withCount(int other) {
+    return new PileEntry(kind, rounds, other, counted);
+  }
+
+  /** The same with other counted yarns. */
+  public PileEntry withCounted(Set<String> codes) {
+    return new PileEntry(kind, rounds, count, codes);
+  }
+}

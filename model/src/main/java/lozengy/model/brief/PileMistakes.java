@@ -1,0 +1,126 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Predicate;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.Words;
+import lozengy.model.layout.Layout;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Place;
+
+/** Judges whether the pile fits the brief: codes, numbers of rounds, and room for its pieces. */
+final class PileMistakes {
+
+  private final Brief brief;
+  private final Predicate<String> doubted;
+  private final List<String> codes;
+  private final List<Mistake> mistakes = new ArrayList<>();
+
+  private PileMistakes(Brief brief, Predicate<String> doubted, List<String> codes) {
+    this.brief = brief;
+    this.doubted = doubted;
+    this.codes = codes;
+  }
+
+  /**
+   * Finds the mistakes; O(pieces + what the notes and the pile say).
+   *
+   * @param layoutKnown whether the layout can be laid out; if not, only codes are judged
+   * @param codes the yarns' codes; empty where any may be right
+   */
+  static List<Mistake> of(
+      Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
+    PileMistakes judged = new PileMistakes(brief, doubted, codes);
+    boolean certain = layoutKnown && !brief.pile().isEmpty();
+    for (int i = 0; i < brief.pile().size(); i++) {
+      judged.judge(i);
+      certain &= !doubted.test("pile[" + i + "]");
+    }
+    if (certain) {
+      judged.judgeRoom();
+    }
+    return judged.mistakes;
+  }
+
+  private void judge(int index) {
+    PileEntry entry = brief.pile().get(index);
+    String path = "pile[" + index + "]";
+    if (doubted.test(path)) {
+      return;
+    }
+    for (int round = 0; round < entry.rounds().size(); round++) {
+      String at = path + ".rounds[" + round + "]";
+      BriefMistakes.unknownCode(entry.rounds().get(round), at, codes).ifPresent(mistakes::add);
+    }
+    Motif motif = brief.motifs().get(entry.kind());
+    String kind = entry.kind().word();
+    if (motif != null
+        && motif.rounds().size() != entry.rounds().size()
+        && !doubted.test("motifs." + kind)) {
+      mistakes.add(
+          new Mistake(
+              path + ".rounds",
+              0,
+              Words.count(entry.rounds().size(), "round") + verb(entry) + "given",
+              "A " + kind + " has " + Words.count(motif.rounds().size(), "round")));
+    }
+    int position = 0;
+    for (String code : entry.counted()) {
+      String at = path + ".counted" + (entry.counted().size() == 1 ? "" : "[" + position + "]");
+      BriefMistakes.unknownCode(code, at, codes).ifPresent(mistakes::add);
+      if (brief.yarns().stream().anyMatch(y -> y.code().equals(code) && y.counted().isEmpty())) {
+        mistakes.add(
+            new Mistake(at, 0, code + " was not counted", "Leave it out, or give its count"));
+      }
+      position++;
+    }
+  }
+
+  private static String verb(PileEntry entry) {
+    return entry.rounds().size() == 1 ? " is " : " are ";
+  }
+
+  private void judgeRoom() {
+    Layout layout = Layout.of(brief.layout());
+    Set<Place> worked = new HashSet<>();
+    for (PieceNote note : brief.pieces()) {
+      if (note.state() != PieceState.PLANNED) {
+        worked.addAll(layout.select(note.at()));
+      }
+    }
+    Map<PieceKind, Integer> room = new EnumMap<>(PieceKind.class);
+    layout.places().stream()
+        .filter(place -> !worked.contains(place))
+        .forEach(place -> room.merge(place.kind(), 1, Integer::sum));
+    for (PieceKind kind : PieceKind.values()) {
+      long pieces =
+          brief.pile().stream()
+              .filter(entry -> entry.kind() == kind)
+              .mapToLong(PileEntry::count)
+              .sum();
+      int places = room.getOrDefault(kind, 0);
+      if (pieces > places) {
+        mistakes.add(
+            new Mistake(
+                "pile",
+                0,
+                Words.count(pieces, kind.word())
+                    + (pieces == 1 ? " is" : " are")
+                    + " on the pile, and "
+                    + (places == 0
+                        ? "no place is free for them"
+                        : Words.count(places, "place")
+                            + (places == 1 ? " is" : " are")
+                            + " free for them"),
+                places == 0 && !brief.motifs().containsKey(kind)
+                    ? "Take them off the pile, or change the layout"
+                    : "Take " + (pieces - places) + " off the pile, or make the layout larger"));
+      }
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+
+/**
+ * Every finished piece of the pile has a place: as many planned places of its kind show its yarns
+ * as there are such pieces. A place with open rounds counts where it can still come to show them.
+ * O(pieces x rounds), with hashing, and O(stacks x pieces x rounds) where some are missing.
+ */
+public final class PileRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.PILE;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    Laid laid = Laid.of(blanket, sequences);
+    List<Stack> stacks = blanket.pile().stacks();
+    for (int i = 0; i < stacks.size(); i++) {
+      int missing = laid.missing(i);
+      if (missing > 0 && missing > open(blanket, sequences, stacks.get(i))) {
+        faults.add(fault(blanket, stacks.get(i), missing));
+      }
+    }
+    return faults;
+  }
+
+  /** Places with an open round that could still show a stack's yarns. */
+  private static int open(Blanket blanket, Sequences sequences, Stack stack) {
+    int open = 0;
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      if (blanket.takesPile(piece) && blanket.kind(piece) == stack.kind()) {
+        boolean fits = true;
+        boolean complete = true;
+        for (int round = 0; round < sequences.rounds(piece); round++) {
+          int yarn = sequences.yarn(piece, round);
+          complete &= yarn != Sequences.OPEN;
+          fits &= yarn == Sequences.OPEN || yarn == stack.yarns()[round];
+        }
+        open += fits && !complete ? 1 : 0;
+      }
+    }
+    return open;
+  }
+
+  private Fault fault(Blanket blanket, Stack stack, int missing) {
+    String yarns =
+        Arrays.stream(stack.yarns())
+            .mapToObj(yarn -> Words.yarn(blanket, yarn))
+            .collect(Collectors.joining(", "));
+    String words =
+        "%d finished %s%s in %s: on the pile, and %s no place"
+            .formatted(
+                missing,
+                stack.kind().word(),
+                missing == 1 ? "" : "s",
+                yarns,
+                missing == 1 ? "has" : "have");
+    return new Fault(
+        id(), List.of(), Arrays.stream(stack.yarns()).distinct().boxed().toList(), words);
+  }
+}

@@ -1,0 +1,61 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+
+/**
+ * Pieces that the symmetry makes each other's images have the same yarns. Finds no fault between
+ * pieces that are all worked. O(pieces x rounds).
+ */
+public final class SymmetryRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.SYMMETRY;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    if (!blanket.orbits().any()) {
+      return faults;
+    }
+    for (int lead : blanket.orbits().leads()) {
+      for (int round = 0; round < sequences.rounds(lead); round++) {
+        int known = -1;
+        for (int piece : blanket.orbits().members(lead)) {
+          int yarn = sequences.yarn(piece, round);
+          if (yarn == Sequences.OPEN) {
+            continue;
+          }
+          if (known < 0) {
+            known = piece;
+          } else if (yarn != sequences.yarn(known, round)) {
+            faults.add(fault(blanket, sequences, known, piece, round));
+          }
+        }
+      }
+    }
+    return faults;
+  }
+
+  private Fault fault(Blanket blanket, Sequences sequences, int first, int second, int round) {
+    int yarn = sequences.yarn(first, round);
+    int other = sequences.yarn(second, round);
+    String words =
+        "%s and %s are each other's images (%s), but %s is %s in the one and %s in the other"
+            .formatted(
+                Words.piece(blanket, first),
+                Words.piece(blanket, second),
+                blanket.brief().look().symmetry().word(),
+                Words.round(blanket, first, round),
+                Words.yarn(blanket, yarn),
+                Words.yarn(blanket, other));
+    return new Fault(id(), List.of(first, second), List.of(yarn, other), words);
+  }
+}

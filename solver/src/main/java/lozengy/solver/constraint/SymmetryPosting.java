@@ -1,0 +1,44 @@
+package lozengy.solver.constraint;
+
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.check.RuleId;
+import org.chocosolver.solver.variables.IntVar;
+
+/** Pieces that are each other's images have the same yarns, round by round: one line. */
+final class SymmetryPosting implements RulePosting {
+
+  @Override
+  public RuleId rule() {
+    return RuleId.SYMMETRY;
+  }
+
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    if (!blanket.orbits().any()) {
+      return List.of();
+    }
+    Symmetry symmetry = blanket.brief().look().symmetry();
+    String words =
+        symmetry == Symmetry.HALF_TURN
+            ? "the blanket is the same after a half turn"
+            : "the blanket is its own mirror image (" + symmetry.word() + ")";
+    return List.of(new BriefLine(rule(), "look.symmetry", words, new Images()));
+  }
+
+  private record Images() implements BriefLine.Content {
+    @Override
+    public void post(ConstraintModel constraints) {
+      Blanket blanket = constraints.blanket();
+      for (int lead : blanket.orbits().leads()) {
+        IntVar[] rounds = constraints.rounds(lead);
+        for (int piece : blanket.orbits().members(lead)) {
+          for (int round = 0; piece != lead && round < rounds.length; round++) {
+            constraints.model().arithm(rounds[round], "=", constraints.rounds(piece)[round]).post();
+          }
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Pairs;
+import lozengy.model.layout.PieceKind;
+import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.IndependentSets;
+import lozengy.solver.problem.PileMatching;
+
+/**
+ * More pieces of the pile with one border, or with borders that all look alike, than places of
+ * which no two share a seam, nor one with a made or joined piece of such a border. Tried for all
+ * kinds together and for single ones; the places are bounded by a maximum flow.
+ */
+final class PileBorders implements Argument {
+
+  @Override
+  public List<String> reasons(Blanket blanket, Domains direct) {
+    Set<Set<Integer>> tried = new LinkedHashSet<>();
+    List<String> reasons = new ArrayList<>();
+    for (Stack stack : blanket.pile().stacks()) {
+      tried.add(Set.of(stack.border()));
+      tried.add(alike(blanket, stack.border()));
+    }
+    Set<Integer> told = new TreeSet<>();
+    for (Set<Integer> borders : tried) {
+      if (told.containsAll(borders)) {
+        continue;
+      }
+      String reason = reason(blanket, borders);
+      if (reason != null) {
+        told.addAll(borders);
+        reasons.add(reason);
+      }
+    }
+    return Tell.few(reasons);
+  }
+
+  /** A yarn and others that the pile shows on borders and that all look alike to each other. */
+  private static Set<Integer> alike(Blanket blanket, int yarn) {
+    Set<Integer> alike = new TreeSet<>(Set.of(yarn));
+    for (Stack stack : blanket.pile().stacks()) {
+      if (alike.stream().allMatch(y -> blanket.sameBorder(y, stack.border()))) {
+        alike.add(stack.border());
+      }
+    }
+    return alike;
+  }
+
+  private static String reason(Blanket blanket, Set<Integer> borders) {
+    Map<PieceKind, Integer> all = new EnumMap<>(PieceKind.class);
+    for (Stack stack : blanket.pile().stacks()) {
+      if (borders.contains(stack.border())) {
+        all.merge(stack.kind(), stack.count(), Integer::sum);
+      }
+    }
+    List<Set<PieceKind>> choices = new ArrayList<>(List.of(all.keySet()));
+    all.keySet().forEach(kind -> choices.add(Set.of(kind)));
+    Pairs seams = seams(blanket);
+    boolean[] open = open(blanket, seams, borders);
+    for (Set<PieceKind> kinds : choices) {
+      Map<PieceKind, Integer> counts = new EnumMap<>(all);
+      counts.keySet().retainAll(kinds);
+      int pieces = counts.values().stream().mapToInt(Integer::intValue).sum();
+      long[] weights = new long[blanket.pieceCount()];
+      for (int piece = 0; piece < weights.length; piece++) {
+        weights[piece] = open[piece] && kinds.contains(blanket.kind(piece)) ? 1 : 0;
+      }
+      long places = IndependentSets.heaviest(seams, weights);
+      if (pieces > places) {
+        return words(blanket, borders, counts, pieces, places);
+      }
+    }
+    return null;
+  }
+
+  /** The seams on which borders must differ. */
+  private static Pairs seams(Blanket blanket) {
+    Pairs all = blanket.layout().seams();
+    int[] kept =
+        IntStream.range(0, all.size())
+            .filter(i -> !blanket.bordersMayMatch(all.first()[i], all.second()[i]))
+            .toArray();
+    return new Pairs(
+        IntStream.of(kept).map(i -> all.first()[i]).toArray(),
+        IntStream.of(kept).map(i -> all.second()[i]).toArray());
+  }
+
+  /** Places that locks leave to such a border and that lie beside no worked piece with one. */
+  private static boolean[] open(Blanket blanket, Pairs seams, Set<Integer> borders) {
+    boolean[] open = new boolean[blanket.pieceCount()];
+    List<Stack> stacks =
+        blanket.pile().stacks().stream().filter(s -> borders.contains(s.border())).toList();
+    boolean[] shows = new boolean[open.length];
+    for (int piece = 0; piece < open.length; piece++) {
+      int place = piece;
+      int border = blanket.locked(piece, blanket.roundCount(piece) - 1);
+      shows[piece] = blanket.state(piece) != PieceState.PLANNED && borders.contains(border);
+      open[piece] = stacks.stream().anyMatch(stack -> PileMatching.fits(blanket, stack, place));
+    }
+    for (int seam = 0; seam < seams.size(); seam++) {
+      open[seams.first()[seam]] &= !shows[seams.second()[seam]];
+      open[seams.second()[seam]] &= !shows[seams.first()[seam]];
+    }
+    return open;
+  }
+
+  private static String words(
+      Blanket blanket,
+      Set<Integer> borders,
+      Map<PieceKind, Integer> counts,
+      int pieces,
+      long places) {
+    boolean worked =
+        IntStream.range(0, blanket.pieceCount())
+            .anyMatch(
+                piece ->
+                    blanket.state(piece) != PieceState.PLANNED
+                        && borders.contains(blanket.locked(piece, blanket.roundCount(piece) - 1)));
+    String border =
+        borders.size() == 1
+            ? "the border " + Tell.yarns(blanket, borders)
+            : "borders that look alike, "
+                + Tell.yarns(blanket, borders)
+                + " (min-contrast "
+                + Words.number(blanket.brief().rules().minContrast())
+                + ")";
+    return "%s of the pile %s %s, and at most %d can lie so that no two%s share a seam: %d too many"
+        .formatted(
+            TellPile.counts(counts),
+            pieces == 1 ? "has" : "have",
+            border,
+            places,
+            worked ? ", worked pieces with such a border included," : "",
+            pieces - places);
+  }
+}

@@ -1,0 +1,188 @@
+package lozengy.solver.problem;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.layout.PieceKind;
+
+/**
+ * Finds each piece of the pile a place that its locks leave open to it, seams left out: a matching
+ * of pieces and places by augmenting paths (Kuhn 1955), or pieces that have too few places between
+ * them (Hall 1935). Places without locks take any piece, so that paths are only looked for where
+ * these run out.
+ */
+public final class PileMatching {
+
+  private final Blanket blanket;
+  private final List<Stack> stacks;
+  private final int[] stackAt;
+  private final int[] left;
+  private final boolean[] seen;
+
+  private PileMatching(Blanket blanket) {
+    this.blanket = blanket;
+    this.stacks = blanket.pile().stacks();
+    this.stackAt = new int[blanket.pieceCount()];
+    Arrays.fill(stackAt, -1);
+    this.left = stacks.stream().mapToInt(Stack::count).toArray();
+    this.seen = new boolean[stackAt.length];
+  }
+
+  /**
+   * What was found.
+   *
+   * @param stackAt by piece, the stack whose piece may lie there, or -1
+   * @param tooMany stacks of which a piece has found no place, with those in its way; empty where
+   *     all have
+   * @param places all places that these stacks' pieces may take
+   * @param unfilled places that only a finished piece could fill, and none is left that fits
+   */
+  public record Result(
+      int[] stackAt, List<Integer> tooMany, List<Integer> places, List<Integer> unfilled) {
+
+    /** Whether all pieces have a place, and all places a piece or yarns to be worked in. */
+    public boolean complete() {
+      return tooMany.isEmpty() && unfilled.isEmpty();
+    }
+  }
+
+  /** Looks for places; O(pieces) where few places are locked. */
+  public static Result of(Blanket blanket) {
+    return new PileMatching(blanket).find();
+  }
+
+  private Result find() {
+    List<Integer> unfilled = new ArrayList<>();
+    for (int piece = 0; piece < stackAt.length; piece++) {
+      if (blanket.takesPile(piece) && !takesNew(blanket, piece)) {
+        if (!fill(piece, new boolean[left.length])) {
+          unfilled.add(piece);
+        }
+      }
+    }
+    if (!unfilled.isEmpty()) {
+      return new Result(stackAt, List.of(), List.of(), unfilled);
+    }
+    for (PieceKind kind : PieceKind.values()) {
+      List<Integer> open = open(kind);
+      int next = 0;
+      for (int stack = 0; stack < left.length; stack++) {
+        while (left[stack] > 0 && stacks.get(stack).kind() == kind) {
+          if (next < open.size()) {
+            stackAt[open.get(next++)] = stack;
+          } else {
+            Arrays.fill(seen, false);
+            if (!lay(stack)) {
+              return tooMany(stack);
+            }
+          }
+          left[stack]--;
+        }
+      }
+    }
+    return new Result(stackAt, List.of(), List.of(), List.of());
+  }
+
+  /** Places of a kind that are still empty and take any piece. */
+  private List<Integer> open(PieceKind kind) {
+    return IntStream.range(0, stackAt.length)
+        .filter(p -> blanket.takesPile(p) && blanket.kind(p) == kind && stackAt[p] < 0)
+        .filter(this::withoutLocks)
+        .boxed()
+        .toList();
+  }
+
+  private boolean withoutLocks(int piece) {
+    for (int round = 0; round < blanket.roundCount(piece); round++) {
+      if (blanket.locked(piece, round) != Sequences.OPEN) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the brief leaves every round of a planned piece a yarn that it could be worked in. */
+  static boolean takesNew(Blanket blanket, int piece) {
+    for (int round = 0; round < blanket.roundCount(piece); round++) {
+      boolean any = false;
+      for (int yarn = 0; yarn < blanket.yarnCount() && !any; yarn++) {
+        int lock = blanket.locked(piece, round);
+        any = (lock == Sequences.OPEN || lock == yarn) && blanket.mayTake(piece, round, yarn);
+      }
+      if (!any) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
+  public static boolean fits(Blanket blanket, Stack stack, int piece) {
+    boolean fits = blanket.takesPile(piece) && blanket.kind(piece) == stack.kind();
+    for (int round = 0; fits && round < stack.yarns().length; round++) {
+      int lock = blanket.locked(piece, round);
+      fits = lock == Sequences.OPEN || lock == stack.yarns()[round];
+    }
+    return fits;
+  }
+
+  private boolean fits(int stack, int piece) {
+    return fits(blanket, stacks.get(stack), piece);
+  }
+
+  /** Finds a piece for a place that only a finished one can fill, moving others on if need be. */
+  private boolean fill(int piece, boolean[] tried) {
+    for (int stack = 0; stack < left.length; stack++) {
+      if (tried[stack] || !fits(stack, piece)) {
+        continue;
+      }
+      tried[stack] = true;
+      if (left[stack] > 0) {
+        left[stack]--;
+        stackAt[piece] = stack;
+        return true;
+      }
+      for (int other = 0; other < stackAt.length; other++) {
+        if (stackAt[other] == stack && other != piece && fill(other, tried)) {
+          stackAt[piece] = stack;
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private boolean lay(int stack) {
+    for (int piece = 0; piece < stackAt.length; piece++) {
+      if (!seen[piece] && fits(stack, piece)) {
+        seen[piece] = true;
+        if (stackAt[piece] < 0 || lay(stackAt[piece])) {
+          stackAt[piece] = stack;
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private Result tooMany(int stack) {
+    List<Integer> places = new ArrayList<>();
+    boolean[] in = new boolean[left.length];
+    in[stack] = true;
+    for (int piece = 0; piece < seen.length; piece++) {
+      if (seen[piece]) {
+        places.add(piece);
+        in[stackAt[piece]] = true;
+      }
+    }
+    return new Result(
+        stackAt,
+        IntStream.range(0, in.length).filter(s -> in[s]).boxed().toList(),
+        places,
+        List.of());
+  }
+}

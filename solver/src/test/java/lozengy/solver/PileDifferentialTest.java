@@ -1,0 +1,81 @@
+package lozengy.solver;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.check.Check;
+import lozengy.model.score.Scorer;
+import lozengy.solver.constraint.BruteForce;
+import lozengy.solver.constraint.ConstraintModel;
+import lozengy.solver.constraint.Limits;
+import lozengy.solver.constraint.Start;
+import lozengy.solver.constraint.TinyPiles;
+import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Root;
+import org.junit.jupiter.api.Test;
+
+/** Briefs with a pile, settled by brute force with the model's check: the solver agrees. */
+class PileDifferentialTest {
+
+  private static final int SEEDS = 400;
+  private static final Limits AMPLE = Limits.of(10_000_000, 10_000_000);
+
+  @Test
+  void constraintModelAndArgumentsAgreeWithBruteForce() {
+    int feasible = 0;
+    int argued = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyPiles.of(seed);
+      boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
+      feasible += fits ? 1 : 0;
+      List<String> arguments = Root.arguments(blanket);
+      argued += arguments.isEmpty() ? 0 : 1;
+      assertTrue(!fits || arguments.isEmpty(), "seed " + seed + ": " + arguments);
+      Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, AMPLE);
+      if (fits) {
+        assertTrue(outcome instanceof Start.Found, "seed " + seed + ": " + outcome);
+        assertEquals(
+            List.of(), Check.faults(blanket, ((Start.Found) outcome).sequences()), "seed " + seed);
+      } else {
+        assertEquals(new Start.None(), outcome, "seed " + seed);
+        Feasibility.Answer answer = Feasibility.examine(blanket, seed, AMPLE);
+        assertTrue(answer instanceof Feasibility.Impossible, "seed " + seed);
+      }
+    }
+    assertTrue(feasible > SEEDS / 5 && feasible < SEEDS * 4 / 5, "feasible: " + feasible);
+    assertTrue(argued > SEEDS / 10, "argued: " + argued);
+  }
+
+  @Test
+  void solverNeverSaysAWrongNoNorAnInvalidYes() {
+    SolveOptions options =
+        new SolveOptions(
+            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyPiles.of(seed);
+      double[] best = {-1};
+      BruteForce.count(
+          blanket,
+          20_000,
+          sequences ->
+              best[0] =
+                  Math.max(best[0], Scorer.score(blanket, sequences, Optional.empty()).total()));
+      SolveResult result = Solver.solve(blanket, Optional.empty(), options);
+      if (best[0] < 0) {
+        assertTrue(result instanceof SolveResult.Impossible, "seed " + seed + ": " + result);
+        continue;
+      }
+      assertTrue(result instanceof SolveResult.Found, "seed " + seed + ": " + result);
+      SolveResult.Found found = (SolveResult.Found) result;
+      assertEquals(
+          List.of(), Check.faults(blanket, found.arrangement().sequences()), "seed " + seed);
+      double bound = found.arrangement().bound().orElseThrow().total();
+      assertTrue(bound >= best[0] - 1e-6, "seed " + seed + ": bound " + bound + ", " + best[0]);
+    }
+  }
+}
