@@ -1,6 +1,7 @@
 package lozengy.solver;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -23,6 +24,12 @@ final class Proving implements AutoCloseable {
 
   private static final int STAGES_WITH_TIME = 4;
 
+  /** Of a time limit, what the search has before the proof begins, and the most of it. */
+  private static final double PAUSE_PART = 0.25;
+
+  private static final double LONGEST_PAUSE_SECONDS = 0.3;
+  private static final int PAUSE_STEP_MILLISECONDS = 5;
+
   private static final int PATIENCE_MILLISECONDS = 200;
 
   private final FutureTask<Bound> task;
@@ -30,20 +37,35 @@ final class Proving implements AutoCloseable {
   /**
    * Begins.
    *
-   * @param timed whether time is limited: then as many stages as it allows, else a number fixed by
-   *     the blanket's size
+   * @param seconds the time limit, if there is one: then as many stages as it allows, and after the
+   *     search has had the machine to itself for a while, else a number of stages fixed by the
+   *     blanket's size
    * @param stop once true, what is proved so far counts
    */
-  Proving(Blanket blanket, Optional<Sequences> earlier, boolean timed, BooleanSupplier stop) {
+  Proving(
+      Blanket blanket, Optional<Sequences> earlier, OptionalDouble seconds, BooleanSupplier stop) {
     int stages = blanket.pieceCount() <= FEW_PIECES ? 2 : 1;
-    if (timed) {
+    if (seconds.isPresent()) {
       stages = STAGES_WITH_TIME;
     }
+    double pause = Math.min(LONGEST_PAUSE_SECONDS, PAUSE_PART * seconds.orElse(0));
     BoundLimits limits = new BoundLimits(blanket.pieceCount() > MANY_PIECES ? 0 : stages);
-    task = new FutureTask<>(() -> Bounds.of(blanket, earlier, limits, stop));
+    task =
+        new FutureTask<>(
+            () -> {
+              pause(pause, stop);
+              return Bounds.of(blanket, earlier, limits, stop);
+            });
     Thread thread = new Thread(task, "lozengy-bound");
     thread.setDaemon(true);
     thread.start();
+  }
+
+  private static void pause(double seconds, BooleanSupplier stop) throws InterruptedException {
+    long end = System.nanoTime() + (long) (seconds * 1e9);
+    while (System.nanoTime() < end && !stop.getAsBoolean()) {
+      Thread.sleep(PAUSE_STEP_MILLISECONDS);
+    }
   }
 
   /** Whether the bound is there. */

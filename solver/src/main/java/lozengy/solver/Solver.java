@@ -137,8 +137,7 @@ public final class Solver {
   }
 
   private SolveResult improve(Problem problem) {
-    try (Proving started =
-        new Proving(blanket, earlier, options.seconds().isPresent(), this::timeIsUp)) {
+    try (Proving started = new Proving(blanket, earlier, options.seconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {

@@ -134,6 +134,8 @@ final class SolveCommand implements Callable<Integer> {
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
     BooleanSupplier stop = terminal.stopSignal().listen();
     SolveResult result = solve(request, task.blanket(), earlier, stop);
+    // What comes later stops no search.
+    boolean stopped = stop.getAsBoolean();
     if (result instanceof SolveResult.Found found) {
       Optional<Alternatives> alternatives =
           alternatives(found.arrangement(), earlier, request, files, stop);
@@ -148,7 +150,7 @@ final class SolveCommand implements Callable<Integer> {
           alternatives.map(each -> new AlternativesReport(each, files)),
           source,
           change.arguments(),
-          stop.getAsBoolean());
+          stopped);
       return ExitCode.DONE.code();
     }
     return report.tellNotFound(result).code();

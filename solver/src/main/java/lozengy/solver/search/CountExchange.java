@@ -17,6 +17,9 @@ final class CountExchange {
 
   private static final int REACH_WITHIN = 2;
 
+  /** One in so many of the exchanges after that reaches as far nevertheless. */
+  private static final int FAR_EVERY = 3;
+
   private final Problem problem;
   private final Draws draws;
   private final int yarns;
@@ -76,8 +79,8 @@ final class CountExchange {
    * Makes a number of exchanges that better balance and leeway and overdraw no more than before.
    */
   void improve(int tries) {
-    reach = REACH_WITHIN;
     for (int i = 0; i < tries; i++) {
+      reach = i % FAR_EVERY == 0 ? REACH_OVERDRAWN : REACH_WITHIN;
       exchange(draws.below(2) == 0 ? draws.below(yarns) : scarcest(), draws.below(yarns));
     }
   }

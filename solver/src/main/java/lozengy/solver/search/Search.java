@@ -61,11 +61,12 @@ public final class Search implements AutoCloseable {
   /** The part of the first leg, where a blanket is too large for fresh deals. */
   private static final double FIRST_PART = 0.2;
 
-  /** Exchanges of a plan of counts: at the start, and by the moves of the leg to come. */
-  private static final int LEAST_EXCHANGES = 300;
+  /** Exchanges of a plan of counts: at the start, and later by the moves of the leg to come. */
+  private static final int FIRST_EXCHANGES = 300;
 
-  private static final int MOST_EXCHANGES = 20_000;
-  private static final int MOVES_OF_EXCHANGE = 300;
+  private static final int LEAST_EXCHANGES = 1000;
+  private static final int MOST_EXCHANGES = 10_000;
+  private static final int MOVES_OF_EXCHANGE = 150;
 
   /**
    * Temperatures, in steps of the lightest repeat: hot enough to rearrange, cold enough to settle.
@@ -82,11 +83,15 @@ public final class Search implements AutoCloseable {
 
   private static final int IDLE_LEGS = 4;
 
+  /** Moves of a walker that take about as long as a floor does. */
+  private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
+
   private final Problem problem;
   private final int slots;
   private final Budget budget;
   private final LongSupplier floor;
   private final Runnable tick;
+  private boolean dealt;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
   private final ExecutorService threads;
@@ -98,8 +103,9 @@ public final class Search implements AutoCloseable {
    * @param seed seed of the random source
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
-   * @param floor asked once, after the first leg of {@link #improve}, for a cost that no valid
-   *     assignment can fall below; the search ends when it is met
+   * @param floor asked for a cost that no valid assignment can fall below; the search ends when it
+   *     is met. Where only moves are limited, it is asked once, if many moves are left; else now
+   *     and then
    * @param tick called on the solving thread between two meetings of the walkers
    * @param assertions how closely the walkers check themselves
    */
@@ -153,12 +159,13 @@ public final class Search implements AutoCloseable {
 
   private boolean deals(int most, long movesOfSlot, BooleanSupplier ends) {
     for (int deal = 0; deal < most && !found() && !ends.getAsBoolean(); deal++) {
-      together(walker -> walker.deal(LEAST_EXCHANGES));
+      together(walker -> walker.deal(FIRST_EXCHANGES));
       barOverdrawing(deal % 2 == 0);
       leg((movesOfSlot << deal) * slots, hotOfDeal(deal), ends);
     }
     barOverdrawing(true);
-    return found();
+    dealt = found();
+    return dealt;
   }
 
   /** Warm as ever; for a pile that does not lie well at once, so hot that pieces can pass. */
@@ -179,6 +186,7 @@ public final class Search implements AutoCloseable {
 
   /** Starts all walkers from a valid assignment found elsewhere. */
   public void startFrom(int[] assignment) {
+    dealt = false;
     together(walker -> walker.restart(assignment));
   }
 
@@ -198,8 +206,11 @@ public final class Search implements AutoCloseable {
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
     if (!dealAfresh(end)) {
+      if (dealt) {
+        deal(movesLeft(end));
+      }
       leg(Math.max(1, (long) (movesLeft(end) * FIRST_PART)), HOT);
-      askForFloor();
+      askForFloor(end);
       leg(Math.max(1, movesLeft(end)), HOT);
     }
     int idle = 0;
@@ -219,8 +230,6 @@ public final class Search implements AutoCloseable {
   private boolean dealAfresh(long end) {
     double size = Math.max(1, slots / SLOTS_OF_SMALL);
     long length = (long) (MOVES_BETWEEN_DEALS * slots * size * size);
-    int exchanges =
-        (int) Math.max(LEAST_EXCHANGES, Math.min(MOST_EXCHANGES, length / MOVES_OF_EXCHANGE));
     int deals = 0;
     int lastBetter = 0;
     long spent = 0;
@@ -228,22 +237,27 @@ public final class Search implements AutoCloseable {
         && spent + length <= DEALING_PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      if (deals > 0) {
-        together(walker -> walker.deal(exchanges));
-      }
+      deal(length);
       leg(length, HOT);
       spent += length;
       deals++;
       lastBetter = bestCost() < before ? deals : lastBetter;
-      if (deals == 1) {
-        askForFloor();
-      }
+      askForFloor(end);
     }
     return deals > 0;
   }
 
-  private void askForFloor() {
-    if (floorCost == Long.MIN_VALUE) {
+  /** Deals all walkers afresh, with as good a plan as suits the moves to come. */
+  private void deal(long moves) {
+    long exchanges = Math.max(LEAST_EXCHANGES, Math.min(MOST_EXCHANGES, moves / MOVES_OF_EXCHANGE));
+    together(walker -> walker.deal((int) exchanges));
+  }
+
+  /** Waits for the floor, once, if so many moves are left that this may save some. */
+  private void askForFloor(long end) {
+    if (budget.countsMovesOnly()
+        && floorCost == Long.MIN_VALUE
+        && movesLeft(end) >= MOVES_WORTH_A_FLOOR) {
       floorCost = floor.getAsLong();
     }
   }
@@ -294,6 +308,9 @@ public final class Search implements AutoCloseable {
   }
 
   private boolean ended() {
+    if (!budget.countsMovesOnly()) {
+      floorCost = floor.getAsLong();
+    }
     return budget.over() || bestCost() <= floorCost;
   }
 
