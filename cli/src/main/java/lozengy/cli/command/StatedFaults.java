@@ -79,7 +79,7 @@ final class StatedFaults {
     if (worked.isPresent() && Math.abs(worked.get() - said) <= SCORE_STEP) {
       return;
     }
-    String right = worked.map(StatedFaults::score).orElse("no such part without an earlier one");
+    String right = worked.map(StatedFaults::score).orElse("no part of this score");
     faults.add(
         found(
             "stated-score",

@@ -145,7 +145,9 @@ public final class ArrangementWriter {
     json.field("parts").mapping();
     for (Part part : Part.values()) {
       Optional<Double> figure = Optional.ofNullable(arrangement.score().parts().get(part));
-      json.field(part.word()).rounded(figure, SCORE_DECIMALS);
+      if (figure.isPresent() || !part.onlyIfAsked()) {
+        json.field(part.word()).rounded(figure, SCORE_DECIMALS);
+      }
     }
     json.endMapping();
     bound(arrangement.bound());

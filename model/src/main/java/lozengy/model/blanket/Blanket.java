@@ -17,6 +17,7 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;
 import lozengy.model.colour.LabColours;
+import lozengy.model.colour.SeenDifferences;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
@@ -50,6 +51,7 @@ public final class Blanket {
   private final PieceState[] states;
   private final Sequences locks;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private SeenDifferences seen;
 
   private Blanket(Brief brief) {
     this.brief = brief;
@@ -241,6 +243,17 @@ public final class Blanket {
   /** CIEDE2000 between two yarns' colours. */
   public double difference(int yarnA, int yarnB) {
     return differences[yarnA][yarnB];
+  }
+
+  /**
+   * Differences between yarns' colours as seen by people who lack one kind of cone. Worked out on
+   * the first call, which takes O(yarns squared).
+   */
+  public synchronized SeenDifferences seen() {
+    if (seen == null) {
+      seen = new SeenDifferences(brief.yarns().stream().map(Yarn::colour).toList());
+    }
+    return seen;
   }
 
   /**

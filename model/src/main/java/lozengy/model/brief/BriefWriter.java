@@ -72,7 +72,7 @@ public final class BriefWriter {
     rules(brief.rules());
     json.field("prefer").mapping();
     for (Part part : Part.values()) {
-      json.field(part.word()).number(brief.prefer().weight(part));
+      prefer(part, brief.prefer());
     }
     json.endMapping();
     json.field("pieces").tallList();
@@ -81,6 +81,15 @@ public final class BriefWriter {
     }
     json.endList();
     json.endMapping();
+  }
+
+  /** A part that is scored only if asked for is written only then, or where it was named. */
+  private void prefer(Part part, Preferences prefer) throws IOException {
+    if (prefer.words().containsKey(part)) {
+      json.field(part.word()).text(prefer.words().get(part).word());
+    } else if (!part.onlyIfAsked() || prefer.weight(part) > 0) {
+      json.field(part.word()).number(prefer.weight(part));
+    }
   }
 
   private void layout(LayoutSize size) throws IOException {

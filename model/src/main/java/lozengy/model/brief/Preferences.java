@@ -9,8 +9,9 @@ import lozengy.model.score.Part;
  * How much each part of the score weighs.
  *
  * @param weights weight of each part, 0 or more; 0 leaves it out; holds all parts
+ * @param words the parts whose weight was given in words, with the word; its number is the weight
  */
-public record Preferences(Map<Part, Double> weights) {
+public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
 
   /** What weighs where a brief says nothing. */
   public static final Preferences DEFAULT =
@@ -21,12 +22,13 @@ public record Preferences(Map<Part, Double> weights) {
               Part.CONTRAST, 1.0,
               Part.VARIETY, 1.0,
               Part.LEEWAY, 1.0,
-              Part.KEEP, 3.0));
+              Part.KEEP, 3.0,
+              Part.COLOUR_VISION, 0.0));
 
   /**
    * Copies the weights; a part that is missing takes its default.
    *
-   * @throws IllegalArgumentException if a weight is negative or not finite
+   * @throws IllegalArgumentException if a weight is negative or not finite, or a word does not fit
    */
   public Preferences {
     Map<Part, Double> all = new EnumMap<>(Part.class);
@@ -38,6 +40,25 @@ public record Preferences(Map<Part, Double> weights) {
       all.put(part, weight);
     }
     weights = Collections.unmodifiableMap(all);
+    Map<Part, Weight> said = new EnumMap<>(Part.class);
+    said.putAll(words);
+    said.forEach(
+        (part, word) -> {
+          if (word.number() != all.get(part)) {
+            throw new IllegalArgumentException(
+                word.word() + " is not the weight " + all.get(part) + " of " + part.word());
+          }
+        });
+    words = Collections.unmodifiableMap(said);
+  }
+
+  /**
+   * Weights in numbers alone.
+   *
+   * @throws IllegalArgumentException if a weight is negative or not finite
+   */
+  public Preferences(Map<Part, Double> weights) {
+    this(weights, Map.of());
   }
 
   /** The weight of a part. */

@@ -24,6 +24,14 @@ final class RulesReader {
 
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 
+  private static final Range WEIGHTS = Range.of(0, 1000, "");
+
+  private static final Map<String, Weight> WEIGHT_WORDS =
+      Words.meanings(Weight.values(), Weight::word);
+
+  private static final String WEIGHT_REMEDY =
+      "Give " + WEIGHTS.words() + ", or write " + Words.or(WEIGHT_WORDS.keySet());
+
   private RulesReader() {}
 
   static ToneLimits tones(Fields brief) {
@@ -113,14 +121,25 @@ final class RulesReader {
       return Preferences.DEFAULT;
     }
     Map<Part, Double> weights = new EnumMap<>(Part.class);
+    Map<Part, Weight> words = new EnumMap<>(Part.class);
     for (Part part : Part.values()) {
-      found
-          .get()
-          .get(part.word())
-          .flatMap(weight -> weight.number(Range.of(0, 1000, "")))
-          .ifPresent(weight -> weights.put(part, weight.doubleValue()));
+      Optional<Located> given = found.get().get(part.word());
+      given.flatMap(RulesReader::weightWord).ifPresent(word -> words.put(part, word));
+      if (words.containsKey(part)) {
+        weights.put(part, words.get(part).number());
+      } else {
+        given
+            .flatMap(weight -> weight.number(WEIGHTS, WEIGHT_REMEDY))
+            .ifPresent(weight -> weights.put(part, weight.doubleValue()));
+      }
     }
     found.get().tellUnknown();
-    return new Preferences(weights);
+    return new Preferences(weights, words);
+  }
+
+  private static Optional<Weight> weightWord(Located given) {
+    return given.node() instanceof Node.Scalar scalar
+        ? Optional.ofNullable(WEIGHT_WORDS.get(scalar.text()))
+        : Optional.empty();
   }
 }

@@ -30,7 +30,12 @@ public final class LabColours {
 
   /** The colour with these channels, each 0 to 1, in L*a*b*. */
   static Lab of(double red, double green, double blue) {
-    double[] xyz = xyz(red, green, blue);
+    return ofLinear(linear(red), linear(green), linear(blue));
+  }
+
+  /** The colour with these channels, each 0 to 1 and freed of the transfer curve, in L*a*b*. */
+  static Lab ofLinear(double red, double green, double blue) {
+    double[] xyz = xyzOfLinear(red, green, blue);
     double fx = cubeRootAboveDark(xyz[0] / WHITE_X);
     double fy = cubeRootAboveDark(xyz[1]);
     double fz = cubeRootAboveDark(xyz[2] / WHITE_Z);
@@ -39,13 +44,14 @@ public final class LabColours {
 
   /** The colour with these channels, each 0 to 1, in CIE XYZ with Y = 1 for white. */
   static double[] xyz(double red, double green, double blue) {
-    double r = linear(red);
-    double g = linear(green);
-    double b = linear(blue);
+    return xyzOfLinear(linear(red), linear(green), linear(blue));
+  }
+
+  private static double[] xyzOfLinear(double red, double green, double blue) {
     double[] xyz = new double[3];
     for (int i = 0; i < xyz.length; i++) {
       double[] row = XYZ_OF_LINEAR[i];
-      xyz[i] = row[0] * r + row[1] * g + row[2] * b;
+      xyz[i] = row[0] * red + row[1] * green + row[2] * blue;
     }
     return xyz;
   }

@@ -7,10 +7,16 @@ public enum Part {
   CONTRAST,
   VARIETY,
   LEEWAY,
-  KEEP;
+  KEEP,
+  COLOUR_VISION;
+
+  /** Whether the part is scored only where a brief gives it a weight above 0. */
+  public boolean onlyIfAsked() {
+    return this == COLOUR_VISION;
+  }
 
   /** The word used in files and on the terminal. */
   public String word() {
-    return name().toLowerCase(java.util.Locale.ROOT);
+    return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
   }
 }

@@ -8,7 +8,7 @@ import lozengy.model.brief.Preferences;
  *
  * @param total weighted mean of the parts asked for, 0 to 100; 100 where none is asked for
  * @param parts every part's figure, 0 to 100; {@link Part#KEEP} only where there is an earlier
- *     arrangement
+ *     arrangement, those {@link Part#onlyIfAsked()} only where they weigh
  */
 public record Score(double total, Map<Part, Double> parts) {
 

@@ -21,6 +21,13 @@ public final class Scorer {
   /** The part of what is used that, left over, is ample leeway; our own choice. */
   public static final double AMPLE_LEEWAY = 0.10;
 
+  /**
+   * A CIEDE2000 difference from which on two colours can be told apart with ease, across a seam and
+   * in worked yarn; our own choice, near grade 2 to 3 of the grey scale of ISO 105-A02:1993, which
+   * is 4.8 in CIELAB.
+   */
+  public static final double TOLD_APART = 5;
+
   private Scorer() {}
 
   /**
@@ -82,6 +89,13 @@ public final class Scorer {
     parts.add(new VarietyPart(blanket, sequences));
     parts.add(new LeewayPart(blanket, sequences));
     earlier.ifPresent(before -> parts.add(new KeepPart(blanket, sequences, before)));
+    if (asked(blanket, Part.COLOUR_VISION)) {
+      parts.add(new ColourVisionPart(blanket, sequences));
+    }
     return parts;
+  }
+
+  private static boolean asked(Blanket blanket, Part part) {
+    return blanket.brief().prefer().weight(part) > 0;
   }
 }

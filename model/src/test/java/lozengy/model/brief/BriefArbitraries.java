@@ -151,7 +151,23 @@ public final class BriefArbitraries {
   private static Arbitrary<Preferences> preferences() {
     return Arbitraries.maps(Arbitraries.of(Part.class), Arbitraries.doubles().between(0, 10))
         .ofMaxSize(Part.values().length)
-        .map(Preferences::new);
+        .map(BriefArbitraries::preferences);
+  }
+
+  /** The smaller half of what is drawn becomes words. */
+  private static Preferences preferences(Map<Part, Double> drawn) {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    Map<Part, Weight> words = new EnumMap<>(Part.class);
+    drawn.forEach(
+        (part, weight) -> {
+          Weight word = Weight.values()[(int) (weight * 1000) % Weight.values().length];
+          boolean said = weight < 5;
+          weights.put(part, said ? word.number() : weight);
+          if (said) {
+            words.put(part, word);
+          }
+        });
+    return new Preferences(weights, words);
   }
 
   private static Arbitrary<ToneLimits> limits() {

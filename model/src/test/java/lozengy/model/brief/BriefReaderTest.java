@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -152,6 +153,39 @@ class BriefReaderTest {
     assertTrue(brief.joining().isEmpty());
     assertTrue(brief.pieces().isEmpty());
     assertEquals(Optional.of(Tone.DARK), brief.yarns().get(1).statedTone());
+  }
+
+  @Test
+  void weightsMayBeWords() {
+    Brief brief =
+        read(
+            """
+            format: lozengy-brief/1
+            title: Strip
+            layout: { setting: straight, across: 2, down: 1 }
+            motifs: { square: { side: 4 in, rounds: [ { yards: 2 } ] } }
+            yarns:
+              - { code: A, colour: "#000000", left: 10 yd }
+            prefer: { balance: off, spread: low, contrast: normal, variety: high, leeway: 2, colour-vision: normal }
+            """);
+    assertEquals(
+        new Preferences(
+            Map.of(
+                Part.BALANCE, 0.0,
+                Part.SPREAD, 1.0,
+                Part.CONTRAST, 3.0,
+                Part.VARIETY, 9.0,
+                Part.LEEWAY, 2.0,
+                Part.COLOUR_VISION, 3.0),
+            Map.of(
+                Part.BALANCE, Weight.OFF,
+                Part.SPREAD, Weight.LOW,
+                Part.CONTRAST, Weight.NORMAL,
+                Part.VARIETY, Weight.HIGH,
+                Part.COLOUR_VISION, Weight.NORMAL)),
+        brief.prefer());
+    assertEquals(brief, read(BriefWriter.text(brief)));
+    assertTrue(BriefWriter.text(brief).contains("\"balance\": \"off\""));
   }
 
   @ParameterizedTest

@@ -9,6 +9,9 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.colour.ColourDifference;
+import lozengy.model.colour.Deficiency;
+import lozengy.model.colour.Lab;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
 
@@ -34,6 +37,9 @@ final class NaiveScore {
     parts.put(Part.VARIETY, variety());
     parts.put(Part.LEEWAY, leeway());
     earlier.ifPresent(before -> parts.put(Part.KEEP, keep(before)));
+    if (blanket.brief().prefer().weight(Part.COLOUR_VISION) > 0) {
+      parts.put(Part.COLOUR_VISION, colourVision());
+    }
     return parts;
   }
 
@@ -130,6 +136,24 @@ final class NaiveScore {
         .mapToDouble(moments -> 100 * moments.mean())
         .average()
         .orElse(100);
+  }
+
+  private double colourVision() {
+    Moments seams = new Moments();
+    for (int a = 0; a < blanket.pieceCount(); a++) {
+      for (int b = 0; b < a; b++) {
+        if (pairWeight(blanket, a, b) == 4) {
+          double least = 5;
+          for (Deficiency deficiency : Deficiency.values()) {
+            Lab one = deficiency.seen(blanket.yarn(yarn(a, 0)).colour());
+            Lab other = deficiency.seen(blanket.yarn(yarn(b, 0)).colour());
+            least = Math.min(least, ColourDifference.ciede2000(one, other));
+          }
+          seams.add(least / 5);
+        }
+      }
+    }
+    return seams.count() == 0 ? 100 : 100 * seams.mean();
   }
 
   private double variety() {

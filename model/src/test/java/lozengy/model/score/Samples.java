@@ -3,6 +3,7 @@ package lozengy.model.score;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
@@ -60,6 +61,7 @@ final class Samples {
             builder.yarn(
                 yarn.code(), yarn.code(), yarn.colour(), yarn.stockMillimetres(), yarn.share()));
     return builder
+        .prefer(Map.of(Part.COLOUR_VISION, 2.0))
         .joining("Y0", 2)
         .piece("r1c1", PieceState.PLANNED, "Y3", null, "Y2", null)
         .build();

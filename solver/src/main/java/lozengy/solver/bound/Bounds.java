@@ -51,6 +51,7 @@ public final class Bounds {
         weights.allBalance()
             + weights.spread()
             + weights.contrast()
+            + weights.vision()
             + weights.variety() * VarietyCap.of(blanket, groups)
             + earlier.map(before -> weights.keep() * KeepCap.of(blanket, before)).orElse(0.0);
     this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));

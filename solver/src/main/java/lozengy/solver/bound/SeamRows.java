@@ -3,10 +3,12 @@ package lozengy.solver.bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.ColourVisionSeams;
 import lozengy.solver.bound.PieceGroups.Group;
 
 /**
- * Adds the contrast of seams to a program: s(a, b) seams have the borders a and b.
+ * Adds the contrast of seams, and how well people of any colour vision can tell them apart, to a
+ * program: s(a, b) seams have the borders a and b.
  *
  * <ul>
  *   <li>All seams together are as many as the layout has.
@@ -56,7 +58,7 @@ final class SeamRows {
    * @param repeats variable of the weight of the borders' repeats
    */
   void add(int repeats) {
-    if (pairs.size() == 0 || weights.seam() == 0) {
+    if (pairs.size() == 0 || weights.seam() + weights.seamVision() == 0) {
       return;
     }
     countCertain();
@@ -102,7 +104,7 @@ final class SeamRows {
       for (int b = 0; b < a; b++) {
         int most = blanket.sameBorder(a, b) ? joined[a][b] : pairs.size();
         boolean may = score.count(0, a) != NONE && score.count(0, b) != NONE && most > 0;
-        double each = weights.seam() * score.contrast(a, b);
+        double each = weights.seam() * score.contrast(a, b) + vision(a, b);
         seams[a][b] = may ? program.variable(0, most, each) : NONE;
         seams[b][a] = seams[a][b];
         doubled[a][b] = may ? program.variable(0, most, 0) : NONE;
@@ -111,6 +113,12 @@ final class SeamRows {
       seams[a][a] = NONE;
       doubled[a][a] = NONE;
     }
+  }
+
+  private double vision(int yarn, int other) {
+    return weights.seamVision() == 0
+        ? 0
+        : weights.seamVision() * ColourVisionSeams.toldApart(blanket, yarn, other);
   }
 
   private void addTotal() {

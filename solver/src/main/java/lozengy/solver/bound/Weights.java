@@ -12,6 +12,8 @@ import lozengy.model.score.Targets;
  * @param balance points for each layer lost by a piece more or less than wanted
  * @param repeats points for each layer lost by a unit of weight of repeats; 0 if none is expected
  * @param seam points for a seam of full contrast
+ * @param seamVision points for a seam that people of any colour vision can tell apart
+ * @param vision points of colour vision where a blanket has no seam
  * @param step points for two rounds side by side of full contrast
  * @param contrast points of contrast where a blanket has neither
  * @param variety points of full variety
@@ -24,6 +26,8 @@ record Weights(
     double[] balance,
     double[] repeats,
     double seam,
+    double seamVision,
+    double vision,
     double step,
     double contrast,
     double variety,
@@ -70,10 +74,13 @@ record Weights(
     int seams = blanket.layout().seams().size();
     int means = (seams == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
     double contrast = points(blanket, Part.CONTRAST, sum);
+    double vision = points(blanket, Part.COLOUR_VISION, sum);
     return new Weights(
         balance,
         repeats,
         seams == 0 ? 0 : contrast / means / seams,
+        seams == 0 ? 0 : vision / seams,
+        seams == 0 ? vision : 0,
         steps == 0 ? 0 : contrast / means / steps,
         means == 0 ? contrast : 0,
         points(blanket, Part.VARIETY, sum),

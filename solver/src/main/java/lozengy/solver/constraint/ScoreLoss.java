@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntBinaryOperator;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.Layers;
 import lozengy.model.score.Nearness;
 import lozengy.model.score.Part;
@@ -66,6 +68,9 @@ final class ScoreLoss {
     }
     if (loss.counts(Part.CONTRAST)) {
       loss.addContrast();
+    }
+    if (loss.counts(Part.COLOUR_VISION)) {
+      loss.addColourVision();
     }
     if (loss.counts(Part.VARIETY)) {
       loss.addVariety();
@@ -173,13 +178,36 @@ final class ScoreLoss {
     }
   }
 
+  private void addColourVision() {
+    Pairs seams = blanket.layout().seams();
+    IntVar[] borders = constraints.borders();
+    double points = 100.0 / seams.size();
+    for (int i = 0; i < seams.size(); i++) {
+      addPair(
+          borders[seams.first()[i]],
+          borders[seams.second()[i]],
+          (a, b) ->
+              units(Part.COLOUR_VISION, points * (1 - ColourVisionSeams.toldApart(blanket, a, b))));
+    }
+  }
+
   private void addContrast(IntVar first, IntVar second, double points) {
+    addPair(
+        first,
+        second,
+        (a, b) -> {
+          double contrast = Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
+          return units(Part.CONTRAST, points * (1 - contrast));
+        });
+  }
+
+  /** Adds what two rounds lose together, by their yarns. */
+  private void addPair(IntVar first, IntVar second, IntBinaryOperator unitsLost) {
     // tables need small numbers, so it holds places in a list of the losses that occur
     TreeMap<Integer, List<int[]>> pairsByLoss = new TreeMap<>();
     for (int a = first.getLB(); a != Integer.MAX_VALUE; a = first.nextValue(a)) {
       for (int b = second.getLB(); b != Integer.MAX_VALUE; b = second.nextValue(b)) {
-        double contrast = Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
-        int lost = units(Part.CONTRAST, points * (1 - contrast));
+        int lost = unitsLost.applyAsInt(a, b);
         pairsByLoss.computeIfAbsent(lost, units -> new ArrayList<>()).add(new int[] {a, b});
       }
     }

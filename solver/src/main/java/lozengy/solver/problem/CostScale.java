@@ -32,6 +32,7 @@ final class CostScale {
   final double[] balancePoints;
   final double seamContrastPoints;
   final double innerContrastPoints;
+  final double seamVisionPoints;
   final double copyPoints;
   final double leewayPoints;
   final double keepPoints;
@@ -74,6 +75,7 @@ final class CostScale {
     double halves = seams > 0 && inner > 0 ? 0.5 : 1;
     seamContrastPoints = seams > 0 ? contrast * halves / seams : 0;
     innerContrastPoints = inner > 0 ? contrast * halves / inner : 0;
+    seamVisionPoints = seams > 0 ? prefer.weight(Part.COLOUR_VISION) * pointsOfWeight / seams : 0;
     copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.pieceCount();
     leewayPoints = prefer.weight(Part.LEEWAY) * pointsOfWeight;
     keepPoints =
@@ -87,6 +89,7 @@ final class CostScale {
   /** The lightest repeat, but not so light that another part's step would be out of proportion. */
   private double stepPoints() {
     double others = Math.max(seamContrastPoints, innerContrastPoints);
+    others = Math.max(others, seamVisionPoints);
     others = Math.max(others, Math.max(copyPoints, keepPoints));
     for (double points : balancePoints) {
       others = Math.max(others, points);

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.ColourVisionSeams;
 
 /** Compiles what pairs of pieces cost, layer by layer. */
 final class PairCostsCompiler {
@@ -62,10 +63,18 @@ final class PairCostsCompiler {
         cost[a * yarns + b] =
             (a == b ? repeat : 0)
                 + scale.units(scale.seamContrastPoints * (1 - contrast))
+                + seamVision(a, b)
                 + (blanket.sameBorder(a, b) ? scale.hardCost : 0);
       }
     }
     return cost;
+  }
+
+  private int seamVision(int yarn, int other) {
+    return scale.seamVisionPoints == 0
+        ? 0
+        : scale.units(
+            scale.seamVisionPoints * (1 - ColourVisionSeams.toldApart(blanket, yarn, other)));
   }
 
   private void count(int[] counts, Pairs pairs, int fromLayer) {
