@@ -101,14 +101,11 @@ final class ExplainCommand implements Callable<Integer> {
         Optional.ofNullable(output).map(argument -> Target.of(argument, overwrite));
     target.ifPresent(Target::expect);
     Blanket blanket = asked(read.document());
-    Explanation explanation =
-        Explanation.of(blanket, ExplainOptions.of(seed, stop()));
+    Explanation explanation = Explanation.of(blanket, ExplainOptions.of(seed, stop()));
     boolean arrangement = read.document() instanceof ArrangementDocument;
     FileLines lines =
         new FileLines(
-            read.root(),
-            arrangement ? "brief." : "",
-            !arrangement && change.arguments().isEmpty());
+            read.root(), arrangement ? "brief." : "", !arrangement && change.arguments().isEmpty());
     boolean wrote = write(target, blanket, explanation);
     tell(blanket, explanation, lines, source, wrote ? target : Optional.empty());
     return code(explanation).code();
@@ -162,8 +159,7 @@ final class ExplainCommand implements Callable<Integer> {
           .out()
           .println(
               Json.text(
-                  ExplainJson.of(
-                      blanket, explanation, lines, written.flatMap(Target::file))));
+                  ExplainJson.of(blanket, explanation, lines, written.flatMap(Target::file))));
       return;
     }
     ExplainText text = new ExplainText(blanket, lines, source.label(), change.arguments());

@@ -130,8 +130,7 @@ final class ExplainText {
   private void remedy(int number, Remedy remedy) {
     List<String> words = remedy.steps().stream().map(Remedy.Step::words).toList();
     String proof = remedy.proof().map(each -> " (" + each + ")").orElse("");
-    paragraph(
-        INDENT + number + ". ", DEEPEST, capital(Words.list(words)) + proof);
+    paragraph(INDENT + number + ". ", DEEPEST, capital(Words.list(words)) + proof);
     for (Remedy.Step step : remedy.steps()) {
       paragraph(DEEPEST, DEEPEST + INDENT, how(step));
     }

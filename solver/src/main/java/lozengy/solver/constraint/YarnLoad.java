@@ -75,7 +75,8 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
           terms.add(new Term(c, length, fixed[c][yarn], possible[c][yarn]));
         }
       }
-      long capacity = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn) + relief[yarn];
+      long capacity =
+          blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn) + relief[yarn];
       loads.add(new YarnLoad(yarn, List.copyOf(terms), capacity));
     }
     return loads;

@@ -1,6 +1,7 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,15 @@ import lozengy.solver.constraint.RulePostings;
  * @param conflict the lines of the brief that cannot hold together
  */
 public record Cause(Optional<String> words, int more, Conflict conflict) {
+
+  /** The yarns whose stock it rests on. */
+  BitSet stocks() {
+    BitSet stocks = new BitSet();
+    conflict.lines().stream()
+        .filter(line -> line.path().startsWith("yarns["))
+        .forEach(line -> stocks.set(Relaxing.index(line)));
+    return stocks;
+  }
 
   /** Findings of one sort that are looked into; the others are counted. */
   private static final int MOST_OF_A_SORT = 4;

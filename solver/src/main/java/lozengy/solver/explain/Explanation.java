@@ -60,7 +60,7 @@ public sealed interface Explanation {
     Map<Argument, List<Finding>> findings = Root.findings(Asked.all(blanket));
     Settling settling = new Settling(options.seed(), options.each(blanket));
     if (!findings.isEmpty()) {
-      return impossible(Cause.of(blanket, findings, settling));
+      return impossible(blanket, Cause.of(blanket, findings, settling), settling, options);
     }
     Limits whole = new Limits(options.nodes(), options.fails(), options.stop());
     Settling.Settled settled = new Settling(options.seed(), whole).settleUnargued(blanket);
@@ -69,11 +69,13 @@ public sealed interface Explanation {
       return new Fits(witness.get());
     }
     return settled.verdict() == Settling.Verdict.CONFLICTS
-        ? impossible(List.of(Cause.ofRefuted(blanket, settling)))
+        ? impossible(blanket, List.of(Cause.ofRefuted(blanket, settling)), settling, options)
         : new Unsettled(Optional.empty());
   }
 
-  private static Explanation impossible(List<Cause> causes) {
-    return new Impossible(causes, List.of(), true, Optional.empty());
+  private static Explanation impossible(
+      Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
+    Remedies.Found remedies = Remedies.of(blanket, causes, settling, options);
+    return new Impossible(causes, remedies.remedies(), remedies.complete(), Optional.empty());
   }
 }

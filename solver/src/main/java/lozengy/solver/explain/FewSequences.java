@@ -109,8 +109,7 @@ final class FewSequences implements Argument {
             .map(round -> round.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
     int mostListed = enough + worked.size();
-    List<List<Integer>> sequences =
-        SequenceLister.list(rounds, within, mostListed);
+    List<List<Integer>> sequences = SequenceLister.list(rounds, within, mostListed);
     if (sequences.size() == mostListed) {
       return enough;
     }

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.check.RuleId;
@@ -19,8 +20,10 @@ import lozengy.solver.constraint.Domains;
  * @param slots the rounds that it is about
  * @param yarns the yarns whose stock it is about
  * @param rules the rules about several rounds that it uses
+ * @param shortfall by how much these yarns fall short, where that can be told
  */
-record Finding(String words, Set<Slot> slots, BitSet yarns, Set<RuleId> rules) {
+record Finding(
+    String words, Set<Slot> slots, BitSet yarns, Set<RuleId> rules, Optional<Shortfall> shortfall) {
 
   /**
    * A round of a piece.
@@ -34,17 +37,22 @@ record Finding(String words, Set<Slot> slots, BitSet yarns, Set<RuleId> rules) {
   static Finding of(String words, Collection<Slot> slots, RuleId... rules) {
     Set<RuleId> used = EnumSet.noneOf(RuleId.class);
     used.addAll(List.of(rules));
-    return new Finding(words, new LinkedHashSet<>(slots), new BitSet(), used);
+    return new Finding(words, new LinkedHashSet<>(slots), new BitSet(), used, Optional.empty());
   }
 
   /** The same, and about the stock of some yarns. */
   Finding withYarns(BitSet stocks) {
-    return new Finding(words, slots, stocks, rules);
+    return new Finding(words, slots, stocks, rules, shortfall);
+  }
+
+  /** The same, and by how much these yarns fall short. */
+  Finding withShortfall(Shortfall how) {
+    return new Finding(words, slots, yarns, rules, Optional.of(how));
   }
 
   /** The same in other words. */
   Finding withWords(String other) {
-    return new Finding(other, slots, yarns, rules);
+    return new Finding(other, slots, yarns, rules, shortfall);
   }
 
   /** The lines that may matter to it: if they alone hold, the argument holds too. */

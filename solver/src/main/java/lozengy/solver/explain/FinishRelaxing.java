@@ -19,7 +19,7 @@ final class FinishRelaxing implements Relaxing {
   private static final int NO_EDGING_UPSET = 6;
 
   /** Yarns to try, those with the most at hand. */
-  private static final int MOST_YARNS = 4;
+  private static final int MOST_YARNS = 2;
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
@@ -27,9 +27,7 @@ final class FinishRelaxing implements Relaxing {
     if (line.path().equals("edging")) {
       others(blanket, blanket.brief().edging().orElseThrow())
           .forEach(
-              yarn ->
-                  ladders.add(
-                      inYarn(blanket, "edging", "edge in ", yarn, OTHER_EDGING_UPSET)));
+              yarn -> ladders.add(inYarn(blanket, "edging", "edge in ", yarn, OTHER_EDGING_UPSET)));
       ladders.add(
           Ladder.of(
               new Move(
@@ -40,8 +38,7 @@ final class FinishRelaxing implements Relaxing {
       others(blanket, blanket.brief().joining().orElseThrow())
           .forEach(
               yarn ->
-                  ladders.add(
-                      inYarn(blanket, "joining", "join in ", yarn, OTHER_JOINING_UPSET)));
+                  ladders.add(inYarn(blanket, "joining", "join in ", yarn, OTHER_JOINING_UPSET)));
     }
     return ladders;
   }

@@ -41,7 +41,8 @@ final class NoteRelaxing implements Relaxing {
     String path = "pieces[" + index + "]";
     boolean whole = whole(blanket, index, name);
     boolean bans = !blanket.brief().pieces().get(index).not().isEmpty();
-    String held = bans ? "its rounds" + (state == PieceState.PLANNED ? "" : " and its state") : "it";
+    String held =
+        bans ? "its rounds" + (state == PieceState.PLANNED ? "" : " and its state") : "it";
     String value = whole ? "leave " + held + " out" : "leave " + name + " out of it";
     if (state == PieceState.PLANNED) {
       return new Move(
@@ -97,8 +98,7 @@ final class NoteRelaxing implements Relaxing {
     Set<String> others = new LinkedHashSet<>(note.at());
     others.remove(selector);
     PieceNote lifted =
-        new PieceNote(
-            List.of(selector), note.rounds(), note.fromBorder(), note.state(), Set.of());
+        new PieceNote(List.of(selector), note.rounds(), note.fromBorder(), note.state(), Set.of());
     if (others.isEmpty()) {
       notes.set(index, lifted);
     } else {

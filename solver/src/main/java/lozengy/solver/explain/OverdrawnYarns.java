@@ -3,6 +3,7 @@ package lozengy.solver.explain;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.solver.constraint.RoundClass;
@@ -36,7 +37,12 @@ final class OverdrawnYarns implements Argument {
     }
     BitSet yarn = new BitSet();
     yarn.set(load.yarn());
-    return Finding.of(reason(asked.blanket(), load), slots).withYarns(yarn);
+    return Finding.of(reason(asked.blanket(), load), slots)
+        .withYarns(yarn)
+        .withShortfall(
+            new Shortfall(
+                -load.openCapacity(),
+                Map.of(load.yarn(), Shortfall.ballMillimetres(asked.blanket(), load.yarn()))));
   }
 
   private static String reason(Blanket blanket, YarnLoad load) {

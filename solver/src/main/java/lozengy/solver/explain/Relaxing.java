@@ -7,7 +7,9 @@ import lozengy.solver.constraint.BriefLine;
 /** A rule's ways to ask for less: what a maker might change in a line of the brief. */
 interface Relaxing {
 
-  /** All that are known, one for each sort of line. A rule without one gets no remedy of its own. */
+  /**
+   * All that are known, one for each sort of line. A rule without one gets no remedy of its own.
+   */
   List<Relaxing> ALL =
       List.of(
           new NoteRelaxing(),
@@ -31,7 +33,9 @@ interface Relaxing {
     return ALL.stream().flatMap(each -> each.ladders(blanket, line).stream()).toList();
   }
 
-  /** The number in the first brackets of a path, such as 3 of {@code yarns[3].balls}; -1 if none. */
+  /**
+   * The number in the first brackets of a path, such as 3 of {@code yarns[3].balls}; -1 if none.
+   */
   static int index(BriefLine line) {
     String path = line.path();
     int open = path.indexOf('[');

@@ -76,8 +76,7 @@ public final class Root {
         List<Finding> findings = argument.findings(asked);
         if (!findings.isEmpty()) {
           found.put(
-              argument,
-              findings.stream().map(f -> f.withWords(Tell.sentence(f.words()))).toList());
+              argument, findings.stream().map(f -> f.withWords(Tell.sentence(f.words()))).toList());
         }
       }
       if (!found.isEmpty()) {

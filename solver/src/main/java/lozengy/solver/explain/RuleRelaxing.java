@@ -60,8 +60,7 @@ final class RuleRelaxing implements Relaxing {
               "lower min-contrast to " + number,
               number,
               upset,
-              old ->
-                  new Rules(value, old.withinPiece(), old.copies(), old.keepBackPercent())));
+              old -> new Rules(value, old.withinPiece(), old.copies(), old.keepBackPercent())));
     }
     return rungs;
   }
@@ -78,8 +77,7 @@ final class RuleRelaxing implements Relaxing {
               Integer.toString(copies),
               Math.min(FREE_COPIES_UPSET, COPIES_UPSET + copies - allowed),
               old ->
-                  new Rules(
-                      old.minContrast(), old.withinPiece(), value, old.keepBackPercent())));
+                  new Rules(old.minContrast(), old.withinPiece(), value, old.keepBackPercent())));
     }
     rungs.add(
         move(
@@ -100,7 +98,10 @@ final class RuleRelaxing implements Relaxing {
     List<Move> rungs = new ArrayList<>();
     if (rules.withinPiece() == WithinPiece.ALL_DIFFER) {
       rungs.add(
-          within("let rounds of a piece that do not touch be alike", WithinPiece.ADJACENT_DIFFER, WITHIN_UPSET));
+          within(
+              "let rounds of a piece that do not touch be alike",
+              WithinPiece.ADJACENT_DIFFER,
+              WITHIN_UPSET));
     }
     rungs.add(
         within(
@@ -123,8 +124,7 @@ final class RuleRelaxing implements Relaxing {
     List<Move> rungs = new ArrayList<>();
     int most = (int) Math.ceil(rules.keepBackPercent()) - 1;
     for (int percent = most; percent >= 0; percent--) {
-      int upset =
-          KEEP_BACK_UPSET + (int) Math.ceil((rules.keepBackPercent() - percent) / STEP);
+      int upset = KEEP_BACK_UPSET + (int) Math.ceil((rules.keepBackPercent() - percent) / STEP);
       double value = percent;
       String words = percent == 0 ? "keep nothing back" : "keep only " + percent + " % back";
       rungs.add(

@@ -93,16 +93,13 @@ final class Settling {
     Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
     Budget budget = new Budget(OptionalLong.empty(), OptionalDouble.empty(), stop());
     try (Search search =
-        new Search(
-            problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
+        new Search(problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
       if (!search.start()) {
         return Optional.empty();
       }
       Sequences sequences = problem.sequences(search.best());
       // what is told must be right by the model's own check
-      return Check.faults(blanket, sequences).isEmpty()
-          ? Optional.of(sequences)
-          : Optional.empty();
+      return Check.faults(blanket, sequences).isEmpty() ? Optional.of(sequences) : Optional.empty();
     }
   }
 

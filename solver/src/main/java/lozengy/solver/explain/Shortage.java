@@ -74,7 +74,18 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
         withBorderLimits && !bordersOnly.isEmpty()
             ? new RuleId[] {RuleId.NEIGHBOUR_BORDERS}
             : new RuleId[0];
-    return Finding.of(words(), slots, rules).withYarns(yarns);
+    Finding finding = Finding.of(words(), slots, rules).withYarns(yarns);
+    return supply.whole() ? finding : finding.withShortfall(shortfall());
+  }
+
+  private Shortfall shortfall() {
+    Map<Integer, Long> gains = new TreeMap<>();
+    yarns.stream()
+        .forEach(
+            yarn ->
+                gains.put(
+                    yarn, demand.up(Shortfall.ballMillimetres(demand.blanket(), yarn), yarn) + 1));
+    return new Shortfall(missing(), gains);
   }
 
   /** The shortage as a sentence. */
@@ -176,8 +187,7 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
   private String fixedPart(Blanket blanket) {
     List<Integer> served = all().stream().boxed().toList();
     List<String> less = new ArrayList<>(Tell.uses(blanket, served));
-    if (served.stream()
-        .anyMatch(y -> blanket.usableMillimetres(y) < blanket.stockMillimetres(y))) {
+    if (served.stream().anyMatch(y -> blanket.usableMillimetres(y) < blanket.stockMillimetres(y))) {
       less.add("what is kept back");
     }
     return less.isEmpty() ? "" : " after " + Words.list(less);

@@ -36,7 +36,11 @@ final class StockRelaxing implements Relaxing {
   /** Buys so many balls of a yarn. */
   static Move move(Blanket blanket, int yarn, int balls) {
     return new Move(
-        new Remedy.Step(words(blanket, yarn, balls), path(blanket, yarn), Optional.of(value(blanket, yarn, balls)), List.of()),
+        new Remedy.Step(
+            words(blanket, yarn, balls),
+            path(blanket, yarn),
+            Optional.of(value(blanket, yarn, balls)),
+            List.of()),
         BALL_UPSET * balls,
         brief -> bought(brief, yarn, balls));
   }
@@ -79,14 +83,11 @@ final class StockRelaxing implements Relaxing {
           yarn,
           old.withCount(
               Optional.of(
-                  new Counted(
-                      left, counted.made(), counted.joined(), counted.edgedPercent()))));
+                  new Counted(left, counted.made(), counted.joined(), counted.edgedPercent()))));
     } else {
       boolean inBalls = old.ball().isPresent();
       Optional<YarnAmount> left =
-          inBalls
-              ? old.left()
-              : Optional.of(new YarnAmount.Length(old.stockMillimetres() + more));
+          inBalls ? old.left() : Optional.of(new YarnAmount.Length(old.stockMillimetres() + more));
       yarns.set(
           yarn,
           new Yarn(

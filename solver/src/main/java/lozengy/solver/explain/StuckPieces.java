@@ -32,7 +32,9 @@ final class StuckPieces implements Argument {
         .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
         .forEach(
             piece ->
-                alike.computeIfAbsent(yarns(asked.direct(), piece), y -> new ArrayList<>()).add(piece));
+                alike
+                    .computeIfAbsent(yarns(asked.direct(), piece), y -> new ArrayList<>())
+                    .add(piece));
     List<Finding> findings = new ArrayList<>();
     alike.forEach(
         (yarns, pieces) -> {

@@ -64,7 +64,9 @@ final class Tell {
     Set<Tone> tones = EnumSet.noneOf(Tone.class);
     yarns.forEach(yarn -> tones.add(blanket.tone(yarn)));
     long ofTones =
-        IntStream.range(0, blanket.yarnCount()).filter(y -> tones.contains(blanket.tone(y))).count();
+        IntStream.range(0, blanket.yarnCount())
+            .filter(y -> tones.contains(blanket.tone(y)))
+            .count();
     if (yarns.size() < FEW_YARNS || ofTones != yarns.size()) {
       return yarns(blanket, yarns);
     }
