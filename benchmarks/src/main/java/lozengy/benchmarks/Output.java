@@ -1,5 +1,6 @@
 package lozengy.benchmarks;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -25,14 +26,29 @@ final class Output {
       description = "Results file; by default one in benchmarks/results, named by what and when.")
   private Path file;
 
+  @Option(
+      names = "--append",
+      description =
+          "Go on with this results file. It must come from the same commit, versions and machine.")
+  private Path earlier;
+
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
-  /** Begins the file of a command, named in its first line, and tells where it is. */
+  /** What the file to go on with holds; nothing where a new one is to be begun. */
+  List<Map<String, String>> rowsBefore() {
+    return earlier == null || !Files.exists(earlier) ? List.of() : Results.read(earlier).rows();
+  }
+
+  /**
+   * Begins the file of a command, named in its first line, or goes on with an earlier one, and
+   * tells where it is.
+   */
   Results.Writer open(List<String> columns) {
+    Path named = earlier != null ? earlier : file;
     Path target =
-        file != null
-            ? file
+        named != null
+            ? named
             : Path.of("benchmarks", "results", what() + "-" + STAMP.format(Instant.now()) + ".csv");
     List<String> arguments =
         command.commandLine().getParent() == null
@@ -41,6 +57,9 @@ final class Output {
     Map<String, String> about =
         Environment.describe("benchmarks/run " + String.join(" ", arguments));
     System.out.println("writing " + target);
+    if (earlier != null && Files.exists(earlier)) {
+      return Results.Writer.append(earlier, about, columns);
+    }
     return new Results.Writer(target, about, columns);
   }
 

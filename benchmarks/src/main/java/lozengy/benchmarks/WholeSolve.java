@@ -1,10 +1,12 @@
 package lozengy.benchmarks;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import lozengy.benchmarks.brief.BriefSet;
 import lozengy.benchmarks.brief.BriefSpec;
@@ -57,6 +59,13 @@ public final class WholeSolve implements Callable<Integer> {
           "bound",
           "proof");
 
+  /** What tells a run from all others. */
+  private static final List<String> RUN = List.of("brief", "solver", "seed", "limit_s");
+
+  /** The parts that all briefs of the set ask for, in the order of their columns. */
+  private static final List<Part> PARTS =
+      List.of(Part.BALANCE, Part.SPREAD, Part.CONTRAST, Part.VARIETY, Part.LEEWAY);
+
   private static final double WARM_UP_LIMIT = 2;
 
   @Option(names = "--briefs", split = ",", description = "Names of briefs; by default the set.")
@@ -98,12 +107,16 @@ public final class WholeSolve implements Callable<Integer> {
   @Mixin private Output output;
 
   private Results.Writer results;
+  private final Set<List<String>> done = new HashSet<>();
 
   @Override
   public Integer call() {
     List<BriefSpec> specs = briefs.stream().map(BriefSet::named).toList();
     List<Contender> contenders = solvers.stream().map(this::contender).toList();
     warmUp(contenders);
+    output.rowsBefore().stream()
+        .filter(row -> row.get("event").equals("end"))
+        .forEach(row -> done.add(RUN.stream().map(row::get).toList()));
     try (Results.Writer writer = output.open(COLUMNS)) {
       results = writer;
       for (BriefSpec spec : specs) {
@@ -141,6 +154,12 @@ public final class WholeSolve implements Callable<Integer> {
   }
 
   private void run(PlantedBrief made, Contender contender, long seed, double limit) {
+    List<String> key =
+        List.of(
+            made.spec().name(), contender.name(), Long.toString(seed), Double.toString(limit));
+    if (done.contains(key)) {
+      return;
+    }
     System.gc();
     Contender.Run run = contender.run(made.blanket(), seed, limit);
     List<String> start =
@@ -203,10 +222,8 @@ public final class WholeSolve implements Callable<Integer> {
       List<String> cells = new ArrayList<>();
       cells.add(valid ? "yes" : "no");
       cells.add(Output.points(score.total()));
-      for (Part part : Part.values()) {
-        if (part != Part.KEEP) {
-          cells.add(Output.points(score.parts().get(part)));
-        }
+      for (Part part : PARTS) {
+        cells.add(Output.points(score.parts().get(part)));
       }
       cells.add(Output.points(bound));
       cells.add(proof);

@@ -2,11 +2,7 @@ package lozengy.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import lozengy.cli.report.PlainText;
-import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -48,7 +44,7 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
    */
   int tell(Throwable failure, boolean json) {
     ExitCode code = ExitCode.of(failure);
-    Refusal refusal = refusal(failure);
+    Refusal refusal = FailureData.refusal(failure);
     PrintWriter err = terminal.err();
     for (Mistake mistake : refusal.mistakes()) {
       err.println("lozengy: " + PlainText.oneLine(Refusal.words(refusal.place(), mistake)));
@@ -58,49 +54,9 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
     }
     err.flush();
     if (json) {
-      terminal.out().println(Json.text(object(code, refusal)));
+      terminal.out().println(Json.text(Json.object("error", FailureData.of(failure))));
       terminal.out().flush();
     }
     return code.code();
-  }
-
-  private static Refusal refusal(Throwable failure) {
-    if (failure instanceof Refusal refusal) {
-      return refusal;
-    }
-    if (failure instanceof InputException input) {
-      return Refusal.of("", input);
-    }
-    if (failure instanceof OutOfMemoryError) {
-      return Refusal.of(
-          "",
-          "The memory does not suffice",
-          "Plan a smaller blanket, or give Java more with JDK_JAVA_OPTIONS=-Xmx8g");
-    }
-    return Refusal.of(
-        "",
-        "This is a fault of the program, " + failure + where(failure),
-        "Please report this line with the command and its input; LOZENGY_DEBUG=1 shows more");
-  }
-
-  private static String where(Throwable failure) {
-    StackTraceElement[] trace = failure.getStackTrace();
-    return trace.length == 0 ? "" : " at " + trace[0];
-  }
-
-  private static Map<String, Object> object(ExitCode code, Refusal refusal) {
-    List<Map<String, Object>> mistakes =
-        refusal.mistakes().stream()
-            .map(
-                each ->
-                    Json.object(
-                        "path", Optional.of(each.path()).filter(path -> !path.isEmpty()),
-                        "line", Optional.of(each.line()).filter(line -> line > 0),
-                        "found", each.found(),
-                        "remedy", each.remedy()))
-            .toList();
-    Optional<String> place = Optional.of(refusal.place()).filter(text -> !text.isEmpty());
-    return Json.object(
-        "error", Json.object("exit", code.code(), "place", place, "mistakes", mistakes));
   }
 }

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Writes the results that {@code --json} asks for. */
 public final class Json {
@@ -44,12 +45,21 @@ public final class Json {
    * @param result maps with names as keys, lists, strings, numbers and booleans
    */
   public static String text(Object result) {
+    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+    printer.indentObjectsWith(INDENT);
+    printer.indentArraysWith(INDENT);
+    return text(result, generator -> generator.setPrettyPrinter(printer));
+  }
+
+  /** The same on one line. */
+  public static String compact(Object result) {
+    return text(result, generator -> {});
+  }
+
+  private static String text(Object result, Consumer<JsonGenerator> layout) {
     StringWriter text = new StringWriter();
     try (JsonGenerator generator = new JsonFactory().createGenerator(text)) {
-      DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
-      printer.indentObjectsWith(INDENT);
-      printer.indentArraysWith(INDENT);
-      generator.setPrettyPrinter(printer);
+      layout.accept(generator);
       write(generator, result);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write JSON", e);

@@ -37,6 +37,11 @@ final class Pipe extends OutputStream {
     attempt(target::flush);
   }
 
+  /** Whether nothing more is written. */
+  boolean closed() {
+    return closed;
+  }
+
   /** Why writing failed, if it did. */
   Optional<String> failure() {
     return failure;

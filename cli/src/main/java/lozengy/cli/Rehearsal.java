@@ -34,7 +34,8 @@ final class Rehearsal {
               List.of("need", answer),
               List.of("compare", answer, answer),
               List.of("report", answer),
-              List.of("report", answer, "--as", "svg", "-o", "-"));
+              List.of("report", answer, "--as", "svg", "-o", "-"),
+              List.of("report", answer, "--as", "html", "-o", "-"));
       for (List<String> command : commands) {
         int code = Main.run(silent(), command.toArray(String[]::new));
         if (code != ExitCode.DONE.code()) {

@@ -11,8 +11,8 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 
 /**
- * What the program shares with its surroundings. Text is UTF-8 whatever the locale, with no colour
- * codes, so that it is the same on a terminal and in a file.
+ * What the program shares with its surroundings. Text is UTF-8 whatever the locale, and the same on
+ * a terminal and in a file; a picture in colours stands only where {@link #colours} are shown.
  */
 public final class Terminal {
 
@@ -23,6 +23,7 @@ public final class Terminal {
   private final boolean showProgress;
   private final boolean debug;
   private final StopSignal stopSignal;
+  private final Colours colours;
 
   /**
    * Makes a terminal.
@@ -33,6 +34,7 @@ public final class Terminal {
    * @param showProgress whether a person watches standard error
    * @param debug whether stack traces are wanted
    * @param stopSignal tells when the user wants a long task to end
+   * @param colours which colours standard output shows
    */
   public Terminal(
       InputStream in,
@@ -40,7 +42,8 @@ public final class Terminal {
       OutputStream err,
       boolean showProgress,
       boolean debug,
-      StopSignal stopSignal) {
+      StopSignal stopSignal,
+      Colours colours) {
     this.in = in;
     this.pipe = new Pipe(out);
     this.out = writer(pipe);
@@ -48,6 +51,18 @@ public final class Terminal {
     this.showProgress = showProgress;
     this.debug = debug;
     this.stopSignal = stopSignal;
+    this.colours = colours;
+  }
+
+  /** Makes a terminal that shows no colours. */
+  public Terminal(
+      InputStream in,
+      OutputStream out,
+      OutputStream err,
+      boolean showProgress,
+      boolean debug,
+      StopSignal stopSignal) {
+    this(in, out, err, showProgress, debug, stopSignal, Colours.NONE);
   }
 
   /** The process's own. */
@@ -59,7 +74,8 @@ public final class Terminal {
         new FileOutputStream(FileDescriptor.err),
         Boolean.getBoolean("lozengy.progress"),
         "1".equals(System.getenv("LOZENGY_DEBUG")),
-        stopSignal);
+        stopSignal,
+        Colours.of(Boolean.getBoolean("lozengy.terminal"), System.getenv()));
   }
 
   private static PrintWriter writer(OutputStream stream) {
@@ -87,6 +103,11 @@ public final class Terminal {
     pipe.write(bytes, 0, bytes.length);
   }
 
+  /** Which colours standard output shows. */
+  public Colours colours() {
+    return colours;
+  }
+
   /** Whether a person watches standard error. */
   public boolean showProgress() {
     return showProgress;
@@ -100,6 +121,13 @@ public final class Terminal {
   /** Tells when the user wants a long task to end. */
   public StopSignal stopSignal() {
     return stopSignal;
+  }
+
+  /** Whether standard output takes nothing more: its reader has left, or it cannot be written. */
+  public boolean outputClosed() {
+    out.flush();
+    pipe.flush();
+    return pipe.closed();
   }
 
   /**

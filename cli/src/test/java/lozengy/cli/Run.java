@@ -14,6 +14,7 @@ public final class Run {
   private byte[] input = new byte[0];
   private boolean progress;
   private boolean debug;
+  private Colours colours = Colours.NONE;
   private BooleanSupplier stop = () -> false;
   private Solving solving = Solver::solve;
 
@@ -39,6 +40,12 @@ public final class Run {
   /** Lets a person watch standard error. */
   public Run withProgress() {
     progress = true;
+    return this;
+  }
+
+  /** Shows colours on standard output. */
+  public Run withColours(Colours shown) {
+    colours = shown;
     return this;
   }
 
@@ -71,7 +78,8 @@ public final class Run {
   /** Runs with other streams. */
   public int run(OutputStream out, OutputStream err, String... arguments) {
     Terminal terminal =
-        new Terminal(new ByteArrayInputStream(input), out, err, progress, debug, () -> stop);
+        new Terminal(
+            new ByteArrayInputStream(input), out, err, progress, debug, () -> stop, colours);
     return Main.run(terminal, solving, arguments);
   }
 }

@@ -1,6 +1,11 @@
 package lozengy.examples;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,21 +15,29 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import lozengy.cli.report.Chart;
+import lozengy.cli.report.ChartOptions;
+import lozengy.cli.report.GraphMl;
+import lozengy.cli.report.page.Page;
+import lozengy.cli.report.tables.Tables;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
+import lozengy.model.score.Part;
 import lozengy.model.score.Score;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
 
 /**
- * Plans a cushion with the library alone: builds a brief in code, solves it, checks and scores the
- * answer, locks one border to another yarn, and solves again close to the first answer.
+ * Plans a cushion with the library alone: builds a brief in code, solves it with a budget and a
+ * listener, checks and scores the answer, locks one border to another yarn, solves again close to
+ * the first answer, compares the two, and writes the second for people and for other programs.
  */
 public final class PlanInCode {
 
@@ -44,9 +57,17 @@ public final class PlanInCode {
     this.out = out;
   }
 
-  /** Runs the program on standard output. */
-  public static void main(String[] args) {
-    new PlanInCode(System.out).run();
+  /**
+   * Runs the program on standard output.
+   *
+   * @param args the folder to write to, if the answer is to be written
+   */
+  public static void main(String[] args) throws IOException {
+    PlanInCode program = new PlanInCode(System.out);
+    List<Arrangement> both = program.run();
+    if (args.length > 0) {
+      program.export(both.get(1), Path.of(args[0]));
+    }
   }
 
   /**
@@ -62,7 +83,56 @@ public final class PlanInCode {
     Blanket withLock = Blanket.of(CushionBrief.with(List.of(otherBorder(first))));
     Arrangement second = solve(withLock, Optional.of(first.sequences()));
     tell("With the lock", second);
+    compare(first, second);
     return List.of(first, second);
+  }
+
+  /**
+   * Writes an arrangement: as its own file, which every command reads; as a chart and a page to
+   * look at; and as tables and a graph for other programs.
+   *
+   * @param arrangement the arrangement
+   * @param folder a folder that is there
+   * @throws IOException if a file cannot be written
+   */
+  public void export(Arrangement arrangement, Path folder) throws IOException {
+    String file = "cushion.arrangement.json";
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    files.put(file, utf8(ArrangementWriter.text(arrangement)));
+    files.put("cushion.svg", utf8(Chart.svg(arrangement, ChartOptions.PLAIN)));
+    files.put("cushion.html", utf8(Page.html(arrangement, file)));
+    files.put("cushion.graphml", utf8(GraphMl.text(arrangement)));
+    files.putAll(Tables.files(arrangement));
+    for (Map.Entry<String, byte[]> each : files.entrySet()) {
+      Files.write(folder.resolve(each.getKey()), each.getValue());
+    }
+    out.println("Wrote " + String.join(", ", files.keySet()));
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** Tells how many rounds differ, and how the parts of the score moved. */
+  private void compare(Arrangement before, Arrangement after) {
+    int changed = 0;
+    int rounds = 0;
+    for (int piece = 0; piece < after.sequences().pieces(); piece++) {
+      int[] was = before.sequences().of(piece);
+      int[] is = after.sequences().of(piece);
+      rounds += is.length;
+      for (int round = 0; round < is.length; round++) {
+        changed += was[round] == is[round] ? 0 : 1;
+      }
+    }
+    out.printf(Locale.ROOT, "Compared: %d of %d rounds changed%n", changed, rounds);
+    for (Part part : Part.values()) {
+      Double was = before.score().parts().get(part);
+      Double is = after.score().parts().get(part);
+      if (was != null && is != null) {
+        out.printf(Locale.ROOT, "  %-9s %+.2f%n", part.word(), is - was);
+      }
+    }
   }
 
   private Arrangement solve(Blanket blanket, Optional<Sequences> earlier) {

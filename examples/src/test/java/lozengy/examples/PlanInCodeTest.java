@@ -6,14 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementReader;
+import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.check.Check;
 import lozengy.model.score.Part;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PlanInCodeTest {
 
@@ -57,5 +63,31 @@ class PlanInCodeTest {
         () -> assertTrue(printed.contains("First: total "), printed),
         () -> assertTrue(printed.contains("With the lock: total "), printed),
         () -> assertTrue(printed.contains("faults 0"), printed));
+  }
+
+  @Test
+  void comparesTheTwo() {
+    int changed = 0;
+    for (int piece = 0; piece < first.sequences().pieces(); piece++) {
+      int[] was = first.sequences().of(piece);
+      int[] is = second.sequences().of(piece);
+      for (int round = 0; round < is.length; round++) {
+        changed += was[round] == is[round] ? 0 : 1;
+      }
+    }
+    String printed = PRINTED.toString(StandardCharsets.UTF_8);
+    assertTrue(changed >= 1, "the lock changed a border");
+    assertTrue(printed.contains("Compared: " + changed + " of "), printed);
+  }
+
+  @Test
+  void whatIsWrittenReadsBack(@TempDir Path folder) throws IOException {
+    new PlanInCode(new PrintStream(PRINTED, true, StandardCharsets.UTF_8)).export(second, folder);
+    StatedArrangement read = ArrangementReader.read(folder.resolve("cushion.arrangement.json"));
+    assertEquals(second.sequences(), read.sequences());
+    assertEquals(second.score(), read.scored().score());
+    for (String name : List.of("cushion.svg", "cushion.html", "cushion.graphml", "pieces.csv")) {
+      assertTrue(Files.size(folder.resolve(name)) > 0, name);
+    }
   }
 }

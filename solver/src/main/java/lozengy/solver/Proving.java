@@ -4,6 +4,8 @@ import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -20,6 +22,8 @@ final class Proving implements AutoCloseable {
   private static final int MANY_PIECES = 20_000;
 
   private static final int STAGES_WITH_TIME = 4;
+
+  private static final int PATIENCE_MILLISECONDS = 200;
 
   private final FutureTask<Bound> task;
 
@@ -45,6 +49,24 @@ final class Proving implements AutoCloseable {
   /** Whether the bound is there. */
   boolean done() {
     return task.isDone();
+  }
+
+  /**
+   * Waits for the bound, but not for long.
+   *
+   * @return whether it is there
+   */
+  boolean await() {
+    try {
+      task.get(PATIENCE_MILLISECONDS, TimeUnit.MILLISECONDS);
+    } catch (TimeoutException e) {
+      return false;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException | CancellationException e) {
+      // told by bound()
+    }
+    return true;
   }
 
   /** The bound; waits for it. */

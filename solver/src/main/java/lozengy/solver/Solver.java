@@ -13,6 +13,7 @@ import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.Limits;
+import lozengy.solver.constraint.Optimum;
 import lozengy.solver.explain.Feasibility;
 import lozengy.solver.explain.Root;
 import lozengy.solver.problem.Problem;
@@ -29,6 +30,18 @@ public final class Solver {
 
   private static final long MODEL_FAILS = 50_000;
 
+  /** Bits up to which a brief is taken to be small enough to be settled exactly. */
+  private static final double MOST_BITS = 48;
+
+  /** Moves of the search before that. */
+  private static final long MOVES_BEFORE_PROOF = 400_000;
+
+  /** Nodes of the proof, some 10,000 to 20,000 a second, and where time is limited. */
+  private static final long PROOF_NODES = 4_000;
+
+  private static final long PROOF_NODES_TIMED = 100_000;
+  private static final String PROOF_BY_SEARCH = "every other arrangement ruled out";
+
   private static final int MOST_FAULTS = 8;
 
   /** Points by which whole cost units may round a total. */
@@ -42,6 +55,7 @@ public final class Solver {
   private final SolveOptions options;
   private final Budget budget;
   private Search running;
+  private Proving proving;
 
   private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     this.blanket = blanket;
@@ -66,40 +80,92 @@ public final class Solver {
   }
 
   private SolveResult solve() {
-    List<String> reasons = Root.arguments(blanket);
-    if (!reasons.isEmpty()) {
-      return new SolveResult.Impossible(reasons);
-    }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
-    try (Proving proving =
-            new Proving(blanket, earlier, options.seconds().isPresent(), this::timeIsUp);
-        Search search =
-            new Search(
-                problem,
-                options.seed(),
-                options.threads(),
-                budget,
-                () -> floorCost(problem, proving),
-                () -> tell(problem, proving),
-                Assertions.OFF)) {
+    if (problem.domains().anyEmpty()) {
+      return new SolveResult.Impossible(Root.arguments(blanket));
+    }
+    try (Search search =
+        new Search(
+            problem,
+            options.seed(),
+            options.threads(),
+            budget,
+            () -> floorCost(problem),
+            () -> tell(problem),
+            Assertions.OFF)) {
       running = search;
-      if (!search.start()) {
-        Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
-        Feasibility.Answer answer = Feasibility.examine(blanket, options.seed(), limits);
-        if (answer instanceof Feasibility.Impossible impossible) {
-          return new SolveResult.Impossible(impossible.reasons());
-        }
-        if (answer instanceof Feasibility.Fits fits) {
-          search.startFrom(problem.assignment(fits.start()));
-        }
+      List<String> reasons = startsValid(problem) ? List.of() : startOtherwise(problem);
+      return reasons.isEmpty() ? improve(problem) : new SolveResult.Impossible(reasons);
+    }
+  }
+
+  /**
+   * Whether one of the first deals is valid. The search takes locks as they are, so that locks that
+   * break a rule among themselves show only in the check.
+   */
+  private boolean startsValid(Problem problem) {
+    return running.start() && Check.faults(blanket, problem.sequences(running.best())).isEmpty();
+  }
+
+  /**
+   * Where the first deals are not valid: direct arguments against the brief, more deals, and the
+   * constraint model, in turns.
+   *
+   * @return why nothing fits; empty if that is not proved
+   */
+  private List<String> startOtherwise(Problem problem) {
+    if (options.stop().getAsBoolean() && running.best() == null) {
+      return List.of();
+    }
+    List<String> reasons = Root.arguments(blanket);
+    if (!reasons.isEmpty() || running.startAgain()) {
+      return reasons;
+    }
+    Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
+    Feasibility.Answer answer = Feasibility.search(blanket, options.seed(), limits);
+    if (answer instanceof Feasibility.Fits fits) {
+      running.startFrom(problem.assignment(fits.start()));
+    }
+    return answer instanceof Feasibility.Impossible impossible ? impossible.reasons() : List.of();
+  }
+
+  private SolveResult improve(Problem problem) {
+    try (Proving started =
+        new Proving(blanket, earlier, options.seconds().isPresent(), this::timeIsUp)) {
+      proving = started;
+      Optional<SolveResult> settled = settle(problem);
+      if (settled.isPresent()) {
+        return settled.get();
       }
-      search.improve();
-      int[] best = search.best();
+      running.improve();
+      int[] best = running.best();
       if (best == null) {
-        return new SolveResult.Unfinished(inTheWay(problem.sequences(search.nearest())));
+        return new SolveResult.Unfinished(inTheWay(problem.sequences(running.nearest())));
       }
       return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
     }
+  }
+
+  /** Settles a small brief exactly, where that is within reach. */
+  private Optional<SolveResult> settle(Problem problem) {
+    if (problem.domains().bits(problem.slots().free()) > MOST_BITS) {
+      return Optional.empty();
+    }
+    running.improve(MOVES_BEFORE_PROOF);
+    Optional<Sequences> known = Optional.ofNullable(running.best()).map(problem::sequences);
+    long nodes = options.seconds().isPresent() ? PROOF_NODES_TIMED : PROOF_NODES;
+    Limits limits = new Limits(nodes, nodes, this::timeIsUp);
+    Optimum.Result result = Optimum.maximise(blanket, earlier, known, options.seed(), limits);
+    if (result.best().isEmpty()) {
+      return Optional.empty();
+    }
+    Sequences best = result.best().get();
+    if (result.bound() > result.total()) {
+      running.startFrom(problem.assignment(best));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new SolveResult.Found(arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH))));
   }
 
   /** What the nearest attempt breaks, the first few faults in words and how many more. */
@@ -114,9 +180,12 @@ public final class Solver {
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
-  private long floorCost(Problem problem, Proving proving) {
+  private long floorCost(Problem problem) {
     if (options.seconds().isPresent() && !proving.done()) {
       return Long.MIN_VALUE;
+    }
+    while (!proving.await()) {
+      tell(problem);
     }
     return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
   }
@@ -127,9 +196,9 @@ public final class Solver {
             && budget.elapsedSeconds() >= options.seconds().getAsDouble();
   }
 
-  private void tell(Problem problem, Proving proving) {
+  private void tell(Problem problem) {
     long best = running.bestCost();
-    double proved = proving.done() ? proving.bound().total() : 100;
+    double proved = proving != null && proving.done() ? proving.bound().total() : 100;
     double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
     options
         .listener()

@@ -20,6 +20,12 @@ import lozengy.solver.Version;
 /** What a measurement was made with and on. */
 public final class Environment {
 
+  /** Names of what differs from run to run. */
+  static final String COMMAND = "command";
+
+  static final String DATE = "date";
+  static final String LOAD = "load average at the start";
+
   private static final String UNKNOWN = "unknown";
   private static final double BYTES_PER_GIBIBYTE = 1L << 30;
 
@@ -36,8 +42,8 @@ public final class Environment {
         (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
     Properties versions = versions();
     Map<String, String> all = new LinkedHashMap<>();
-    all.put("command", command);
-    all.put("date", Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
+    all.put(COMMAND, command);
+    all.put(DATE, Instant.now().truncatedTo(ChronoUnit.SECONDS).toString());
     all.put("lozengy", Version.text() + ", commit " + commit());
     all.put("or-tools", versions.getProperty("ortools"));
     all.put("choco", versions.getProperty("choco"));
@@ -49,7 +55,7 @@ public final class Environment {
     all.put("memory", gibibytes(machine.getTotalMemorySize()));
     all.put("heap limit", gibibytes(Runtime.getRuntime().maxMemory()));
     all.put(
-        "load average at the start",
+        LOAD,
         String.format(Locale.ROOT, "%.2f", machine.getSystemLoadAverage()));
     return all;
   }

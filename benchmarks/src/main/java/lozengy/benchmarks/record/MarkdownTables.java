@@ -25,11 +25,12 @@ public final class MarkdownTables {
   public static String of(String name, Results results) {
     Map<String, String> about = results.about();
     String source =
-        "From [%s](results/%s): `%s`, %s; Lozengy %s; OR-Tools %s, Choco %s; %s; %s, %s cores, %s.\n\n"
+        "From [%s](results/%s): `%s`%s, %s; Lozengy %s; OR-Tools %s, Choco %s; %s; %s, %s cores, %s.\n\n"
             .formatted(
                 name,
                 name,
                 about.get("command"),
+                results.parts() > 1 ? " (in " + results.parts() + " parts)" : "",
                 about.get("date"),
                 about.get("lozengy"),
                 about.get("or-tools"),

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +21,10 @@ import java.util.Map;
  * @param rows the rows, by column
  */
 public record Results(Map<String, String> about, List<Map<String, String>> rows) {
+
+  /** What each part of a file tells for itself. */
+  private static final List<String> OF_A_RUN =
+      List.of(Environment.COMMAND, Environment.DATE, Environment.LOAD);
 
   /**
    * Reads a file of results.
@@ -46,6 +51,11 @@ public record Results(Map<String, String> about, List<Map<String, String>> rows)
       throw new UncheckedIOException(e);
     }
     return new Results(about, rows);
+  }
+
+  /** How many commands made it: the first, and those that went on with it. */
+  public long parts() {
+    return about.keySet().stream().filter(name -> name.startsWith(Environment.COMMAND)).count();
   }
 
   private static Map<String, String> row(Path file, String[] columns, String line) {
@@ -86,6 +96,50 @@ public record Results(Map<String, String> about, List<Map<String, String>> rows)
       about.forEach((name, value) -> out.print("# " + name + ": " + value + "\n"));
       out.print(String.join(",", columns) + "\n");
       out.flush();
+    }
+
+    /**
+     * Goes on with a file that an earlier run began. What was measured this time is told between
+     * the rows, as a further part.
+     *
+     * @param file the file
+     * @param about what is measured, with what and on what
+     * @param columns the columns' names
+     * @throws IllegalArgumentException naming what differs, if the file has other columns, or was
+     *     made from another commit, with other versions or on another machine
+     */
+    public static Writer append(Path file, Map<String, String> about, List<String> columns) {
+      Results before = Results.read(file);
+      for (String name : about.keySet()) {
+        String then = before.about().get(name);
+        if (!OF_A_RUN.contains(name) && !about.get(name).equals(then)) {
+          throw new IllegalArgumentException(
+              "%s was made with %s: %s, this is %s".formatted(file, name, then, about.get(name)));
+        }
+      }
+      if (!before.rows().isEmpty()
+          && !List.copyOf(before.rows().get(0).keySet()).equals(columns)) {
+        throw new IllegalArgumentException(
+            "%s has the columns %s".formatted(file, before.rows().get(0).keySet()));
+      }
+      long part = 1 + before.parts();
+      try {
+        PrintWriter out =
+            new PrintWriter(
+                Files.newBufferedWriter(file, StandardCharsets.UTF_8, StandardOpenOption.APPEND),
+                true);
+        OF_A_RUN.forEach(
+            name -> out.print("# " + name + ", part " + part + ": " + about.get(name) + "\n"));
+        out.flush();
+        return new Writer(out, columns.size());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    private Writer(PrintWriter out, int columns) {
+      this.out = out;
+      this.columns = columns;
     }
 
     /**

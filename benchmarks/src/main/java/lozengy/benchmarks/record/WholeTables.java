@@ -50,8 +50,8 @@ final class WholeTables {
       briefs.putIfAbsent(row.get("brief"), row);
       List<String> key =
           List.of(row.get("brief"), row.get("solver"), row.get("seed"), row.get("limit_s"));
-      byKey
-          .computeIfAbsent(
+      Run run =
+          byKey.computeIfAbsent(
               key,
               k ->
                   new Run(
@@ -59,9 +59,12 @@ final class WholeTables {
                       k.get(1),
                       k.get(2),
                       Double.parseDouble(k.get(3)),
-                      new ArrayList<>()))
-          .rows()
-          .add(row);
+                      new ArrayList<>()));
+      if (row.get("event").equals("stated")) {
+        // begun once more, after it was cut short
+        run.rows().clear();
+      }
+      run.rows().add(row);
     }
     runs.addAll(byKey.values());
   }

@@ -64,4 +64,42 @@ class ResultsTest {
         assertThrows(IllegalArgumentException.class, () -> Results.read(file));
     assertTrue(wrong.getMessage().contains("baby"), wrong.getMessage());
   }
+
+  @Test
+  void goesOnWithAFileOfTheSameCommitAndMachine() {
+    Path file = folder.resolve("results.csv");
+    try (Results.Writer writer = new Results.Writer(file, about("first", "abc"), COLUMNS)) {
+      writer.row(List.of("cushion", "1", "2"));
+    }
+    try (Results.Writer writer = Results.Writer.append(file, about("second", "abc"), COLUMNS)) {
+      writer.row(List.of("baby", "3", "4"));
+    }
+    Results read = Results.read(file);
+    assertEquals(2, read.rows().size());
+    assertEquals("baby", read.rows().get(1).get("brief"));
+    assertEquals("first", read.about().get("command"));
+    assertEquals("second", read.about().get("command, part 2"));
+    assertEquals(2, read.parts());
+  }
+
+  @Test
+  void refusesToGoOnWithAFileOfAnotherCommitOrOtherColumns() {
+    Path file = folder.resolve("results.csv");
+    try (Results.Writer writer = new Results.Writer(file, about("first", "abc"), COLUMNS)) {
+      writer.row(List.of("cushion", "1", "2"));
+    }
+    IllegalArgumentException commit =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> Results.Writer.append(file, about("second", "def"), COLUMNS));
+    assertTrue(commit.getMessage().contains("abc"), commit.getMessage());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> Results.Writer.append(file, about("second", "abc"), List.of("brief")));
+  }
+
+  private static Map<String, String> about(String command, String commit) {
+    return Map.of(
+        "command", command, "date", command, "load average at the start", "1", "lozengy", commit);
+  }
 }

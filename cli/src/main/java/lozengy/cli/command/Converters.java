@@ -1,9 +1,12 @@
 package lozengy.cli.command;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import lozengy.cli.report.print.Paper;
 import lozengy.model.layout.Setting;
 import lozengy.model.progress.Anchor;
 import picocli.CommandLine;
@@ -18,6 +21,9 @@ final class Converters {
   static void register(CommandLine commandLine) {
     commandLine.registerConverter(Setting.class, word(Setting.values(), Setting::word));
     commandLine.registerConverter(ReportForm.class, word(ReportForm.values(), ReportForm::word));
+    commandLine.registerConverter(Paper.class, word(Paper.values(), Paper::word));
+    commandLine.registerConverter(LocalDate.class, Converters::date);
+    commandLine.registerConverter(PictureWidth.class, Converters::width);
     commandLine.registerConverter(Anchor.class, word(Anchor.values(), Anchor::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
@@ -40,6 +46,22 @@ final class Converters {
                             + text
                             + "' is none of "
                             + Arrays.stream(values).map(word).collect(Collectors.joining(", "))));
+  }
+
+  private static LocalDate date(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw new TypeConversionException("'" + text + "' is not a date, such as 2026-01-31");
+    }
+  }
+
+  private static PictureWidth width(String text) {
+    try {
+      return PictureWidth.parse(text);
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException("'" + text + "' " + e.getMessage());
+    }
   }
 
   private static <T> ITypeConverter<T> number(Function<String, T> parse, String kind) {

@@ -1,6 +1,7 @@
 package lozengy.cli.command;
 
 import java.util.function.Supplier;
+import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Target;
 import picocli.CommandLine.Option;
 
@@ -24,5 +25,12 @@ final class OutputOptions {
   /** The place that was named, or else a usual one. */
   Target targetOr(Supplier<Target> usual) {
     return output == null ? usual.get() : Target.of(output, overwrite);
+  }
+
+  /** The folder that was named, or else a usual one; {@code -} is standard output. */
+  FolderTarget folderOr(Supplier<FolderTarget> usual) {
+    return output == null
+        ? usual.get()
+        : new FolderTarget(Target.of(output, overwrite).file(), overwrite);
   }
 }

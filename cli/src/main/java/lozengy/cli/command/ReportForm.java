@@ -5,10 +5,31 @@ import java.util.Locale;
 /** A form in which an arrangement can be shown, beside the summary. */
 enum ReportForm {
   /** The chart as a vector drawing. */
-  SVG;
+  SVG(".svg"),
+  /** The chart as a picture of dots. */
+  PNG(".png"),
+  /** A booklet to print. */
+  PDF(".pdf"),
+  /** A page for a browser. */
+  HTML(".html"),
+  /** CSV files with a descriptor, in a folder. */
+  TABLES("-tables"),
+  /** Pieces and how they meet, as a graph. */
+  GRAPHML(".graphml");
+
+  private final String ending;
+
+  ReportForm(String ending) {
+    this.ending = ending;
+  }
 
   /** The word on the command line. */
   String word() {
     return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** What its file's name ends in, where the user names none. */
+  String ending() {
+    return ending;
   }
 }

@@ -21,8 +21,10 @@ import lozengy.model.score.Scorer;
  * @param score its score, worked out from scratch; empty if a round is open
  * @param states whether the file states a score or yarn totals
  * @param faults what is wrong, rules first; empty if it is as it should be
+ * @param byDesign where a rule gives way by the look that is asked for, in words
  */
-record Verdict(Optional<Score> score, List<Found> faults, boolean states) {
+record Verdict(
+    Optional<Score> score, List<Found> faults, boolean states, Optional<String> byDesign) {
 
   private static final int JSON_DECIMALS = 6;
 
@@ -64,7 +66,7 @@ record Verdict(Optional<Score> score, List<Found> faults, boolean states) {
     score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
     faults.addAll(StatedFaults.ofYarns(stated));
     boolean states = stated.score().isPresent() || !stated.yarns().isEmpty();
-    return new Verdict(score, List.copyOf(faults), states);
+    return new Verdict(score, List.copyOf(faults), states, blanket.look().givenBordersWords());
   }
 
   /** The verdict in one line. */
@@ -76,7 +78,8 @@ record Verdict(Optional<Score> score, List<Found> faults, boolean states) {
           + (states
               ? "score and yarn totals are as stated."
               : "the file states no score or totals.")
-          + figure;
+          + figure
+          + byDesign.map(words -> " " + words + ".").orElse("");
     }
     return faults.size() + (faults.size() == 1 ? " fault." : " faults.") + figure;
   }

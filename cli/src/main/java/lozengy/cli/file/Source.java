@@ -57,19 +57,30 @@ public record Source(String argument) {
    * @throws Refusal if it cannot be read, is far too large or is not text
    */
   public SourceText read(Terminal terminal) {
-    try {
-      if (isStandardInput()) {
-        return SourceText.read(label(), terminal.in());
-      }
-      Path path = path();
-      if (Files.isDirectory(path)) {
-        throw Refusal.of(argument, "This is a folder", "Name a brief or an arrangement in it");
-      }
-      try (InputStream in = Files.newInputStream(path)) {
-        return SourceText.read(argument, in);
-      }
+    try (InputStream in = open(terminal)) {
+      return SourceText.read(isStandardInput() ? label() : argument, in);
     } catch (InputException e) {
       throw Refusal.of(label(), e);
+    } catch (IOException e) {
+      throw Refusal.of(label(), "It cannot be read: " + reason(e), "Check that you may read it");
+    }
+  }
+
+  /**
+   * Opens it.
+   *
+   * @throws Refusal if it cannot be read
+   */
+  public InputStream open(Terminal terminal) {
+    if (isStandardInput()) {
+      return terminal.in();
+    }
+    Path path = path();
+    if (Files.isDirectory(path)) {
+      throw Refusal.of(argument, "This is a folder", "Name a brief or an arrangement in it");
+    }
+    try {
+      return Files.newInputStream(path);
     } catch (NoSuchFileException e) {
       throw Refusal.of(argument, "There is no such file", "Check its name and its folder");
     } catch (IOException e) {

@@ -13,19 +13,19 @@ import lozengy.model.layout.Setting;
 import lozengy.model.unit.Units;
 
 /** Says in words how large a blanket is and what it is made of. */
-final class BlanketWords {
+public final class BlanketWords {
 
   private BlanketWords() {}
 
   /** How the squares stand: {@code on point, 6 across and 8 down}. */
-  static String setting(Blanket blanket) {
+  public static String setting(Blanket blanket) {
     LayoutSize size = blanket.layout().size();
     String stand = size.setting() == Setting.ON_POINT ? "on point" : "straight";
     return stand + ", " + size.across() + " across and " + size.down() + " down";
   }
 
   /** Width and height in cm and inches, without edging. */
-  static String size(double widthCm, double heightCm) {
+  public static String size(double widthCm, double heightCm) {
     return Figures.fixed(widthCm, 1)
         + " x "
         + Figures.fixed(heightCm, 1)
@@ -37,7 +37,7 @@ final class BlanketWords {
   }
 
   /** How many pieces of each kind: {@code 83 squares of 10 cm, 24 side triangles}. */
-  static String pieces(Blanket blanket) {
+  public static String pieces(Blanket blanket) {
     Map<PieceKind, Integer> counts = new EnumMap<>(PieceKind.class);
     blanket.layout().places().forEach(place -> counts.merge(place.kind(), 1, Integer::sum));
     List<String> words = new ArrayList<>();
@@ -47,7 +47,8 @@ final class BlanketWords {
     return String.join(", ", words);
   }
 
-  private static String noun(PieceKind kind) {
+  /** A kind of piece, as one is called. */
+  public static String noun(PieceKind kind) {
     return switch (kind) {
       case SQUARE -> "square";
       case SIDE_TRIANGLE -> "side triangle";
@@ -56,7 +57,7 @@ final class BlanketWords {
   }
 
   /** How many pieces have come that far. */
-  static long inState(Blanket blanket, PieceState state) {
+  public static long inState(Blanket blanket, PieceState state) {
     return blanket.layout().places().stream()
         .filter(place -> blanket.state(place.index()) == state)
         .count();
@@ -66,7 +67,7 @@ final class BlanketWords {
    * What joining and edging take, or still take of a yarn that was counted: {@code joining 67.2 m
    * of MUD}; empty where neither is stated.
    */
-  static List<String> uses(Blanket blanket) {
+  public static List<String> uses(Blanket blanket) {
     List<String> words = new ArrayList<>();
     blanket
         .brief()

@@ -14,7 +14,7 @@ import lozengy.model.layout.Pairs;
  * Pediatrics, policy of 2022); the others are common practice, no source. Local rules and qualified
  * advice come first.
  */
-final class Cautions {
+public final class Cautions {
 
   private static final String ENDS_AND_COTS =
       "Work in every loose end. Keep blankets out of the cot of an infant under 12 months:"
@@ -32,7 +32,7 @@ final class Cautions {
   }
 
   /** The cautions for an arrangement, each a sentence or two. */
-  static List<String> of(Arrangement arrangement) {
+  public static List<String> of(Arrangement arrangement) {
     List<String> cautions = new ArrayList<>();
     cautions.add(ENDS_AND_COTS);
     new Cautions(arrangement.blanket()).wash(arrangement.sequences()).ifPresent(cautions::add);

@@ -1,7 +1,10 @@
 package lozengy.cli.report;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.layout.Strips;
 
 /**
  * The chart to lay out by, as one SVG document: the blanket to scale with every round in its yarn's
@@ -9,7 +12,11 @@ import lozengy.model.blanket.Blanket;
  */
 public final class Chart {
 
-  private static final String FONTS = "Helvetica, Arial, Liberation Sans, sans-serif";
+  /** Without blanks: not every reader of SVG takes them off. */
+  private static final String FONTS = "Liberation Sans,Helvetica,Arial,sans-serif";
+
+  /** How far white covers what stands in the background. */
+  private static final double FAINT = 0.72;
 
   private Chart() {}
 
@@ -21,34 +28,109 @@ public final class Chart {
    * @return an SVG document
    */
   public static String svg(Arrangement arrangement, ChartOptions options) {
+    return svg(arrangement, options, OptionalDouble.empty());
+  }
+
+  /**
+   * Draws an arrangement at a stated width.
+   *
+   * @param arrangement the arrangement; rounds that are open stay white
+   * @param options what to show
+   * @param widthMm width in mm at which viewers show it, above 0; if empty, that of the page
+   * @return an SVG document
+   */
+  public static String svg(Arrangement arrangement, ChartOptions options, OptionalDouble widthMm) {
     Blanket blanket = arrangement.blanket();
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     Legend legend = new Legend(arrangement, ChartPage.CONTENT_WIDTH);
     ChartPage page = ChartPage.of(drawing, legend.height(), options);
-    Svg svg = new Svg();
-    svg.root(
-        "width",
-        Svg.number(page.width()) + "mm",
-        "height",
-        Svg.number(page.height()) + "mm",
-        "viewBox",
-        "0 0 " + Svg.number(page.width()) + " " + Svg.number(page.height()),
-        "role",
-        "img",
-        "aria-labelledby",
-        "title description",
-        "font-family",
-        FONTS);
+    Markup svg = document(page, widthMm, "role", "img", "aria-labelledby", "title description");
     svg.text("title", blanket.brief().title(), "id", "title");
     svg.text("desc", description(blanket, drawing), "id", "description");
     svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT);
     ChartFurniture furniture = new ChartFurniture(svg, page, blanket);
     furniture.head(drawing);
-    new PiecesSvg(svg, blanket, drawing, page).write(options);
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
     furniture.scaleBar(drawing);
     furniture.marks();
     furniture.legend(legend);
     return svg.finish();
+  }
+
+  /**
+   * Draws the blanket alone, to stand within another document.
+   *
+   * @param arrangement the arrangement
+   * @param options what to show
+   * @param page how large it is drawn
+   * @return an SVG document
+   */
+  public static String bare(Arrangement arrangement, ChartOptions options, ChartPage page) {
+    Blanket blanket = arrangement.blanket();
+    Drawing drawing = Drawing.of(blanket, arrangement.sequences());
+    Markup svg = document(page);
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
+    return svg.finish();
+  }
+
+  /**
+   * Draws the strips: the blanket faintly, with a numbered line through the pieces of each strip.
+   *
+   * @param arrangement the arrangement
+   * @param page how large it is drawn, with room around it for the numbers
+   * @return an SVG document
+   */
+  public static String strips(Arrangement arrangement, ChartPage page) {
+    Blanket blanket = arrangement.blanket();
+    Drawing drawing = Drawing.of(blanket, arrangement.sequences());
+    Markup svg = document(page);
+    PiecesSvg pieces = new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket));
+    pieces.pieces();
+    svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT, "fill-opacity", FAINT);
+    pieces.lines();
+    new StripLines(svg, drawing, page).write(Strips.of(blanket.layout()));
+    pieces.names(false);
+    return svg.finish();
+  }
+
+  /**
+   * Draws one piece alone, as large as fits a square.
+   *
+   * @param arrangement the arrangement
+   * @param piece the piece as drawn among the others
+   * @param sideMm side of the square
+   * @return an SVG document
+   */
+  public static String piece(Arrangement arrangement, PieceDrawing piece, double sideMm) {
+    ChartPage page = ChartPage.around(piece, sideMm);
+    Markup svg = document(page);
+    Blanket blanket = arrangement.blanket();
+    Drawing alone = new Drawing(0, 0, List.of(piece));
+    PiecesSvg pieces = new PiecesSvg(svg, blanket, alone, page, new Coloured(blanket));
+    pieces.pieces();
+    pieces.lines();
+    pieces.codes(true);
+    return svg.finish();
+  }
+
+  private static Markup document(ChartPage page, Object... attributes) {
+    return document(page, OptionalDouble.empty(), attributes);
+  }
+
+  private static Markup document(ChartPage page, OptionalDouble widthMm, Object... attributes) {
+    double width = widthMm.orElse(page.width());
+    double height = page.height() * width / page.width();
+    return Markup.svg(
+        Markup.with(
+            new Object[] {
+              "width",
+              Markup.number(width) + "mm",
+              "height",
+              Markup.number(height) + "mm",
+              "viewBox",
+              page.viewBox()
+            },
+            Markup.with(attributes, "font-family", FONTS)));
   }
 
   private static String description(Blanket blanket, Drawing drawing) {

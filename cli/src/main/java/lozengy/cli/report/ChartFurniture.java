@@ -14,11 +14,11 @@ final class ChartFurniture {
   private static final double SWATCH_LINE = 0.2;
   private static final int[] BAR_STEPS = {5, 2, 1};
 
-  private final Svg svg;
+  private final Markup svg;
   private final ChartPage page;
   private final Blanket blanket;
 
-  ChartFurniture(Svg svg, ChartPage page, Blanket blanket) {
+  ChartFurniture(Markup svg, ChartPage page, Blanket blanket) {
     this.svg = svg;
     this.page = page;
     this.blanket = blanket;
@@ -57,18 +57,18 @@ final class ChartFurniture {
         "M"
             + corner(left, y - 1)
             + "V"
-            + Svg.number(y)
+            + Markup.number(y)
             + "H"
-            + Svg.number(right)
+            + Markup.number(right)
             + "V"
-            + Svg.number(y - 1);
+            + Markup.number(y - 1);
     svg.empty("path", "d", path, "fill", "none", "stroke", QUIET, "stroke-width", 0.3);
     String length = Figures.fixed(cm, cm < 1 ? 2 : 0) + " cm";
     text(length, right + 1.5, y, SMALL_FONT, "fill", QUIET);
   }
 
   private static String corner(double x, double y) {
-    return Svg.number(x) + " " + Svg.number(y);
+    return Markup.number(x) + " " + Markup.number(y);
   }
 
   /** What the marks on pieces mean, below the blanket's right; nothing where all are planned. */
@@ -138,10 +138,10 @@ final class ChartFurniture {
   }
 
   private void cell(String content, double x, double y, Object... attributes) {
-    svg.text("text", content, Svg.with(attributes, "x", x, "y", y));
+    svg.text("text", content, Markup.with(attributes, "x", x, "y", y));
   }
 
   private void text(String content, double x, double y, double size, Object... attributes) {
-    svg.text("text", content, Svg.with(attributes, "x", x, "y", y, "font-size", size));
+    svg.text("text", content, Markup.with(attributes, "x", x, "y", y, "font-size", size));
   }
 }

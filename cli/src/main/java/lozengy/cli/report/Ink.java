@@ -3,20 +3,20 @@ package lozengy.cli.report;
 import lozengy.model.colour.Srgb;
 
 /** Chooses text colours that read on a yarn's colour. */
-final class Ink {
+public final class Ink {
 
   /** Near black. */
-  static final String DARK = "#1a1a1a";
+  public static final String DARK = "#1a1a1a";
 
   /** White. */
-  static final String LIGHT = "#ffffff";
+  public static final String LIGHT = "#ffffff";
 
   private static final double DARK_LUMINANCE = luminance(Srgb.parse(DARK));
 
   private Ink() {}
 
   /** Of near black and white, the one with the greater contrast ratio (WCAG 2.2). */
-  static String on(Srgb background) {
+  public static String on(Srgb background) {
     double luminance = luminance(background);
     double ratioDark = (luminance + 0.05) / (DARK_LUMINANCE + 0.05);
     double ratioLight = 1.05 / (luminance + 0.05);

@@ -8,10 +8,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Measures;
 
 /** Writes the blanket itself: rounds, the lines between pieces, marks and labels. */
-final class PiecesSvg {
-
-  /** Fill of a round without a yarn. */
-  private static final String OPEN_FILL = "#ffffff";
+public final class PiecesSvg {
 
   /** Between pieces, a light line within a dark one shows beside any two colours. In mm. */
   private static final double LARGEST_LINE = 0.5;
@@ -22,6 +19,9 @@ final class PiecesSvg {
   private static final double LARGEST_NAME = 2.6;
   private static final double LARGEST_CODE = 2.4;
 
+  /** A narrower band than this in mm holds no code that can be read. */
+  private static final double LEAST_LEGIBLE_BAND = 0.9;
+
   /** Radius of a mark in mm, and its line as a part of that. */
   static final double MARK_RADIUS = 0.7;
 
@@ -30,13 +30,24 @@ final class PiecesSvg {
   /** Stroke around a name, as a part of the font size. */
   private static final double HALO = 0.24;
 
-  private final Svg svg;
+  private final Markup svg;
   private final Blanket blanket;
   private final Drawing drawing;
   private final ChartPage page;
   private final Labels labels;
+  private final PieceStyle style;
 
-  PiecesSvg(Svg svg, Blanket blanket, Drawing drawing, ChartPage page) {
+  /**
+   * Makes a writer.
+   *
+   * @param svg where it writes
+   * @param blanket the blanket
+   * @param drawing the same as polygons
+   * @param page how large it is drawn, and where
+   * @param style what the elements are marked with
+   */
+  public PiecesSvg(Markup svg, Blanket blanket, Drawing drawing, ChartPage page, PieceStyle style) {
+    this.style = style;
     this.svg = svg;
     this.blanket = blanket;
     this.drawing = drawing;
@@ -44,9 +55,10 @@ final class PiecesSvg {
     this.labels = new Labels(page.onBlanketCm(LARGEST_NAME), page.onBlanketCm(LARGEST_CODE));
   }
 
-  void write(ChartOptions options) {
+  /** Writes the blanket. */
+  public void write(ChartOptions options) {
     svg.open("g", "id", "blanket");
-    drawing.pieces().forEach(this::piece);
+    pieces();
     lines();
     if (options.names() || options.codes()) {
       codes(options.codes());
@@ -54,46 +66,37 @@ final class PiecesSvg {
     if (options.names()) {
       names(options.codes());
     }
-    drawing.pieces().forEach(this::mark);
+    marks();
     svg.close();
+  }
+
+  /** Writes every piece, round by round, within the element that is open. */
+  public void pieces() {
+    drawing.pieces().forEach(this::piece);
   }
 
   private void piece(PieceDrawing piece) {
-    svg.open("g", "id", "piece-" + piece.place().name());
-    svg.text("title", title(piece));
+    svg.open("g", style.piece(piece));
+    style.title(piece).ifPresent(title -> svg.text("title", title));
     for (int round = piece.rounds().size() - 1; round >= 0; round--) {
       svg.empty(
           "polygon",
-          "points",
-          points(piece.rounds().get(round)),
-          "fill",
-          fill(piece.yarns().get(round)));
+          Markup.with(
+              new Object[] {"points", points(piece.rounds().get(round))},
+              style.round(piece.yarns().get(round))));
     }
     svg.close();
-  }
-
-  private String title(PieceDrawing piece) {
-    String codes = piece.yarns().stream().map(this::code).collect(Collectors.joining(" "));
-    String state = piece.state() == PieceState.PLANNED ? "" : ", " + piece.state().word();
-    return piece.place().name() + ": " + codes + state;
-  }
-
-  private String code(int yarn) {
-    return yarn == Sequences.OPEN ? "-" : blanket.yarn(yarn).code();
-  }
-
-  private String fill(int yarn) {
-    return yarn == Sequences.OPEN ? OPEN_FILL : blanket.yarn(yarn).colour().hex();
   }
 
   private String points(Polygon polygon) {
     return polygon.corners().stream()
         .map(page::onPage)
-        .map(at -> Svg.number(at.x()) + "," + Svg.number(at.y()))
+        .map(at -> Markup.number(at.x()) + "," + Markup.number(at.y()))
         .collect(Collectors.joining(" "));
   }
 
-  private void lines() {
+  /** Writes the lines between pieces. */
+  public void lines() {
     String path =
         drawing.pieces().stream()
             .map(piece -> "M" + points(piece.outline()) + "z")
@@ -106,22 +109,38 @@ final class PiecesSvg {
     svg.close();
   }
 
-  private void codes(boolean everyRound) {
+  /**
+   * Writes codes of yarns.
+   *
+   * @param everyRound whether on every round, or on borders alone
+   */
+  public void codes(boolean everyRound) {
     svg.open("g", "id", "codes", "text-anchor", "middle", "font-weight", "bold");
     for (PieceDrawing piece : drawing.pieces()) {
       int border = piece.rounds().size() - 1;
       for (int round = everyRound ? 0 : border; round <= border; round++) {
         int yarn = piece.yarns().get(round);
         if (yarn != Sequences.OPEN) {
-          Label label = labels.code(piece, round, PlainText.oneLine(code(yarn)));
-          label(label, "fill", Ink.on(blanket.yarn(yarn).colour()));
+          String code = PlainText.oneLine(blanket.yarn(yarn).code());
+          label(labels.code(piece, round, code), style.code(yarn));
         }
       }
     }
     svg.close();
   }
 
-  private void names(boolean middleTaken) {
+  /** Whether codes are large enough to read on paper, in the bands of the smallest kind. */
+  public boolean codesLegible() {
+    return drawing.pieces().stream()
+        .allMatch(piece -> page.onPage(piece.bandCm()) >= LEAST_LEGIBLE_BAND);
+  }
+
+  /**
+   * Writes the pieces' names.
+   *
+   * @param middleTaken whether codes stand in the middle of pieces
+   */
+  public void names(boolean middleTaken) {
     svg.open(
         "g",
         "id",
@@ -144,21 +163,28 @@ final class PiecesSvg {
     svg.close();
   }
 
-  private void label(Label label, String attribute, Object value) {
+  private void label(Label label, Object... attributes) {
     double size = page.onPage(label.sizeCm());
     Point at = page.onPage(label.centre());
-    String turn = label.degrees() == 0 ? "" : " rotate(" + Svg.number(label.degrees()) + ")";
+    String turn = label.degrees() == 0 ? "" : " rotate(" + Markup.number(label.degrees()) + ")";
     svg.text(
         "text",
         label.text(),
-        "transform",
-        "translate(" + Svg.number(at.x()) + " " + Svg.number(at.y()) + ")" + turn,
-        "y",
-        size * Label.CAP_HEIGHT / 2,
-        "font-size",
-        size,
-        attribute,
-        value);
+        Markup.with(
+            new Object[] {
+              "transform",
+              "translate(" + Markup.number(at.x()) + " " + Markup.number(at.y()) + ")" + turn,
+              "y",
+              size * Label.CAP_HEIGHT / 2,
+              "font-size",
+              size
+            },
+            attributes));
+  }
+
+  /** Writes the marks of pieces that are made or joined. */
+  public void marks() {
+    drawing.pieces().forEach(this::mark);
   }
 
   /** In the lowest corner, so far in that the mark keeps clear of the sides. */
@@ -176,7 +202,7 @@ final class PiecesSvg {
   }
 
   /** A disc for a made piece, a square for a joined one; they show on any colour. */
-  static void mark(Svg svg, PieceState state, Point at, double radius) {
+  static void mark(Markup svg, PieceState state, Point at, double radius) {
     if (state == PieceState.PLANNED) {
       return;
     }

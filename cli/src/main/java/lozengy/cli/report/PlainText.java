@@ -42,7 +42,8 @@ public final class PlainText {
     return text.codePoints().map(PlainText::columns).sum();
   }
 
-  private static int columns(int codePoint) {
+  /** Columns that a character takes. */
+  static int columns(int codePoint) {
     int type = Character.getType(codePoint);
     if (joins(codePoint)
         || type == Character.NON_SPACING_MARK

@@ -64,6 +64,7 @@ final class SummaryText {
             + " m, outline "
             + Figures.fixed(measures.outlineLengthCm() / 100, 2)
             + " m");
+    blanket.look().givenBordersWords().ifPresent(words -> paragraph("", words));
     EdgeFit.of(blanket.layout(), brief.motifs()).ifPresent(fit -> paragraph("", fit.words()));
   }
 

@@ -34,14 +34,18 @@ public final class TextTable {
   }
 
   private String cut(String cell) {
-    if (PlainText.columns(cell) <= widestText) {
-      return cell;
+    int columns = 0;
+    int fitting = 0;
+    for (int end = 0; end < cell.length(); ) {
+      int codePoint = cell.codePointAt(end);
+      columns += PlainText.columns(codePoint);
+      end += Character.charCount(codePoint);
+      fitting = columns <= widestText - CUT.length() ? end : fitting;
+      if (columns > widestText) {
+        return cell.substring(0, fitting) + CUT;
+      }
     }
-    int end = cell.length();
-    while (PlainText.columns(cell.substring(0, end)) > widestText - CUT.length()) {
-      end = cell.offsetByCodePoints(end, -1);
-    }
-    return cell.substring(0, end) + CUT;
+    return cell;
   }
 
   /** The rows as lines, without spaces at their ends. */

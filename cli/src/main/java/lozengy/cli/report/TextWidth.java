@@ -4,10 +4,12 @@ package lozengy.cli.report;
  * Estimates how wide a text in a common sans-serif font is. No font is asked, so that the result is
  * the same on every machine; the classes lean to the wide side.
  */
-final class TextWidth {
+public final class TextWidth {
 
   private static final String NARROW = "ijlI.,:;'!|()[]-/ ftr";
   private static final String BROAD = "mwMW@%";
+
+  private static final int ELLIPSIS = 0x2026;
 
   private TextWidth() {}
 
@@ -30,14 +32,19 @@ final class TextWidth {
   }
 
   /** The text, cut with an ellipsis where it is wider than {@code ems}. */
-  static String fit(String text, double ems) {
-    if (ems(text) <= ems) {
-      return text;
+  public static String fit(String text, double ems) {
+    double room = ems - ems(ELLIPSIS);
+    double width = 0;
+    int fitting = 0;
+    for (int end = 0; end < text.length(); ) {
+      int codePoint = text.codePointAt(end);
+      width += ems(codePoint);
+      end += Character.charCount(codePoint);
+      fitting = width <= room ? end : fitting;
+      if (width > ems) {
+        return text.substring(0, fitting).strip() + Character.toString(ELLIPSIS);
+      }
     }
-    int end = text.length();
-    while (end > 0 && ems(text.substring(0, end)) + ems(0x2026) > ems) {
-      end = text.offsetByCodePoints(end, -1);
-    }
-    return text.substring(0, end).strip() + "\u2026";
+    return text;
   }
 }

@@ -17,10 +17,10 @@ import lozengy.model.colour.Tone;
  * @param availableMillimetres length in mm at hand, kept-back part included
  * @param usedMillimetres length in mm that the arrangement takes
  */
-record YarnLine(Yarn yarn, Tone tone, long availableMillimetres, long usedMillimetres) {
+public record YarnLine(Yarn yarn, Tone tone, long availableMillimetres, long usedMillimetres) {
 
   /** A line for every yarn, in the brief's order. */
-  static List<YarnLine> of(Arrangement arrangement) {
+  public static List<YarnLine> of(Arrangement arrangement) {
     Blanket blanket = arrangement.blanket();
     long[] used = blanket.usedMillimetres(arrangement.sequences());
     List<YarnLine> lines = new ArrayList<>();
@@ -32,19 +32,19 @@ record YarnLine(Yarn yarn, Tone tone, long availableMillimetres, long usedMillim
   }
 
   /** What is left in mm; below 0 where the yarn runs out. */
-  long leftMillimetres() {
+  public long leftMillimetres() {
     return availableMillimetres - usedMillimetres;
   }
 
   /** A length in balls; empty where no put-up is stated. */
-  OptionalDouble balls(long millimetres) {
+  public OptionalDouble balls(long millimetres) {
     return yarn.ball().isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of((double) millimetres / yarn.ball().get().millimetres());
   }
 
   /** A length in g; empty where no put-up is stated. */
-  OptionalDouble grams(long millimetres) {
+  public OptionalDouble grams(long millimetres) {
     OptionalDouble balls = balls(millimetres);
     double gramsPerBall = yarn.ball().map(Ball::grams).orElse(0.0);
     return balls.isEmpty() ? balls : OptionalDouble.of(balls.getAsDouble() * gramsPerBall);

@@ -1,13 +1,21 @@
 package lozengy.cli.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import javax.imageio.ImageIO;
 import lozengy.cli.Briefs;
 import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
@@ -91,8 +99,82 @@ class ReportCommandTest {
 
   @Test
   void unknownFormNamesTheKnownOnes() {
-    Result result = Run.of("report", file, "--as", "png");
+    Result result = Run.of("report", file, "--as", "gif");
     assertEquals(2, result.code());
-    assertTrue(result.err().contains("'png' is none of svg"), result.err());
+    assertTrue(result.err().contains("'gif' is none of svg, png, pdf, html"), result.err());
+  }
+
+  @Test
+  void everyFormIsWrittenBesideTheArrangement() throws Exception {
+    for (String form : List.of("png", "pdf", "html", "graphml")) {
+      Result result = Run.of("report", file, "--as", form);
+      assertEquals(0, result.code(), result.err());
+      assertTrue(Files.size(folder.resolve("small." + form)) > 1000, form);
+    }
+    Result tables = Run.of("report", file, "--as", "tables");
+    assertEquals("Wrote " + folder.resolve("small-tables") + "\n", tables.out());
+    try (Stream<Path> files = Files.list(folder.resolve("small-tables"))) {
+      assertEquals(7, files.count());
+    }
+    assertEquals(2, Run.of("report", file, "--as", "tables").code(), "nothing is overwritten");
+    assertEquals(0, Run.of("report", file, "--as", "tables", "--overwrite").code());
+  }
+
+  @Test
+  void tablesToStandardOutputAreOneArchive() throws Exception {
+    Result result = Run.of("report", file, "--as", "tables", "-o", "-");
+    List<String> names = new ArrayList<>();
+    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(result.bytes()))) {
+      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+        names.add(entry.getName());
+      }
+    }
+    assertEquals(
+        List.of(
+            "datapackage.json",
+            "pieces.csv",
+            "rounds.csv",
+            "seams.csv",
+            "yarns.csv",
+            "make-list.csv",
+            "strips.csv"),
+        names);
+    assertArrayEquals(result.bytes(), Run.of("report", file, "--as", "tables", "-o", "-").bytes());
+  }
+
+  @Test
+  void tablesNeedAFolder() {
+    assertEquals(2, Run.of("report", file, "--as", "tables", "-o", file).code());
+    Result missing = Run.of("report", file, "--as", "tables", "-o", folder + "/no/such");
+    assertEquals(2, missing.code());
+    assertTrue(missing.err().contains("There is no folder"), missing.err());
+  }
+
+  @Test
+  void widthIsKept() throws Exception {
+    byte[] png = Run.of("report", file, "--as", "png", "--width", "700px", "-o", "-").bytes();
+    assertEquals(700, ImageIO.read(new ByteArrayInputStream(png)).getWidth());
+    byte[] inches = Run.of("report", file, "--as", "png", "--width", "2in", "-o", "-").bytes();
+    assertEquals(600, ImageIO.read(new ByteArrayInputStream(inches)).getWidth());
+    String svg = Run.of("report", file, "--as", "svg", "--width", "40 cm", "-o", "-").out();
+    assertTrue(svg.contains(" width=\"400mm\""), svg.substring(0, 200));
+  }
+
+  @Test
+  void wrongOptionsAreTold() {
+    List.of(
+            List.of("--width", "0px"),
+            List.of("--width", "9km"),
+            List.of("--width", "99999px"),
+            List.of("--date", "yesterday"),
+            List.of("--paper", "a0"))
+        .forEach(
+            option -> {
+              Result result =
+                  Run.of("report", file, "--as", "png", option.get(0), option.get(1), "-o", "-");
+              assertEquals(2, result.code());
+              assertTrue(result.err().contains(option.get(1)), result.err());
+              assertEquals(0, result.bytes().length);
+            });
   }
 }

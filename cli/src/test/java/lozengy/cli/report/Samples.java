@@ -35,7 +35,7 @@ import lozengy.model.layout.Setting;
 import lozengy.model.score.Scorer;
 
 /** Blankets to show, in invented shades, filled yarn by yarn without any care for the score. */
-final class Samples {
+public final class Samples {
 
   private static final String[][] SHADES = {
     {"MUD", "Tidal mud", "#2c2a29"}, {"CRK", "Creek at dusk", "#1d4552"},
@@ -52,7 +52,7 @@ final class Samples {
   private Samples() {}
 
   /** Eighteen yarns with put-ups. */
-  static List<Yarn> yarns() {
+  public static List<Yarn> yarns() {
     List<Yarn> yarns = new ArrayList<>();
     for (String[] shade : SHADES) {
       yarns.add(yarn(shade[0], shade[1], shade[2]));
@@ -61,7 +61,7 @@ final class Samples {
   }
 
   /** Three balls of 50 g and 120 m. */
-  static Yarn yarn(String code, String name, String colour) {
+  public static Yarn yarn(String code, String name, String colour) {
     return new Yarn(
         code,
         name,
@@ -73,8 +73,17 @@ final class Samples {
         Optional.empty());
   }
 
+  /** A cushion whose first yarns bear these names. */
+  public static Arrangement named(String title, List<String> names) {
+    List<Yarn> yarns = yarns();
+    for (int i = 0; i < names.size(); i++) {
+      yarns.set(i, yarn(SHADES[i][0], names.get(i), SHADES[i][2]));
+    }
+    return filled(brief(title, onPoint(3, 3), yarns, List.of()), 5);
+  }
+
   /** A motif of rounds that grow by the same length; the border is dark, the centre light. */
-  static Motif motif(OptionalDouble edgeCm, int rounds) {
+  public static Motif motif(OptionalDouble edgeCm, int rounds) {
     List<Round> made = new ArrayList<>();
     for (int round = 0; round < rounds; round++) {
       Set<Tone> tones =
@@ -87,7 +96,8 @@ final class Samples {
   }
 
   /** A brief with default rules, joining and edging. */
-  static Brief brief(String title, LayoutSize size, List<Yarn> yarns, List<PieceNote> notes) {
+  public static Brief brief(
+      String title, LayoutSize size, List<Yarn> yarns, List<PieceNote> notes) {
     Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
     motifs.put(PieceKind.SQUARE, motif(OptionalDouble.of(10), 5));
     if (size.sideTriangles()) {
@@ -110,21 +120,21 @@ final class Samples {
   }
 
   /** On point with triangles. */
-  static LayoutSize onPoint(int across, int down) {
+  public static LayoutSize onPoint(int across, int down) {
     return new LayoutSize(Setting.ON_POINT, across, down, true, true);
   }
 
   /** On point with open sides and corners. */
-  static LayoutSize open(int across, int down) {
+  public static LayoutSize open(int across, int down) {
     return new LayoutSize(Setting.ON_POINT, across, down, false, false);
   }
 
-  static LayoutSize straight(int across, int down) {
+  public static LayoutSize straight(int across, int down) {
     return new LayoutSize(Setting.STRAIGHT, across, down, false, false);
   }
 
   /** A throw of 6 by 8 with some pieces made and joined. */
-  static Arrangement saltmarshThrow() {
+  public static Arrangement saltmarshThrow() {
     return filled(
         brief(
             "Saltmarsh throw",
@@ -138,7 +148,7 @@ final class Samples {
   }
 
   /** A cushion whose yarns are dark or mid, and whose rounds take any tone. */
-  static Brief withoutLights(String title) {
+  public static Brief withoutLights(String title) {
     List<Yarn> darker = yarns().subList(0, 12);
     Brief usual = brief(title, onPoint(2, 3), darker, List.of());
     Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
@@ -167,7 +177,7 @@ final class Samples {
   }
 
   /** A note of a piece that has been worked. */
-  static PieceNote worked(PieceState state, String at, String... codes) {
+  public static PieceNote worked(PieceState state, String at, String... codes) {
     List<Optional<String>> rounds = new ArrayList<>();
     for (String code : codes) {
       rounds.add(Optional.of(code));
@@ -176,7 +186,7 @@ final class Samples {
   }
 
   /** Fills a brief: tones, adjacent rounds and borders on seams hold. */
-  static Arrangement filled(Brief brief, long seed) {
+  public static Arrangement filled(Brief brief, long seed) {
     Blanket blanket = Blanket.ofUnjudged(brief);
     Sequences sequences = blanket.locks();
     Random random = new Random(seed);

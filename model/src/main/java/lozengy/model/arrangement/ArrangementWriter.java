@@ -38,8 +38,16 @@ public final class ArrangementWriter {
    * @throws IOException if the stream fails
    */
   public static void write(OutputStream out, Arrangement arrangement) throws IOException {
-    JsonText.write(
-        out, json -> new ArrangementWriter(json, arrangement.blanket()).write(arrangement));
+    JsonText.write(out, json -> write(json, arrangement));
+  }
+
+  /**
+   * Writes an arrangement as one value among others.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void write(JsonText json, Arrangement arrangement) throws IOException {
+    new ArrangementWriter(json, arrangement.blanket()).write(arrangement);
   }
 
   /** The arrangement as a file's text. */

@@ -51,6 +51,7 @@ public final class Blanket {
   private final PieceState[] states;
   private final Sequences locks;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private final ReadyLook look;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -91,6 +92,10 @@ public final class Blanket {
     Arrays.fill(states, PieceState.PLANNED);
     this.locks = open();
     brief.pieces().forEach(this::addNote);
+    this.look = new ReadyLook(brief.look(), layout, count, yarnIndex::get);
+    if (look.givesBorders()) {
+      lockBorders();
+    }
     Measures measures = Measures.of(layout, brief.motifs());
     FixedUse use = new FixedUse(brief, layout, states);
     this.joiningUse = use.joiningMillimetres(measures);
@@ -171,6 +176,16 @@ public final class Blanket {
       }
       for (String code : note.not()) {
         bans.computeIfAbsent(piece, p -> new boolean[yarnCount()])[yarnIndex.get(code)] = true;
+      }
+    }
+  }
+
+  /** Locks the borders that the look gives, but for those that are worked or locked already. */
+  private void lockBorders() {
+    for (int piece = 0; piece < states.length; piece++) {
+      int border = roundCount(piece) - 1;
+      if (states[piece] == PieceState.PLANNED && locks.yarn(piece, border) == Sequences.OPEN) {
+        locks.set(piece, border, look.border(piece));
       }
     }
   }
@@ -263,6 +278,36 @@ public final class Blanket {
     return yarnA == yarnB || differences[yarnA][yarnB] < brief.rules().minContrast();
   }
 
+  /** Whether two yarns may not meet as borders on a seam: they count as the same, or are apart. */
+  public boolean bordersClash(int yarnA, int yarnB) {
+    return sameBorder(yarnA, yarnB) || look.apart(yarnA, yarnB);
+  }
+
+  /**
+   * Whether what the borders of two pieces on a seam must not be no longer matters: both are joined
+   * already, or both have the border that the look gives all pieces.
+   */
+  public boolean bordersMayMatch(int first, int second) {
+    return states[first] == PieceState.JOINED && states[second] == PieceState.JOINED
+        || look.givesBorders() && hasLookBorder(first) && hasLookBorder(second);
+  }
+
+  private boolean hasLookBorder(int piece) {
+    return locks.yarn(piece, roundCount(piece) - 1) == look.border(piece);
+  }
+
+  /** The look that the brief asks for. */
+  public ReadyLook look() {
+    return look;
+  }
+
+  /** Whether a round that is free may take a yarn, by its tone, by bans and by zones. */
+  public boolean mayTake(int piece, int round, int yarn) {
+    return toneAllows(kind(piece), round, yarn)
+        && !banned(piece, yarn)
+        && look.allows(piece, round, roundCount(piece), yarn);
+  }
+
   /** Millimetres that a round of a kind takes in a yarn. */
   public long needMillimetres(PieceKind kind, int round, int yarn) {
     return needs[kind.ordinal()][round][yarn];
@@ -317,7 +362,10 @@ public final class Blanket {
     return states[piece];
   }
 
-  /** The yarn that a round must keep, by a lock or because the piece is worked; or OPEN. */
+  /**
+   * The yarn that a round must keep, by a lock, because the piece is worked, or because the look
+   * gives all borders; or OPEN.
+   */
   public int locked(int piece, int round) {
     return locks.yarn(piece, round);
   }

@@ -22,6 +22,7 @@ import lozengy.model.layout.PieceKind;
  * @param edging yarn along the outline, where stated
  * @param rules what must hold
  * @param prefer what weighs
+ * @param look the look that is asked for
  * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
  *     both hold
  */
@@ -35,6 +36,7 @@ public record Brief(
     Optional<YarnUse> edging,
     Rules rules,
     Preferences prefer,
+    Look look,
     List<PieceNote> pieces) {
 
   /** The value of a brief file's {@code format} field. */
@@ -49,29 +51,76 @@ public record Brief(
     pieces = List.copyOf(pieces);
   }
 
+  /** A brief that asks for no look. */
+  public Brief(
+      String title,
+      LayoutSize layout,
+      Map<PieceKind, Motif> motifs,
+      List<Yarn> yarns,
+      ToneLimits tones,
+      Optional<YarnUse> joining,
+      Optional<YarnUse> edging,
+      Rules rules,
+      Preferences prefer,
+      List<PieceNote> pieces) {
+    this(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces);
+  }
+
   /** This brief with other notes on single pieces. */
   public Brief withPieces(List<PieceNote> notes) {
-    return new Brief(title, layout, motifs, yarns, tones, joining, edging, rules, prefer, notes);
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes);
   }
 
   /** This brief with other yarns. */
   public Brief withYarns(List<Yarn> others) {
-    return new Brief(title, layout, motifs, others, tones, joining, edging, rules, prefer, pieces);
+    return new Brief(
+        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces);
+  }
+
+  /** This brief with other rules. */
+  public Brief withRules(Rules other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces);
+  }
+
+  /** This brief with other motifs. */
+  public Brief withMotifs(Map<PieceKind, Motif> others) {
+    return new Brief(
+        title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces);
   }
 
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
-    return new Brief(title, other, motifs, yarns, tones, joining, edging, rules, prefer, pieces);
+    return new Brief(
+        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
   }
 
   /** This brief with other joining and edging. */
   public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
     return new Brief(
-        title, layout, motifs, yarns, tones, otherJoining, otherEdging, rules, prefer, pieces);
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        otherJoining,
+        otherEdging,
+        rules,
+        prefer,
+        look,
+        pieces);
   }
 
   /** This brief with another title. */
   public Brief withTitle(String other) {
-    return new Brief(other, layout, motifs, yarns, tones, joining, edging, rules, prefer, pieces);
+    return new Brief(
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces);
+  }
+
+  /** This brief with another look. */
+  public Brief withLook(Look other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces);
   }
 }

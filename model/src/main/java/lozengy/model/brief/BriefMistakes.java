@@ -59,6 +59,7 @@ public final class BriefMistakes {
     if (layoutKnown) {
       found.mistakes.addAll(CountMistakes.of(brief, doubted));
     }
+    found.mistakes.addAll(LookMistakes.of(brief, doubted, layoutKnown, found.codes));
     found.mistakes.addAll(PieceMistakes.of(brief, doubted, layoutKnown, found.codes));
     return found.mistakes;
   }

@@ -107,6 +107,7 @@ public final class BriefReader {
             RulesReader.use(of, "edging"),
             RulesReader.rules(of),
             RulesReader.preferences(of),
+            LookReader.read(of),
             notes(of));
     of.tellUnknown();
     List<Mistake> misfits =

@@ -75,6 +75,7 @@ public final class BriefWriter {
       prefer(part, brief.prefer());
     }
     json.endMapping();
+    LookWriter.write(json, brief.look());
     json.field("pieces").tallList();
     for (PieceNote note : brief.pieces()) {
       note(note);

@@ -27,7 +27,8 @@ final class LockMistakes {
    * @return the mistakes with their paths, in the brief's order
    */
   static List<Mistake> of(Brief brief) {
-    if (brief.pieces().stream().allMatch(note -> note.rounds().isEmpty())) {
+    if (brief.pieces().stream().allMatch(note -> note.rounds().isEmpty())
+        && brief.look().borders().isEmpty()) {
       return List.of();
     }
     Blanket blanket = Blanket.ofUnjudged(brief);
@@ -42,7 +43,7 @@ final class LockMistakes {
         int note = fault.pieces().stream().mapToInt(piece -> noteOf[piece]).max().orElse(-1);
         mistakes.add(
             new Mistake(
-                note < 0 ? "pieces" : "pieces[" + note + "].rounds",
+                note < 0 ? "look" : "pieces[" + note + "].rounds",
                 0,
                 withoutPoint(fault.words()),
                 remedy(fault.rule())));
@@ -73,6 +74,9 @@ final class LockMistakes {
       case BANS -> hold + ", or lift the ban";
       case TONES -> hold + ", or let the motif's round take its tone";
       case WITHIN_PIECE -> hold + ", or change within-piece";
+      case ZONES -> hold + ", or change the zone";
+      case BORDERS -> hold + ", or change look.borders";
+      case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
       default -> hold;
     };

@@ -42,7 +42,8 @@ public final class PieceNoteReader {
     return names.isEmpty() ? stopgap : new PieceNote(names, rounds, fromBorder, state, not);
   }
 
-  private static List<String> names(Located at) {
+  /** The names of pieces or groups of pieces, at least one if there is no mistake. */
+  static List<String> names(Located at) {
     List<String> names = new ArrayList<>();
     List<Located> items = at.itemOrItems("pieces or groups of pieces");
     for (Located item : items) {

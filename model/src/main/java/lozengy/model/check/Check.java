@@ -13,7 +13,10 @@ public final class Check {
           new LocksRule(),
           new BansRule(),
           new TonesRule(),
+          new ZonesRule(),
+          new BordersRule(),
           new NeighbourBordersRule(),
+          new ApartRule(),
           new WithinPieceRule(),
           new CopiesRule(),
           new YarnTotalsRule());

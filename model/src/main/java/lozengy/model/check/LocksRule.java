@@ -8,7 +8,10 @@ import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 
-/** Rounds hold what is locked or worked. O(pieces x rounds). */
+/**
+ * Rounds hold what is locked or worked; borders that the look gives are {@link BordersRule}'s.
+ * O(pieces x rounds).
+ */
 public final class LocksRule implements Rule {
 
   @Override
@@ -24,7 +27,11 @@ public final class LocksRule implements Rule {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         int locked = blanket.locked(piece, round);
-        if (yarn != Sequences.OPEN && locked != Sequences.OPEN && yarn != locked) {
+        boolean byLook =
+            round == sequences.rounds(piece) - 1
+                && locked == blanket.look().border(piece)
+                && blanket.state(piece) == PieceState.PLANNED;
+        if (!byLook && yarn != Sequences.OPEN && locked != Sequences.OPEN && yarn != locked) {
           faults.add(fault(blanket, piece, round, yarn, locked));
         }
       }

@@ -6,12 +6,12 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 
 /**
  * Two pieces on a seam have different borders, by at least min-contrast. Finds no fault between two
- * joined pieces. O(pieces x rounds + seams).
+ * joined pieces, nor between two with the border that the look gives all. O(pieces x rounds +
+ * seams).
  */
 public final class NeighbourBordersRule implements Rule {
 
@@ -31,15 +31,11 @@ public final class NeighbourBordersRule implements Rule {
       int yarn = sequences.border(first);
       int other = sequences.border(second);
       boolean known = yarn != Sequences.OPEN && other != Sequences.OPEN;
-      if (known && blanket.sameBorder(yarn, other) && !joined(blanket, first, second)) {
+      if (known && blanket.sameBorder(yarn, other) && !blanket.bordersMayMatch(first, second)) {
         faults.add(fault(blanket, first, second, yarn, other));
       }
     }
     return faults;
-  }
-
-  private static boolean joined(Blanket blanket, int first, int second) {
-    return blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED;
   }
 
   private Fault fault(Blanket blanket, int first, int second, int yarn, int other) {

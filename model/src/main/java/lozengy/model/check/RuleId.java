@@ -12,8 +12,14 @@ public enum RuleId {
   BANS,
   /** Rounds take yarns of the motif's tones. */
   TONES,
+  /** Rounds in a zone take its yarns alone. */
+  ZONES,
+  /** Borders have the yarn that the look gives them. */
+  BORDERS,
   /** Two pieces on a seam have different borders. */
   NEIGHBOUR_BORDERS,
+  /** Yarns that are kept apart do not meet on a seam. */
+  APART,
   /** Rounds of a piece differ. */
   WITHIN_PIECE,
   /** No more pieces share a sequence than allowed. */

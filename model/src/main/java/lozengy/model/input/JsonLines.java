@@ -4,18 +4,26 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.PrettyPrinter;
 import java.io.IOException;
 
-/** Breaks the lines of JSON: a tall container has a line for each value, a flat one is on one. */
+/**
+ * Breaks the lines of JSON: a tall container has a line for each value, a flat one is on one. Where
+ * all is to be on one line, every container is flat.
+ */
 final class JsonLines implements PrettyPrinter {
 
   private static final int MOST_DEEP = 32;
 
   private final boolean[] tall = new boolean[MOST_DEEP];
+  private final boolean oneLine;
   private int depth;
   private boolean nextTall;
 
+  JsonLines(boolean oneLine) {
+    this.oneLine = oneLine;
+  }
+
   /** Whether the container that begins next is tall. */
   void nextTall(boolean isTall) {
-    nextTall = isTall;
+    nextTall = isTall && !oneLine;
   }
 
   private void begin(JsonGenerator json, char bracket) throws IOException {

@@ -37,12 +37,24 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public static void write(OutputStream out, Content content) throws IOException {
+    write(out, content, new JsonLines(false));
+  }
+
+  /**
+   * The same with all of the value on one line.
+   *
+   * @throws IOException if the stream fails
+   */
+  public static void writeLine(OutputStream out, Content content) throws IOException {
+    write(out, content, new JsonLines(true));
+  }
+
+  private static void write(OutputStream out, Content content, JsonLines lines) throws IOException {
     JsonFactory factory =
         JsonFactory.builder()
             .disable(StreamWriteFeature.AUTO_CLOSE_TARGET)
             .disable(StreamWriteFeature.AUTO_CLOSE_CONTENT)
             .build();
-    JsonLines lines = new JsonLines();
     JsonGenerator generator = factory.createGenerator(out);
     generator.setPrettyPrinter(lines);
     content.write(new JsonText(generator, lines));

@@ -23,7 +23,7 @@ final class ColourVisionPart implements ScorePart {
   ColourVisionPart(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
     this.sequences = sequences;
-    this.seams = blanket.layout().seams();
+    this.seams = Scorer.countedSeams(blanket);
   }
 
   @Override

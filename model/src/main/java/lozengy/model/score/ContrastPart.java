@@ -5,13 +5,15 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Look;
 import lozengy.model.layout.Pairs;
 
 /**
  * Contrast: how well borders stand apart on the seams, and rounds side by side within the pieces. A
- * pair of yarns counts min(1, difference / 40), and the figure is 100 x the mean of the mean over
+ * pair of yarns counts {@link Scorer#contrast}, and the figure is 100 x the mean of the mean over
  * all seams and the mean over all adjacent rounds; where there are none of one, the other alone;
- * 100 where there are none at all. O(pieces x rounds + seams).
+ * 100 where there are none at all. Seams are left out where the look gives the borders. O(pieces x
+ * rounds + seams).
  */
 final class ContrastPart implements ScorePart {
 
@@ -24,7 +26,7 @@ final class ContrastPart implements ScorePart {
   ContrastPart(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
     this.sequences = sequences;
-    this.seams = blanket.layout().seams();
+    this.seams = Scorer.countedSeams(blanket);
     int count = 0;
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       count += sequences.rounds(piece) - 1;
@@ -65,7 +67,7 @@ final class ContrastPart implements ScorePart {
   }
 
   private double contrast(int yarn, int other) {
-    return Math.min(1, blanket.difference(yarn, other) / Scorer.FULL_CONTRAST);
+    return Scorer.contrast(blanket, yarn, other);
   }
 
   @Override
@@ -95,11 +97,17 @@ final class ContrastPart implements ScorePart {
         points,
         List.of(first, second),
         () ->
-            "low contrast on the seam of %s and %s: %s"
-                .formatted(
-                    blanket.place(first).name(),
-                    blanket.place(second).name(),
-                    beside(border(first), border(second))));
+            wrong()
+                + " contrast on the seam of %s and %s: %s"
+                    .formatted(
+                        blanket.place(first).name(),
+                        blanket.place(second).name(),
+                        beside(border(first), border(second))));
+  }
+
+  private String wrong() {
+    double asked = blanket.brief().look().contrast();
+    return asked == Look.LIVELY ? "low" : asked == Look.CALM ? "high" : "other";
   }
 
   private Loss stepLoss(double points, int piece, int round) {
@@ -107,11 +115,12 @@ final class ContrastPart implements ScorePart {
         points,
         List.of(piece),
         () ->
-            "low contrast within %s, %s: %s"
-                .formatted(
-                    blanket.place(piece).name(),
-                    Words.rounds(List.of(round - 1, round)),
-                    beside(sequences.yarn(piece, round - 1), sequences.yarn(piece, round))));
+            wrong()
+                + " contrast within %s, %s: %s"
+                    .formatted(
+                        blanket.place(piece).name(),
+                        Words.rounds(List.of(round - 1, round)),
+                        beside(sequences.yarn(piece, round - 1), sequences.yarn(piece, round))));
   }
 
   private String beside(int yarn, int other) {

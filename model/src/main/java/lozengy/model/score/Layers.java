@@ -16,6 +16,11 @@ public final class Layers {
     return layer == 0 ? 2 : 1;
   }
 
+  /** The weight of a layer in spread: 0 for borders that the look gives, else {@link #weight}. */
+  public static int spreadWeight(Blanket blanket, int layer) {
+    return layer == 0 && blanket.look().givesBorders() ? 0 : weight(layer);
+  }
+
   /** The yarn that a piece shows in a layer, or {@link #NONE} where it has no such layer. */
   static int yarn(Sequences sequences, int piece, int layer) {
     int round = sequences.rounds(piece) - 1 - layer;

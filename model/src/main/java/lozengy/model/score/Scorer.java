@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
+import lozengy.model.layout.Pairs;
 
 /**
  * Scores complete sequences, exactly and from scratch: O(pieces x rounds + layers x pairs) and
@@ -28,6 +29,8 @@ public final class Scorer {
    */
   public static final double TOLD_APART = 5;
 
+  private static final Pairs NO_SEAMS = new Pairs(new int[0], new int[0]);
+
   private Scorer() {}
 
   /**
@@ -42,6 +45,19 @@ public final class Scorer {
     Map<Part, Double> parts = new EnumMap<>(Part.class);
     parts(blanket, sequences, earlier).forEach(part -> parts.put(part.part(), part.score()));
     return Score.of(parts, blanket.brief().prefer());
+  }
+
+  /**
+   * How well two yarns side by side have the contrast that the look wants, 0 to 1: their CIEDE2000
+   * difference by {@link #FULL_CONTRAST}, at most 1, where it wants a lively blanket.
+   */
+  public static double contrast(Blanket blanket, int yarn, int other) {
+    return blanket.look().wanted(Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
+  }
+
+  /** The seams that the score looks at: all, or none where the look gives the borders. */
+  public static Pairs countedSeams(Blanket blanket) {
+    return blanket.look().givesBorders() ? NO_SEAMS : blanket.layout().seams();
   }
 
   /**

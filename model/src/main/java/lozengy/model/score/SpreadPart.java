@@ -10,7 +10,8 @@ import lozengy.model.layout.Pairs;
 /**
  * Spread: how rarely a yarn comes again close by. With E the weight of the pairs that show the same
  * yarn in the same layer, by layer and nearness, and E0 its average if each layer's target counts
- * were shuffled, the figure is 100 (1 - E/E0), not below 0; 100 where E0 is 0. O(layers x pairs).
+ * were shuffled, the figure is 100 (1 - E/E0), not below 0; 100 where E0 is 0. Borders that the
+ * look gives are left out. O(layers x pairs).
  */
 final class SpreadPart implements ScorePart {
 
@@ -24,7 +25,7 @@ final class SpreadPart implements ScorePart {
     this.sequences = sequences;
     long weighted = 0;
     for (int layer = 0; layer < blanket.layerCount(); layer++) {
-      weighted += Layers.weight(layer) * repeats(blanket, sequences, layer);
+      weighted += Layers.spreadWeight(blanket, layer) * repeats(blanket, sequences, layer);
     }
     this.repeats = weighted;
     this.expected = expected(blanket, targets);
@@ -53,7 +54,9 @@ final class SpreadPart implements ScorePart {
   static double expected(Blanket blanket, Targets targets) {
     double expected = 0;
     for (int layer = 0; layer < blanket.layerCount(); layer++) {
-      expected += Layers.weight(layer) * joins(blanket, layer).expected(targets.counts()[layer]);
+      expected +=
+          Layers.spreadWeight(blanket, layer)
+              * joins(blanket, layer).expected(targets.counts()[layer]);
     }
     return expected;
   }
@@ -99,8 +102,9 @@ final class SpreadPart implements ScorePart {
     for (int layer = 0; lost > 0 && layer < blanket.layerCount(); layer++) {
       for (Nearness nearness : Nearness.values()) {
         Pairs pairs = nearness.pairs(blanket.layout());
-        double points = lost * Layers.weight(layer) * nearness.weight() / repeats;
-        for (int pair = 0; pair < pairs.size(); pair++) {
+        double weight = Layers.spreadWeight(blanket, layer) * nearness.weight();
+        double points = lost * weight / repeats;
+        for (int pair = 0; weight > 0 && pair < pairs.size(); pair++) {
           if (repeated(sequences, pairs, pair, layer)) {
             losses.add(loss(points, layer, nearness, pairs.first()[pair], pairs.second()[pair]));
           }

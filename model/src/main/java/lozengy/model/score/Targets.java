@@ -3,20 +3,23 @@ package lozengy.model.score;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.ReadyLook;
 import lozengy.model.layout.PieceKind;
 
 /**
  * How often each layer should show each yarn. Within a layer, the rounds that allow the same yarns
- * by tone form a group; a group's rounds are dealt to its yarns by their shares, by largest
- * remainder; a layer's target for a yarn is the sum over its groups. Of equal remainders the larger
- * share comes first, then the code that is earlier in the alphabet, so that the order of the yarns
- * in a brief makes no difference. Where all yarns of a group have share 0 they count as equal;
- * rounds that no yarn's tone fits are dealt to none. Locks, bans and stock change no target.
+ * by tone and by the look's zones and borders form a group; a group's rounds are dealt to its yarns
+ * by their shares, by largest remainder; a layer's target for a yarn is the sum over its groups. Of
+ * equal remainders the larger share comes first, then the code that is earlier in the alphabet, so
+ * that the order of the yarns in a brief makes no difference. Where all yarns of a group have share
+ * 0 they count as equal; rounds that no yarn's tone fits are dealt to none. Locks, bans and stock
+ * change no target.
  *
  * <p>O(pieces + layers x kinds x yarns) and sorting, in exact arithmetic.
  *
@@ -30,20 +33,17 @@ public record Targets(int[] pieces, int[][] counts) {
 
   /** The targets of a blanket. */
   public static Targets of(Blanket blanket) {
-    int[] piecesByKind = new int[PieceKind.values().length];
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      piecesByKind[blanket.kind(piece).ordinal()]++;
-    }
     int[] pieces = new int[blanket.layerCount()];
     int[][] counts = new int[blanket.layerCount()][blanket.yarnCount()];
+    Collection<List<Integer>> alike = alike(blanket);
     for (int layer = 0; layer < pieces.length; layer++) {
       Map<BitSet, Integer> groups = new LinkedHashMap<>();
-      for (PieceKind kind : blanket.brief().motifs().keySet()) {
-        int round = blanket.motif(kind).rounds().size() - 1 - layer;
+      for (List<Integer> some : alike) {
+        int piece = some.get(0);
+        int round = blanket.roundCount(piece) - 1 - layer;
         if (round >= 0) {
-          int count = piecesByKind[kind.ordinal()];
-          pieces[layer] += count;
-          groups.merge(allowed(blanket, kind, round), count, Integer::sum);
+          pieces[layer] += some.size();
+          groups.merge(allowed(blanket, piece, round), some.size(), Integer::sum);
         }
       }
       for (Map.Entry<BitSet, Integer> group : groups.entrySet()) {
@@ -53,10 +53,30 @@ public record Targets(int[] pieces, int[][] counts) {
     return new Targets(pieces, counts);
   }
 
-  private static BitSet allowed(Blanket blanket, PieceKind kind, int round) {
+  /** Pieces of one kind of which the look asks the same. */
+  private static Collection<List<Integer>> alike(Blanket blanket) {
+    Map<Long, List<Integer>> alike = new LinkedHashMap<>();
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      long look = blanket.look().border(piece) + 1L << 32 | blanket.look().zoneGroup(piece);
+      long key = look * PieceKind.values().length + blanket.kind(piece).ordinal();
+      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(piece);
+    }
+    return alike.values();
+  }
+
+  private static BitSet allowed(Blanket blanket, int piece, int round) {
+    ReadyLook look = blanket.look();
+    int rounds = blanket.roundCount(piece);
     BitSet yarns = new BitSet();
+    if (look.givesBorders() && round == rounds - 1) {
+      yarns.set(look.border(piece));
+      return yarns;
+    }
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      yarns.set(yarn, blanket.toneAllows(kind, round, yarn));
+      yarns.set(
+          yarn,
+          blanket.toneAllows(blanket.kind(piece), round, yarn)
+              && look.allows(piece, round, rounds, yarn));
     }
     return yarns;
   }

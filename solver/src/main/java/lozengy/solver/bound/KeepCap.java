@@ -19,10 +19,8 @@ final class KeepCap {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = earlier.yarn(piece, round);
         if (blanket.free(piece, round) && yarn != Sequences.OPEN) {
-          boolean allowed =
-              blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn);
           free++;
-          kept += allowed ? 1 : 0;
+          kept += blanket.mayTake(piece, round, yarn) ? 1 : 0;
         }
       }
     }

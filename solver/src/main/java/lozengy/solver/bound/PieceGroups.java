@@ -94,8 +94,9 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       boolean some = false;
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
         boolean may =
-            blanket.toneAllows(blanket.kind(piece), round, yarn)
-                && !(exact && blanket.banned(piece, yarn));
+            exact
+                ? blanket.mayTake(piece, round, yarn)
+                : blanket.toneAllows(blanket.kind(piece), round, yarn);
         allowed[round][yarn] = locked == Sequences.OPEN ? may : yarn == locked;
         some |= allowed[round][yarn];
       }

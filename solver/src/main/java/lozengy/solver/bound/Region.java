@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Place;
 import lozengy.model.score.Nearness;
@@ -80,7 +79,8 @@ final class Region {
           firsts[count] = Math.min(one, other);
           seconds[count] = Math.max(one, other);
           weights[count] = nearness.weight();
-          aparts[count] = layer == 0 && nearness == Nearness.SEAM && !joined(blanket, pairs, pair);
+          aparts[count] =
+              layer == 0 && nearness == Nearness.SEAM && !mayMatch(blanket, pairs, pair);
           count++;
         }
       }
@@ -111,9 +111,8 @@ final class Region {
     return yarn == Sequences.OPEN || blanket.toneAllows(blanket.kind(piece), round, yarn);
   }
 
-  private static boolean joined(Blanket blanket, Pairs pairs, int pair) {
-    return blanket.state(pairs.first()[pair]) == PieceState.JOINED
-        && blanket.state(pairs.second()[pair]) == PieceState.JOINED;
+  private static boolean mayMatch(Blanket blanket, Pairs pairs, int pair) {
+    return blanket.bordersMayMatch(pairs.first()[pair], pairs.second()[pair]);
   }
 
   int layer() {

@@ -104,7 +104,7 @@ final class ScoreProgram {
 
   /** What two yarns side by side count for contrast, 0 to 1. */
   double contrast(int yarn, int other) {
-    return Math.min(1, blanket.difference(yarn, other) / Scorer.FULL_CONTRAST);
+    return Scorer.contrast(blanket, yarn, other);
   }
 
   private void addPaths() {

@@ -1,7 +1,6 @@
 package lozengy.solver.bound;
 
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.ColourVisionSeams;
 import lozengy.solver.bound.PieceGroups.Group;
@@ -13,7 +12,8 @@ import lozengy.solver.bound.PieceGroups.Group;
  * <ul>
  *   <li>All seams together are as many as the layout has.
  *   <li>The borders of yarn a have as many seam ends as their pieces have seams. (Seams of one yarn
- *       on both sides are only where both pieces are joined already; they are counted beforehand.)
+ *       on both sides are only where both pieces are joined already, or have the border that the
+ *       look gives all; they are counted beforehand.)
  *   <li>A piece with border a that meets b on k &gt;= 1 seams counts k = 1 + (k - 1), so s(a, b)
  *       &lt;= n(a) + r(a, b), where r(a, b) sums k - 1 &lt;= k (k - 1) / 2 over the pieces of
  *       border a: the pairs of b beside one piece. The two of such a pair touch, or lie two sides
@@ -86,7 +86,7 @@ final class SeamRows {
           certainEnds[border(piece)]++;
         }
       }
-      if (blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED) {
+      if (blanket.bordersMayMatch(first, second)) {
         joined[border(first)][border(second)]++;
         if (border(first) != border(second)) {
           joined[border(second)][border(first)]++;
@@ -125,6 +125,7 @@ final class SeamRows {
     int alike = 0;
     for (int a = 0; a < yarns; a++) {
       alike += joined[a][a];
+      program.addConstant(joined[a][a] * weights.seam() * score.contrast(a, a));
     }
     program.equalTo(pairs.size() - alike);
     for (int a = 0; a < yarns; a++) {

@@ -64,14 +64,15 @@ record Weights(
             points(blanket, Part.BALANCE, sum) * Layers.weight(layer) / (2 * pieces * layerWeights);
       }
       if (expected > 0) {
-        repeats[layer] = points(blanket, Part.SPREAD, sum) * Layers.weight(layer) / expected;
+        repeats[layer] =
+            points(blanket, Part.SPREAD, sum) * Layers.spreadWeight(blanket, layer) / expected;
       }
     }
     int steps = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       steps += blanket.roundCount(piece) - 1;
     }
-    int seams = blanket.layout().seams().size();
+    int seams = Scorer.countedSeams(blanket).size();
     int means = (seams == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
     double contrast = points(blanket, Part.CONTRAST, sum);
     double vision = points(blanket, Part.COLOUR_VISION, sum);

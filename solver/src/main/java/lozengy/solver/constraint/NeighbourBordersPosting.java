@@ -2,11 +2,9 @@ package lozengy.solver.constraint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import org.chocosolver.solver.Model;
@@ -14,9 +12,10 @@ import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
- * Borders on a seam differ, unless both pieces are joined already. A seam graph is bipartite and
- * has no cliques beyond a pair, so the rule is stated seam by seam: as an inequality, and where a
- * contrast is asked for, as a table of the pairs that reach it.
+ * Borders on a seam differ, unless both pieces are joined already or have the border that the look
+ * gives all. A seam graph is bipartite and has no cliques beyond a pair, so the rule is stated seam
+ * by seam: as an inequality, and where a contrast is asked for, as a table of the pairs that reach
+ * it.
  */
 final class NeighbourBordersPosting implements RulePosting {
 
@@ -84,10 +83,9 @@ final class NeighbourBordersPosting implements RulePosting {
   /** The seams that the rule speaks of. */
   static Pairs open(Blanket blanket) {
     Pairs seams = blanket.layout().seams();
-    IntPredicate fixed = piece -> blanket.state(piece) == PieceState.JOINED;
     int[] kept =
         IntStream.range(0, seams.size())
-            .filter(i -> !(fixed.test(seams.first()[i]) && fixed.test(seams.second()[i])))
+            .filter(i -> !blanket.bordersMayMatch(seams.first()[i], seams.second()[i]))
             .toArray();
     return new Pairs(
         IntStream.of(kept).map(i -> seams.first()[i]).toArray(),

@@ -89,9 +89,11 @@ public final class Optimum {
       solver.getObjectiveManager().setCutComputer(value -> mostLoss(beyondMargin));
       IntVar[] rounds =
           Stream.of(constraints.pieces()).flatMap(Stream::of).distinct().toArray(IntVar[]::new);
+      // The rounds can leave the loss a unit of play; its least value is what it may be at best.
       solver.setSearch(
           Search.lastConflict(
-              new IntStrategy(rounds, new DomOverWDeg<>(rounds, seed), new IntDomainRandom(seed))));
+              new IntStrategy(rounds, new DomOverWDeg<>(rounds, seed), new IntDomainRandom(seed))),
+          Search.inputOrderLBSearch(lost));
       limits.on(solver);
       if (best.isPresent()) {
         constraints.model().arithm(lost, "<=", mostLoss(beyondMargin)).post();

@@ -13,6 +13,9 @@ public final class RulePostings {
           new NeighbourBordersPosting(),
           new TonesPosting(),
           new LocksPosting(),
+          new BordersPosting(),
+          new ZonesPosting(),
+          new ApartPosting(),
           new BansPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());

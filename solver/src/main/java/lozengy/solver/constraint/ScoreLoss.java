@@ -141,7 +141,7 @@ final class ScoreLoss {
         IntVar[] second = constraints.rounds(pairs.second()[i]);
         for (int layer = 0; layer < Math.min(first.length, second.length); layer++) {
           repeats.add(same(first[first.length - 1 - layer], second[second.length - 1 - layer]));
-          weights.add(nearness.weight() * Layers.weight(layer));
+          weights.add(nearness.weight() * Layers.spreadWeight(blanket, layer));
         }
       }
     }
@@ -160,7 +160,7 @@ final class ScoreLoss {
   }
 
   private void addContrast() {
-    Pairs seams = blanket.layout().seams();
+    Pairs seams = Scorer.countedSeams(blanket);
     int steps = 0;
     for (IntVar[] rounds : constraints.pieces()) {
       steps += rounds.length - 1;
@@ -179,7 +179,7 @@ final class ScoreLoss {
   }
 
   private void addColourVision() {
-    Pairs seams = blanket.layout().seams();
+    Pairs seams = Scorer.countedSeams(blanket);
     IntVar[] borders = constraints.borders();
     double points = 100.0 / seams.size();
     for (int i = 0; i < seams.size(); i++) {
@@ -195,10 +195,7 @@ final class ScoreLoss {
     addPair(
         first,
         second,
-        (a, b) -> {
-          double contrast = Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
-          return units(Part.CONTRAST, points * (1 - contrast));
-        });
+        (a, b) -> units(Part.CONTRAST, points * (1 - Scorer.contrast(blanket, a, b))));
   }
 
   /** Adds what two rounds lose together, by their yarns. */

@@ -65,9 +65,11 @@ record Asked(
     return rules.contains(RuleId.NEIGHBOUR_BORDERS);
   }
 
-  /** Whether two borders on a seam count as the same. */
-  boolean sameBorder(int yarnA, int yarnB) {
-    return yarnA == yarnB || contrast && blanket.sameBorder(yarnA, yarnB);
+  /** Whether two yarns may not meet as borders on a seam. */
+  boolean bordersClash(int yarnA, int yarnB) {
+    return bordersDiffer() && yarnA == yarnB
+        || contrast && blanket.sameBorder(yarnA, yarnB)
+        || rules.contains(RuleId.APART) && blanket.look().apart(yarnA, yarnB);
   }
 
   /** Whether anything bounds what a yarn can give. */

@@ -53,10 +53,12 @@ final class EmptyRounds implements Argument {
     boolean planned = blanket.state(piece) == PieceState.PLANNED;
     if (lock != Sequences.OPEN && planned) {
       String yarn = Words.yarn(blanket, lock);
-      String breach =
-          blanket.banned(piece, lock)
-              ? "that yarn is banned from the piece"
-              : "must be " + tones(blanket, piece, round);
+      String breach = "must be " + tones(blanket, piece, round);
+      if (blanket.banned(piece, lock)) {
+        breach = "that yarn is banned from the piece";
+      } else if (!blanket.look().allows(piece, round, blanket.roundCount(piece), lock)) {
+        breach = "its zone takes other yarns alone";
+      }
       return "%s is locked to %s, but %s".formatted(where, yarn, breach);
     }
     List<Integer> banned =
@@ -64,11 +66,16 @@ final class EmptyRounds implements Argument {
             .filter(yarn -> blanket.toneAllows(blanket.kind(piece), round, yarn))
             .boxed()
             .toList();
-    return "%s must be %s, but %s banned from the piece"
+    boolean zoned =
+        banned.stream()
+            .anyMatch(
+                yarn -> !blanket.look().allows(piece, round, blanket.roundCount(piece), yarn));
+    return "%s must be %s, but %s %s"
         .formatted(
             where,
             tones(blanket, piece, round),
-            Tell.yarns(blanket, banned) + (banned.size() == 1 ? " is" : " are"));
+            Tell.yarns(blanket, banned) + (banned.size() == 1 ? " is" : " are"),
+            zoned ? "kept out by its zones and bans" : "banned from the piece");
   }
 
   private static String tones(Blanket blanket, int piece, int round) {

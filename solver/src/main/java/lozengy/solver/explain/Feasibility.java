@@ -56,6 +56,17 @@ public final class Feasibility {
     if (!reasons.isEmpty()) {
       return new Impossible(reasons);
     }
+    return search(blanket, seed, limits);
+  }
+
+  /**
+   * Examines a blanket that no direct argument speaks against, by the constraint model alone.
+   *
+   * @param blanket a blanket
+   * @param seed breaks ties; the same blanket, seed and limits give the same answer
+   * @param limits limits of the search for an arrangement
+   */
+  public static Answer search(Blanket blanket, long seed, Limits limits) {
     if (!ConstraintModel.fits(blanket)) {
       return new Unknown();
     }

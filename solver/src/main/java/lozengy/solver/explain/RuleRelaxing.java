@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.Brief;
 import lozengy.model.brief.Rules;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.solver.constraint.BriefLine;
@@ -143,20 +142,6 @@ final class RuleRelaxing implements Relaxing {
     return new Move(
         new Remedy.Step(words, "rules." + rule, Optional.of(value), List.of()),
         upset,
-        brief -> withRules(brief, change.apply(brief.rules())));
-  }
-
-  private static Brief withRules(Brief brief, Rules rules) {
-    return new Brief(
-        brief.title(),
-        brief.layout(),
-        brief.motifs(),
-        brief.yarns(),
-        brief.tones(),
-        brief.joining(),
-        brief.edging(),
-        rules,
-        brief.prefer(),
-        brief.pieces());
+        brief -> brief.withRules(change.apply(brief.rules())));
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.explain.Finding.Slot;
@@ -15,7 +14,8 @@ final class StuckSeams implements Argument {
 
   @Override
   public List<Finding> findings(Asked asked) {
-    if (!asked.bordersDiffer()) {
+    if (!asked.rules().contains(RuleId.NEIGHBOUR_BORDERS)
+        && !asked.rules().contains(RuleId.APART)) {
       return List.of();
     }
     Blanket blanket = asked.blanket();
@@ -24,12 +24,10 @@ final class StuckSeams implements Argument {
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
-      boolean joined =
-          blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED;
       int[] ofFirst = borders(asked, first);
       int[] ofSecond = borders(asked, second);
       // an empty round is told elsewhere
-      if (!joined
+      if (!blanket.bordersMayMatch(first, second)
           && ofFirst.length > 0
           && ofSecond.length > 0
           && !differ(asked, ofFirst, ofSecond)) {
@@ -37,7 +35,8 @@ final class StuckSeams implements Argument {
             Finding.of(
                 reason(blanket, first, second, ofFirst, ofSecond),
                 List.of(border(blanket, first), border(blanket, second)),
-                RuleId.NEIGHBOUR_BORDERS));
+                RuleId.NEIGHBOUR_BORDERS,
+                RuleId.APART));
       }
     }
     return findings;
@@ -53,7 +52,7 @@ final class StuckSeams implements Argument {
 
   private static boolean differ(Asked asked, int[] ofFirst, int[] ofSecond) {
     return IntStream.of(ofFirst)
-        .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !asked.sameBorder(a, b)));
+        .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !asked.bordersClash(a, b)));
   }
 
   private static String either(Blanket blanket, List<Integer> yarns) {
@@ -70,12 +69,16 @@ final class StuckSeams implements Argument {
     if (a.equals(b) && a.size() == 1) {
       return where + ", and the border of both can only be " + Tell.yarns(blanket, a);
     }
-    String contrast = Words.number(blanket.brief().rules().minContrast());
-    if (a.equals(b)) {
-      return "%s, and the border of both can only be %s, less than %s apart in colour"
-          .formatted(where, either(blanket, a), contrast);
+    double least = blanket.brief().rules().minContrast();
+    String why = least > 0 ? "less than %s apart in colour".formatted(Words.number(least)) : "";
+    if (!blanket.brief().look().apart().isEmpty()) {
+      why += (why.isEmpty() ? "" : " or ") + "to be kept apart";
     }
-    return "%s, and their borders can only be %s and %s, less than %s apart in colour"
-        .formatted(where, either(blanket, a), either(blanket, b), contrast);
+    if (a.equals(b)) {
+      return "%s, and the border of both can only be %s, %s"
+          .formatted(where, either(blanket, a), why);
+    }
+    return "%s, and their borders can only be %s and %s, %s"
+        .formatted(where, either(blanket, a), either(blanket, b), why);
   }
 }

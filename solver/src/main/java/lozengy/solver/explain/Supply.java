@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.IndependentSets;
 import lozengy.solver.constraint.YarnLoad;
@@ -65,10 +64,7 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
     Pairs seams = blanket.layout().seams();
     int[] open =
         IntStream.range(0, seams.size())
-            .filter(
-                i ->
-                    blanket.state(seams.first()[i]) != PieceState.JOINED
-                        || blanket.state(seams.second()[i]) != PieceState.JOINED)
+            .filter(i -> !blanket.bordersMayMatch(seams.first()[i], seams.second()[i]))
             .toArray();
     return new Pairs(
         IntStream.of(open).map(i -> seams.first()[i]).toArray(),

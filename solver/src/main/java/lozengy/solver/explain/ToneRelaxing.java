@@ -63,16 +63,6 @@ final class ToneRelaxing implements Relaxing {
     rounds.set(round, new Round(tones, rounds.get(round).amount()));
     Map<PieceKind, Motif> motifs = new EnumMap<>(brief.motifs());
     motifs.put(kind, new Motif(motif.edgeCm(), rounds));
-    return new Brief(
-        brief.title(),
-        brief.layout(),
-        motifs,
-        brief.yarns(),
-        brief.tones(),
-        brief.joining(),
-        brief.edging(),
-        brief.rules(),
-        brief.prefer(),
-        brief.pieces());
+    return brief.withMotifs(motifs);
   }
 }

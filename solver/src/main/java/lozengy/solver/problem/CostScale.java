@@ -61,7 +61,7 @@ final class CostScale {
               / (layers + 1.0)
               / (2.0 * targets.pieces()[layer]);
     }
-    int seams = blanket.layout().seams().size();
+    int seams = Scorer.countedSeams(blanket).size();
     long inner = 0;
     long free = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {

@@ -5,6 +5,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.ColourVisionSeams;
+import lozengy.model.score.Layers;
+import lozengy.model.score.Scorer;
 
 /** Compiles what pairs of pieces cost, layer by layer. */
 final class PairCostsCompiler {
@@ -56,15 +58,16 @@ final class PairCostsCompiler {
   private int[] seamCost() {
     int yarns = blanket.yarnCount();
     int[] cost = new int[yarns * yarns];
-    int repeat = scale.units(scale.spreadPoints * CostScale.BORDER_WEIGHT * CostScale.SEAM_WEIGHT);
+    int repeat =
+        scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, 0) * CostScale.SEAM_WEIGHT);
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
-        double contrast = Math.min(1, blanket.difference(a, b) / 40);
+        double contrast = Scorer.contrast(blanket, a, b);
         cost[a * yarns + b] =
             (a == b ? repeat : 0)
                 + scale.units(scale.seamContrastPoints * (1 - contrast))
                 + seamVision(a, b)
-                + (blanket.sameBorder(a, b) ? scale.hardCost : 0);
+                + (blanket.bordersClash(a, b) ? scale.hardCost : 0);
       }
     }
     return cost;
@@ -93,7 +96,8 @@ final class PairCostsCompiler {
       Pairs pairs, int fromLayer, int weight, int[] next, int[] otherSlot, int[] cost) {
     int[] costOfLayer = new int[layers];
     for (int layer = 0; layer < layers; layer++) {
-      costOfLayer[layer] = scale.units(scale.spreadPoints * CostScale.layerWeight(layer) * weight);
+      costOfLayer[layer] =
+          scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, layer) * weight);
     }
     for (int i = 0; i < pairs.size(); i++) {
       int first = pairs.first()[i];

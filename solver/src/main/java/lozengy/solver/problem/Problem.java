@@ -91,6 +91,35 @@ public record Problem(
         unitsPerPoint);
   }
 
+  /** This problem with other costs of single rounds. */
+  public Problem withUnaryCost(int[] other) {
+    return new Problem(
+        blanket,
+        earlier,
+        yarns,
+        slots,
+        domains,
+        pairs,
+        innerCost,
+        adjacentDiffer,
+        allDiffer,
+        other,
+        targets,
+        balanceCost,
+        needs,
+        slotClass,
+        stock,
+        usable,
+        fixedUse,
+        leewayCost,
+        copyCost,
+        copies,
+        hardCost,
+        overdrawCost,
+        stepCost,
+        unitsPerPoint);
+  }
+
   /** This problem with other costs within pieces. */
   public Problem withInnerCost(int[] other, boolean adjacentMustDiffer) {
     return new Problem(

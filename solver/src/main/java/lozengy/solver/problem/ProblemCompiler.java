@@ -9,6 +9,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
+import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 
 /** Freezes a blanket to a {@link Problem}. O(slots x yarns + pairs) time and memory. */
@@ -140,7 +141,7 @@ public final class ProblemCompiler {
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
-      if (blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn)) {
+      if (blanket.mayTake(piece, round, yarn)) {
         allowed.add(yarn);
       }
     }
@@ -174,7 +175,7 @@ public final class ProblemCompiler {
     boolean differ = rules.withinPiece() != Rules.WithinPiece.FREE;
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
-        double contrast = Math.min(1, blanket.difference(a, b) / 40);
+        double contrast = Scorer.contrast(blanket, a, b);
         cost[a * yarns + b] =
             scale.units(scale.innerContrastPoints * (1 - contrast))
                 + (differ && a == b ? scale.hardCost : 0);

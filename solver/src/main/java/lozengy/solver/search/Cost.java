@@ -72,7 +72,7 @@ record Cost(long total, long hard) {
           int other = pairs.seamSlot()[i];
           if (other > slot) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
-            if (problem.blanket().sameBorder(yarn[slot], yarn[other])) {
+            if (problem.blanket().bordersClash(yarn[slot], yarn[other])) {
               countRepeat(slot, other);
             }
           }

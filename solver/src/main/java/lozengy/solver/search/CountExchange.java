@@ -3,15 +3,19 @@ package lozengy.solver.search;
 import lozengy.solver.problem.Problem;
 
 /**
- * Settles counts where stock is tight: takes two yarns and up to three groups of slots, and of all
- * small exchanges between the two yarns over those groups makes the one that leaves the least
- * overdrawn, and among those the one with the best balance. With three groups such exchanges shift
- * use by almost any length.
+ * Settles counts: takes two yarns and up to three groups of slots, and of all small exchanges
+ * between the two yarns over those groups makes the one that leaves the least overdrawn, and among
+ * those the one that loses least by balance and leeway. With three groups such exchanges shift use
+ * by almost any length.
  */
 final class CountExchange {
 
   private static final int GROUPS = 3;
-  private static final int REACH = 5;
+
+  /** Most slots of a group that one exchange changes: while a yarn is overdrawn, and after. */
+  private static final int REACH_OVERDRAWN = 5;
+
+  private static final int REACH_WITHIN = 2;
 
   private final Problem problem;
   private final Draws draws;
@@ -24,8 +28,10 @@ final class CountExchange {
   private final int[] best = new int[GROUPS];
   private final int[] trial = new int[GROUPS];
   private int chosenCount;
+  private int reach;
+  private long leewayOfOthers;
   private long bestOver;
-  private long bestBalance;
+  private long bestCost;
   private int ties;
 
   /**
@@ -47,20 +53,49 @@ final class CountExchange {
     this.used = used;
   }
 
-  /** Makes a number of exchanges; whether nothing is overdrawn afterwards. */
+  /**
+   * Makes exchanges until nothing is overdrawn.
+   *
+   * @param tries most exchanges
+   * @return whether nothing is overdrawn
+   */
   boolean settle(int tries) {
+    reach = REACH_OVERDRAWN;
     for (int i = 0; i < tries; i++) {
       int a = overdrawn();
+      if (a < 0) {
+        return true;
+      }
       // Now and then any yarn, so that slack wanders to where it is needed.
-      if (a < 0 || draws.below(4) == 0) {
-        a = draws.below(yarns);
-      }
-      int b = draws.below(yarns);
-      if (a != b && choose(a, b)) {
-        exchange(a, b);
-      }
+      exchange(draws.below(4) == 0 ? draws.below(yarns) : a, draws.below(yarns));
     }
     return overdrawn() < 0;
+  }
+
+  /**
+   * Makes a number of exchanges that better balance and leeway and overdraw no more than before.
+   */
+  void improve(int tries) {
+    reach = REACH_WITHIN;
+    for (int i = 0; i < tries; i++) {
+      exchange(draws.below(2) == 0 ? draws.below(yarns) : scarcest(), draws.below(yarns));
+    }
+  }
+
+  /** The yarn that loses most leeway; of equals, any. */
+  private int scarcest() {
+    int found = 0;
+    long most = -1;
+    int seen = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      long loss = problem.leewayLoss(yarn, used[yarn]);
+      seen = loss == most ? seen + 1 : 1;
+      if (loss > most || loss == most && draws.below(seen) == 0) {
+        found = yarn;
+        most = loss;
+      }
+    }
+    return found;
   }
 
   private int overdrawn() {
@@ -93,8 +128,17 @@ final class CountExchange {
   }
 
   private void exchange(int a, int b) {
+    if (a == b || !choose(a, b)) {
+      return;
+    }
     bestOver = Long.MAX_VALUE;
-    bestBalance = Long.MAX_VALUE;
+    bestCost = Long.MAX_VALUE;
+    leewayOfOthers = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      if (yarn != a && yarn != b) {
+        leewayOfOthers = Math.max(leewayOfOthers, problem.leewayLoss(yarn, used[yarn]));
+      }
+    }
     enumerate(0, a, b, used[a], used[b]);
     for (int i = 0; i < chosenCount; i++) {
       int slot = slotOfGroup[chosen[i]];
@@ -117,8 +161,8 @@ final class CountExchange {
     int group = chosen[i];
     int needA = problem.need(slotOfGroup[group], a);
     int needB = problem.need(slotOfGroup[group], b);
-    int least = -Math.min(REACH, counts[group][b]);
-    int most = Math.min(REACH, counts[group][a]);
+    int least = -Math.min(reach, counts[group][b]);
+    int most = Math.min(reach, counts[group][a]);
     for (int move = least; move <= most; move++) {
       trial[i] = move;
       shift(i, a, b, move);
@@ -132,6 +176,20 @@ final class CountExchange {
     if (over > bestOver) {
       return;
     }
+    long cost = Math.max(problem.leewayLoss(a, usedA), problem.leewayLoss(b, usedB));
+    cost = balance(a, b) + Math.max(cost, leewayOfOthers);
+    if (over == bestOver && cost > bestCost) {
+      return;
+    }
+    ties = over == bestOver && cost == bestCost ? ties + 1 : 1;
+    bestOver = over;
+    bestCost = cost;
+    if (draws.below(ties) == 0) {
+      System.arraycopy(trial, 0, best, 0, chosenCount);
+    }
+  }
+
+  private long balance(int a, int b) {
     long balance = 0;
     for (int i = 0; i < chosenCount; i++) {
       int layer = layer(i);
@@ -146,15 +204,7 @@ final class CountExchange {
                 * (Math.abs(surplus[row + a]) + Math.abs(surplus[row + b]));
       }
     }
-    if (over == bestOver && balance > bestBalance) {
-      return;
-    }
-    ties = over == bestOver && balance == bestBalance ? ties + 1 : 1;
-    bestOver = over;
-    bestBalance = balance;
-    if (draws.below(ties) == 0) {
-      System.arraycopy(trial, 0, best, 0, chosenCount);
-    }
+    return balance;
   }
 
   private void shift(int i, int a, int b, int move) {

@@ -10,14 +10,14 @@ import lozengy.solver.problem.Problem;
 
 /**
  * Decides how often each yarn serves each group of like slots, places left out: by annealing of
- * what counts alone cost, which are balance, leeway and overdrawn yarns. At tight stock this
- * settles in thousands of steps what the search among places would hardly find.
+ * what counts alone cost, which are balance, leeway and overdrawn yarns, and then by exchanges. At
+ * tight stock this settles in thousands of steps what the search among places would hardly find.
  */
 final class CountPlan {
 
   private static final int STEPS_PER_CELL = 400;
   private static final int MOST_STEPS = 400_000;
-  private static final int EXCHANGES = 10_000;
+  private static final int SETTLING_EXCHANGES = 10_000;
   private static final int ATTEMPTS = 8;
 
   private final Problem problem;
@@ -55,15 +55,16 @@ final class CountPlan {
   /**
    * Plans the counts and deals them at random to the slots of each group.
    *
+   * @param exchanges exchanges that better the plan once it is within stock
    * @return an assignment of all slots
    */
-  int[] deal() {
+  int[] deal(int exchanges) {
     boolean withinStock = false;
     for (int attempt = 0; attempt < ATTEMPTS && !withinStock; attempt++) {
       dealByTarget();
       recount();
       anneal();
-      withinStock = stock.overdrawn() == 0 || settle();
+      withinStock = groups.isEmpty() || settle(exchanges);
     }
     for (int group = 0; group < groups.size(); group++) {
       dealGroup(groups.get(group), counts[group]);
@@ -109,10 +110,15 @@ final class CountPlan {
     stock.reset(assignment);
   }
 
-  private boolean settle() {
+  private boolean settle(int exchanges) {
     int[] slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
-    return new CountExchange(problem, draws, slotOfGroup, counts, surplus, stock.used())
-        .settle(EXCHANGES);
+    CountExchange exchange =
+        new CountExchange(problem, draws, slotOfGroup, counts, surplus, stock.used());
+    boolean withinStock = exchange.settle(SETTLING_EXCHANGES);
+    if (withinStock) {
+      exchange.improve(exchanges);
+    }
+    return withinStock;
   }
 
   private void anneal() {

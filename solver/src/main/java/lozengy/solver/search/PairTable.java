@@ -25,7 +25,7 @@ final class PairTable {
   private final int[] seamStart;
   private final int[] seamSlot;
   private final int[] seamCost;
-  private final boolean[] sameBorder;
+  private final boolean[] clash;
   private final int[] x;
   private final int[] y;
   private final int[] cost;
@@ -42,10 +42,10 @@ final class PairTable {
     this.seamStart = pairs.seamStart();
     this.seamSlot = pairs.seamSlot();
     this.seamCost = pairs.seamCost();
-    this.sameBorder = new boolean[yarns * yarns];
+    this.clash = new boolean[yarns * yarns];
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
-        sameBorder[a * yarns + b] = problem.blanket().sameBorder(a, b);
+        clash[a * yarns + b] = problem.blanket().bordersClash(a, b);
       }
     }
     this.x = problem.blanket().layout().places().stream().mapToInt(Place::x).toArray();
@@ -126,8 +126,8 @@ final class PairTable {
       for (int b = 0; b < yarns; b++) {
         cost[row + b] += seamCost[toRow + b] - seamCost[fromRow + b];
       }
-      repeats += sameBorder[toRow + yarn[other]] ? 1 : 0;
-      repeats -= sameBorder[fromRow + yarn[other]] ? 1 : 0;
+      repeats += clash[toRow + yarn[other]] ? 1 : 0;
+      repeats -= clash[fromRow + yarn[other]] ? 1 : 0;
     }
     return repeats;
   }

@@ -16,8 +16,10 @@ import lozengy.solver.problem.Problem;
  * Several walkers in lockstep: each makes the same number of moves between two meetings, so that
  * the outcome depends on the seed and the moves alone, however many threads carry them.
  *
- * <p>A first short leg finds a valid assignment; a second uses a part of what is left, a third the
- * rest. Where time is left over, further legs start again from the best of all walkers.
+ * <p>Short first legs find a valid assignment. After that, small blankets are dealt afresh many
+ * times, for the counts that are dealt decide much of the score, and the best is gone over once
+ * more; the larger a blanket, the longer such a leg, until a single one takes all there is. Where
+ * time is left over, further legs start again from the best of all walkers.
  */
 public final class Search implements AutoCloseable {
 
@@ -26,16 +28,44 @@ public final class Search implements AutoCloseable {
 
   private static final int CHUNK = 1 << 15;
 
-  /** Moves of the first leg, for each slot; of large blankets fewer, where time is short. */
-  private static final int FIRST_LEG = 250;
+  /** Moves taken to be left while no speed is known. */
+  private static final long UNKNOWN_SPEED = 50L * WALKERS * CHUNK;
 
-  private static final int FIRST_LEG_OF_LARGE = 80;
+  /** Deals at the start, whatever the time, and moves of the first for each slot; doubled. */
+  private static final int FIRST_DEALS = 4;
+
+  private static final int FIRST_LEG = 30;
+
+  /** Slots from which on the clock counts at the start, too. */
   private static final int LARGE = 20_000;
 
-  /** Deals after the first, each with twice the moves, until a valid assignment is found. */
+  /** Further deals, and the moves of their first for each slot; doubled. */
   private static final int MORE_DEALS = 5;
 
-  private static final double SECOND_LEG_PART = 0.2;
+  private static final int MORE_LEG = 250;
+
+  /**
+   * Moves for each slot between two fresh deals, of blankets up to so many slots; of larger ones
+   * more by the square of their size.
+   */
+  private static final long MOVES_BETWEEN_DEALS = 2500;
+
+  private static final double SLOTS_OF_SMALL = 200;
+
+  /** The part of all moves that fresh deals may take; the rest goes over the best. */
+  private static final double DEALING_PART = 0.6;
+
+  /** Fresh deals without any better end the dealing, if they are also half of all. */
+  private static final int IDLE_DEALS = 64;
+
+  /** The part of the first leg, where a blanket is too large for fresh deals. */
+  private static final double FIRST_PART = 0.2;
+
+  /** Exchanges of a plan of counts: at the start, and by the moves of the leg to come. */
+  private static final int LEAST_EXCHANGES = 300;
+
+  private static final int MOST_EXCHANGES = 20_000;
+  private static final int MOVES_OF_EXCHANGE = 300;
 
   /**
    * Temperatures, in steps of the lightest repeat: hot enough to rearrange, cold enough to settle.
@@ -48,6 +78,7 @@ public final class Search implements AutoCloseable {
   private static final int IDLE_LEGS = 4;
 
   private final Problem problem;
+  private final int slots;
   private final Budget budget;
   private final LongSupplier floor;
   private final Runnable tick;
@@ -62,8 +93,8 @@ public final class Search implements AutoCloseable {
    * @param seed seed of the random source
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
-   * @param floor asked once, after the second leg, for a cost that no valid assignment can fall
-   *     below; the search ends when it is met
+   * @param floor asked once, after the first leg of {@link #improve}, for a cost that no valid
+   *     assignment can fall below; the search ends when it is met
    * @param tick called on the solving thread between two meetings of the walkers
    * @param assertions how closely the walkers check themselves
    */
@@ -76,6 +107,7 @@ public final class Search implements AutoCloseable {
       Runnable tick,
       Assertions assertions) {
     this.problem = problem;
+    this.slots = problem.slots().free().length;
     this.budget = budget;
     this.floor = floor;
     this.tick = tick;
@@ -96,21 +128,42 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Deals each walker a start and makes the first leg.
+   * Deals each walker a start and makes short legs until one is valid: a few deals, however little
+   * time there is, for without them there is nothing to hand out.
    *
    * @return whether a valid assignment was found
    */
   public boolean start() {
-    int slots = problem.slots().count();
-    long moves = (slots < LARGE ? FIRST_LEG : FIRST_LEG_OF_LARGE) * (long) slots;
-    together(Walker::deal);
-    // However little time there is: without this leg there is nothing to hand out.
-    leg(moves, HOT, slots < LARGE ? budget::stopped : this::ended);
-    walkers.forEach(walker -> walker.barOverdrawing(bestCost() == Long.MAX_VALUE));
-    for (int deal = 0; deal < MORE_DEALS && bestCost() == Long.MAX_VALUE && !ended(); deal++) {
-      together(Walker::deal);
-      leg(moves << deal, HOT);
+    return deals(FIRST_DEALS, FIRST_LEG, slots < LARGE ? budget::stopped : this::ended);
+  }
+
+  /**
+   * Looks for a valid assignment by more deals and longer legs.
+   *
+   * @return whether one was found
+   */
+  public boolean startAgain() {
+    return deals(MORE_DEALS, MORE_LEG, this::ended);
+  }
+
+  private boolean deals(int most, long movesOfSlot, BooleanSupplier ends) {
+    for (int deal = 0; deal < most && !found() && !ends.getAsBoolean(); deal++) {
+      together(walker -> walker.deal(LEAST_EXCHANGES));
+      barOverdrawing(deal % 2 == 0);
+      leg((movesOfSlot << deal) * slots, WARM, ends);
     }
+    barOverdrawing(true);
+    return found();
+  }
+
+  /** The first walker never overdraws; whether the others do is to be said. */
+  private void barOverdrawing(boolean all) {
+    for (int i = 0; i < walkers.size(); i++) {
+      walkers.get(i).barOverdrawing(all || i == 0);
+    }
+  }
+
+  private boolean found() {
     return bestCost() < Long.MAX_VALUE;
   }
 
@@ -121,27 +174,78 @@ public final class Search implements AutoCloseable {
 
   /** Searches until the budget is spent, the floor is met, or nothing has improved for long. */
   public void improve() {
-    if (problem.slots().free().length == 0) {
+    improve(Long.MAX_VALUE);
+  }
+
+  /**
+   * Searches as {@link #improve()} does, but no further than a number of moves.
+   *
+   * @param most moves to make at most, beside the budget
+   */
+  public void improve(long most) {
+    if (slots == 0) {
       return;
     }
-    long least = (long) WALKERS * CHUNK;
-    leg((long) (budget.movesLeft(50 * least) * SECOND_LEG_PART / WALKERS), HOT);
-    floorCost = floor.getAsLong();
-    int idle = 0;
-    boolean first = true;
-    while (!ended() && idle < IDLE_LEGS && problem.slots().free().length > 0) {
-      long before = bestCost();
-      long left = budget.movesLeft(1000 * least);
-      if (left < (budget.countsMovesOnly() ? 1 : least)) {
-        break;
-      }
-      if (!first) {
-        restartFromBest();
-      }
-      leg(Math.max(1, left / WALKERS), first || before == Long.MAX_VALUE ? HOT : WARM);
-      idle = bestCost() < before ? 0 : idle + 1;
-      first = false;
+    long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
+    if (!dealAfresh(end)) {
+      leg(Math.max(1, (long) (movesLeft(end) * FIRST_PART)), HOT);
+      askForFloor();
+      leg(Math.max(1, movesLeft(end)), HOT);
     }
+    int idle = 0;
+    while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
+      long before = bestCost();
+      restartFromBest();
+      leg(Math.min(movesLeft(end), Math.max(CHUNK, budget.spent())), found() ? WARM : HOT);
+      idle = bestCost() < before ? 0 : idle + 1;
+    }
+  }
+
+  /**
+   * Deals afresh as often as it is worth while.
+   *
+   * @return whether at least one leg was made
+   */
+  private boolean dealAfresh(long end) {
+    double size = Math.max(1, slots / SLOTS_OF_SMALL);
+    long length = (long) (MOVES_BETWEEN_DEALS * slots * size * size);
+    int exchanges =
+        (int) Math.max(LEAST_EXCHANGES, Math.min(MOST_EXCHANGES, length / MOVES_OF_EXCHANGE));
+    int deals = 0;
+    int lastBetter = 0;
+    long spent = 0;
+    while (!ended()
+        && spent + length <= DEALING_PART * (spent + movesLeft(end))
+        && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
+      long before = bestCost();
+      if (deals > 0) {
+        together(walker -> walker.deal(exchanges));
+      }
+      leg(length, HOT);
+      spent += length;
+      deals++;
+      lastBetter = bestCost() < before ? deals : lastBetter;
+      if (deals == 1) {
+        askForFloor();
+      }
+    }
+    return deals > 0;
+  }
+
+  private void askForFloor() {
+    if (floorCost == Long.MIN_VALUE) {
+      floorCost = floor.getAsLong();
+    }
+  }
+
+  /** Moves that each walker may still make. */
+  private long movesLeft(long end) {
+    return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / WALKERS;
+  }
+
+  /** A leg so short is not worth while, unless moves are counted. */
+  private long leastLeg() {
+    return budget.countsMovesOnly() ? 1 : CHUNK;
   }
 
   /** Cost of the best valid assignment; {@link Long#MAX_VALUE} while there is none. */
@@ -184,9 +288,6 @@ public final class Search implements AutoCloseable {
   }
 
   private void leg(long moves, double hot, BooleanSupplier ends) {
-    if (problem.slots().free().length == 0) {
-      return;
-    }
     double step = problem.stepCost();
     walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, moves));
     long done = 0;
@@ -199,9 +300,11 @@ public final class Search implements AutoCloseable {
       together(walker -> walker.walk(each));
       done += chunk;
       budget.spend(chunk * WALKERS);
+      if (done >= moves || ends.getAsBoolean()) {
+        walkers.forEach(Walker::look);
+      }
       tick.run();
     }
-    walkers.forEach(Walker::look);
   }
 
   private void together(Consumer<Walker> work) {

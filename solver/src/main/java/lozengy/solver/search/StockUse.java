@@ -8,8 +8,8 @@ import lozengy.solver.problem.Problem;
  */
 final class StockUse {
 
-  /** More than any gain; sums of a few do not overflow. */
-  private static final long FAR = Long.MAX_VALUE / 8;
+  /** More than any gain; sums over the longest chain do not overflow. */
+  private static final long FAR = Long.MAX_VALUE / 256;
 
   private final Problem problem;
   private final int yarns;

@@ -49,9 +49,13 @@ final class Walker {
     this.lookEvery = Math.max(STRIDE, problem.slots().count() / 2);
   }
 
-  /** Starts from a fresh deal of counts. */
-  void deal() {
-    state.reset(new CountPlan(problem, draws).deal());
+  /**
+   * Starts from a fresh deal of counts.
+   *
+   * @param exchanges exchanges that better the plan of counts
+   */
+  void deal(int exchanges) {
+    state.reset(new CountPlan(problem, draws).deal(exchanges));
     look();
   }
 
@@ -98,9 +102,11 @@ final class Walker {
 
   private void move(double temperature) {
     int kind = draws.below(64);
-    if (barred && kind < 44) {
+    // The plan of counts is good, and few changes better it: most moves keep it.
+    boolean keepCounts = barred && state.stock.overdrawn() == 0;
+    if (keepCounts && kind < 40) {
       moves.exchangeAlike(temperature);
-    } else if (kind < 24) {
+    } else if (keepCounts && kind < 44 || kind < 24) {
       moves.change(temperature);
     } else if (kind < 52) {
       moves.exchange(temperature);

@@ -11,7 +11,9 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Look;
 import lozengy.solver.RandomBriefs;
+import lozengy.solver.RandomLooks;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -36,9 +38,27 @@ class LadderTest {
       }
       walk(problem, seed, Assertions.FULL, 250);
       // Once more with the part keep, looking back to the deal of another seed.
-      Sequences earlier = problem.sequences(new CountPlan(problem, new Draws(seed + 1)).deal());
+      Sequences earlier = problem.sequences(new CountPlan(problem, new Draws(seed + 1)).deal(300));
       walk(ProblemCompiler.compile(blanket, Optional.of(earlier)), seed, Assertions.FULL, 100);
       walked++;
+    }
+    assertTrue(walked > 80, "only " + walked + " briefs could be walked");
+  }
+
+  /** The same of random briefs that ask for a look. */
+  @Test
+  void fullAssertionsFindNoDriftOnRandomLooks() {
+    int walked = 0;
+    for (long seed = 1; seed <= 250; seed++) {
+      Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 9));
+      if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
+      if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
+        walk(problem, seed, Assertions.FULL, 250);
+        walked++;
+      }
     }
     assertTrue(walked > 80, "only " + walked + " briefs could be walked");
   }
@@ -100,7 +120,7 @@ class LadderTest {
   void stepReportsAKeptTableThatWasSpoilt() {
     Problem problem = demo();
     Walker walker = new Walker(problem, 3, Assertions.STEP);
-    walker.deal();
+    walker.deal(300);
     walker.state().spoilPairCost(problem.slots().free()[0], 7);
     walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
     assertThrows(DriftException.class, () -> walker.walk(5000));
@@ -136,7 +156,7 @@ class LadderTest {
 
   private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
     Walker walker = new Walker(problem, seed, level);
-    walker.deal();
+    walker.deal(300);
     walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
     walker.walk(moves);
     walker.look();

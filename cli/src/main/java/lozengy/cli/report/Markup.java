@@ -8,18 +8,19 @@ import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
 /**
- * Writes SVG 1.1, an element a line. Attributes are given as names and values in turn; a number is
- * written with at most three decimals and no exponent, the same on every machine.
+ * Writes SVG 1.1 and HTML, an element a line. Attributes are given as names and values in turn; a
+ * number is written with at most three decimals and no exponent, the same on every machine. Text is
+ * escaped, and made safe to show.
  */
-final class Svg {
+public final class Markup {
 
-  private static final String NAMESPACE = "http://www.w3.org/2000/svg";
+  private static final String SVG_NAMESPACE = "http://www.w3.org/2000/svg";
   private static final int DECIMALS = 3;
 
   private final StringWriter text = new StringWriter();
   private final XMLStreamWriter writer;
 
-  Svg() {
+  private Markup() {
     try {
       writer = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
     } catch (XMLStreamException e) {
@@ -27,21 +28,25 @@ final class Svg {
     }
   }
 
-  /** Opens the root element. */
-  void root(Object... attributes) {
-    write(
-        () -> {
-          writer.writeStartDocument("UTF-8", "1.0");
-          writer.writeCharacters("\n");
-          writer.writeStartElement("svg");
-          writer.writeDefaultNamespace(NAMESPACE);
-          attributes(attributes);
-          writer.writeCharacters("\n");
-        });
+  /** Begins an SVG document with its root element, which has these attributes. */
+  public static Markup svg(Object... attributes) {
+    Markup svg = new Markup();
+    svg.write(() -> svg.writer.writeStartDocument("UTF-8", "1.0"));
+    svg.raw("\n");
+    svg.open("svg", with(new Object[] {"xmlns", SVG_NAMESPACE}, attributes));
+    return svg;
+  }
+
+  /** Begins an HTML document with its root element, which has these attributes. */
+  public static Markup html(Object... attributes) {
+    Markup html = new Markup();
+    html.raw("<!DOCTYPE html>\n");
+    html.open("html", attributes);
+    return html;
   }
 
   /** Opens an element that holds others. */
-  void open(String name, Object... attributes) {
+  public void open(String name, Object... attributes) {
     write(
         () -> {
           writer.writeStartElement(name);
@@ -51,7 +56,7 @@ final class Svg {
   }
 
   /** Closes what was opened last. */
-  void close() {
+  public void close() {
     write(
         () -> {
           writer.writeEndElement();
@@ -59,8 +64,8 @@ final class Svg {
         });
   }
 
-  /** An element that holds nothing. */
-  void empty(String name, Object... attributes) {
+  /** An element that holds nothing; in HTML only one that never does. */
+  public void empty(String name, Object... attributes) {
     write(
         () -> {
           writer.writeEmptyElement(name);
@@ -69,8 +74,8 @@ final class Svg {
         });
   }
 
-  /** An element that holds text; the text is made safe to show. */
-  void text(String name, String content, Object... attributes) {
+  /** An element that holds text. */
+  public void text(String name, String content, Object... attributes) {
     write(
         () -> {
           writer.writeStartElement(name);
@@ -81,8 +86,33 @@ final class Svg {
         });
   }
 
+  /** Text among elements, as they stand: spaces at its ends are kept. */
+  public void words(String content) {
+    String safe = PlainText.oneLine("|" + content + "|");
+    write(() -> writer.writeCharacters(safe.substring(1, safe.length() - 1)));
+  }
+
+  /**
+   * An element whose content HTML takes as it is: a style or a script.
+   *
+   * @param content our own text, or data in which every {@code <} has been replaced
+   */
+  public void verbatim(String name, String content, Object... attributes) {
+    if (content.contains("</")) {
+      throw new IllegalArgumentException("content would end its element");
+    }
+    write(
+        () -> {
+          writer.writeStartElement(name);
+          attributes(attributes);
+          writer.writeCharacters("");
+        });
+    raw(content);
+    close();
+  }
+
   /** Closes the root element and gives the whole document. */
-  String finish() {
+  public String finish() {
     close();
     write(
         () -> {
@@ -93,13 +123,18 @@ final class Svg {
   }
 
   /** Attributes followed by more of them. */
-  static Object[] with(Object[] attributes, Object... more) {
+  public static Object[] with(Object[] attributes, Object... more) {
     return Stream.concat(Arrays.stream(attributes), Arrays.stream(more)).toArray();
   }
 
   /** A number as SVG takes it. */
-  static String number(double value) {
+  public static String number(double value) {
     return Figures.shortest(value, DECIMALS);
+  }
+
+  private void raw(String content) {
+    write(writer::flush);
+    text.write(content);
   }
 
   private void attributes(Object... namesAndValues) throws XMLStreamException {
@@ -110,7 +145,7 @@ final class Svg {
     }
   }
 
-  private static void write(Writing writing) {
+  private void write(Writing writing) {
     try {
       writing.run();
     } catch (XMLStreamException e) {

@@ -1,0 +1,133 @@
+package lozengy.cli.batch;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.cli.FailureData;
+import lozengy.cli.Json;
+import lozengy.cli.Refusal;
+import lozengy.cli.command.Solving;
+import lozengy.cli.file.Inputs;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.arrangement.Documents;
+import lozengy.model.arrangement.Documents.ArrangementDocument;
+import lozengy.model.arrangement.Documents.Document;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.input.InputException;
+import lozengy.model.input.JsonText;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.SourceText;
+import lozengy.solver.SolveOptions;
+import lozengy.solver.SolveResult;
+
+/** Turns a line with a brief or an arrangement into a line with the result; never fails. */
+final class LineSolver {
+
+  private static final String FORMAT = "format";
+  private static final String VERSION = "lozengy-batch-result/1";
+  private static final String LINE = "line";
+  private static final String OUTCOME = "outcome";
+
+  private final Solving solving;
+  private final SolveOptions options;
+
+  LineSolver(Solving solving, SolveOptions options) {
+    this.solving = solving;
+    this.options = options;
+  }
+
+  /** The result's line, with its line break. */
+  byte[] solve(InputLines.Line line) {
+    try {
+      Document document = read(line);
+      Optional<Sequences> earlier =
+          document instanceof ArrangementDocument answer
+              ? Optional.of(answer.arrangement().sequences())
+              : Optional.empty();
+      SolveResult result = solving.solve(Inputs.blanket(document), earlier, options);
+      return result instanceof SolveResult.Found found
+          ? found(line.number(), found.arrangement())
+          : notFound(line.number(), result);
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
+      return bytes(
+          Json.object(
+              FORMAT,
+              VERSION,
+              LINE,
+              line.number(),
+              OUTCOME,
+              "error",
+              "error",
+              FailureData.of(failure)));
+    }
+  }
+
+  private static Document read(InputLines.Line line) {
+    if (line.tooLong()) {
+      throw Refusal.of(
+          "",
+          "The line is longer than the " + (InputLines.MOST_BYTES >> 20) + " MiB that are read",
+          "Solve this brief by itself");
+    }
+    try {
+      SourceText text = SourceText.read("", new ByteArrayInputStream(line.bytes()));
+      return Documents.read(new SourceText(text.name(), text.text(), true));
+    } catch (InputException e) {
+      // All stands on one line, whose number the result bears.
+      throw new InputException(
+          e.mistakes().stream()
+              .map(each -> new Mistake(each.path(), 0, each.found(), each.remedy()))
+              .toList());
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory gives everything", e);
+    }
+  }
+
+  private static byte[] found(long number, Arrangement arrangement) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      JsonText.writeLine(
+          bytes,
+          json -> {
+            json.mapping();
+            json.field(FORMAT).text(VERSION);
+            json.field(LINE).number(number);
+            json.field(OUTCOME).text("found");
+            json.field("arrangement");
+            ArrangementWriter.write(json, arrangement);
+            json.endMapping();
+          });
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory takes everything", e);
+    }
+    return bytes.toByteArray();
+  }
+
+  private static byte[] notFound(long number, SolveResult result) {
+    boolean impossible = result instanceof SolveResult.Impossible;
+    List<String> reasons =
+        result instanceof SolveResult.Impossible proved
+            ? proved.reasons()
+            : ((SolveResult.Unfinished) result).nearest();
+    return bytes(
+        Json.object(
+            FORMAT,
+            VERSION,
+            LINE,
+            number,
+            OUTCOME,
+            impossible ? "impossible" : "unfinished",
+            "reasons",
+            reasons));
+  }
+
+  private static byte[] bytes(Map<String, Object> object) {
+    return (Json.compact(object) + "\n").getBytes(StandardCharsets.UTF_8);
+  }
+}

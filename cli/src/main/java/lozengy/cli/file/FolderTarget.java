@@ -1,0 +1,91 @@
+package lozengy.cli.file;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import lozengy.cli.Refusal;
+import lozengy.cli.Terminal;
+
+/**
+ * Where a result of several files goes.
+ *
+ * @param folder the folder; empty for standard output, which gets one ZIP archive of the files
+ * @param overwrite whether files in the folder may be replaced
+ */
+public record FolderTarget(Optional<Path> folder, boolean overwrite) {
+
+  /** The archive's entries bear one time, so that the same files give the same bytes. */
+  private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
+
+  /**
+   * Refuses early what {@link #write} would refuse of the folder itself.
+   *
+   * @throws Refusal if a file stands in its place, or the folder above it is missing
+   */
+  public void expect() {
+    if (folder.isEmpty() || Files.isDirectory(folder.get())) {
+      return;
+    }
+    Path path = folder.get();
+    if (Files.exists(path)) {
+      throw Refusal.of(path.toString(), "It is a file", "Name a folder with -o");
+    }
+    Path above = path.toAbsolutePath().getParent();
+    if (above == null || !Files.isDirectory(above)) {
+      throw Refusal.of(
+          path.toString(), "There is no folder " + above, "Make it first, or name another with -o");
+    }
+  }
+
+  /**
+   * Writes the files; makes the folder if it is not there.
+   *
+   * @param files contents by name
+   * @throws Refusal if a file is there and may not be replaced, or cannot be written
+   */
+  public void write(Terminal terminal, Map<String, byte[]> files) {
+    if (folder.isEmpty()) {
+      terminal.write(zip(files));
+      return;
+    }
+    expect();
+    Path path = folder.get();
+    try {
+      if (!Files.isDirectory(path)) {
+        Files.createDirectory(path);
+      }
+    } catch (IOException e) {
+      throw Refusal.of(
+          path.toString(),
+          "The folder cannot be made: " + Source.reason(e),
+          "Name another folder with -o");
+    }
+    Map<Path, byte[]> contents = new LinkedHashMap<>();
+    files.forEach((name, content) -> contents.put(path.resolve(name), content));
+    new WholeFiles(overwrite).write(contents);
+  }
+
+  private static byte[] zip(Map<String, byte[]> files) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+      for (Map.Entry<String, byte[]> file : files.entrySet()) {
+        ZipEntry entry = new ZipEntry(file.getKey());
+        entry.setTimeLocal(NO_TIME);
+        zip.putNextEntry(entry);
+        zip.write(file.getValue());
+        zip.closeEntry();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory takes everything", e);
+    }
+    return bytes.toByteArray();
+  }
+}

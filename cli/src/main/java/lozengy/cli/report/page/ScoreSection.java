@@ -1,0 +1,92 @@
+package lozengy.cli.report.page;
+
+import java.util.List;
+import lozengy.cli.report.Figures;
+import lozengy.cli.report.Markup;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.score.Part;
+import lozengy.model.score.WeakSpot;
+
+/** Writes the score, part by part, and the weakest spots. */
+final class ScoreSection {
+
+  private final Markup html;
+  private final Arrangement arrangement;
+
+  ScoreSection(Markup html, Arrangement arrangement) {
+    this.html = html;
+    this.arrangement = arrangement;
+  }
+
+  void write() {
+    html.open("section", "id", "score", "aria-labelledby", "score-head");
+    html.text("h2", "Score", "id", "score-head");
+    html.open("p", "class", "total");
+    html.text("strong", Figures.fixed(arrangement.score().total(), 1));
+    html.words(" of 100");
+    html.close();
+    arrangement
+        .bound()
+        .ifPresent(
+            bound ->
+                html.text(
+                    "p",
+                    "No arrangement of this brief can exceed "
+                        + Figures.fixed(Math.ceil(bound.total() * 10 - 1e-9) / 10, 1)
+                        + " (proof: "
+                        + bound.proof()
+                        + ")."));
+    html.open("table");
+    html.open("thead");
+    html.open("tr");
+    html.text("th", "Part", "scope", "col");
+    html.text("th", "Weight", "scope", "col", "class", "n");
+    html.text("th", "Of 100", "scope", "col", "class", "n");
+    html.text("td", "");
+    html.close();
+    html.close();
+    html.open("tbody");
+    for (Part part : Part.values()) {
+      Double figure = arrangement.score().parts().get(part);
+      if (figure != null) {
+        row(part, figure);
+      }
+    }
+    html.close();
+    html.close();
+    weakSpots();
+    html.close();
+  }
+
+  private void row(Part part, double figure) {
+    double weight = arrangement.blanket().brief().prefer().weight(part);
+    html.open("tr");
+    html.text("th", part.word(), "scope", "row");
+    html.text("td", weight > 0 ? Figures.shortest(weight, 2) : "left out", "class", "n");
+    html.text("td", Figures.fixed(figure, 1), "class", "n");
+    html.open("td", "class", "wide");
+    Bars.bar(html, figure / 100, 0);
+    html.close();
+    html.close();
+  }
+
+  private void weakSpots() {
+    html.text("h3", "Weakest spots");
+    List<WeakSpot> spots = PageData.weakSpots(arrangement);
+    if (spots.isEmpty()) {
+      html.text("p", "None.");
+      return;
+    }
+    html.open("ul");
+    for (int i = 0; i < spots.size(); i++) {
+      html.open("li");
+      String points = Figures.fixed(spots.get(i).points(), 2);
+      html.words(spots.get(i).words() + " (costs " + points + " points) ");
+      if (!spots.get(i).pieces().isEmpty()) {
+        html.text("button", "Show", "type", "button", "class", "see", "value", i);
+      }
+      html.close();
+    }
+    html.close();
+  }
+}

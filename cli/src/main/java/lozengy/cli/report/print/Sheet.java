@@ -1,0 +1,65 @@
+package lozengy.cli.report.print;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import lozengy.cli.report.ChartPage;
+import lozengy.cli.report.Markup;
+import lozengy.cli.report.PlainText;
+import lozengy.cli.report.TextWidth;
+import lozengy.model.blanket.Blanket;
+
+/** The booklet's HTML as it grows, and the pictures in it. */
+final class Sheet {
+
+  /** Longer names, in font sizes, are cut. */
+  private static final double LONGEST_NAME = 24;
+
+  private final Markup html;
+  private final Map<String, String> pictures = new LinkedHashMap<>();
+
+  Sheet(Markup html) {
+    this.html = html;
+  }
+
+  Markup html() {
+    return html;
+  }
+
+  /** Pictures in SVG by the names that stand for them. */
+  Map<String, String> pictures() {
+    return pictures;
+  }
+
+  /** A picture at the size of its page. */
+  void picture(String svg, ChartPage page) {
+    picture(svg, page.width(), page.height());
+  }
+
+  /** A picture at a size in mm. */
+  void picture(String svg, double widthMm, double heightMm) {
+    String name = "picture-" + pictures.size();
+    pictures.put(name, svg);
+    String size = "width:" + Markup.number(widthMm) + "mm;height:" + Markup.number(heightMm) + "mm";
+    html.text("object", "", "type", Pictures.TYPE, "data-name", name, "style", size);
+  }
+
+  /** A box to tick. */
+  void tick() {
+    html.text("span", "", "class", "tick");
+  }
+
+  /** A yarn's swatch, code and name. */
+  void yarn(Blanket blanket, int yarn) {
+    String hex = blanket.yarn(yarn).colour().hex();
+    html.text("span", "", "class", "swatch", "style", "background-color:" + hex);
+    html.words(" ");
+    html.text("b", blanket.yarn(yarn).code());
+    String name = PlainText.oneLine(blanket.yarn(yarn).name());
+    html.words(" " + TextWidth.fit(name, LONGEST_NAME));
+  }
+
+  /** A head of a part that begins a page. */
+  void part(String title) {
+    html.text("h2", title, "class", "part");
+  }
+}

@@ -1,0 +1,50 @@
+package lozengy.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ColoursTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void surroundingsDecide() {
+    Map<String, String> full = Map.of("COLORTERM", "truecolor", "TERM", "xterm-256color");
+    assertEquals(Colours.ALL, Colours.of(true, full));
+    assertEquals(Colours.NONE, Colours.of(false, full), "piped");
+    assertEquals(Colours.PALETTE, Colours.of(true, Map.of("TERM", "screen-256color")));
+    assertEquals(Colours.NONE, Colours.of(true, Map.of("TERM", "vt100")));
+    assertEquals(Colours.NONE, Colours.of(true, Map.of()));
+    assertEquals(Colours.NONE, Colours.of(true, Map.of("TERM", "dumb", "COLORTERM", "truecolor")));
+    assertEquals(Colours.NONE, Colours.of(true, Map.of("NO_COLOR", "1", "COLORTERM", "truecolor")));
+    assertEquals(
+        Colours.ALL,
+        Colours.of(true, Map.of("NO_COLOR", "", "COLORTERM", "truecolor")),
+        "an empty NO_COLOR does not count");
+  }
+
+  @Test
+  void reportShowsAPictureOnlyWhereColoursAreShown() {
+    String file = Briefs.solve(folder);
+    String plain = Run.of("report", file).out();
+    assertFalse(plain.contains("\u001b"));
+    String shown = new Run().withColours(Colours.ALL).run("report", file).out();
+    assertTrue(shown.contains("\u001b[0;38;2;"));
+    assertTrue(shown.endsWith(plain), "the summary is the same");
+    String written = folder.resolve("summary.txt").toString();
+    new Run().withColours(Colours.ALL).run("report", file, "-o", written);
+    assertEquals(plain, Briefs.text(written));
+    assertFalse(
+        new Run()
+            .withColours(Colours.ALL)
+            .run("report", file, "--as", "svg", "-o", "-")
+            .out()
+            .contains("\u001b"));
+  }
+}

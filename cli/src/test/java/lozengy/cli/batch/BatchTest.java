@@ -1,0 +1,309 @@
+package lozengy.cli.batch;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.SpecificationVersion;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PipedInputStream;
+import java.io.PipedOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import lozengy.cli.Briefs;
+import lozengy.cli.JsonSchemas;
+import lozengy.cli.Refusal;
+import lozengy.cli.Run;
+import lozengy.cli.command.Solving;
+import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.BriefWriter;
+import lozengy.model.input.SourceText;
+import lozengy.solver.SolveOptions;
+import lozengy.solver.SolveResult;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class BatchTest {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Solving NOTHING_FOUND =
+      (blanket, earlier, options) -> new SolveResult.Unfinished(List.of("in the way"));
+
+  @TempDir Path folder;
+
+  private String brief(String title) throws IOException {
+    String yaml = Run.of("new", "--across", "2", "--down", "2", "-o", "-").out();
+    String text = yaml.replaceAll("title: .*", "title: " + title);
+    return oneLine(text);
+  }
+
+  /** A brief in YAML as JSON on one line. */
+  private static String oneLine(String yaml) throws IOException {
+    String json = BriefWriter.text(BriefReader.read(SourceText.of("brief", yaml)));
+    return JSON.writeValueAsString(JSON.readTree(json));
+  }
+
+  private List<JsonNode> results(Run.Result run) throws IOException {
+    List<JsonNode> results = new ArrayList<>();
+    for (String line : run.out().split("\n")) {
+      results.add(JSON.readTree(line));
+    }
+    return results;
+  }
+
+  private static List<String> schemaMistakes(JsonNode result) {
+    return JsonSchemas.mistakes(
+        SpecificationVersion.DRAFT_2020_12,
+        Run.class,
+        "batch-result-1.schema.json",
+        result.toString());
+  }
+
+  private Run.Result run(String input, String... more) {
+    List<String> arguments = new ArrayList<>(List.of("batch", "-", "--moves", "2000"));
+    arguments.addAll(Arrays.asList(more));
+    return new Run()
+        .input(input.getBytes(StandardCharsets.UTF_8))
+        .run(arguments.toArray(String[]::new));
+  }
+
+  @Test
+  void resultsComeInTheOrderOfTheLines() throws Exception {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      lines.add(brief("Blanket " + i));
+    }
+    String input = String.join("\n", lines);
+    Run.Result one = run(input, "--workers", "1");
+    assertEquals(0, one.code(), one.err());
+    List<JsonNode> results = results(one);
+    assertEquals(12, results.size());
+    for (int i = 0; i < 12; i++) {
+      JsonNode result = results.get(i);
+      assertEquals(List.of(), schemaMistakes(result));
+      assertEquals(i + 1, result.get("line").asInt());
+      assertEquals("found", result.get("outcome").asText());
+      assertEquals("Blanket " + i, result.at("/arrangement/title").asText());
+    }
+    assertArrayEquals(one.bytes(), run(input, "--workers", "3").bytes());
+  }
+
+  @Test
+  void theArrangementIsTheOneThatSolveWrites() throws Exception {
+    String file = Briefs.write(folder);
+    JsonNode found = results(run(oneLine(Briefs.text(file)))).get(0).get("arrangement");
+    Run.Result solved = Run.of("solve", file, "--moves", "2000", "--threads", "1", "-o", "-");
+    assertEquals(JSON.readTree(solved.out()), found);
+  }
+
+  @Test
+  void wrongLinesAreErrorsAndStopNothing() throws Exception {
+    String good = brief("Good");
+    String many = "[".repeat(3000);
+    String input =
+        String.join(
+            "\n",
+            good,
+            "",
+            "{\"format\":\"lozengy-brief/1\"}",
+            "not json",
+            "title: yaml is not taken",
+            good.replace("\"#", "\"x"),
+            many,
+            "  \t",
+            good);
+    Run.Result run = run(input, "--workers", "2");
+    assertEquals(0, run.code());
+    List<JsonNode> results = results(run);
+    List<String> told =
+        results.stream().map(r -> r.get("line") + " " + r.get("outcome").asText()).toList();
+    assertEquals(
+        List.of("1 found", "3 error", "4 error", "5 error", "6 error", "7 error", "9 found"), told);
+    for (JsonNode result : results) {
+      assertEquals(List.of(), schemaMistakes(result));
+      if (result.has("error")) {
+        assertEquals(2, result.at("/error/exit").asInt());
+        assertTrue(result.at("/error/mistakes").size() >= 1);
+      }
+    }
+    assertTrue(results.get(1).at("/error/mistakes").size() > 2, "all mistakes of the line");
+  }
+
+  @Test
+  void whatIsNotFoundIsToldWithItsReasons() throws Exception {
+    String line = brief("None");
+    Run.Result run =
+        new Run()
+            .input(line.getBytes(StandardCharsets.UTF_8))
+            .solving(NOTHING_FOUND)
+            .run("batch", "-");
+    JsonNode result = results(run).get(0);
+    assertEquals("unfinished", result.get("outcome").asText());
+    assertEquals("in the way", result.get("reasons").get(0).asText());
+    assertEquals(List.of(), schemaMistakes(result));
+  }
+
+  @Test
+  void aFaultOfTheProgramIsAnErrorOfItsLine() throws Exception {
+    AtomicInteger calls = new AtomicInteger();
+    Solving broken =
+        (blanket, earlier, options) -> {
+          if (calls.incrementAndGet() == 2) {
+            throw new IllegalStateException("broken");
+          }
+          return NOTHING_FOUND.solve(blanket, earlier, options);
+        };
+    String line = brief("One") + "\n";
+    Run.Result run =
+        new Run()
+            .input((line + line + line).getBytes(StandardCharsets.UTF_8))
+            .solving(broken)
+            .run("batch", "-", "--workers", "1");
+    assertEquals(0, run.code());
+    List<JsonNode> results = results(run);
+    assertEquals(1, results.get(1).at("/error/exit").asInt());
+    assertEquals("unfinished", results.get(2).get("outcome").asText());
+  }
+
+  private static SolveOptions options(BooleanSupplier stop) {
+    return new SolveOptions(1, OptionalLong.of(1), OptionalDouble.empty(), 1, stop, p -> {});
+  }
+
+  @Test
+  void fewLinesAreUnderWayHoweverManyThereAre() throws Exception {
+    byte[] line = (brief("Many") + "\n").getBytes(StandardCharsets.UTF_8);
+    int count = 3000;
+    AtomicInteger written = new AtomicInteger();
+    AtomicInteger begun = new AtomicInteger();
+    AtomicInteger most = new AtomicInteger();
+    InputStream lines =
+        new InputStream() {
+          private int at;
+          private int left = count;
+
+          @Override
+          public int read() {
+            throw new UnsupportedOperationException("read by blocks");
+          }
+
+          @Override
+          public int read(byte[] bytes, int offset, int length) {
+            if (left == 0) {
+              return -1;
+            }
+            int read = Math.min(length, line.length - at);
+            System.arraycopy(line, at, bytes, offset, read);
+            at = (at + read) % line.length;
+            left -= at == 0 ? 1 : 0;
+            return read;
+          }
+        };
+    Solving solving =
+        (blanket, earlier, options) -> {
+          most.accumulateAndGet(begun.incrementAndGet() - written.get(), Math::max);
+          return NOTHING_FOUND.solve(blanket, earlier, options);
+        };
+    new Batch(lines, result -> written.incrementAndGet() > 0, solving, options(() -> false), 2)
+        .run();
+    assertEquals(count, written.get());
+    assertEquals(count, begun.get());
+    // Twice the workers, and one that is written but not yet counted.
+    assertTrue(most.get() <= 2 * 2 + 1, most + " were under way");
+  }
+
+  @Test
+  void aResultComesBeforeTheNextLineIsRead() throws Exception {
+    byte[] line = (brief("Asked") + "\n").getBytes(StandardCharsets.UTF_8);
+    PipedOutputStream questions = new PipedOutputStream();
+    PipedInputStream in = new PipedInputStream(questions, line.length + 1);
+    BlockingQueue<byte[]> answers = new LinkedBlockingQueue<>();
+    Thread batch =
+        new Thread(() -> new Batch(in, answers::add, NOTHING_FOUND, options(() -> false), 2).run());
+    batch.start();
+    for (int i = 0; i < 3; i++) {
+      questions.write(line);
+      questions.flush();
+      assertTrue(answers.poll(60, TimeUnit.SECONDS) != null, "an answer while the pipe is open");
+    }
+    questions.close();
+    batch.join(60_000);
+    assertTrue(!batch.isAlive(), "it ends with its input");
+  }
+
+  @Test
+  void stopsWhenItIsAskedToAndWhenNobodyReads() throws Exception {
+    byte[] lines = (brief("Stop") + "\n").repeat(50).getBytes(StandardCharsets.UTF_8);
+    AtomicBoolean stop = new AtomicBoolean();
+    AtomicInteger written = new AtomicInteger();
+    new Batch(
+            new ByteArrayInputStream(lines),
+            result -> {
+              stop.set(written.incrementAndGet() == 3);
+              return true;
+            },
+            NOTHING_FOUND,
+            options(stop::get),
+            1)
+        .run();
+    assertTrue(written.get() < 50, written + " written");
+    AtomicInteger read = new AtomicInteger();
+    new Batch(
+            new ByteArrayInputStream(lines),
+            result -> read.incrementAndGet() < 4,
+            NOTHING_FOUND,
+            options(() -> false),
+            1)
+        .run();
+    assertEquals(4, read.get());
+  }
+
+  @Test
+  void inputThatCannotBeReadIsRefused() {
+    InputStream broken =
+        new InputStream() {
+          @Override
+          public int read() throws IOException {
+            throw new IOException("unplugged");
+          }
+        };
+    Batch batch = new Batch(broken, r -> true, NOTHING_FOUND, options(() -> false), 1);
+    Refusal refusal = assertThrows(Refusal.class, batch::run);
+    assertTrue(refusal.getMessage().contains("unplugged"));
+    assertEquals(2, Run.of("batch", folder.resolve("none").toString()).code());
+    assertEquals(2, Run.of("batch", "-", "--workers", "0").code());
+  }
+
+  @Test
+  void linesAreSplitAndTooLongOnesSkipped() throws Exception {
+    byte[] bytes = new byte[InputLines.MOST_BYTES + 70_000];
+    Arrays.fill(bytes, (byte) 'x');
+    bytes[0] = '\n';
+    bytes[5] = '\n';
+    bytes[bytes.length - 10] = '\n';
+    InputLines lines = new InputLines(new ByteArrayInputStream(bytes));
+    assertTrue(lines.next().blank());
+    assertEquals("xxxx", new String(lines.next().bytes(), StandardCharsets.UTF_8));
+    InputLines.Line longest = lines.next();
+    assertTrue(longest.tooLong());
+    assertTrue(longest.bytes().length <= InputLines.MOST_BYTES);
+    assertEquals(4, lines.next().number());
+    assertNull(lines.next());
+  }
+}

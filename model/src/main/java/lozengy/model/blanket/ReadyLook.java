@@ -1,0 +1,158 @@
+package lozengy.model.blanket;
+
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToIntFunction;
+import lozengy.model.brief.Look;
+import lozengy.model.layout.Layout;
+import lozengy.model.layout.Place;
+import lozengy.model.layout.Setting;
+
+/**
+ * A brief's look made ready: pieces, rounds and yarns as the indices of a {@link Blanket}.
+ * Immutable.
+ */
+public final class ReadyLook {
+
+  private static final int[] NO_ZONES = {};
+
+  private final Look look;
+  private final Layout layout;
+  private final int[] borders;
+  private final int[][] zonesOf;
+  private final int[] zoneGroups;
+  private final boolean[][] only;
+  private final boolean[] apart;
+  private final int yarns;
+
+  ReadyLook(Look look, Layout layout, int yarnCount, ToIntFunction<String> yarnIndex) {
+    this.look = look;
+    this.layout = layout;
+    this.yarns = yarnCount;
+    this.borders = look.borders().stream().mapToInt(yarnIndex).toArray();
+    this.only = new boolean[look.zones().size()][yarnCount];
+    this.zonesOf = look.zones().isEmpty() ? null : new int[layout.places().size()][];
+    for (int zone = 0; zone < only.length; zone++) {
+      for (String code : look.zones().get(zone).only()) {
+        only[zone][yarnIndex.applyAsInt(code)] = true;
+      }
+      for (Place place : layout.select(look.zones().get(zone).where().at())) {
+        int[] before = zonesOf[place.index()] == null ? NO_ZONES : zonesOf[place.index()];
+        int[] more = Arrays.copyOf(before, before.length + 1);
+        more[before.length] = zone;
+        zonesOf[place.index()] = more;
+      }
+    }
+    this.zoneGroups = zonesOf == null ? null : groups(zonesOf);
+    this.apart = look.apart().isEmpty() ? null : new boolean[yarnCount * yarnCount];
+    for (Look.Pair pair : look.apart()) {
+      int first = yarnIndex.applyAsInt(pair.first());
+      int second = yarnIndex.applyAsInt(pair.second());
+      apart[first * yarns + second] = true;
+      apart[second * yarns + first] = true;
+    }
+  }
+
+  private static int[] groups(int[][] zonesOf) {
+    Map<List<Integer>, Integer> known = new HashMap<>();
+    int[] groups = new int[zonesOf.length];
+    for (int piece = 0; piece < groups.length; piece++) {
+      int[] zones = zonesOf[piece] == null ? NO_ZONES : zonesOf[piece];
+      List<Integer> key = Arrays.stream(zones).boxed().toList();
+      known.putIfAbsent(key, known.size());
+      groups[piece] = known.get(key);
+    }
+    return groups;
+  }
+
+  /** The look as asked for. */
+  public Look asked() {
+    return look;
+  }
+
+  /** Whether all borders are given, so that neighbours may match by design. */
+  public boolean givesBorders() {
+    return borders.length > 0;
+  }
+
+  /**
+   * The yarn that the look gives a piece's border, or {@link Sequences#OPEN}. Of two that
+   * alternate, squares of odd rows on point, and straight those of the first square's colour on a
+   * chessboard, take the first; the pieces on a seam with them the second.
+   */
+  public int border(int piece) {
+    if (borders.length < 2) {
+      return borders.length == 0 ? Sequences.OPEN : borders[0];
+    }
+    Place place = layout.places().get(piece);
+    boolean first =
+        layout.size().setting() == Setting.ON_POINT
+            ? place.y() % 2 == 1
+            : (place.x() + place.y()) % 4 == 2;
+    return borders[first ? 0 : 1];
+  }
+
+  /**
+   * Whether zones let a round have a yarn; O(zones of the piece).
+   *
+   * @param roundCount rounds of the piece
+   */
+  public boolean allows(int piece, int round, int roundCount, int yarn) {
+    if (zonesOf == null || zonesOf[piece] == null) {
+      return true;
+    }
+    for (int zone : zonesOf[piece]) {
+      if (!only[zone][yarn] && look.zones().get(zone).where().covers(round, roundCount)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** A number that pieces in the same zones share. */
+  public int zoneGroup(int piece) {
+    return zoneGroups == null ? 0 : zoneGroups[piece];
+  }
+
+  /** Whether two yarns never meet on a seam. */
+  public boolean apart(int yarnA, int yarnB) {
+    return apart != null && apart[yarnA * yarns + yarnB];
+  }
+
+  /**
+   * How well two yarns side by side have the contrast that is wanted, 0 to 1: with t the contrast
+   * wanted, 0 to 1, 1 - |contrast - t| / max(t, 1 - t). Where nothing is said of contrast it is the
+   * contrast itself.
+   *
+   * @param contrast contrast of the two, 0 to 1
+   */
+  public double wanted(double contrast) {
+    double target = look.contrast() / Look.LIVELY;
+    return target == 1 ? contrast : 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
+  }
+
+  /**
+   * That neighbours may match by design, in words; empty where the look gives no borders.
+   *
+   * @return such as {@code All borders are MUD by design: neighbours with that border may match}
+   */
+  public Optional<String> givenBordersWords() {
+    List<String> codes = look.borders();
+    return switch (codes.size()) {
+      case 0 -> Optional.empty();
+      case 1 ->
+          Optional.of(
+              "All borders are "
+                  + codes.get(0)
+                  + " by design: where two of them meet it is no fault");
+      default ->
+          Optional.of(
+              "Borders alternate between "
+                  + String.join(" and ", codes)
+                  + " by design: where two of them meet it is no fault");
+    };
+  }
+}

@@ -1,0 +1,163 @@
+package lozengy.model.brief;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import lozengy.model.colour.LabColours;
+import lozengy.model.colour.Tone;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.Words;
+import lozengy.model.layout.Layout;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Place;
+
+/** Judges whether a look fits the brief: its yarns and pieces are there, its rounds are worked. */
+final class LookMistakes {
+
+  private final Brief brief;
+  private final Look look;
+  private final Predicate<String> doubted;
+  private final List<String> codes;
+  private final List<Mistake> mistakes = new ArrayList<>();
+  private Layout layout;
+
+  private LookMistakes(Brief brief, Predicate<String> doubted, List<String> codes) {
+    this.brief = brief;
+    this.look = brief.look();
+    this.doubted = doubted;
+    this.codes = codes;
+  }
+
+  /**
+   * Finds the mistakes; O(pieces that the look names).
+   *
+   * @param layoutKnown whether the layout can be laid out; if not, only codes are judged
+   * @param codes the yarns' codes; empty where any may be right
+   */
+  static List<Mistake> of(
+      Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
+    if (brief.look().equals(Look.NONE)) {
+      return List.of();
+    }
+    LookMistakes found = new LookMistakes(brief, doubted, codes);
+    found.layout = layoutKnown ? Layout.of(brief.layout()) : null;
+    found.judgeCodes(brief.look().borders(), "look.borders");
+    found.judgeBorders();
+    found.judgeZones();
+    found.judgeApart();
+    return found.mistakes;
+  }
+
+  private void add(String path, String found, String remedy) {
+    if (!doubted.test(path)) {
+      mistakes.add(new Mistake(path, 0, found, remedy));
+    }
+  }
+
+  /** A border that is given must suit the tones of the motifs' borders. */
+  private void judgeBorders() {
+    for (String code : look.borders()) {
+      Optional<Yarn> yarn =
+          brief.yarns().stream().filter(each -> each.code().equals(code)).findFirst();
+      for (PieceKind kind : yarn.isEmpty() ? List.<PieceKind>of() : kindsLaid()) {
+        Motif motif = brief.motifs().get(kind);
+        Tone tone = tone(yarn.get());
+        int border = motif.rounds().size() - 1;
+        if (!motif.rounds().get(border).tones().contains(tone)) {
+          add(
+              "look.borders",
+              code + " is " + tone.word() + ", which the border of a " + kind.word() + " is not",
+              "Name another yarn, or let motifs."
+                  + kind.word()
+                  + ".rounds["
+                  + border
+                  + "] take it");
+        }
+      }
+    }
+  }
+
+  private List<PieceKind> kindsLaid() {
+    return brief.motifs().keySet().stream()
+        .filter(kind -> !doubted.test("motifs." + kind.word()))
+        .filter(kind -> LargeLayout.count(brief, kind) > 0)
+        .toList();
+  }
+
+  private Tone tone(Yarn yarn) {
+    return yarn.statedTone()
+        .orElseGet(() -> brief.tones().toneOf(LabColours.of(yarn.colour()).lightness()));
+  }
+
+  private void judgeZones() {
+    for (int i = 0; i < look.zones().size(); i++) {
+      String path = "look.zones[" + i + "]";
+      judgeCodes(look.zones().get(i).only(), path + ".only");
+      judgeWhere(look.zones().get(i).where(), path);
+    }
+  }
+
+  private void judgeApart() {
+    for (int i = 0; i < look.apart().size(); i++) {
+      Look.Pair pair = look.apart().get(i);
+      String path = "look.apart[" + i + "]";
+      judgeCodes(List.of(pair.first(), pair.second()), path);
+      if (look.borders().containsAll(List.of(pair.first(), pair.second()))) {
+        add(
+            path,
+            pair.first() + " and " + pair.second() + " alternate as borders",
+            "Keep them apart, or let look.borders alternate, not both");
+      }
+    }
+  }
+
+  private void judgeCodes(List<String> named, String path) {
+    for (int i = 0; i < named.size(); i++) {
+      String at = named.size() == 1 ? path : path + "[" + i + "]";
+      if (!doubted.test(at) && !doubted.test(path)) {
+        BriefMistakes.unknownCode(named.get(i), at, codes).ifPresent(mistakes::add);
+        if (named.subList(0, i).contains(named.get(i))) {
+          add(at, named.get(i) + " is named twice", "Name another yarn, or leave one out");
+        }
+      }
+    }
+  }
+
+  private void judgeWhere(Where where, String path) {
+    if (layout == null) {
+      return;
+    }
+    boolean known = true;
+    for (int i = 0; i < where.at().size(); i++) {
+      String name = where.at().get(i);
+      if (layout.select(name).isEmpty()) {
+        known = false;
+        String at = where.at().size() == 1 ? path + ".at" : path + ".at[" + i + "]";
+        add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
+      }
+    }
+    if (known
+        && !doubted.test("motifs")
+        && layout.select(where.at()).stream().noneMatch(p -> covers(where, p))) {
+      add(
+          path + ".rounds",
+          "None of these pieces has " + where.roundsWords(),
+          "Count the rounds from 1 at the centre, or write border");
+    }
+  }
+
+  private boolean covers(Where where, Place place) {
+    Motif motif = brief.motifs().get(place.kind());
+    if (motif == null) {
+      return true;
+    }
+    int rounds = motif.rounds().size();
+    for (int round = 0; round < rounds; round++) {
+      if (where.covers(round, rounds)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

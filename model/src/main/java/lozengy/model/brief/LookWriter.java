@@ -1,0 +1,78 @@
+package lozengy.model.brief;
+
+import java.io.IOException;
+import java.util.List;
+import lozengy.model.input.JsonText;
+
+/** Writes the look that a brief asks for; nothing where it asks for none. */
+final class LookWriter {
+
+  private final JsonText json;
+
+  private LookWriter(JsonText json) {
+    this.json = json;
+  }
+
+  static void write(JsonText json, Look look) throws IOException {
+    if (!look.equals(Look.NONE)) {
+      new LookWriter(json).look(look);
+    }
+  }
+
+  private void look(Look look) throws IOException {
+    json.field("look").tallMapping();
+    if (look.contrast() != Look.LIVELY) {
+      json.field("contrast").number(look.contrast());
+    }
+    if (!look.borders().isEmpty()) {
+      json.field("borders");
+      codes(look.borders());
+    }
+    if (!look.zones().isEmpty()) {
+      json.field("zones").tallList();
+      for (Look.Zone zone : look.zones()) {
+        json.mapping();
+        where(zone.where());
+        json.field("only");
+        codes(zone.only());
+        json.endMapping();
+      }
+      json.endList();
+    }
+    if (!look.apart().isEmpty()) {
+      json.field("apart").tallList();
+      for (Look.Pair pair : look.apart()) {
+        codes(List.of(pair.first(), pair.second()));
+      }
+      json.endList();
+    }
+    json.endMapping();
+  }
+
+  private void where(Where where) throws IOException {
+    json.field("at");
+    codes(where.at());
+    json.field("rounds");
+    if (where.rounds().isEmpty()) {
+      json.text("all");
+      return;
+    }
+    json.list();
+    for (int round : where.rounds()) {
+      if (round == Where.BORDER) {
+        json.text("border");
+      } else {
+        json.number(round);
+      }
+    }
+    json.endList();
+  }
+
+  private void codes(List<String> codes) throws IOException {
+    json.list();
+    for (String code : codes) {
+      json.text(code);
+    }
+    json.endList();
+  }
+}

@@ -1,0 +1,51 @@
+package lozengy.model.brief;
+
+import java.util.List;
+
+/**
+ * The rounds of pieces that a wish speaks of.
+ *
+ * @param at names of pieces or of groups of pieces, at least one
+ * @param rounds numbers of rounds from 1 at the centre, or {@link #BORDER}; empty: all rounds
+ */
+public record Where(List<String> at, List<Integer> rounds) {
+
+  /** In the place of a round's number: the last round of a piece, whichever that is. */
+  public static final int BORDER = 0;
+
+  /** All rounds of all pieces. */
+  public static final Where EVERYWHERE = new Where(List.of("all"), List.of());
+
+  /** The border of all pieces. */
+  public static final Where BORDERS = new Where(List.of("all"), List.of(BORDER));
+
+  /** Copies the lists. */
+  public Where {
+    at = List.copyOf(at);
+    rounds = List.copyOf(rounds);
+  }
+
+  /**
+   * Whether it speaks of a round.
+   *
+   * @param round from 0 at the centre
+   * @param roundCount rounds of the piece
+   */
+  public boolean covers(int round, int roundCount) {
+    return rounds.isEmpty()
+        || rounds.contains(round + 1)
+        || round == roundCount - 1 && rounds.contains(BORDER);
+  }
+
+  /** The rounds in words, such as {@code the border} or {@code rounds 1 and 2}. */
+  public String roundsWords() {
+    if (rounds.isEmpty()) {
+      return "all rounds";
+    }
+    if (rounds.equals(List.of(BORDER))) {
+      return "the border";
+    }
+    List<String> words = rounds.stream().map(r -> r == BORDER ? "the border" : "" + r).toList();
+    return (words.size() == 1 ? "round " : "rounds ") + String.join(" and ", words);
+  }
+}

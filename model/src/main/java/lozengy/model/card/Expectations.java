@@ -1,0 +1,131 @@
+package lozengy.model.card;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.score.ColourVisionSeams;
+import lozengy.model.score.Layers;
+import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
+
+/**
+ * Parts of the score as a random shuffle would have them on average, where there is a closed form.
+ * With n(l, a) pieces of P(l) that show yarn a in layer l:
+ *
+ * <ul>
+ *   <li>balance stays as it is: a shuffle changes no count;
+ *   <li>spread: 100 (1 - E/E0), E the expected weight of repeats (Cliff and Ord) at the counts as
+ *       they are; before it is cut off at 0;
+ *   <li>contrast and colour vision of a seam: the mean over ordered pairs of borders of two pieces,
+ *       sum over a, b of n(0, a) n(0, b) v(a, b) / (P(0) (P(0) - 1)), as v(a, a) = 0;
+ *   <li>contrast of two rounds side by side: layers are shuffled apart from each other, so the sum
+ *       over a, b of n(l, a) n(l + 1, b) v(a, b) / (P(l) P(l + 1));
+ *   <li>keep: a free round shows its earlier yarn y with the chance n(l, y) / P(l).
+ * </ul>
+ *
+ * O(layers x yarns squared + pieces x rounds + pairs).
+ */
+final class Expectations {
+
+  /** What two yarns side by side count, 0 for one yarn on both sides. */
+  @FunctionalInterface
+  private interface PairValue {
+    double of(int yarn, int other);
+  }
+
+  private final Blanket blanket;
+  private final List<LayerCard> layers;
+
+  private Expectations(Blanket blanket, List<LayerCard> layers) {
+    this.blanket = blanket;
+    this.layers = layers;
+  }
+
+  static Map<Part, Chance> of(
+      Blanket blanket,
+      List<LayerCard> layers,
+      Map<Part, Double> figures,
+      Optional<Sequences> earlier) {
+    Expectations all = new Expectations(blanket, layers);
+    Map<Part, Chance> exact = new EnumMap<>(Part.class);
+    exact.put(Part.BALANCE, Chance.exact(figures.get(Part.BALANCE)));
+    exact.put(Part.SPREAD, Chance.exact(all.spread()));
+    exact.put(Part.CONTRAST, Chance.exact(all.contrast()));
+    if (figures.containsKey(Part.COLOUR_VISION)) {
+      exact.put(Part.COLOUR_VISION, Chance.exact(all.colourVision()));
+    }
+    earlier.ifPresent(before -> exact.put(Part.KEEP, Chance.exact(all.keep(before))));
+    return exact;
+  }
+
+  private double spread() {
+    double expected = 0;
+    for (LayerCard layer : layers) {
+      expected += Layers.weight(layer.layer()) * layer.repeats().expected();
+    }
+    double norm = Scorer.expectedRepeats(blanket);
+    return norm == 0 ? 100 : 100 * (1 - expected / norm);
+  }
+
+  private double contrast() {
+    PairValue contrast = (a, b) -> Math.min(1, blanket.difference(a, b) / Scorer.FULL_CONTRAST);
+    double steps = 0;
+    double sum = 0;
+    for (int layer = 0; layer + 1 < layers.size(); layer++) {
+      LayerCard outer = layers.get(layer);
+      LayerCard inner = layers.get(layer + 1);
+      double pairs = (double) outer.pieces() * inner.pieces();
+      sum += inner.pieces() * sum(outer.counts(), inner.counts(), contrast) / pairs;
+      steps += inner.pieces();
+    }
+    boolean seams = blanket.layout().seams().size() > 0;
+    double ofSteps = steps == 0 ? 0 : sum / steps;
+    double ofSeams = seams ? seam(contrast) : 0;
+    int means = (steps == 0 ? 0 : 1) + (seams ? 1 : 0);
+    return means == 0 ? 100 : 100 * (ofSteps + ofSeams) / means;
+  }
+
+  private double colourVision() {
+    return blanket.layout().seams().size() == 0
+        ? 100
+        : 100 * seam((a, b) -> ColourVisionSeams.toldApart(blanket, a, b));
+  }
+
+  private double seam(PairValue value) {
+    LayerCard border = layers.get(0);
+    double pairs = (double) border.pieces() * (border.pieces() - 1);
+    return sum(border.counts(), border.counts(), value) / pairs;
+  }
+
+  private static double sum(int[] counts, int[] others, PairValue value) {
+    double sum = 0;
+    for (int a = 0; a < counts.length; a++) {
+      for (int b = 0; counts[a] > 0 && b < others.length; b++) {
+        if (a != b && others[b] > 0) {
+          sum += (double) counts[a] * others[b] * value.of(a, b);
+        }
+      }
+    }
+    return sum;
+  }
+
+  private double keep(Sequences earlier) {
+    double free = 0;
+    double kept = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      int rounds = blanket.roundCount(piece);
+      for (int round = 0; round < rounds; round++) {
+        int before = earlier.yarn(piece, round);
+        if (blanket.free(piece, round) && before != Sequences.OPEN) {
+          LayerCard layer = layers.get(rounds - 1 - round);
+          kept += (double) layer.counts()[before] / layer.pieces();
+          free++;
+        }
+      }
+    }
+    return free == 0 ? 100 : 100 * kept / free;
+  }
+}

@@ -1,0 +1,41 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+
+/**
+ * Borders have the yarn that the look gives them. Finds no fault with a made or joined piece.
+ * O(pieces).
+ */
+public final class BordersRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.BORDERS;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    for (int piece = 0; blanket.look().givesBorders() && piece < sequences.pieces(); piece++) {
+      int yarn = sequences.border(piece);
+      int asked = blanket.look().border(piece);
+      if (yarn != Sequences.OPEN && yarn != asked && blanket.state(piece) == PieceState.PLANNED) {
+        String words =
+            "%s: the border has %s, but the look gives it %s"
+                .formatted(
+                    Words.piece(blanket, piece),
+                    Words.yarn(blanket, yarn),
+                    Words.yarn(blanket, asked));
+        faults.add(new Fault(id(), List.of(piece), List.of(yarn, asked), words));
+      }
+    }
+    return faults;
+  }
+}

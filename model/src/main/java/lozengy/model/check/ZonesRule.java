@@ -1,0 +1,57 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Place;
+
+/**
+ * Rounds in a zone take its yarns alone. Finds no fault with a made or joined piece. O(rounds of
+ * the pieces in the zones).
+ */
+public final class ZonesRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.ZONES;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    for (Look.Zone zone : blanket.brief().look().zones()) {
+      for (Place place : blanket.layout().select(zone.where().at())) {
+        int piece = place.index();
+        int rounds = sequences.rounds(piece);
+        for (int round = 0; round < rounds; round++) {
+          int yarn = sequences.yarn(piece, round);
+          boolean judged =
+              yarn != Sequences.OPEN
+                  && blanket.state(piece) == PieceState.PLANNED
+                  && zone.where().covers(round, rounds);
+          if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
+            faults.add(fault(blanket, piece, round, yarn, zone));
+          }
+        }
+      }
+    }
+    return faults;
+  }
+
+  private Fault fault(Blanket blanket, int piece, int round, int yarn, Look.Zone zone) {
+    String words =
+        "%s: %s has %s, but its zone takes only %s"
+            .formatted(
+                Words.piece(blanket, piece),
+                Words.round(blanket, piece, round),
+                Words.yarn(blanket, yarn),
+                Words.list(zone.only()));
+    return new Fault(id(), List.of(piece), List.of(yarn), words);
+  }
+}

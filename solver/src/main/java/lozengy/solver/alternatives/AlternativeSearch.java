@@ -1,0 +1,196 @@
+package lozengy.solver.alternatives;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
+import lozengy.solver.ProgressListener;
+import lozengy.solver.SolveOptions;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
+import lozengy.solver.search.Assertions;
+import lozengy.solver.search.Budget;
+import lozengy.solver.search.Search;
+
+/**
+ * Looks for arrangements beside a first one, one after the other. Each is searched for with a seed
+ * of its own, and every round that shows what an earlier one shows there, as it stands or turned or
+ * mirrored, costs a little. What falls too far below the best, or comes too close to an earlier
+ * one, is searched for again with another seed and a smaller such cost. Each search spends as much
+ * as the first one did.
+ */
+public final class AlternativeSearch {
+
+  /** Two arrangements of which a smaller share of rounds differs count as the same. */
+  public static final double LEAST_APART = 0.1;
+
+  /** Points that showing all that the earlier ones show would cost, try by try. */
+  private static final double[] SHUN_POINTS = {20, 6, 2, 0};
+
+  private final Blanket blanket;
+  private final Optional<Sequences> earlier;
+  private final SolveOptions options;
+  private final double withinPoints;
+  private final Distance distance;
+  private final List<Arrangement> found = new ArrayList<>();
+  private long seed;
+
+  private AlternativeSearch(
+      Arrangement first, Optional<Sequences> earlier, SolveOptions options, double withinPoints) {
+    this.blanket = first.blanket();
+    this.earlier = earlier;
+    this.options = options;
+    this.withinPoints = withinPoints;
+    this.distance = new Distance(blanket);
+    this.seed = options.seed();
+    found.add(first);
+  }
+
+  /**
+   * Finds alternatives. The same first arrangement, seed and moves give the same ones.
+   *
+   * @param first the first, as {@link lozengy.solver.Solver} found it
+   * @param earlier what it was solved from, for the part keep
+   * @param options as it was solved with; limits hold for each search
+   * @param count how many are wanted, the first included, at least 1
+   * @param withinPoints how far below the best of them each total may be, in points, 0 or more
+   * @return as many as were found, the first among them unless better ones leave it too far behind
+   */
+  public static Alternatives find(
+      Arrangement first,
+      Optional<Sequences> earlier,
+      SolveOptions options,
+      int count,
+      double withinPoints) {
+    AlternativeSearch search = new AlternativeSearch(first, earlier, options, withinPoints);
+    for (int i = 1; i < count && !options.stop().getAsBoolean(); i++) {
+      search.findNext();
+    }
+    return search.result();
+  }
+
+  private void findNext() {
+    for (double shunPoints : SHUN_POINTS) {
+      seed++;
+      Optional<Arrangement> candidate =
+          options.stop().getAsBoolean() ? Optional.empty() : search(shunPoints);
+      if (candidate.isPresent() && fits(candidate.get())) {
+        found.add(candidate.get());
+        return;
+      }
+    }
+  }
+
+  private boolean fits(Arrangement candidate) {
+    return candidate.score().total() >= best() - withinPoints
+        && found.stream()
+            .allMatch(
+                other -> distance.between(other.sequences(), candidate.sequences()) >= LEAST_APART);
+  }
+
+  private double best() {
+    return found.stream().mapToDouble(each -> each.score().total()).max().orElse(0);
+  }
+
+  private Optional<Arrangement> search(double shunPoints) {
+    Problem plain = ProblemCompiler.compile(blanket, earlier);
+    Problem problem = plain.withUnaryCost(shunning(plain, shunPoints));
+    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
+    Budget budget =
+        unlimited
+            ? new Budget(
+                java.util.OptionalLong.of(SolveOptions.defaultMoves(blanket)),
+                options.seconds(),
+                options.stop())
+            : new Budget(options.moves(), options.seconds(), options.stop());
+    try (Search search =
+        new Search(
+            problem,
+            seed,
+            options.threads(),
+            budget,
+            () -> Long.MIN_VALUE,
+            () -> tell(budget),
+            Assertions.OFF)) {
+      if (!search.start()) {
+        search.startFrom(problem.assignment(found.get(0).sequences()));
+      }
+      search.improve();
+      return Optional.ofNullable(search.best())
+          .map(problem::sequences)
+          .map(sequences -> arrangement(sequences, budget));
+    }
+  }
+
+  private void tell(Budget budget) {
+    Arrangement first = found.get(0);
+    double proved = first.bound().map(Arrangement.Bound::total).orElse(100.0);
+    options
+        .listener()
+        .progress(
+            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), best(), proved));
+  }
+
+  /** The problem's own costs of single rounds, and that of showing what others show there. */
+  private int[] shunning(Problem problem, double points) {
+    int yarns = problem.yarns();
+    int slots = problem.slots().count();
+    int[] own = problem.unaryCost();
+    int[] cost = own == null ? new int[slots * yarns] : own.clone();
+    int images = found.size() * distance.symmetries().size();
+    int free = problem.slots().free().length;
+    int each = (int) Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    for (Arrangement other : found) {
+      for (int[] symmetry : distance.symmetries()) {
+        for (int slot : problem.slots().free()) {
+          int piece = problem.slots().piece()[slot];
+          int round = slot - problem.slots().pieceStart()[piece];
+          cost[slot * yarns + other.sequences().yarn(symmetry[piece], round)] += each;
+        }
+      }
+    }
+    return cost;
+  }
+
+  private Arrangement arrangement(Sequences sequences, Budget budget) {
+    if (!Check.faults(blanket, sequences).isEmpty()) {
+      throw new IllegalStateException(
+          "The search took an arrangement for valid that breaks a rule: "
+              + Check.faults(blanket, sequences).get(0).words());
+    }
+    Score score = Scorer.score(blanket, sequences, earlier);
+    Arrangement first = found.get(0);
+    Optional<Arrangement.Solved> solved =
+        first
+            .solved()
+            .map(
+                each ->
+                    new Arrangement.Solved(
+                        seed, budget.spent(), each.seconds(), each.version(), "none"));
+    return new Arrangement(blanket, sequences, earlier, score, first.bound(), solved);
+  }
+
+  private Alternatives result() {
+    double best = best();
+    List<Arrangement> kept =
+        found.stream()
+            .filter(each -> each.score().total() >= best - withinPoints)
+            .sorted(
+                Comparator.comparingDouble((Arrangement each) -> each.score().total()).reversed())
+            .toList();
+    double[][] distances = new double[kept.size()][kept.size()];
+    for (int i = 0; i < distances.length; i++) {
+      for (int j = 0; j < i; j++) {
+        distances[i][j] = distance.between(kept.get(i).sequences(), kept.get(j).sequences());
+        distances[j][i] = distances[i][j];
+      }
+    }
+    return new Alternatives(kept, distances);
+  }
+}

@@ -1,0 +1,88 @@
+package lozengy.solver;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Look;
+import lozengy.model.check.Check;
+import lozengy.model.score.Scorer;
+import lozengy.solver.bound.BoundLimits;
+import lozengy.solver.bound.Bounds;
+import lozengy.solver.constraint.BruteForce;
+import lozengy.solver.constraint.ConstraintModel;
+import lozengy.solver.constraint.Limits;
+import lozengy.solver.constraint.Optimum;
+import lozengy.solver.constraint.Proof;
+import lozengy.solver.explain.Root;
+import org.junit.jupiter.api.Test;
+
+/** Looks on tiny blankets: brute force, constraint model, search and bound against each other. */
+class LooksTest {
+
+  private static final long MOST_TRIED = 1_000;
+  private static final Limits AMPLE = Limits.of(10_000_000, 10_000_000);
+
+  @Test
+  void searchModelAndBruteForceAgree() {
+    int settled = 0;
+    int feasible = 0;
+    for (long seed = 1; seed <= 600; seed++) {
+      Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 2, 4));
+      if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Blanket blanket = Blanket.of(brief);
+      if (blanket.pieceCount() > 6) {
+        continue;
+      }
+      double[] best = {Double.NEGATIVE_INFINITY};
+      long count =
+          BruteForce.count(
+              blanket,
+              MOST_TRIED,
+              each ->
+                  best[0] =
+                      Math.max(best[0], Scorer.score(blanket, each, Optional.empty()).total()));
+      String told = "seed " + seed + ", " + brief.look();
+      Proof.Count counted = Proof.count(ConstraintModel.of(blanket), MOST_TRIED, AMPLE);
+      assertEquals(new Proof.Count(count, count < MOST_TRIED), counted, told);
+      if (count > 0) {
+        assertEquals(List.of(), Root.arguments(blanket), told);
+      }
+      if (count == MOST_TRIED) {
+        continue;
+      }
+      settled++;
+      SolveResult result = Solver.solve(blanket, Optional.empty(), moves());
+      assertEquals(count > 0, result instanceof SolveResult.Found, told + result);
+      if (result instanceof SolveResult.Found found) {
+        feasible++;
+        assertEquals(List.of(), Check.faults(blanket, found.arrangement().sequences()), told);
+        assertFalse(found.arrangement().score().total() > best[0] + 1e-9, told);
+        double bound =
+            Bounds.of(blanket, Optional.empty(), new BoundLimits(1), () -> false).total();
+        assertTrue(bound >= best[0] - 1e-9, told + ": bound " + bound + " below " + best[0]);
+        if (settled % 4 == 0) {
+          Optimum.Result optimum =
+              Optimum.maximise(blanket, Optional.empty(), Optional.empty(), seed, AMPLE);
+          assertEquals(best[0], optimum.total(), 1e-9, told);
+        }
+      }
+    }
+    assertTrue(settled > 40, "settled: " + settled);
+    assertTrue(feasible > settled / 5 && feasible < settled, feasible + " of " + settled);
+  }
+
+  private static SolveOptions moves() {
+    return new SolveOptions(
+        1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+  }
+}

@@ -1,0 +1,92 @@
+package lozengy.solver;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.Where;
+import lozengy.model.brief.Yarn;
+import lozengy.model.layout.Layout;
+
+/** Random looks for a brief, each of its wishes now and then. */
+public final class RandomLooks {
+
+  private static final String[] GROUPS = {"all", "squares", "outline", "row1", "top"};
+
+  private final SplittableRandom random;
+  private final Layout layout;
+  private final List<String> codes;
+
+  private RandomLooks(long seed, Brief brief) {
+    this.random = new SplittableRandom(seed * 31 + 7);
+    this.layout = Layout.of(brief.layout());
+    this.codes = brief.yarns().stream().map(Yarn::code).toList();
+  }
+
+  /** The brief with a random look, which may not fit it. */
+  public static Brief of(long seed, Brief brief) {
+    return brief.withLook(new RandomLooks(seed, brief).look());
+  }
+
+  private Look look() {
+    Look look = Look.NONE;
+    if (chance(0.4)) {
+      look = look.withContrast(chance(0.5) ? Look.CALM : random.nextInt(101));
+    }
+    if (chance(0.25)) {
+      String first = code();
+      String second = code();
+      look =
+          chance(0.5) || first.equals(second)
+              ? look.withBorders(first)
+              : look.withBorders(first, second);
+    }
+    if (chance(0.5)) {
+      look = look.withZones(zones());
+    }
+    if (chance(0.4)) {
+      look = look.withApart(pairs());
+    }
+    return look;
+  }
+
+  private List<Look.Zone> zones() {
+    List<Look.Zone> zones = new ArrayList<>();
+    for (int i = 1 + random.nextInt(2); i > 0; i--) {
+      zones.add(
+          new Look.Zone(
+              where(), codes.stream().filter(code -> i(code) % 4 != random.nextInt(4)).toList()));
+    }
+    return zones.stream().filter(zone -> !zone.only().isEmpty()).toList();
+  }
+
+  private int i(String code) {
+    return codes.indexOf(code);
+  }
+
+  /** Rounds of pieces that are there. */
+  private Where where() {
+    String group = GROUPS[random.nextInt(GROUPS.length)];
+    List<String> at = List.of(layout.select(group).isEmpty() ? "all" : group);
+    return switch (random.nextInt(3)) {
+      case 0 -> new Where(at, List.of());
+      case 1 -> new Where(at, List.of(Where.BORDER));
+      default -> new Where(at, List.of(1));
+    };
+  }
+
+  private List<Look.Pair> pairs() {
+    String first = code();
+    String second = code();
+    return first.equals(second) ? List.of() : List.of(new Look.Pair(first, second));
+  }
+
+  private String code() {
+    return codes.get(random.nextInt(codes.size()));
+  }
+
+  private boolean chance(double probability) {
+    return random.nextDouble() < probability;
+  }
+}
