@@ -1,6 +1,7 @@
 package lozengy.solver.explain;
 
 import java.util.List;
+import lozengy.model.blanket.Blanket;
 
 /** A cheap and exact argument that nothing fits. What it does not see, it does not claim. */
 interface Argument {
@@ -12,4 +13,12 @@ interface Argument {
    * @return findings, each of which alone is a proof; empty where the argument finds nothing
    */
   List<Finding> findings(Asked asked);
+
+  /**
+   * How many of a finding's rounds must be open at the least, so that the finding no longer holds,
+   * whatever else is open.
+   */
+  default int fewestOpen(Blanket blanket, Finding finding) {
+    return 0;
+  }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
 import lozengy.solver.constraint.ConstraintModel;
 
 /**
@@ -38,6 +39,13 @@ enum Capacity implements Argument {
   };
 
   abstract Supply supply(Demand demand);
+
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    // in parts of a yarn's whole the missing amount is no length
+    boolean inMillimetres = Demand.of(Asked.all(blanket)).inMillimetres();
+    return this == STOCK && inMillimetres ? Shortfall.fewestOpen(blanket, finding) : 0;
+  }
 
   @Override
   public List<Finding> findings(Asked asked) {

@@ -43,6 +43,11 @@ final class EmptyRounds implements Argument {
     return findings;
   }
 
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return finding.slots().size();
+  }
+
   private static List<Integer> boxed(int[] pieces) {
     return IntStream.of(pieces).boxed().toList();
   }

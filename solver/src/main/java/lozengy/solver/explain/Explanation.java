@@ -57,6 +57,21 @@ public sealed interface Explanation {
    * @param options effort
    */
   static Explanation of(Blanket blanket, ExplainOptions options) {
+    Explanation explanation = withoutMiss(blanket, options);
+    if (explanation instanceof Impossible impossible) {
+      int fewest = MissSearch.fewest(blanket, Root.findings(Asked.all(blanket)));
+      return new Impossible(
+          impossible.causes(),
+          impossible.remedies(),
+          impossible.remediesComplete(),
+          MissSearch.of(blanket, fewest, options.seed(), options.stop()));
+    }
+    return explanation instanceof Unsettled
+        ? new Unsettled(MissSearch.of(blanket, 0, options.seed(), options.stop()))
+        : explanation;
+  }
+
+  private static Explanation withoutMiss(Blanket blanket, ExplainOptions options) {
     Map<Argument, List<Finding>> findings = Root.findings(Asked.all(blanket));
     Settling settling = new Settling(options.seed(), options.each(blanket));
     if (!findings.isEmpty()) {

@@ -52,8 +52,7 @@ final class MissSearch {
    * @param fewest rounds of which it is proved that they must be open
    * @return empty where what is worked, joined and edged breaks a rule by itself
    */
-  static Optional<NearestMiss> of(
-      Blanket blanket, int fewest, long seed, BooleanSupplier stop) {
+  static Optional<NearestMiss> of(Blanket blanket, int fewest, long seed, BooleanSupplier stop) {
     MissSearch search = new MissSearch(blanket, seed);
     Sequences best = search.run(fewest, stop);
     boolean onlyOpen =

@@ -24,6 +24,11 @@ final class OverdrawnYarns implements Argument {
     return findings;
   }
 
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return Shortfall.fewestOpen(blanket, finding);
+  }
+
   private static Finding finding(Asked asked, YarnLoad load) {
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     List<Slot> slots = new ArrayList<>();

@@ -154,7 +154,9 @@ final class PartialPlan {
     if (slot == start[piece + 1] - 1) {
       for (int neighbour : neighbours[piece]) {
         int border = start[neighbour + 1] - 1;
-        if (yarns[border] != Sequences.OPEN && blanket.sameBorder(yarns[border], yarn)) {
+        if (yarns[border] != Sequences.OPEN
+            && blanket.bordersClash(yarns[border], yarn)
+            && !blanket.bordersMayMatch(piece, neighbour)) {
           if (!planned(border)) {
             return null;
           }

@@ -15,6 +15,7 @@ interface Relaxing {
           new NoteRelaxing(),
           new StockRelaxing(),
           new FinishRelaxing(),
+          new LookRelaxing(),
           new RuleRelaxing(),
           new ToneRelaxing(),
           new SizeRelaxing());

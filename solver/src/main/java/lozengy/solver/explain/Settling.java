@@ -46,6 +46,9 @@ final class Settling {
     private static final Settled OPEN = new Settled(Verdict.OPEN, Optional.empty());
   }
 
+  /** Moves of the local search for each round; what has a start is mostly found in far fewer. */
+  private static final long MOVES_OF_ROUND = 2_000;
+
   private final long seed;
   private final Limits limits;
 
@@ -91,10 +94,11 @@ final class Settling {
 
   private Optional<Sequences> searched(Blanket blanket) {
     Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
-    Budget budget = new Budget(OptionalLong.empty(), OptionalDouble.empty(), stop());
+    long moves = MOVES_OF_ROUND * problem.slots().count();
+    Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), stop());
     try (Search search =
         new Search(problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
-      if (!search.start()) {
+      if (!search.start() && !search.startAgain()) {
         return Optional.empty();
       }
       Sequences sequences = problem.sequences(search.best());

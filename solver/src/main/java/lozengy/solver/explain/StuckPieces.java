@@ -18,6 +18,11 @@ import lozengy.solver.explain.Finding.Slot;
 final class StuckPieces implements Argument {
 
   /** Rounds up to which all sets of rounds are looked at. */
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return (int) finding.slots().stream().map(Slot::piece).distinct().count();
+  }
+
   private static final int MOST_ROUNDS = 12;
 
   @Override

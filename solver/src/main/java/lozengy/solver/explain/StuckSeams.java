@@ -42,6 +42,11 @@ final class StuckSeams implements Argument {
     return findings;
   }
 
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return 1;
+  }
+
   private static Slot border(Blanket blanket, int piece) {
     return new Slot(piece, blanket.roundCount(piece) - 1);
   }
