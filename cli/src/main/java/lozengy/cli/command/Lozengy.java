@@ -60,6 +60,7 @@ public final class Lozengy implements Callable<Integer> {
     commandLine.addSubcommand(new CompareCommand(terminal));
     commandLine.addSubcommand(new ReportCommand(terminal));
     commandLine.addSubcommand(new NeedCommand(terminal));
+    commandLine.addSubcommand(new ExplainCommand(terminal));
     commandLine.addSubcommand(new BatchCommand(terminal, solving));
     Converters.register(commandLine);
     commandLine.getSubcommands().values().forEach(Lozengy::layOutHelp);

@@ -1,5 +1,6 @@
 package lozengy.cli.file;
 
+import java.util.function.Function;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.model.arrangement.Arrangement;
@@ -22,9 +23,22 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file
    */
   public static Document read(Source source, Terminal terminal) {
+    return read(source, terminal, Documents::read);
+  }
+
+  /**
+   * Reads a brief or an arrangement whose locks may break rules.
+   *
+   * @throws Refusal with all other mistakes of the file
+   */
+  public static Documents.Unjudged readUnjudged(Source source, Terminal terminal) {
+    return read(source, terminal, Documents::readUnjudged);
+  }
+
+  private static <T> T read(Source source, Terminal terminal, Function<SourceText, T> reader) {
     SourceText text = source.read(terminal);
     try {
-      return Documents.read(text);
+      return reader.apply(text);
     } catch (InputException e) {
       throw Refusal.of(source.label(), e);
     }

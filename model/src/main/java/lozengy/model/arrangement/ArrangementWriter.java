@@ -63,6 +63,33 @@ public final class ArrangementWriter {
     return bytes.toString(StandardCharsets.UTF_8);
   }
 
+  /**
+   * What is known of an arrangement that may have open rounds, as a file's text: without a score.
+   *
+   * @param blanket the brief made ready
+   * @param sequences the yarns of its pieces
+   */
+  public static String text(Blanket blanket, Sequences sequences) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      JsonText.write(bytes, json -> new ArrangementWriter(json, blanket).write(sequences));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toString(StandardCharsets.UTF_8);
+  }
+
+  private void write(Sequences sequences) throws IOException {
+    json.tallMapping();
+    json.field("format").text(Arrangement.FORMAT);
+    json.field("title").text(blanket.brief().title());
+    pieces(sequences);
+    yarns(sequences);
+    json.field("brief");
+    BriefWriter.write(json, blanket.brief());
+    json.endMapping();
+  }
+
   private void write(Arrangement arrangement) throws IOException {
     json.tallMapping();
     json.field("format").text(Arrangement.FORMAT);

@@ -2,6 +2,7 @@ package lozengy.model.arrangement;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Function;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefReader;
 import lozengy.model.input.InputException;
@@ -35,6 +36,14 @@ public final class Documents {
   public record ArrangementDocument(StatedArrangement arrangement) implements Document {}
 
   /**
+   * A file that was read, whatever its locks say.
+   *
+   * @param document what it holds
+   * @param root its values with their lines
+   */
+  public record Unjudged(Document document, Node root) {}
+
+  /**
    * Reads a file.
    *
    * @throws InputException with all mistakes, if there is one
@@ -49,11 +58,24 @@ public final class Documents {
    * @throws InputException with all mistakes, if there is one
    */
   public static Document read(SourceText source) {
+    return read(source, BriefReader::read).document();
+  }
+
+  /**
+   * Reads a text whose locks may break rules.
+   *
+   * @throws InputException with all other mistakes, if there is one
+   */
+  public static Unjudged readUnjudged(SourceText source) {
+    return read(source, BriefReader::readUnjudged);
+  }
+
+  private static Unjudged read(SourceText source, Function<Located, Brief> ofBrief) {
     Mistakes mistakes = new Mistakes();
     Located root = Located.root(TreeReader.read(source, mistakes), mistakes);
     Optional<String> format = format(root.node());
     if (format.isPresent() && format.get().startsWith("lozengy-arrangement/")) {
-      return new ArrangementDocument(ArrangementReader.read(root));
+      return new Unjudged(new ArrangementDocument(ArrangementReader.read(root)), root.node());
     }
     if (format.isPresent() && !format.get().startsWith("lozengy-brief/")) {
       mistakes.add(
@@ -63,7 +85,7 @@ public final class Documents {
           "A brief's format is " + Brief.FORMAT + ", an arrangement's " + Arrangement.FORMAT);
       throw new InputException(mistakes.list());
     }
-    return new BriefDocument(BriefReader.read(root));
+    return new Unjudged(new BriefDocument(ofBrief.apply(root)), root.node());
   }
 
   private static Optional<String> format(Node root) {

@@ -89,6 +89,18 @@ public record Brief(
         title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
+  /** This brief with other rules. */
+  public Brief withRules(Rules other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces);
+  }
+
+  /** This brief with other motifs. */
+  public Brief withMotifs(Map<PieceKind, Motif> others) {
+    return new Brief(
+        title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces);
+  }
+
   /** This brief with another layout. */
   public Brief withLayout(LayoutSize other) {
     return new Brief(

@@ -63,12 +63,20 @@ public final class BriefReader {
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Located root) {
-    Mistakes mistakes = root.mistakes();
+    Brief brief = readUnjudged(root);
+    LockMistakes.of(brief).forEach(mistake -> addWithLine(root, mistake));
+    root.mistakes().throwIfAny();
+    return brief;
+  }
+
+  /**
+   * Reads a brief whose locks may break rules.
+   *
+   * @throws InputException with all other mistakes, if there is one
+   */
+  public static Brief readUnjudged(Located root) {
     Brief brief = readParts(root);
-    if (mistakes.none()) {
-      LockMistakes.of(brief).forEach(mistake -> addWithLine(root, mistake));
-    }
-    mistakes.throwIfAny();
+    root.mistakes().throwIfAny();
     return brief;
   }
 

@@ -1,6 +1,7 @@
 package lozengy.model.input;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A value of a YAML or JSON file, with the line on which it stands. Both formats give the same
@@ -78,19 +79,40 @@ public sealed interface Node {
    */
   default int lineAt(String path) {
     Node node = this;
-    for (String step : path.isEmpty() ? new String[0] : path.split("\\.|(?=\\[)")) {
-      Node next = null;
-      if (node instanceof Mapping mapping) {
-        next = mapping.get(step);
-      } else if (node instanceof Items list && step.startsWith("[")) {
-        int index = Integer.parseInt(step.substring(1, step.length() - 1));
-        next = index < list.items().size() ? list.items().get(index) : null;
-      }
+    for (String step : steps(path)) {
+      Node next = node.below(step);
       if (next == null) {
         break;
       }
       node = next;
     }
     return node.line();
+  }
+
+  /** The line of the value at a path, see {@link #lineAt}; empty where nothing stands there. */
+  default OptionalInt lineOf(String path) {
+    Node node = this;
+    for (String step : steps(path)) {
+      node = node.below(step);
+      if (node == null) {
+        return OptionalInt.empty();
+      }
+    }
+    return OptionalInt.of(node.line());
+  }
+
+  private static String[] steps(String path) {
+    return path.isEmpty() ? new String[0] : path.split("\\.|(?=\\[)");
+  }
+
+  private Node below(String step) {
+    if (this instanceof Mapping mapping) {
+      return mapping.get(step);
+    }
+    if (this instanceof Items list && step.startsWith("[")) {
+      int index = Integer.parseInt(step.substring(1, step.length() - 1));
+      return index < list.items().size() ? list.items().get(index) : null;
+    }
+    return null;
   }
 }

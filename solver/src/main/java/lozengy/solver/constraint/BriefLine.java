@@ -21,5 +21,16 @@ public record BriefLine(RuleId rule, String path, String words, Content content)
 
     /** Posts what the line asks of several rounds together. */
     default void post(ConstraintModel model) {}
+
+    /**
+     * How much more of a yarn there would be for rounds without the line.
+     *
+     * @param yarn index of the yarn
+     * @return millimetres, 0 where the line takes none of it; {@link YarnLoad#ENDLESS} where
+     *     nothing else would bound the yarn
+     */
+    default long reliefMillimetres(int yarn) {
+      return 0;
+    }
   }
 }

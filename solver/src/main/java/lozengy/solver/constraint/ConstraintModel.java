@@ -56,7 +56,7 @@ public final class ConstraintModel {
     this.laid = PileVariables.post(model, blanket, worked, lines, pieces);
     this.classes = RoundClass.of(blanket);
     this.counts = new IntVar[classes.size()][];
-    this.loads = YarnLoad.of(blanket, domains);
+    this.loads = YarnLoad.of(blanket, domains, lines);
     lines.forEach(line -> rules.add(line.rule()));
     lines.forEach(line -> line.content().post(this));
     for (RulePosting posting : RulePostings.all()) {

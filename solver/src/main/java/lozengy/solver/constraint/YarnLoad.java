@@ -2,6 +2,8 @@ package lozengy.solver.constraint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 
 /**
@@ -29,11 +31,34 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
     }
   }
 
+  /** A length that no blanket needs, in mm: what a yarn has that nothing bounds. */
+  public static final long ENDLESS = 1L << 60;
+
   /** Most bits that {@link #mostReachable} spends on the sums. */
   private static final int MOST_SUMS = 4_000_000;
 
   /** The loads of all yarns, in order. */
   public static List<YarnLoad> of(Blanket blanket, Domains domains) {
+    return of(blanket, domains, new long[blanket.yarnCount()]);
+  }
+
+  /**
+   * The loads of all yarns where only some lines of the brief hold.
+   *
+   * @param lines the lines that hold, some of {@link RulePostings#lines}
+   */
+  public static List<YarnLoad> of(Blanket blanket, Domains domains, List<BriefLine> lines) {
+    Set<String> held = lines.stream().map(BriefLine::path).collect(Collectors.toSet());
+    long[] relief = new long[blanket.yarnCount()];
+    for (BriefLine line : YarnTotalsPosting.totals(blanket)) {
+      for (int yarn = 0; yarn < relief.length && !held.contains(line.path()); yarn++) {
+        relief[yarn] = Math.min(ENDLESS, relief[yarn] + line.content().reliefMillimetres(yarn));
+      }
+    }
+    return of(blanket, domains, relief);
+  }
+
+  private static List<YarnLoad> of(Blanket blanket, Domains domains, long[] relief) {
     List<RoundClass> classes = RoundClass.of(blanket);
     List<YarnLoad> loads = new ArrayList<>();
     int[][] fixed = new int[classes.size()][blanket.yarnCount()];
@@ -50,7 +75,8 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
           terms.add(new Term(c, length, fixed[c][yarn], possible[c][yarn]));
         }
       }
-      long capacity = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
+      long capacity =
+          blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn) + relief[yarn];
       loads.add(new YarnLoad(yarn, List.copyOf(terms), capacity));
     }
     return loads;

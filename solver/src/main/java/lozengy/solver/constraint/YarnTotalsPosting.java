@@ -2,8 +2,10 @@ package lozengy.solver.constraint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntToLongFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
 import lozengy.model.check.RuleId;
 import org.chocosolver.solver.variables.IntVar;
 
@@ -20,36 +22,77 @@ final class YarnTotalsPosting implements RulePosting {
 
   @Override
   public List<BriefLine> lines(Blanket blanket) {
+    return totals(blanket);
+  }
+
+  /** One line for each yarn, and what is taken off all of them: joining, edging, keep-back. */
+  static List<BriefLine> totals(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      String path = "yarns[" + yarn + "]";
-      lines.add(new BriefLine(rule(), path, words(blanket, yarn), new Total(yarn)));
+      lines.add(
+          new BriefLine(
+              RuleId.YARN_TOTALS, "yarns[" + yarn + "]", words(blanket, yarn), new Total(yarn)));
+    }
+    Brief brief = blanket.brief();
+    brief
+        .joining()
+        .ifPresent(
+            use -> lines.add(taken(blanket, "joining", use.yarn(), blanket.joiningMillimetres())));
+    brief
+        .edging()
+        .ifPresent(
+            use -> lines.add(taken(blanket, "edging", use.yarn(), blanket.edgingMillimetres())));
+    if (brief.rules().keepBackPercent() > 0) {
+      String words = Words.number(brief.rules().keepBackPercent()) + " % of each yarn is kept back";
+      lines.add(
+          new BriefLine(
+              RuleId.YARN_TOTALS,
+              "rules.keep-back",
+              words,
+              taken(yarn -> blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn))));
     }
     return lines;
   }
 
+  private static BriefLine taken(Blanket blanket, String what, String code, long millimetres) {
+    int from = blanket.yarnIndex(code);
+    String words =
+        "%s takes %s of %s".formatted(what, Words.metres(millimetres), Words.yarn(blanket, from));
+    return new BriefLine(
+        RuleId.YARN_TOTALS, what, words, taken(yarn -> yarn == from ? millimetres : 0));
+  }
+
+  private static BriefLine.Content taken(IntToLongFunction millimetres) {
+    return new BriefLine.Content() {
+      @Override
+      public long reliefMillimetres(int yarn) {
+        return millimetres.applyAsLong(yarn);
+      }
+    };
+  }
+
   private static String words(Blanket blanket, int yarn) {
-    long kept = blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn);
-    long fixed = blanket.fixedUseMillimetres(yarn) + blanket.settledMillimetres(yarn);
+    long settled = blanket.settledMillimetres(yarn);
     String words =
         Words.yarn(blanket, yarn) + " has " + Words.metres(blanket.stockMillimetres(yarn));
-    if (kept > 0) {
-      words += ", keeps back " + Words.metres(kept);
-    }
-    if (fixed > 0) {
-      words += ", gives " + Words.metres(fixed) + " to joining and edging";
-    }
-    return words;
+    return settled > 0
+        ? words + ", and had " + Words.metres(settled) + " worked when it was counted"
+        : words;
   }
 
   @Override
   public void strengthen(ConstraintModel model, List<BriefLine> active) {
-    if (active.size() == model.blanket().yarnCount()) {
+    if (!active.isEmpty()) {
       SharedStock.post(model);
     }
   }
 
   private record Total(int yarn) implements BriefLine.Content {
+    @Override
+    public long reliefMillimetres(int other) {
+      return other == yarn ? YarnLoad.ENDLESS : 0;
+    }
+
     @Override
     public void post(ConstraintModel model) {
       YarnLoad load = model.loads().get(yarn);

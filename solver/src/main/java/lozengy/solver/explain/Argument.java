@@ -2,7 +2,6 @@ package lozengy.solver.explain;
 
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.Domains;
 
 /** A cheap and exact argument that nothing fits. What it does not see, it does not claim. */
 interface Argument {
@@ -10,9 +9,16 @@ interface Argument {
   /**
    * Says why nothing fits.
    *
-   * @param blanket the blanket
-   * @param direct what the brief's lines leave each round by themselves
-   * @return sentences, each of which alone is a proof; empty where the argument finds nothing
+   * @param asked what is asked for
+   * @return findings, each of which alone is a proof; empty where the argument finds nothing
    */
-  List<String> reasons(Blanket blanket, Domains direct);
+  List<Finding> findings(Asked asked);
+
+  /**
+   * How many of a finding's rounds must be open at the least, so that the finding no longer holds,
+   * whatever else is open.
+   */
+  default int fewestOpen(Blanket blanket, Finding finding) {
+    return 0;
+  }
 }

@@ -3,9 +3,9 @@ package lozengy.solver.explain;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.solver.constraint.ConstraintModel;
-import lozengy.solver.constraint.Domains;
 
 /**
  * A set of rounds that only some yarns may serve, and that take more than these yarns can give: a
@@ -41,24 +41,34 @@ enum Capacity implements Argument {
   abstract Supply supply(Demand demand);
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    if (this == BORDER_LIMITS && !ConstraintModel.fits(blanket)) {
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    // in parts of a yarn's whole the missing amount is no length
+    boolean inMillimetres = Demand.of(Asked.all(blanket)).inMillimetres();
+    return this == STOCK && inMillimetres ? Shortfall.fewestOpen(blanket, finding) : 0;
+  }
+
+  @Override
+  public List<Finding> findings(Asked asked) {
+    boolean borders = asked.bordersDiffer() && ConstraintModel.fits(asked.blanket());
+    boolean bounded =
+        IntStream.range(0, asked.blanket().yarnCount()).anyMatch(yarn -> asked.bounded(yarn));
+    if (this == BORDER_LIMITS && !borders || this != BORDER_LIMITS && !bounded) {
       return List.of();
     }
-    Demand demand = Demand.of(blanket, direct);
+    Demand demand = Demand.of(asked);
     Supply supply = supply(demand);
-    List<String> reasons = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
     // finds short sets one after the other; the yarns of one that is told count as endless then
     BitSet told = new BitSet();
     for (int turn = 0; turn < demand.yarns(); turn++) {
       Shortage shortage = new Cut(demand, supply, told).find();
       if (shortage == null) {
-        return reasons;
+        return findings;
       }
-      reasons.add(shortage.words());
+      findings.add(shortage.finding(this == BORDER_LIMITS));
       told.or(shortage.yarns());
       told.or(shortage.bordersOnly());
     }
-    return reasons;
+    return findings;
   }
 }

@@ -1,14 +1,15 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
 import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.RulePostings;
-import lozengy.solver.constraint.Start;
+import lozengy.solver.explain.Settling.Verdict;
 
 /**
  * Lines of a brief that cannot hold together.
@@ -36,9 +37,9 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    * @return a conflict, or empty if the whole brief is not refuted within the limits
    */
   public static Optional<Conflict> find(Blanket blanket, long seed, Limits limits) {
-    Finder finder = new Finder(blanket, seed, limits);
-    return finder.refuted(RulePostings.lines(blanket))
-        ? Optional.of(finder.find())
+    Settling settling = new Settling(seed, limits);
+    return settling.settle(blanket, RulePostings.lines(blanket)) == Verdict.CONFLICTS
+        ? Optional.of(ofRefuted(blanket, settling))
         : Optional.empty();
   }
 
@@ -46,11 +47,38 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    * Finds a conflict in a brief that is known to have no arrangement.
    *
    * @param blanket a blanket that is refuted as a whole
-   * @param seed breaks ties in the searches
-   * @param limits limits of each search
+   * @param settling settles smaller sets of lines
    */
-  static Conflict ofRefuted(Blanket blanket, long seed, Limits limits) {
-    return new Finder(blanket, seed, limits).find();
+  static Conflict ofRefuted(Blanket blanket, Settling settling) {
+    Predicate<List<BriefLine>> refuted =
+        lines -> settling.settle(blanket, lines) == Verdict.CONFLICTS;
+    return new Finder(blanket, refuted, settling).find(RulePostings.lines(blanket));
+  }
+
+  /**
+   * The lines that an argument's finding rests on.
+   *
+   * @param blanket the blanket
+   * @param argument the argument
+   * @param candidates lines which the argument speaks against already
+   * @param settling settles whether each of them matters
+   */
+  static Conflict of(
+      Blanket blanket, Argument argument, List<BriefLine> candidates, Settling settling) {
+    Predicate<List<BriefLine>> refuted =
+        lines -> !argument.findings(Asked.of(blanket, lines)).isEmpty();
+    return new Finder(blanket, refuted, settling).find(candidates).inOrder(blanket);
+  }
+
+  /** The same with its lines in the order of the rules. */
+  private Conflict inOrder(Blanket blanket) {
+    List<String> order =
+        RulePostings.lines(blanket).stream().map(line -> line.rule() + line.path()).toList();
+    return new Conflict(
+        lines.stream()
+            .sorted(Comparator.comparing(line -> order.indexOf(line.rule() + line.path())))
+            .toList(),
+        minimal);
   }
 
   /** The conflict in sentences: one for what they have in common, and one for each line. */
@@ -72,22 +100,34 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
   private static final class Finder {
 
     private final Blanket blanket;
-    private final long seed;
-    private final Limits limits;
-    private boolean certain = true;
+    private final Predicate<List<BriefLine>> refuted;
+    private final Settling settling;
 
-    Finder(Blanket blanket, long seed, Limits limits) {
+    Finder(Blanket blanket, Predicate<List<BriefLine>> refuted, Settling settling) {
       this.blanket = blanket;
-      this.seed = seed;
-      this.limits = limits;
+      this.refuted = refuted;
+      this.settling = settling;
     }
 
-    Conflict find() {
-      List<BriefLine> all = RulePostings.lines(blanket);
-      certain = true;
+    /** A conflict among lines that are refuted together. */
+    Conflict find(List<BriefLine> all) {
       List<BriefLine> found = conflict(List.of(), true, all);
-      List<BriefLine> ordered = all.stream().filter(found::contains).toList();
-      return new Conflict(ordered, certain);
+      List<BriefLine> ordered = new ArrayList<>(all.stream().filter(found::contains).toList());
+      return smallest(ordered);
+    }
+
+    /** Leaves out what the others conflict without, and looks whether each of the rest matters. */
+    private Conflict smallest(List<BriefLine> lines) {
+      boolean minimal = true;
+      for (BriefLine line : List.copyOf(lines)) {
+        List<BriefLine> others = lines.stream().filter(other -> other != line).toList();
+        Verdict verdict = settling.settle(blanket, others);
+        if (verdict == Verdict.CONFLICTS) {
+          lines.remove(line);
+        }
+        minimal &= verdict != Verdict.OPEN;
+      }
+      return new Conflict(lines, minimal);
     }
 
     /**
@@ -99,7 +139,7 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
      */
     private List<BriefLine> conflict(
         List<BriefLine> background, boolean grown, List<BriefLine> lines) {
-      if (grown && refuted(background)) {
+      if (grown && refuted.test(background)) {
         return List.of();
       }
       if (lines.size() == 1) {
@@ -116,13 +156,6 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
       List<BriefLine> joined = new ArrayList<>(first);
       joined.addAll(second);
       return joined;
-    }
-
-    private boolean refuted(List<BriefLine> lines) {
-      ConstraintModel model = ConstraintModel.of(blanket, lines);
-      Start.Outcome outcome = Start.find(model, seed, limits);
-      certain &= outcome instanceof Start.None || outcome instanceof Start.Found && model.exact();
-      return outcome instanceof Start.None;
     }
   }
 }

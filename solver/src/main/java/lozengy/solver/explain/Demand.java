@@ -45,13 +45,15 @@ final class Demand {
 
   private final Blanket blanket;
   private final Domains domains;
+  private final List<YarnLoad> loads;
   private final List<Group> groups = new ArrayList<>();
   private final long[] wholeBlanket;
   private final boolean inMillimetres;
 
-  private Demand(Blanket blanket, Domains domains) {
-    this.blanket = blanket;
-    this.domains = domains;
+  private Demand(Asked asked) {
+    this.blanket = asked.blanket();
+    this.domains = asked.direct();
+    this.loads = asked.loads();
     List<RoundClass> classes = RoundClass.of(blanket);
     this.wholeBlanket =
         IntStream.range(0, blanket.yarnCount())
@@ -70,8 +72,8 @@ final class Demand {
     classes.forEach(this::addGroups);
   }
 
-  static Demand of(Blanket blanket, Domains domains) {
-    return new Demand(blanket, domains);
+  static Demand of(Asked asked) {
+    return new Demand(asked);
   }
 
   private long length(RoundClass rounds, int yarn) {
@@ -137,7 +139,7 @@ final class Demand {
 
   /** What the rounds may ask of each yarn. */
   List<YarnLoad> loads() {
-    return YarnLoad.of(blanket, domains);
+    return loads;
   }
 
   /** Whether a group's rounds are borders. */

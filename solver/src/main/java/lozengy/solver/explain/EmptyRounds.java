@@ -9,13 +9,16 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.RoundClass;
+import lozengy.solver.explain.Finding.Slot;
 
 /** Rounds for which lock, tones and bans leave no yarn. */
 final class EmptyRounds implements Argument {
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    List<String> reasons = new ArrayList<>();
+  public List<Finding> findings(Asked asked) {
+    Blanket blanket = asked.blanket();
+    Domains direct = asked.direct();
+    List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
       int round = rounds.round();
       int[] empty = IntStream.of(rounds.pieces()).filter(p -> direct.size(p, round) == 0).toArray();
@@ -24,13 +27,25 @@ final class EmptyRounds implements Argument {
               .noneMatch(yarn -> blanket.toneAllows(rounds.kind(), round, yarn));
       if (empty.length > 0 && toneless) {
         String where = Words.rounds(List.of(round)) + " of " + Tell.pieces(blanket, boxed(empty));
-        reasons.add(
-            "%s must be %s, and no yarn is".formatted(where, tones(blanket, empty[0], round)));
+        findings.add(
+            Finding.of(
+                "%s must be %s, and no yarn is".formatted(where, tones(blanket, empty[0], round)),
+                IntStream.of(empty).mapToObj(piece -> new Slot(piece, round)).toList()));
       } else {
-        IntStream.of(empty).forEach(piece -> reasons.add(reason(blanket, piece, round)));
+        IntStream.of(empty)
+            .forEach(
+                piece ->
+                    findings.add(
+                        Finding.of(
+                            reason(blanket, piece, round), List.of(new Slot(piece, round)))));
       }
     }
-    return Tell.few(reasons);
+    return findings;
+  }
+
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return finding.slots().size();
   }
 
   private static List<Integer> boxed(int[] pieces) {

@@ -95,6 +95,6 @@ public final class Feasibility {
   private static List<String> conflict(Blanket blanket, long seed, Limits limits) {
     Limits each =
         new Limits(limits.nodes(), Math.min(limits.fails(), CONFLICT_FAILS), limits.stop());
-    return Conflict.ofRefuted(blanket, seed, each).words();
+    return Conflict.ofRefuted(blanket, new Settling(seed, each)).words();
   }
 }

@@ -2,15 +2,19 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.SequenceLister;
+import lozengy.solver.explain.Finding.Slot;
 
 /** More planned pieces than their rounds allow sequences, where copies are limited. */
 final class FewSequences implements Argument {
@@ -19,11 +23,13 @@ final class FewSequences implements Argument {
   private static final int MOST_COMPARED = 300;
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    if (blanket.brief().rules().copies().isEmpty()) {
+  public List<Finding> findings(Asked asked) {
+    Blanket blanket = asked.blanket();
+    Domains direct = asked.direct();
+    if (asked.copies().isEmpty()) {
       return List.of();
     }
-    int allowed = blanket.brief().rules().copies().getAsInt();
+    int allowed = asked.copies().getAsInt();
     Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
     Map<List<Integer>, Integer> worked = new HashMap<>();
     for (int piece : blanket.orbits().leads()) {
@@ -34,12 +40,16 @@ final class FewSequences implements Argument {
       if (blanket.state(piece) == PieceState.PLANNED) {
         alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
       } else {
-        worked.merge(locked(blanket, piece), 1, Integer::sum);
+        worked.merge(worked(direct, piece), 1, Integer::sum);
       }
     }
     boolean few = alike.size() <= MOST_COMPARED;
-    List<String> reasons = new ArrayList<>();
+    List<Finding> findings = new ArrayList<>();
     for (List<List<Integer>> yarns : alike.keySet()) {
+      if (yarns.contains(List.<Integer>of())) {
+        // an empty round is told elsewhere
+        continue;
+      }
       List<Integer> pieces = new ArrayList<>();
       alike.forEach(
           (narrower, with) -> {
@@ -47,13 +57,28 @@ final class FewSequences implements Argument {
               pieces.addAll(with);
             }
           });
-      int room = room(blanket, yarns, allowed, worked, pieces.size());
+      int room = room(asked.withinPiece(), yarns, allowed, worked, pieces.size());
       if (room < pieces.size()) {
         pieces.sort(null);
-        reasons.add(reason(blanket, pieces, allowed, room, !worked.isEmpty()));
+        String words = reason(blanket, pieces, allowed, room, !worked.isEmpty());
+        findings.add(Finding.of(words, slots(blanket, pieces), RuleId.COPIES, RuleId.WITHIN_PIECE));
       }
     }
-    return Tell.few(reasons);
+    return findings;
+  }
+
+  /** All rounds of the pieces, and of what is worked already. */
+  private static List<Slot> slots(Blanket blanket, List<Integer> pieces) {
+    List<Slot> slots = new ArrayList<>();
+    Set<Integer> concerned = new HashSet<>(pieces);
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      if (blanket.state(piece) != PieceState.PLANNED || concerned.contains(piece)) {
+        for (int round = 0; round < blanket.roundCount(piece); round++) {
+          slots.add(new Slot(piece, round));
+        }
+      }
+    }
+    return slots;
   }
 
   private static List<List<Integer>> yarns(Domains direct, int piece) {
@@ -62,9 +87,11 @@ final class FewSequences implements Argument {
         .toList();
   }
 
-  private static List<Integer> locked(Blanket blanket, int piece) {
-    Sequences locks = blanket.locks();
-    return IntStream.of(locks.of(piece)).boxed().toList();
+  /** A worked piece's sequence, with open rounds where nothing is known of them. */
+  private static List<Integer> worked(Domains direct, int piece) {
+    return IntStream.range(0, direct.rounds(piece))
+        .mapToObj(round -> direct.only(piece, round))
+        .toList();
   }
 
   private static boolean within(List<List<Integer>> narrower, List<List<Integer>> wider) {
@@ -75,7 +102,7 @@ final class FewSequences implements Argument {
 
   /** How many planned pieces find a sequence among these; at least {@code enough} if so many do. */
   private static int room(
-      Blanket blanket,
+      WithinPiece within,
       List<List<Integer>> yarns,
       int allowed,
       Map<List<Integer>, Integer> worked,
@@ -85,8 +112,7 @@ final class FewSequences implements Argument {
             .map(round -> round.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
     int mostListed = enough + worked.size();
-    List<List<Integer>> sequences =
-        SequenceLister.list(rounds, blanket.brief().rules().withinPiece(), mostListed);
+    List<List<Integer>> sequences = SequenceLister.list(rounds, within, mostListed);
     if (sequences.size() == mostListed) {
       return enough;
     }

@@ -1,6 +1,7 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,15 +11,18 @@ import lozengy.model.blanket.Words;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
+import lozengy.solver.explain.Finding.Slot;
 
 /** Rounds that take more than any yarn that they may take has left. */
 final class LongRounds implements Argument {
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
+  public List<Finding> findings(Asked asked) {
+    Blanket blanket = asked.blanket();
+    Domains direct = asked.direct();
     Domains left = direct.copy();
-    filter(blanket, left);
-    List<String> reasons = new ArrayList<>();
+    filter(asked, left);
+    List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
       int round = rounds.round();
       Map<List<Integer>, List<Integer>> alike = new LinkedHashMap<>();
@@ -29,17 +33,23 @@ final class LongRounds implements Argument {
           alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
         }
       }
-      alike.forEach((yarns, pieces) -> reasons.add(reason(blanket, rounds, yarns, pieces)));
+      alike.forEach(
+          (yarns, pieces) -> {
+            BitSet stocks = new BitSet();
+            yarns.forEach(stocks::set);
+            List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
+            String words = reason(blanket, rounds, yarns, pieces);
+            findings.add(Finding.of(words, slots).withYarns(stocks));
+          });
     }
-    return Tell.few(reasons);
+    return findings;
   }
 
   /** Takes out of the domains the yarns of which not even one such round can be worked. */
-  static void filter(Blanket blanket, Domains domains) {
+  static void filter(Asked asked, Domains domains) {
     Domains before = domains.copy();
-    List<YarnLoad> loads = YarnLoad.of(blanket, before);
-    List<RoundClass> classes = RoundClass.of(blanket);
-    for (YarnLoad load : loads) {
+    List<RoundClass> classes = RoundClass.of(asked.blanket());
+    for (YarnLoad load : asked.loads()) {
       for (YarnLoad.Term term : load.terms()) {
         if (term.open() > 0 && term.length() > load.openCapacity()) {
           remove(classes.get(term.index()), load.yarn(), before, domains);

@@ -1,24 +1,53 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
+import lozengy.solver.explain.Finding.Slot;
 
 /** Yarns of which joining, edging and rounds that can take nothing else take more than there is. */
 final class OverdrawnYarns implements Argument {
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    List<String> reasons = new ArrayList<>();
-    for (YarnLoad load : YarnLoad.of(blanket, direct)) {
+  public List<Finding> findings(Asked asked) {
+    List<Finding> findings = new ArrayList<>();
+    for (YarnLoad load : asked.loads()) {
       if (load.openCapacity() < 0) {
-        reasons.add(reason(blanket, load));
+        findings.add(finding(asked, load));
       }
     }
-    return reasons;
+    return findings;
+  }
+
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return Shortfall.fewestOpen(blanket, finding);
+  }
+
+  private static Finding finding(Asked asked, YarnLoad load) {
+    List<RoundClass> classes = RoundClass.of(asked.blanket());
+    List<Slot> slots = new ArrayList<>();
+    for (YarnLoad.Term term : load.terms()) {
+      RoundClass rounds = classes.get(term.index());
+      for (int piece : rounds.pieces()) {
+        if (asked.direct().only(piece, rounds.round()) == load.yarn()) {
+          slots.add(new Slot(piece, rounds.round()));
+        }
+      }
+    }
+    BitSet yarn = new BitSet();
+    yarn.set(load.yarn());
+    return Finding.of(reason(asked.blanket(), load), slots)
+        .withYarns(yarn)
+        .withShortfall(
+            new Shortfall(
+                -load.openCapacity(),
+                Map.of(load.yarn(), Shortfall.ballMillimetres(asked.blanket(), load.yarn()))));
   }
 
   private static String reason(Blanket blanket, YarnLoad load) {
@@ -26,7 +55,7 @@ final class OverdrawnYarns implements Argument {
     long settled = blanket.settledMillimetres(load.yarn());
     long fixed = blanket.fixedUseMillimetres(load.yarn()) + settled;
     if (fixed > 0) {
-      takers.add("joining and edging take " + Words.metres(fixed));
+      takers.add(Tell.fixedUse(blanket, load.yarn()) + " " + Words.metres(fixed));
     }
     if (load.fixedUse() > 0) {
       int rounds = load.terms().stream().mapToInt(YarnLoad.Term::fixed).sum();

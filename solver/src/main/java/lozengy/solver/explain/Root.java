@@ -1,7 +1,9 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.Domains;
@@ -16,6 +18,7 @@ public final class Root {
    */
   private static final List<List<Argument>> TURNS =
       List.of(
+          List.of(new KeptBack()),
           List.of(
               new EmptyRounds(),
               new PileLocks(),
@@ -57,17 +60,34 @@ public final class Root {
    * @return sentences, each a proof by itself; empty where none is found
    */
   public static List<String> arguments(Blanket blanket) {
-    Domains direct = Domains.direct(blanket);
+    List<String> reasons = new ArrayList<>();
+    findings(Asked.all(blanket))
+        .forEach(
+            (argument, findings) ->
+                reasons.addAll(Tell.few(findings.stream().map(Finding::words).toList())));
+    return reasons;
+  }
+
+  /**
+   * Direct arguments against what is asked for, those of the first turn that finds something.
+   *
+   * @return by argument, in their order, what it found; empty where none is found
+   */
+  static Map<Argument, List<Finding>> findings(Asked asked) {
     for (List<Argument> turn : TURNS) {
-      List<String> reasons = new ArrayList<>();
+      Map<Argument, List<Finding>> found = new LinkedHashMap<>();
       for (Argument argument : turn) {
-        argument.reasons(blanket, direct).forEach(reason -> reasons.add(Tell.sentence(reason)));
+        List<Finding> findings = argument.findings(asked);
+        if (!findings.isEmpty()) {
+          found.put(
+              argument, findings.stream().map(f -> f.withWords(Tell.sentence(f.words()))).toList());
+        }
       }
-      if (!reasons.isEmpty()) {
-        return reasons;
+      if (!found.isEmpty()) {
+        return found;
       }
     }
-    return List.of();
+    return Map.of();
   }
 
   /**
@@ -79,8 +99,9 @@ public final class Root {
     if (!reasons.isEmpty()) {
       return new Closed(reasons);
     }
-    Domains domains = Domains.direct(blanket);
-    LongRounds.filter(blanket, domains);
+    Asked asked = Asked.all(blanket);
+    Domains domains = asked.direct().copy();
+    LongRounds.filter(asked, domains);
     if (!ConstraintModel.fits(blanket)) {
       return new Open(domains);
     }

@@ -10,7 +10,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.check.RuleId;
 import lozengy.model.layout.PieceKind;
+import lozengy.solver.explain.Finding.Slot;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
@@ -56,6 +58,34 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
     missing -= yarns.stream().mapToLong(yarn -> supply.yarns()[yarn]).sum();
     missing -= bordersOnly.stream().mapToLong(yarn -> supply.borders()[yarn]).sum();
     return missing;
+  }
+
+  /**
+   * The shortage as a finding.
+   *
+   * @param withBorderLimits whether it counts on borders that differ
+   */
+  Finding finding(boolean withBorderLimits) {
+    List<Slot> slots = new ArrayList<>();
+    for (Demand.Group group : groups()) {
+      group.pieces().forEach(piece -> slots.add(new Slot(piece, group.rounds().round())));
+    }
+    RuleId[] rules =
+        withBorderLimits && !bordersOnly.isEmpty()
+            ? new RuleId[] {RuleId.NEIGHBOUR_BORDERS}
+            : new RuleId[0];
+    Finding finding = Finding.of(words(), slots, rules).withYarns(yarns);
+    return supply.whole() ? finding : finding.withShortfall(shortfall());
+  }
+
+  private Shortfall shortfall() {
+    Map<Integer, Long> gains = new TreeMap<>();
+    yarns.stream()
+        .forEach(
+            yarn ->
+                gains.put(
+                    yarn, demand.up(Shortfall.ballMillimetres(demand.blanket(), yarn), yarn) + 1));
+    return new Shortfall(missing(), gains);
   }
 
   /** The shortage as a sentence. */
@@ -151,16 +181,15 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
   }
 
   private static String named(Blanket blanket, BitSet yarns) {
-    return Tell.yarns(blanket, yarns.stream().boxed().toList());
+    return Tell.yarnsOrTones(blanket, yarns.stream().boxed().toList());
   }
 
   private String fixedPart(Blanket blanket) {
-    boolean less =
-        all().stream()
-            .anyMatch(
-                yarn ->
-                    blanket.fixedUseMillimetres(yarn) > 0
-                        || blanket.usableMillimetres(yarn) < blanket.stockMillimetres(yarn));
-    return less ? " after joining, edging and what is kept back" : "";
+    List<Integer> served = all().stream().boxed().toList();
+    List<String> less = new ArrayList<>(Tell.uses(blanket, served));
+    if (served.stream().anyMatch(y -> blanket.usableMillimetres(y) < blanket.stockMillimetres(y))) {
+      less.add("what is kept back");
+    }
+    return less.isEmpty() ? "" : " after " + Words.list(less);
   }
 }

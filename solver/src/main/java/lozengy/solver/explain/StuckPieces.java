@@ -10,18 +10,26 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
+import lozengy.solver.explain.Finding.Slot;
 
 /** Planned pieces whose rounds cannot differ as the rule within a piece asks. */
 final class StuckPieces implements Argument {
 
   /** Rounds up to which all sets of rounds are looked at. */
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return (int) finding.slots().stream().map(Slot::piece).distinct().count();
+  }
+
   private static final int MOST_ROUNDS = 12;
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    WithinPiece asked = blanket.brief().rules().withinPiece();
-    if (asked == WithinPiece.FREE) {
+  public List<Finding> findings(Asked asked) {
+    Blanket blanket = asked.blanket();
+    WithinPiece within = asked.withinPiece();
+    if (within == WithinPiece.FREE) {
       return List.of();
     }
     Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
@@ -29,17 +37,22 @@ final class StuckPieces implements Argument {
         .filter(piece -> blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece))
         .forEach(
             piece ->
-                alike.computeIfAbsent(yarns(direct, piece), y -> new ArrayList<>()).add(piece));
-    List<String> reasons = new ArrayList<>();
+                alike
+                    .computeIfAbsent(yarns(asked.direct(), piece), y -> new ArrayList<>())
+                    .add(piece));
+    List<Finding> findings = new ArrayList<>();
     alike.forEach(
         (yarns, pieces) -> {
           TreeSet<Integer> stuck =
-              asked == WithinPiece.ALL_DIFFER ? tooFew(yarns) : sameNeighbours(yarns);
+              within == WithinPiece.ALL_DIFFER ? tooFew(yarns) : sameNeighbours(yarns);
           if (!stuck.isEmpty()) {
-            reasons.add(reason(blanket, asked, yarns, pieces, stuck));
+            List<Slot> slots = new ArrayList<>();
+            pieces.forEach(piece -> stuck.forEach(round -> slots.add(new Slot(piece, round))));
+            String words = reason(blanket, within, yarns, pieces, stuck);
+            findings.add(Finding.of(words, slots, RuleId.WITHIN_PIECE));
           }
         });
-    return Tell.few(reasons);
+    return findings;
   }
 
   private static List<List<Integer>> yarns(Domains direct, int piece) {

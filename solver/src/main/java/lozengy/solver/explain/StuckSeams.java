@@ -5,39 +5,63 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
-import lozengy.solver.constraint.Domains;
+import lozengy.solver.explain.Finding.Slot;
 
 /** Seams whose two borders have no pair of yarns that differ as the rules ask. */
 final class StuckSeams implements Argument {
 
   @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    List<String> reasons = new ArrayList<>();
+  public List<Finding> findings(Asked asked) {
+    if (!asked.rules().contains(RuleId.NEIGHBOUR_BORDERS)
+        && !asked.rules().contains(RuleId.APART)) {
+      return List.of();
+    }
+    Blanket blanket = asked.blanket();
+    List<Finding> findings = new ArrayList<>();
     Pairs seams = blanket.layout().seams();
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
-      int[] ofFirst = borders(blanket, direct, first);
-      int[] ofSecond = borders(blanket, direct, second);
+      int[] ofFirst = borders(asked, first);
+      int[] ofSecond = borders(asked, second);
       // an empty round is told elsewhere
       if (!blanket.bordersMayMatch(first, second)
           && ofFirst.length > 0
           && ofSecond.length > 0
-          && !differ(blanket, ofFirst, ofSecond)) {
-        reasons.add(reason(blanket, first, second, ofFirst, ofSecond));
+          && !differ(asked, ofFirst, ofSecond)) {
+        findings.add(
+            Finding.of(
+                reason(blanket, first, second, ofFirst, ofSecond),
+                List.of(border(blanket, first), border(blanket, second)),
+                RuleId.NEIGHBOUR_BORDERS,
+                RuleId.APART));
       }
     }
-    return Tell.few(reasons);
+    return findings;
   }
 
-  private static int[] borders(Blanket blanket, Domains direct, int piece) {
-    return direct.yarnsOf(piece, blanket.roundCount(piece) - 1);
+  @Override
+  public int fewestOpen(Blanket blanket, Finding finding) {
+    return 1;
   }
 
-  private static boolean differ(Blanket blanket, int[] ofFirst, int[] ofSecond) {
+  private static Slot border(Blanket blanket, int piece) {
+    return new Slot(piece, blanket.roundCount(piece) - 1);
+  }
+
+  private static int[] borders(Asked asked, int piece) {
+    return asked.direct().yarnsOf(piece, border(asked.blanket(), piece).round());
+  }
+
+  private static boolean differ(Asked asked, int[] ofFirst, int[] ofSecond) {
     return IntStream.of(ofFirst)
-        .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !blanket.bordersClash(a, b)));
+        .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !asked.bordersClash(a, b)));
+  }
+
+  private static String either(Blanket blanket, List<Integer> yarns) {
+    return String.join(" or ", yarns.stream().map(y -> Words.yarn(blanket, y)).toList());
   }
 
   private static String reason(
@@ -55,11 +79,11 @@ final class StuckSeams implements Argument {
     if (!blanket.brief().look().apart().isEmpty()) {
       why += (why.isEmpty() ? "" : " or ") + "to be kept apart";
     }
+    if (a.equals(b)) {
+      return "%s, and the border of both can only be %s, %s"
+          .formatted(where, either(blanket, a), why);
+    }
     return "%s, and their borders can only be %s and %s, %s"
-        .formatted(
-            where,
-            String.join(" or ", a.stream().map(y -> Words.yarn(blanket, y)).toList()),
-            String.join(" or ", b.stream().map(y -> Words.yarn(blanket, y)).toList()),
-            why);
+        .formatted(where, either(blanket, a), either(blanket, b), why);
   }
 }

@@ -2,15 +2,19 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 
 /** Phrases that several arguments share. */
@@ -19,11 +23,57 @@ final class Tell {
   /** More sentences of one sort than this are summed up. */
   private static final int MOST_SENTENCES = 5;
 
+  /** Fewer yarns than this are told by name. */
+  private static final int FEW_YARNS = 4;
+
   private Tell() {}
 
   /** Yarns by name, as a list. */
   static String yarns(Blanket blanket, Collection<Integer> yarns) {
     return Words.list(yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList());
+  }
+
+  /** What takes of a yarn beside the rounds: {@code joining and edging take}. */
+  static String fixedUse(Blanket blanket, int yarn) {
+    List<String> uses = uses(blanket, List.of(yarn));
+    return String.join(" and ", uses) + (uses.size() == 1 ? " takes" : " take");
+  }
+
+  /** What takes of some yarns beside the rounds: joining, edging. */
+  static List<String> uses(Blanket blanket, Collection<Integer> yarns) {
+    List<String> uses = new ArrayList<>();
+    Brief brief = blanket.brief();
+    boolean joins =
+        brief.joining().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
+    if (joins && blanket.joiningMillimetres() > 0) {
+      uses.add("joining");
+    }
+    boolean edges =
+        brief.edging().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
+    if (edges && blanket.edgingMillimetres() > 0) {
+      uses.add("edging");
+    }
+    return uses;
+  }
+
+  /**
+   * Yarns by name; or where they are all the yarns of their tones, and not few, {@code the 8 dark
+   * yarns}.
+   */
+  static String yarnsOrTones(Blanket blanket, Collection<Integer> yarns) {
+    Set<Tone> tones = EnumSet.noneOf(Tone.class);
+    yarns.forEach(yarn -> tones.add(blanket.tone(yarn)));
+    long ofTones =
+        IntStream.range(0, blanket.yarnCount())
+            .filter(y -> tones.contains(blanket.tone(y)))
+            .count();
+    if (yarns.size() < FEW_YARNS || ofTones != yarns.size()) {
+      return yarns(blanket, yarns);
+    }
+    String words = String.join(" and ", tones.stream().map(Tone::word).toList());
+    return tones.size() == Tone.values().length
+        ? "all " + yarns.size() + " yarns"
+        : "the " + yarns.size() + " " + words + " yarns";
   }
 
   /** A round of a piece by name: {@code r3c2's border}, {@code r3c2's round 2}. */

@@ -155,7 +155,7 @@ class ArgumentsTest {
             .yarn(Tone.DARK, new Srgb(22, 20, 20), PLENTY)
             .minContrast(10)
             .build(),
-        "r1c1 and r1c2 are joined along a side, and their borders can only be A or B and A or B,"
+        "r1c1 and r1c2 are joined along a side, and the border of both can only be A or B,"
             + " less than 10 apart in colour");
   }
 
@@ -185,7 +185,7 @@ class ArgumentsTest {
             .yarns(2, Tone.LIGHT, PLENTY)
             .joining("A", 30)
             .build(),
-        "A: joining and edging take 12.00 m; 10.00 m are there to use: 2.00 m short");
+        "A: joining takes 12.00 m; 10.00 m are there to use: 2.00 m short");
   }
 
   @Test

@@ -1,0 +1,123 @@
+package lozengy.cli.command;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.cli.Json;
+import lozengy.model.blanket.Blanket;
+import lozengy.solver.constraint.BriefLine;
+import lozengy.solver.explain.Cause;
+import lozengy.solver.explain.Explanation;
+import lozengy.solver.explain.NearestMiss;
+import lozengy.solver.explain.Remedy;
+
+/** An explanation for programs, by the schema {@code explanation-1.schema.json}. */
+final class ExplainJson {
+
+  /** The value of the field {@code format}. */
+  static final String FORMAT = "lozengy-explanation/1";
+
+  private final Blanket blanket;
+  private final FileLines places;
+
+  private ExplainJson(Blanket blanket, FileLines places) {
+    this.blanket = blanket;
+    this.places = places;
+  }
+
+  /**
+   * The object.
+   *
+   * @param written where an arrangement went
+   */
+  static Map<String, Object> of(
+      Blanket blanket, Explanation explanation, FileLines places, Optional<Path> written) {
+    return new ExplainJson(blanket, places).object(explanation, written);
+  }
+
+  private Map<String, Object> object(Explanation explanation, Optional<Path> written) {
+    Optional<Explanation.Impossible> impossible =
+        explanation instanceof Explanation.Impossible each ? Optional.of(each) : Optional.empty();
+    return Json.object(
+        "format",
+        FORMAT,
+        "title",
+        blanket.brief().title(),
+        "outcome",
+        outcome(explanation),
+        "causes",
+        impossible.map(each -> each.causes().stream().map(this::cause).toList()),
+        "remedies",
+        impossible.map(each -> each.remedies().stream().map(this::remedy).toList()),
+        "remedies_complete",
+        impossible.map(Explanation.Impossible::remediesComplete),
+        "nearest_miss",
+        explanation.nearest().map(this::nearest),
+        "arrangement",
+        written.map(Path::toString));
+  }
+
+  private static String outcome(Explanation explanation) {
+    if (explanation instanceof Explanation.Fits) {
+      return "fits";
+    }
+    return explanation instanceof Explanation.Impossible ? "impossible" : "unsettled";
+  }
+
+  private Map<String, Object> cause(Cause cause) {
+    return Json.object(
+        "words", cause.words(),
+        "more", cause.more(),
+        "minimal", cause.conflict().minimal(),
+        "lines", cause.conflict().lines().stream().map(this::line).toList());
+  }
+
+  private Map<String, Object> line(BriefLine line) {
+    return Json.object(
+        "rule", line.rule().word(),
+        "path", places.path(line.path()),
+        "line", places.line(line.path()),
+        "words", line.words());
+  }
+
+  private Map<String, Object> remedy(Remedy remedy) {
+    return Json.object(
+        "upset", remedy.upset(),
+        "proof", remedy.proof(),
+        "steps", remedy.steps().stream().map(this::step).toList());
+  }
+
+  private Map<String, Object> step(Remedy.Step step) {
+    return Json.object(
+        "words", step.words(),
+        "path", places.path(step.path()),
+        "line", places.line(step.path()),
+        "value", step.value(),
+        "options", step.options());
+  }
+
+  private Map<String, Object> nearest(NearestMiss miss) {
+    List<Map<String, Object>> open =
+        OpenRounds.of(blanket, miss.sequences()).stream()
+            .flatMap(
+                each ->
+                    each.pieces().stream()
+                        .map(
+                            piece ->
+                                Json.object(
+                                    "at",
+                                    blanket.place(piece).name(),
+                                    "rounds",
+                                    each.rounds().stream().map(round -> round + 1).toList())))
+            .toList();
+    return Json.object(
+        "minimised", "open rounds",
+        "fewest_proved", miss.fewest(),
+        "rounds", miss.rounds(),
+        "pieces", miss.pieces(),
+        "metres", BigDecimal.valueOf(miss.millimetres(), 3),
+        "open", open);
+  }
+}

@@ -1,0 +1,175 @@
+package lozengy.cli.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import lozengy.cli.report.Paragraph;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.solver.constraint.BriefLine;
+import lozengy.solver.explain.Cause;
+import lozengy.solver.explain.Explanation;
+import lozengy.solver.explain.NearestMiss;
+import lozengy.solver.explain.Remedy;
+
+/** An explanation in a maker's words. */
+final class ExplainText {
+
+  private static final String INDENT = "  ";
+  private static final String DEEPER = "    ";
+  private static final String DEEPEST = "       ";
+
+  /** Fewer lines on yarns than this are told one by one. */
+  private static final int FEW = 4;
+
+  private final Blanket blanket;
+  private final FileLines places;
+  private final String input;
+  private final List<String> options;
+  private final List<String> text = new ArrayList<>();
+
+  /**
+   * Makes a text.
+   *
+   * @param places where the brief's lines stand
+   * @param input what the file is called
+   * @param options options that changed what is asked for
+   */
+  ExplainText(Blanket blanket, FileLines places, String input, List<String> options) {
+    this.blanket = blanket;
+    this.places = places;
+    this.input = input;
+    this.options = options;
+  }
+
+  /**
+   * The lines.
+   *
+   * @param written where an arrangement went
+   */
+  List<String> lines(Explanation explanation, Optional<Path> written) {
+    String title = blanket.brief().title();
+    if (explanation instanceof Explanation.Fits) {
+      paragraph("", "", title + ": an arrangement fits. 'lozengy solve' plans a good one.");
+    } else if (explanation instanceof Explanation.Impossible impossible) {
+      paragraph("", "", title + ": no arrangement fits. That is proved.");
+      causes(impossible.causes());
+      remedies(impossible.remedies(), impossible.remediesComplete());
+    } else {
+      paragraph(
+          "",
+          "",
+          title
+              + ": no arrangement was found, and it is not proved that there is none. 'lozengy"
+              + " solve' with more --moves or --seconds may find one.");
+    }
+    explanation.nearest().ifPresent(this::nearest);
+    written.ifPresent(path -> text.add("Wrote " + path));
+    return text;
+  }
+
+  private void paragraph(String first, String others, String words) {
+    text.addAll(Paragraph.lines(first, others, words));
+  }
+
+  private void causes(List<Cause> causes) {
+    text.add("");
+    text.add("Why");
+    for (Cause cause : causes) {
+      cause.words().ifPresent(words -> paragraph(INDENT, DEEPER, words));
+      List<BriefLine> lines = cause.conflict().lines();
+      paragraph(cause.words().isPresent() ? DEEPER : INDENT, DEEPER, head(cause));
+      List<BriefLine> yarns = lines.stream().filter(ExplainText::ofYarn).toList();
+      for (BriefLine line : lines) {
+        if (!ofYarn(line) || yarns.size() < FEW) {
+          paragraph(DEEPER, DEEPEST, places.place(line.path()) + ": " + line.words());
+        } else if (line == yarns.get(0)) {
+          List<String> words = yarns.stream().map(BriefLine::words).toList();
+          paragraph(DEEPER, DEEPEST, places.range(yarns) + ": " + String.join(", ", words));
+        }
+      }
+      if (cause.more() > 0) {
+        paragraph(INDENT, DEEPER, "and " + cause.more() + " more like it");
+      }
+    }
+  }
+
+  /** Whether a line tells what there is of a yarn; there may be many of them. */
+  private static boolean ofYarn(BriefLine line) {
+    return line.path().startsWith("yarns[");
+  }
+
+  private static String head(Cause cause) {
+    if (cause.conflict().lines().size() == 1) {
+      return "This line of the brief cannot hold by itself:";
+    }
+    return cause.conflict().minimal()
+        ? "These lines of the brief cannot hold together; without any one of them the others"
+            + " could:"
+        : "These lines of the brief cannot hold together; perhaps not all of them matter:";
+  }
+
+  private void remedies(List<Remedy> remedies, boolean complete) {
+    text.add("");
+    if (remedies.isEmpty()) {
+      paragraph("", INDENT, "What would help: nothing that was tried makes it fit.");
+      return;
+    }
+    paragraph(
+        "", INDENT, "What would help, the least upset first; each was tried, and something fits");
+    for (int i = 0; i < remedies.size(); i++) {
+      remedy(i + 1, remedies.get(i));
+    }
+    if (!complete) {
+      paragraph(INDENT, DEEPER, "Not all was tried within the limit.");
+    }
+  }
+
+  private void remedy(int number, Remedy remedy) {
+    List<String> words = remedy.steps().stream().map(Remedy.Step::words).toList();
+    String proof = remedy.proof().map(each -> " (" + each + ")").orElse("");
+    paragraph(INDENT + number + ". ", DEEPEST, capital(Words.list(words)) + proof);
+    for (Remedy.Step step : remedy.steps()) {
+      paragraph(DEEPEST, DEEPEST + INDENT, how(step));
+    }
+  }
+
+  private String how(Remedy.Step step) {
+    if (!step.options().isEmpty() && !places.notes()) {
+      return "lozengy solve "
+          + input
+          + options.stream().map(each -> " " + each).reduce("", String::concat)
+          + " "
+          + String.join(" ", step.options());
+    }
+    return step.value()
+        .map(value -> places.place(step.path()) + ": " + value)
+        .orElseGet(() -> places.place(step.path()) + ": leave it out");
+  }
+
+  private void nearest(NearestMiss miss) {
+    text.add("");
+    text.add("To start anyway");
+    paragraph(
+        INDENT,
+        DEEPER,
+        "%s can be left open, %s of yarn in %s, and all else be worked by every rule; %s"
+            .formatted(
+                count(miss.rounds(), "round"),
+                Words.metres(miss.millimetres()),
+                count(miss.pieces(), "piece"),
+                miss.fewest() ? "with fewer open it is proved impossible" : "fewer may do"));
+    OpenRounds.of(blanket, miss.sequences())
+        .forEach(open -> paragraph(INDENT, DEEPER, open.words(blanket)));
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  private static String count(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+}

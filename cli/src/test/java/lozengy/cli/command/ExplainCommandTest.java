@@ -1,0 +1,63 @@
+package lozengy.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import lozengy.cli.Briefs;
+import lozengy.cli.Parsed;
+import lozengy.cli.Run;
+import lozengy.cli.Run.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExplainCommandTest {
+
+  @TempDir private Path folder;
+
+  /** The small brief with two neighbours locked to one border. */
+  private String lockedAlike() {
+    String brief = Briefs.text(Briefs.write(folder));
+    return Briefs.write(
+        folder,
+        "alike.yaml",
+        brief
+            + "\npieces:\n"
+            + "  - { at: r1c1, rounds: [.., BRO] }\n"
+            + "  - { at: r2c1, rounds: [.., BRO] }\n");
+  }
+
+  @Test
+  void saysThatAnArrangementFitsAndWritesIt() {
+    String out = folder.resolve("witness.json").toString();
+
+    Result result = Run.of("explain", Briefs.write(folder), "-o", out);
+
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("an arrangement fits"), result.out());
+    assertEquals(0, Run.of("check", out).code());
+  }
+
+  @Test
+  void namesTheLinesThatCannotHoldTogether() {
+    Result result = Run.of("explain", lockedAlike(), "--json");
+
+    assertEquals(3, result.code(), result.err());
+    Parsed json = Parsed.of(result);
+    assertEquals("lozengy-explanation/1", json.at("format"));
+    assertEquals("impossible", json.at("outcome"));
+    assertEquals("true", json.at("causes[0].minimal"));
+    assertEquals(3, json.size("causes[0].lines"));
+    String brief = Briefs.text(folder.resolve("alike.yaml").toString());
+    int line = (int) json.number("causes[0].lines[1].line");
+    assertTrue(brief.lines().toList().get(line - 1).contains("r1c1"), "line " + line);
+  }
+
+  @Test
+  void tellsOfMistakesThatAreNotOfLocks() {
+    String brief = Briefs.text(Briefs.write(folder));
+    String wrong = Briefs.write(folder, "wrong.yaml", brief.replace("across: 2", "across: 0"));
+
+    assertEquals(2, Run.of("explain", wrong).code());
+  }
+}

@@ -1,0 +1,75 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.solver.constraint.BriefLine;
+import lozengy.solver.constraint.Domains;
+import lozengy.solver.constraint.RulePostings;
+
+/**
+ * One reason why nothing fits.
+ *
+ * @param words the direct argument in a sentence, which alone is a proof; empty where there is none
+ *     and the constraint model proved it
+ * @param more how many findings of the same sort there are beside this one that are not told
+ * @param conflict the lines of the brief that cannot hold together
+ */
+public record Cause(Optional<String> words, int more, Conflict conflict) {
+
+  /** The yarns whose stock it rests on. */
+  BitSet stocks() {
+    BitSet stocks = new BitSet();
+    conflict.lines().stream()
+        .filter(line -> line.path().startsWith("yarns["))
+        .forEach(line -> stocks.set(Relaxing.index(line)));
+    return stocks;
+  }
+
+  /** Findings of one sort that are looked into; the others are counted. */
+  private static final int MOST_OF_A_SORT = 4;
+
+  /** Why a brief that direct arguments speak against cannot hold. */
+  static List<Cause> of(Blanket blanket, Map<Argument, List<Finding>> found, Settling settling) {
+    List<BriefLine> lines = RulePostings.lines(blanket);
+    Domains unrestricted = Domains.all(blanket);
+    List<Cause> causes = new ArrayList<>();
+    found.forEach(
+        (argument, findings) -> {
+          int first = causes.size();
+          int untold = Math.max(0, findings.size() - MOST_OF_A_SORT);
+          for (Finding finding : findings.subList(0, findings.size() - untold)) {
+            List<BriefLine> candidates = finding.lines(unrestricted, lines);
+            Conflict conflict = Conflict.of(blanket, argument, candidates, settling);
+            add(causes, new Cause(Optional.of(finding.words()), 0, conflict));
+          }
+          if (causes.size() > first && untold > 0) {
+            causes.add(causes.remove(causes.size() - 1).andMore(untold));
+          }
+        });
+    return causes;
+  }
+
+  /** Adds a cause; one that rests on the lines of another is only counted. */
+  private static void add(List<Cause> causes, Cause cause) {
+    for (int i = 0; i < causes.size(); i++) {
+      if (causes.get(i).conflict().lines().equals(cause.conflict().lines())) {
+        causes.set(i, causes.get(i).andMore(1));
+        return;
+      }
+    }
+    causes.add(cause);
+  }
+
+  private Cause andMore(int count) {
+    return new Cause(words, more + count, conflict);
+  }
+
+  /** Why a brief that the constraint model has refuted cannot hold. */
+  static Cause ofRefuted(Blanket blanket, Settling settling) {
+    return new Cause(Optional.empty(), 0, Conflict.ofRefuted(blanket, settling));
+  }
+}

@@ -1,0 +1,96 @@
+package lozengy.solver.explain;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.solver.constraint.Limits;
+
+/** Whether a brief has an arrangement, and if it has none, why, and what would help. */
+public sealed interface Explanation {
+
+  /**
+   * It has one.
+   *
+   * @param witness a valid arrangement, held against all rules
+   */
+  record Fits(Sequences witness) implements Explanation {}
+
+  /**
+   * It is proved to have none.
+   *
+   * @param causes why, at least one
+   * @param remedies changes that make it fit, the least upsetting first
+   * @param remediesComplete whether all changes that are known were tried to their end
+   * @param nearest how near one can come without a change
+   */
+  record Impossible(
+      List<Cause> causes,
+      List<Remedy> remedies,
+      boolean remediesComplete,
+      Optional<NearestMiss> nearest)
+      implements Explanation {
+    /** Copies the lists. */
+    public Impossible {
+      causes = List.copyOf(causes);
+      remedies = List.copyOf(remedies);
+    }
+  }
+
+  /**
+   * Nothing was found and nothing proved within the limits.
+   *
+   * @param nearest how near one can come
+   */
+  record Unsettled(Optional<NearestMiss> nearest) implements Explanation {}
+
+  /** How near one can come, where nothing fits; empty where something fits, or none was found. */
+  default Optional<NearestMiss> nearest() {
+    return Optional.empty();
+  }
+
+  /**
+   * Explains a brief.
+   *
+   * @param blanket the brief made ready; its locks may break rules
+   * @param options effort
+   */
+  static Explanation of(Blanket blanket, ExplainOptions options) {
+    Explanation explanation = withoutMiss(blanket, options);
+    if (explanation instanceof Impossible impossible) {
+      int fewest = MissSearch.fewest(blanket, Root.findings(Asked.all(blanket)));
+      return new Impossible(
+          impossible.causes(),
+          impossible.remedies(),
+          impossible.remediesComplete(),
+          MissSearch.of(blanket, fewest, options.seed(), options.stop()));
+    }
+    return explanation instanceof Unsettled
+        ? new Unsettled(MissSearch.of(blanket, 0, options.seed(), options.stop()))
+        : explanation;
+  }
+
+  private static Explanation withoutMiss(Blanket blanket, ExplainOptions options) {
+    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(blanket));
+    Settling settling = new Settling(options.seed(), options.each(blanket));
+    if (!findings.isEmpty()) {
+      return impossible(blanket, Cause.of(blanket, findings, settling), settling, options);
+    }
+    Limits whole = new Limits(options.nodes(), options.fails(), options.stop());
+    Settling.Settled settled = new Settling(options.seed(), whole).settleUnargued(blanket);
+    Optional<Sequences> witness = settled.witness();
+    if (witness.isPresent()) {
+      return new Fits(witness.get());
+    }
+    return settled.verdict() == Settling.Verdict.CONFLICTS
+        ? impossible(blanket, List.of(Cause.ofRefuted(blanket, settling)), settling, options)
+        : new Unsettled(Optional.empty());
+  }
+
+  private static Explanation impossible(
+      Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
+    Remedies.Found remedies = Remedies.of(blanket, causes, settling, options);
+    return new Impossible(causes, remedies.remedies(), remedies.complete(), Optional.empty());
+  }
+}

@@ -1,0 +1,87 @@
+package lozengy.solver.explain;
+
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import lozengy.model.check.RuleId;
+import lozengy.solver.constraint.BriefLine;
+import lozengy.solver.constraint.Domains;
+
+/**
+ * What an argument found: a proof in words, and what it is about, so that the lines of the brief
+ * that matter to it can be told.
+ *
+ * @param words a sentence, which alone is a proof
+ * @param slots the rounds that it is about
+ * @param yarns the yarns whose stock it is about
+ * @param rules the rules about several rounds that it uses
+ * @param shortfall by how much these yarns fall short, where that can be told
+ */
+record Finding(
+    String words, Set<Slot> slots, BitSet yarns, Set<RuleId> rules, Optional<Shortfall> shortfall) {
+
+  /**
+   * A round of a piece.
+   *
+   * @param piece index of the piece
+   * @param round from the centre
+   */
+  record Slot(int piece, int round) {}
+
+  /** A finding about some rounds. */
+  static Finding of(String words, Collection<Slot> slots, RuleId... rules) {
+    Set<RuleId> used = EnumSet.noneOf(RuleId.class);
+    used.addAll(List.of(rules));
+    return new Finding(words, new LinkedHashSet<>(slots), new BitSet(), used, Optional.empty());
+  }
+
+  /** The same, and about the stock of some yarns. */
+  Finding withYarns(BitSet stocks) {
+    return new Finding(words, slots, stocks, rules, shortfall);
+  }
+
+  /** The same, and by how much these yarns fall short. */
+  Finding withShortfall(Shortfall how) {
+    return new Finding(words, slots, yarns, rules, Optional.of(how));
+  }
+
+  /** The same in other words. */
+  Finding withWords(String other) {
+    return new Finding(other, slots, yarns, rules, shortfall);
+  }
+
+  /** The lines that may matter to it: if they alone hold, the argument holds too. */
+  List<BriefLine> lines(Domains unrestricted, List<BriefLine> all) {
+    // of lines that can stand in for each other the later are left out: rather tones than stocks
+    return Stream.of(true, false)
+        .flatMap(stocks -> all.stream().filter(line -> stocks == ofStock(line)))
+        .filter(line -> concerns(unrestricted, line))
+        .toList();
+  }
+
+  private static boolean ofStock(BriefLine line) {
+    return line.rule() == RuleId.YARN_TOTALS;
+  }
+
+  private boolean concerns(Domains unrestricted, BriefLine line) {
+    if (ofStock(line)) {
+      return yarns.stream().anyMatch(yarn -> line.content().reliefMillimetres(yarn) != 0);
+    }
+    if (rules.contains(line.rule())) {
+      return true;
+    }
+    Domains restricted = unrestricted.copy();
+    line.content().restrict(restricted);
+    return !restricted.equals(unrestricted)
+        && slots.stream()
+            .anyMatch(
+                slot ->
+                    restricted.size(slot.piece(), slot.round())
+                        < unrestricted.size(slot.piece(), slot.round()));
+  }
+}

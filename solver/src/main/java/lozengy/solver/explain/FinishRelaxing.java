@@ -1,0 +1,76 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.YarnUse;
+import lozengy.solver.constraint.BriefLine;
+
+/** Joins or edges in another yarn, or leaves the edging out. */
+final class FinishRelaxing implements Relaxing {
+
+  private static final int OTHER_EDGING_UPSET = 3;
+  private static final int OTHER_JOINING_UPSET = 4;
+  private static final int NO_EDGING_UPSET = 6;
+
+  /** Yarns to try, those with the most at hand. */
+  private static final int MOST_YARNS = 2;
+
+  @Override
+  public List<Ladder> ladders(Blanket blanket, BriefLine line) {
+    List<Ladder> ladders = new ArrayList<>();
+    if (line.path().equals("edging")) {
+      others(blanket, blanket.brief().edging().orElseThrow())
+          .forEach(
+              yarn -> ladders.add(inYarn(blanket, "edging", "edge in ", yarn, OTHER_EDGING_UPSET)));
+      ladders.add(
+          Ladder.of(
+              new Move(
+                  new Remedy.Step("leave the edging out", "edging", Optional.empty(), List.of()),
+                  NO_EDGING_UPSET,
+                  brief -> brief.withUses(brief.joining(), Optional.empty()))));
+    } else if (line.path().equals("joining")) {
+      others(blanket, blanket.brief().joining().orElseThrow())
+          .forEach(
+              yarn ->
+                  ladders.add(inYarn(blanket, "joining", "join in ", yarn, OTHER_JOINING_UPSET)));
+    }
+    return ladders;
+  }
+
+  private static List<Integer> others(Blanket blanket, YarnUse use) {
+    return IntStream.range(0, blanket.yarnCount())
+        .filter(yarn -> !blanket.yarn(yarn).code().equals(use.yarn()))
+        .boxed()
+        .sorted(Comparator.comparingLong(yarn -> -blanket.stockMillimetres(yarn)))
+        .limit(MOST_YARNS)
+        .toList();
+  }
+
+  private static Ladder inYarn(Blanket blanket, String use, String verb, int yarn, int upset) {
+    String code = blanket.yarn(yarn).code();
+    return Ladder.of(
+        new Move(
+            new Remedy.Step(
+                verb + Words.yarn(blanket, yarn), use + ".yarn", Optional.of(code), List.of()),
+            upset,
+            brief -> use.equals("edging") ? edged(brief, code) : joined(brief, code)));
+  }
+
+  private static Brief edged(Brief brief, String code) {
+    return brief.withUses(brief.joining(), brief.edging().map(use -> in(use, code)));
+  }
+
+  private static Brief joined(Brief brief, String code) {
+    return brief.withUses(brief.joining().map(use -> in(use, code)), brief.edging());
+  }
+
+  private static YarnUse in(YarnUse use, String code) {
+    return new YarnUse(code, use.metresPerMetre());
+  }
+}

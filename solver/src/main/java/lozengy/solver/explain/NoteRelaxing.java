@@ -1,0 +1,110 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.NoteParts;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.RuleId;
+import lozengy.model.layout.Layout;
+import lozengy.solver.constraint.BriefLine;
+
+/** Frees a locked piece, lifts a ban, or has a finished piece worked anew. */
+final class NoteRelaxing implements Relaxing {
+
+  private static final int FREE_UPSET = 2;
+  private static final int LIFT_UPSET = 2;
+  private static final int MADE_UPSET = 8;
+  private static final int JOINED_UPSET = 14;
+
+  @Override
+  public List<Ladder> ladders(Blanket blanket, BriefLine line) {
+    if (line.rule() != RuleId.LOCKS && line.rule() != RuleId.BANS) {
+      return List.of();
+    }
+    int index = Relaxing.index(line);
+    String name = line.path().substring(line.path().lastIndexOf(' ') + 1);
+    return List.of(
+        Ladder.of(
+            line.rule() == RuleId.BANS
+                ? lifted(blanket, index, name)
+                : freed(blanket, index, name)));
+  }
+
+  private static Move freed(Blanket blanket, int index, String name) {
+    PieceState state = blanket.state(blanket.layout().find(name).orElseThrow().index());
+    String path = "pieces[" + index + "]";
+    boolean whole = whole(blanket, index, name);
+    boolean bans = !blanket.brief().pieces().get(index).not().isEmpty();
+    String held =
+        bans ? "its rounds" + (state == PieceState.PLANNED ? "" : " and its state") : "it";
+    String value = whole ? "leave " + held + " out" : "leave " + name + " out of it";
+    if (state == PieceState.PLANNED) {
+      return new Move(
+          new Remedy.Step(
+              "free " + name + " of its lock", path, Optional.of(value), List.of("--free", name)),
+          FREE_UPSET,
+          brief -> free(brief, index, name));
+    }
+    boolean joined = state == PieceState.JOINED;
+    String words = joined ? "take out " + name + " and work it anew" : "work " + name + " anew";
+    return new Move(
+        new Remedy.Step(words, path, Optional.of(value), List.of()),
+        joined ? JOINED_UPSET : MADE_UPSET,
+        brief -> free(brief, index, name));
+  }
+
+  private static Move lifted(Blanket blanket, int index, String name) {
+    PieceNote note = blanket.brief().pieces().get(index);
+    boolean whole = note.at().equals(List.of(name));
+    String value = whole ? "leave not out" : "leave " + name + " out of it";
+    String words = "lift the ban of %s from %s".formatted(String.join(", ", note.not()), name);
+    return new Move(
+        new Remedy.Step(words, "pieces[" + index + "].not", Optional.of(value), List.of()),
+        LIFT_UPSET,
+        brief -> lift(brief, index, name));
+  }
+
+  private static boolean whole(Blanket blanket, int index, String name) {
+    return blanket.layout().select(blanket.brief().pieces().get(index).at()).stream()
+        .allMatch(place -> place.name().equals(name));
+  }
+
+  /** The brief with nothing held in a piece by a note; the note keeps its place. */
+  private static Brief free(Brief brief, int index, String name) {
+    List<PieceNote> notes = new ArrayList<>(brief.pieces());
+    PieceNote note = notes.get(index);
+    Layout layout = Layout.of(brief.layout());
+    NoteParts parts = NoteParts.of(layout, note, place -> place.name().equals(name));
+    PieceNote bare = new PieceNote(parts.chosen(), List.of(), PieceState.PLANNED, note.not());
+    if (parts.others().isEmpty()) {
+      notes.set(index, bare);
+    } else {
+      notes.set(index, note.of(parts.others()));
+      bare.bansOnly().ifPresent(notes::add);
+    }
+    return brief.withPieces(notes);
+  }
+
+  /** The brief without a note's bans in one of its selectors; the note keeps its place. */
+  private static Brief lift(Brief brief, int index, String selector) {
+    List<PieceNote> notes = new ArrayList<>(brief.pieces());
+    PieceNote note = notes.get(index);
+    Set<String> others = new LinkedHashSet<>(note.at());
+    others.remove(selector);
+    PieceNote lifted =
+        new PieceNote(List.of(selector), note.rounds(), note.fromBorder(), note.state(), Set.of());
+    if (others.isEmpty()) {
+      notes.set(index, lifted);
+    } else {
+      notes.set(index, note.of(List.copyOf(others)));
+      notes.add(lifted);
+    }
+    return brief.withPieces(notes);
+  }
+}

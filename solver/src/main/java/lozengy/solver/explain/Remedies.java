@@ -1,0 +1,269 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.solver.constraint.BriefLine;
+import lozengy.solver.explain.Settling.Settled;
+import lozengy.solver.explain.Settling.Verdict;
+
+/**
+ * Looks for changes that make a brief fit, and tries each of them out. First single changes, of
+ * lines that all conflicts share. Where none does, the least upsetting change that does away with
+ * one conflict is made, and the rest is looked at in the same way.
+ */
+final class Remedies {
+
+  /** Changes made together at most. */
+  private static final int MOST_STEPS = 24;
+
+  /** Remedies told at most. */
+  private static final int MOST_REMEDIES = 8;
+
+  /** Other yarns named that would do as well. */
+  private static final int MOST_OTHERS = 6;
+
+  private final Settling settling;
+  private final ExplainOptions options;
+  private boolean complete = true;
+
+  /**
+   * What was found.
+   *
+   * @param remedies the least upsetting first
+   * @param complete whether all that is known was tried to its end
+   */
+  record Found(List<Remedy> remedies, boolean complete) {}
+
+  private Remedies(Settling settling, ExplainOptions options) {
+    this.settling = settling;
+    this.options = options;
+  }
+
+  /**
+   * Looks for remedies.
+   *
+   * @param causes why the blanket's brief cannot hold
+   */
+  static Found of(Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
+    Remedies remedies = new Remedies(settling, options);
+    List<Remedy> found = remedies.search(blanket, causes, List.of());
+    List<Remedy> sorted =
+        found.stream().sorted(Comparator.comparingInt(Remedy::upset)).limit(MOST_REMEDIES).toList();
+    return new Found(sorted, remedies.complete);
+  }
+
+  private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
+    List<Remedy> found = new ArrayList<>();
+    List<BriefLine> shared = shared(causes);
+    if (shared.stream().anyMatch(line -> line.path().startsWith("yarns["))) {
+      bought(blanket, made).ifPresent(found::add);
+    }
+    boolean sized = false;
+    for (BriefLine line : shared) {
+      for (Relaxing relaxing : Relaxing.ALL) {
+        boolean once = relaxing instanceof SizeRelaxing;
+        boolean skip = relaxing instanceof StockRelaxing || once && sized;
+        for (Ladder ladder : skip ? List.<Ladder>of() : relaxing.ladders(blanket, line)) {
+          climbed(blanket, ladder, made).ifPresent(found::add);
+          sized |= once;
+        }
+      }
+    }
+    if (!found.isEmpty() || made.size() >= MOST_STEPS || stopped()) {
+      return found;
+    }
+    Optional<Move> next = step(blanket, causes.get(0));
+    if (next.isEmpty()) {
+      return found;
+    }
+    List<Move> more = new ArrayList<>(made);
+    more.add(next.get());
+    Blanket changed = changed(blanket, List.of(next.get()));
+    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
+    if (!findings.isEmpty()) {
+      return search(changed, Cause.of(changed, findings, settling), more);
+    }
+    Settled settled = settling.settleUnargued(changed);
+    if (settled.witness().isPresent()) {
+      return List.of(remedy(more, Optional.empty(), changed, settled.witness().get()));
+    }
+    complete &= settled.verdict() == Verdict.CONFLICTS;
+    return settled.verdict() == Verdict.CONFLICTS
+        ? search(changed, List.of(Cause.ofRefuted(changed, settling)), more)
+        : found;
+  }
+
+  private boolean stopped() {
+    boolean stopped = options.stop().getAsBoolean();
+    complete &= !stopped;
+    return stopped;
+  }
+
+  /** The lines that all causes rest on. */
+  private static List<BriefLine> shared(List<Cause> causes) {
+    List<BriefLine> shared = new ArrayList<>(causes.get(0).conflict().lines());
+    for (Cause cause : causes) {
+      List<String> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
+      shared.removeIf(line -> !paths.contains(line.path()));
+    }
+    return shared;
+  }
+
+  private static Blanket changed(Blanket blanket, List<Move> moves) {
+    Brief brief = blanket.brief();
+    for (Move move : moves) {
+      brief = move.change().apply(brief);
+    }
+    return Blanket.ofUnjudged(brief);
+  }
+
+  private Optional<Remedy> bought(Blanket blanket, List<Move> made) {
+    Balls balls = new Balls(blanket, settling);
+    Optional<Balls.Bought> bought = stopped() ? Optional.empty() : balls.find();
+    if (bought.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Move> moves = new ArrayList<>(made);
+    int[] counts = bought.get().balls();
+    List<Move> buys =
+        IntStream.range(0, counts.length)
+            .filter(yarn -> counts[yarn] > 0)
+            .mapToObj(yarn -> StockRelaxing.move(blanket, yarn, counts[yarn]))
+            .toList();
+    moves.addAll(buys);
+    List<String> proof = new ArrayList<>();
+    if (bought.get().fewest() && bought.get().count() > 1) {
+      proof.add("no fewer balls do, proved");
+    }
+    if (buys.size() == 1) {
+      List<Integer> others = others(blanket, balls, counts);
+      if (!others.isEmpty()) {
+        proof.add("or as many of " + either(blanket, others));
+      }
+    }
+    Optional<String> told =
+        proof.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", proof));
+    return Optional.of(remedy(moves, told, changed(blanket, buys), bought.get().witness()));
+  }
+
+  /** Other yarns of which as many balls would do. */
+  private List<Integer> others(Blanket blanket, Balls balls, int[] counts) {
+    int chosen = IntStream.range(0, counts.length).filter(y -> counts[y] > 0).findFirst().orElse(0);
+    List<Integer> others = new ArrayList<>();
+    for (int yarn = 0; yarn < counts.length && others.size() < MOST_OTHERS; yarn++) {
+      int[] instead = new int[counts.length];
+      instead[yarn] = counts[chosen];
+      boolean sameTone = blanket.tone(yarn) == blanket.tone(chosen);
+      if (yarn != chosen && sameTone && !stopped() && balls.does(instead)) {
+        others.add(yarn);
+      }
+    }
+    return others;
+  }
+
+  private static String either(Blanket blanket, List<Integer> yarns) {
+    List<String> names = yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList();
+    return String.join(" or ", names);
+  }
+
+  /** The mildest rung of a ladder that makes the brief fit. */
+  private Optional<Remedy> climbed(Blanket blanket, Ladder ladder, List<Move> made) {
+    List<Move> rungs = ladder.rungs();
+    if (stopped()) {
+      return Optional.empty();
+    }
+    int lowest = rungs.size() - 1;
+    Settled best = tried(blanket, rungs.get(lowest));
+    if (best.witness().isEmpty()) {
+      return Optional.empty();
+    }
+    int below = -1;
+    boolean proved = true;
+    while (lowest - below > 1) {
+      int middle = (lowest + below) / 2;
+      Settled settled = tried(blanket, rungs.get(middle));
+      if (settled.witness().isPresent()) {
+        lowest = middle;
+        best = settled;
+      } else {
+        below = middle;
+        proved = settled.verdict() == Verdict.CONFLICTS;
+      }
+    }
+    Optional<String> proof =
+        lowest > 0 && proved
+            ? Optional.of("less of a change does not do, proved")
+            : Optional.empty();
+    List<Move> moves = new ArrayList<>(made);
+    moves.add(rungs.get(lowest));
+    Blanket changed = changed(blanket, List.of(rungs.get(lowest)));
+    return Optional.of(remedy(moves, proof, changed, best.witness().get()));
+  }
+
+  private Settled tried(Blanket blanket, Move move) {
+    Settled settled = settling.settle(changed(blanket, List.of(move)));
+    complete &= settled.verdict() != Verdict.OPEN;
+    return settled;
+  }
+
+  /** The least upsetting change of a line of a conflict that does away with it. */
+  private Optional<Move> step(Blanket blanket, Cause cause) {
+    List<Move> moves = new ArrayList<>();
+    for (BriefLine line : cause.conflict().lines()) {
+      for (Ladder ladder : Relaxing.all(blanket, line)) {
+        mildest(blanket, ladder, cause).ifPresent(moves::add);
+      }
+    }
+    return moves.stream().min(Comparator.comparingInt(Move::upset));
+  }
+
+  private Optional<Move> mildest(Blanket blanket, Ladder ladder, Cause cause) {
+    List<Move> rungs = ladder.rungs();
+    if (stopped() || !resolves(blanket, rungs.get(rungs.size() - 1), cause)) {
+      return Optional.empty();
+    }
+    int lowest = rungs.size() - 1;
+    int below = -1;
+    while (lowest - below > 1) {
+      int middle = (lowest + below) / 2;
+      if (resolves(blanket, rungs.get(middle), cause)) {
+        lowest = middle;
+      } else {
+        below = middle;
+      }
+    }
+    return Optional.of(rungs.get(lowest));
+  }
+
+  /** Whether a change does away with a cause; other causes may be left. */
+  private boolean resolves(Blanket blanket, Move move, Cause cause) {
+    Blanket changed = changed(blanket, List.of(move));
+    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
+    if (cause.words().isEmpty()) {
+      return findings.isEmpty() && settling.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
+    }
+    return findings.entrySet().stream()
+        .flatMap(each -> each.getValue().stream())
+        .noneMatch(finding -> sameMatter(finding, cause));
+  }
+
+  private static boolean sameMatter(Finding finding, Cause cause) {
+    return finding.words().equals(cause.words().orElse(""))
+        || !finding.yarns().isEmpty() && cause.stocks().intersects(finding.yarns());
+  }
+
+  private Remedy remedy(
+      List<Move> moves, Optional<String> proof, Blanket changed, Sequences witness) {
+    int upset = moves.stream().mapToInt(Move::upset).sum();
+    return new Remedy(
+        moves.stream().map(Move::step).toList(), upset, proof, changed.brief(), witness);
+  }
+}

@@ -1,0 +1,106 @@
+package lozengy.solver.explain;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Counted;
+import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnAmount;
+import lozengy.solver.constraint.BriefLine;
+
+/** Buys whole balls; of a yarn whose put-up is not stated, lengths of ten metres. */
+final class StockRelaxing implements Relaxing {
+
+  static final int BALL_UPSET = 2;
+
+  private static final long LENGTH_MILLIMETRES = 10_000;
+  private static final int MOST_BALLS = 40;
+
+  @Override
+  public List<Ladder> ladders(Blanket blanket, BriefLine line) {
+    if (!line.path().startsWith("yarns[")) {
+      return List.of();
+    }
+    int yarn = Relaxing.index(line);
+    List<Move> rungs = new ArrayList<>();
+    for (int balls = 1; balls <= MOST_BALLS; balls++) {
+      rungs.add(move(blanket, yarn, balls));
+    }
+    return List.of(new Ladder(rungs));
+  }
+
+  /** Buys so many balls of a yarn. */
+  static Move move(Blanket blanket, int yarn, int balls) {
+    return new Move(
+        new Remedy.Step(
+            words(blanket, yarn, balls),
+            path(blanket, yarn),
+            Optional.of(value(blanket, yarn, balls)),
+            List.of()),
+        BALL_UPSET * balls,
+        brief -> bought(brief, yarn, balls));
+  }
+
+  /** What a ball of a yarn holds, in mm. */
+  static long ballMillimetres(Yarn yarn) {
+    return yarn.ball().map(ball -> ball.millimetres()).orElse(LENGTH_MILLIMETRES);
+  }
+
+  private static String words(Blanket blanket, int yarn, int balls) {
+    String what =
+        blanket.yarn(yarn).ball().isPresent()
+            ? balls + (balls == 1 ? " ball" : " balls")
+            : Words.metres(balls * LENGTH_MILLIMETRES);
+    return "buy " + what + " of " + Words.yarn(blanket, yarn);
+  }
+
+  private static String path(Blanket blanket, int yarn) {
+    Yarn each = blanket.yarn(yarn);
+    String field = each.ball().isPresent() ? "balls" : "left";
+    return "yarns[" + yarn + "]." + (each.counted().isPresent() ? "counted.left" : field);
+  }
+
+  private static String value(Blanket blanket, int yarn, int balls) {
+    Yarn each = blanket.yarn(yarn);
+    if (each.counted().isPresent() || each.ball().isEmpty()) {
+      return Words.metres(each.stockMillimetres() + balls * ballMillimetres(each));
+    }
+    return BigDecimal.valueOf(each.balls() + balls).stripTrailingZeros().toPlainString();
+  }
+
+  private static Brief bought(Brief brief, int yarn, int balls) {
+    List<Yarn> yarns = new ArrayList<>(brief.yarns());
+    Yarn old = yarns.get(yarn);
+    long more = balls * ballMillimetres(old);
+    if (old.counted().isPresent()) {
+      Counted counted = old.counted().get();
+      YarnAmount left = new YarnAmount.Length(old.stockMillimetres() + more);
+      yarns.set(
+          yarn,
+          old.withCount(
+              Optional.of(
+                  new Counted(left, counted.made(), counted.joined(), counted.edgedPercent()))));
+    } else {
+      boolean inBalls = old.ball().isPresent();
+      Optional<YarnAmount> left =
+          inBalls ? old.left() : Optional.of(new YarnAmount.Length(old.stockMillimetres() + more));
+      yarns.set(
+          yarn,
+          new Yarn(
+              old.code(),
+              old.name(),
+              old.colour(),
+              old.ball(),
+              old.balls() + (inBalls ? balls : 0),
+              left,
+              old.share(),
+              old.statedTone(),
+              old.counted()));
+    }
+    return brief.withYarns(yarns);
+  }
+}

@@ -1,0 +1,68 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Motif;
+import lozengy.model.brief.Round;
+import lozengy.model.check.RuleId;
+import lozengy.model.colour.Tone;
+import lozengy.model.layout.PieceKind;
+import lozengy.solver.constraint.BriefLine;
+
+/** Allows a motif's round one tone more. */
+final class ToneRelaxing implements Relaxing {
+
+  private static final int UPSET = 5;
+
+  @Override
+  public List<Ladder> ladders(Blanket blanket, BriefLine line) {
+    if (line.rule() != RuleId.TONES) {
+      return List.of();
+    }
+    int round = Relaxing.index(line);
+    List<Ladder> ladders = new ArrayList<>();
+    for (PieceKind kind : blanket.brief().motifs().keySet()) {
+      if (line.path().startsWith("motifs." + kind.word() + ".")) {
+        Set<Tone> allowed = blanket.motif(kind).rounds().get(round).tones();
+        for (Tone tone : Tone.values()) {
+          boolean any =
+              IntStream.range(0, blanket.yarnCount()).anyMatch(y -> blanket.tone(y) == tone);
+          if (!allowed.contains(tone) && any) {
+            ladders.add(Ladder.of(move(kind, round, allowed, tone, line.path())));
+          }
+        }
+      }
+    }
+    return ladders;
+  }
+
+  private static Move move(PieceKind kind, int round, Set<Tone> old, Tone tone, String path) {
+    Set<Tone> tones = EnumSet.copyOf(old);
+    tones.add(tone);
+    String value = "[" + String.join(", ", tones.stream().map(Tone::word).toList()) + "]";
+    String words = "let round %d of a %s be %s too".formatted(round + 1, kind.word(), tone.word());
+    return new Move(
+        new Remedy.Step(words, path, Optional.of(value), List.of()),
+        UPSET,
+        brief -> allowed(brief, kind, round, tone));
+  }
+
+  private static Brief allowed(Brief brief, PieceKind kind, int round, Tone tone) {
+    Motif motif = brief.motifs().get(kind);
+    List<Round> rounds = new ArrayList<>(motif.rounds());
+    Set<Tone> tones = EnumSet.copyOf(rounds.get(round).tones());
+    tones.add(tone);
+    rounds.set(round, new Round(tones, rounds.get(round).amount()));
+    Map<PieceKind, Motif> motifs = new EnumMap<>(brief.motifs());
+    motifs.put(kind, new Motif(motif.edgeCm(), rounds));
+    return brief.withMotifs(motifs);
+  }
+}
