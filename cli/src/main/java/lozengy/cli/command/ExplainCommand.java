@@ -122,7 +122,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   private Blanket asked(Documents.Document document) {
     Blanket blanket = Inputs.blanket(document);
-    List<Change> changes = change.changes(blanket.layout().size());
+    List<Change> changes = change.changes(blanket.brief(), terminal);
     if (changes.isEmpty()) {
       return blanket;
     }

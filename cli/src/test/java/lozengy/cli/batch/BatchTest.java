@@ -255,7 +255,7 @@ class BatchTest {
     new Batch(
             new ByteArrayInputStream(lines),
             result -> {
-              stop.set(written.incrementAndGet() == 3);
+              stop.set(written.incrementAndGet() >= 3);
               return true;
             },
             NOTHING_FOUND,

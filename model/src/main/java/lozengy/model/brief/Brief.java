@@ -92,13 +92,13 @@ public record Brief(
   /** This brief with other rules. */
   public Brief withRules(Rules other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces);
+        title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile);
   }
 
   /** This brief with other motifs. */
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
-        title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces);
+        title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /** This brief with another layout. */

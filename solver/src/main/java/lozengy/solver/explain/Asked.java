@@ -20,15 +20,21 @@ import lozengy.solver.constraint.YarnLoad;
  * @param loads what the rounds may ask of each yarn, and what the lines leave of it
  * @param rules the rules of which a line holds
  * @param contrast whether borders that look alike count as the same
+ * @param whole whether all lines of the brief are asked for
  */
 record Asked(
-    Blanket blanket, Domains direct, List<YarnLoad> loads, Set<RuleId> rules, boolean contrast) {
+    Blanket blanket,
+    Domains direct,
+    List<YarnLoad> loads,
+    Set<RuleId> rules,
+    boolean contrast,
+    boolean whole) {
 
   private static final String MIN_CONTRAST = "rules.min-contrast";
 
   /** All that a brief asks for. */
   static Asked all(Blanket blanket) {
-    return of(blanket, RulePostings.lines(blanket));
+    return of(blanket, RulePostings.lines(blanket), true);
   }
 
   /**
@@ -37,6 +43,10 @@ record Asked(
    * @param lines some of {@link RulePostings#lines}
    */
   static Asked of(Blanket blanket, List<BriefLine> lines) {
+    return of(blanket, lines, false);
+  }
+
+  private static Asked of(Blanket blanket, List<BriefLine> lines, boolean whole) {
     Domains direct = Domains.all(blanket);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
     boolean contrast = false;
@@ -45,7 +55,7 @@ record Asked(
       rules.add(line.rule());
       contrast |= line.path().equals(MIN_CONTRAST);
     }
-    return new Asked(blanket, direct, YarnLoad.of(blanket, direct, lines), rules, contrast);
+    return new Asked(blanket, direct, YarnLoad.of(blanket, direct, lines), rules, contrast, whole);
   }
 
   /** Which rounds of a planned piece must differ. */

@@ -42,8 +42,10 @@ public record Cause(Optional<String> words, int more, Conflict conflict) {
           int first = causes.size();
           int untold = Math.max(0, findings.size() - MOST_OF_A_SORT);
           for (Finding finding : findings.subList(0, findings.size() - untold)) {
-            List<BriefLine> candidates = finding.lines(unrestricted, lines);
-            Conflict conflict = Conflict.of(blanket, argument, candidates, settling);
+            Conflict conflict =
+                argument instanceof WholeArgument
+                    ? Conflict.ofRules(lines, finding.rules())
+                    : Conflict.of(blanket, argument, finding.lines(unrestricted, lines), settling);
             add(causes, new Cause(Optional.of(finding.words()), 0, conflict));
           }
           if (causes.size() > first && untold > 0) {

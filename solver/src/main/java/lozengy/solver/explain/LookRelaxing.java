@@ -8,19 +8,24 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Look.Pair;
 import lozengy.model.brief.Look.Zone;
+import lozengy.model.brief.Symmetry;
 import lozengy.solver.constraint.BriefLine;
 
-/** Gives up a zone, a pair of yarns that are to be kept apart, or the borders of the look. */
+/** Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look. */
 final class LookRelaxing implements Relaxing {
 
   private static final int ZONE_UPSET = 4;
   private static final int APART_UPSET = 3;
   private static final int BORDERS_UPSET = 8;
+  private static final int SYMMETRY_UPSET = 8;
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     Look look = blanket.brief().look();
     int index = Relaxing.index(line);
+    if (line.path().equals("look.symmetry")) {
+      return drop(line, "give up the symmetry", SYMMETRY_UPSET, LookRelaxing::free);
+    }
     if (line.path().equals("look.borders")) {
       return drop(
           line,
@@ -55,7 +60,12 @@ final class LookRelaxing implements Relaxing {
   }
 
   private static Look with(Look old, List<String> borders, List<Zone> zones, List<Pair> apart) {
-    return new Look(old.contrast(), borders, zones, apart);
+    return new Look(old.symmetry(), old.contrast(), borders, zones, apart, old.fade());
+  }
+
+  private static Look free(Look old) {
+    return new Look(
+        Symmetry.NONE, old.contrast(), old.borders(), old.zones(), old.apart(), old.fade());
   }
 
   private static <T> List<T> without(List<T> all, T one) {

@@ -1,15 +1,23 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
 
 /** Yarns of which finished pieces, with joining and edging, take more than there is. */
-final class OverdrawnByPile implements Argument {
+final class OverdrawnByPile implements WholeArgument {
+
+  @Override
+  public Set<RuleId> rules() {
+    return EnumSet.of(RuleId.PILE, RuleId.YARN_TOTALS);
+  }
 
   @Override
   public List<String> reasons(Blanket blanket, Domains direct) {
@@ -45,6 +53,6 @@ final class OverdrawnByPile implements Argument {
                     .formatted(Words.metres(usable), Words.metres(used - usable)));
       }
     }
-    return Tell.few(reasons);
+    return reasons;
   }
 }

@@ -2,6 +2,7 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.Domains;
@@ -23,7 +25,12 @@ import lozengy.solver.problem.PileMatching;
  * which no two share a seam, nor one with a made or joined piece of such a border. Tried for all
  * kinds together and for single ones; the places are bounded by a maximum flow.
  */
-final class PileBorders implements Argument {
+final class PileBorders implements WholeArgument {
+
+  @Override
+  public Set<RuleId> rules() {
+    return EnumSet.of(RuleId.PILE, RuleId.NEIGHBOUR_BORDERS, RuleId.LOCKS, RuleId.BORDERS);
+  }
 
   @Override
   public List<String> reasons(Blanket blanket, Domains direct) {
@@ -44,7 +51,7 @@ final class PileBorders implements Argument {
         reasons.add(reason);
       }
     }
-    return Tell.few(reasons);
+    return reasons;
   }
 
   /** A yarn and others that the pile shows on borders and that all look alike to each other. */

@@ -1,13 +1,22 @@
 package lozengy.solver.explain;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.problem.PileMatching;
 
 /** Pieces of the pile that locks leave too few places between them. */
-final class PileLocks implements Argument {
+final class PileLocks implements WholeArgument {
+
+  @Override
+  public Set<RuleId> rules() {
+    return EnumSet.of(
+        RuleId.PILE, RuleId.LOCKS, RuleId.BANS, RuleId.TONES, RuleId.ZONES, RuleId.BORDERS);
+  }
 
   @Override
   public List<String> reasons(Blanket blanket, Domains direct) {

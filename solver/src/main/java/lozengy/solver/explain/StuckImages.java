@@ -1,10 +1,13 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.Domains;
 
@@ -12,7 +15,19 @@ import lozengy.solver.constraint.Domains;
  * What a symmetry cannot do: two pieces on a seam that are each other's images would have the same
  * border; and images that share no yarn for a round.
  */
-final class StuckImages implements Argument {
+final class StuckImages implements WholeArgument {
+
+  @Override
+  public Set<RuleId> rules() {
+    return EnumSet.of(
+        RuleId.SYMMETRY,
+        RuleId.NEIGHBOUR_BORDERS,
+        RuleId.LOCKS,
+        RuleId.BANS,
+        RuleId.TONES,
+        RuleId.ZONES,
+        RuleId.BORDERS);
+  }
 
   @Override
   public List<String> reasons(Blanket blanket, Domains direct) {
@@ -46,7 +61,7 @@ final class StuckImages implements Argument {
         }
       }
     }
-    return Tell.few(reasons);
+    return reasons;
   }
 
   /** Whether each may take some yarn, but all together none. */
