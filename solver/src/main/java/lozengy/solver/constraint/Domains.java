@@ -48,8 +48,12 @@ public final class Domains {
    * on its piece; or what pieces of the pile show that may lie there.
    */
   public static Domains direct(Blanket blanket) {
+    return direct(blanket, RulePostings.lines(blanket));
+  }
+
+  /** The same by some of the brief's lines alone. */
+  public static Domains direct(Blanket blanket, List<BriefLine> lines) {
     Domains domains = all(blanket);
-    List<BriefLine> lines = RulePostings.lines(blanket);
     lines.forEach(line -> line.content().restrict(domains));
     return PileDomains.widened(blanket, domains, lines);
   }

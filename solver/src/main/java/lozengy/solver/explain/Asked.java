@@ -47,11 +47,10 @@ record Asked(
   }
 
   private static Asked of(Blanket blanket, List<BriefLine> lines, boolean whole) {
-    Domains direct = Domains.all(blanket);
+    Domains direct = Domains.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
     boolean contrast = false;
     for (BriefLine line : lines) {
-      line.content().restrict(direct);
       rules.add(line.rule());
       contrast |= line.path().equals(MIN_CONTRAST);
     }
