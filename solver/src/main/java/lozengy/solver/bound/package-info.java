@@ -3,9 +3,8 @@
  *
  * <p><b>What is proved.</b> {@link lozengy.solver.bound.Bounds} gives a number B and names its
  * proof: every arrangement that keeps the brief's rules has a total of at most B. Rules that a
- * proof does not use (copies; locks and bans within bands; that all rounds of a piece differ beyond
- * those side by side) only shrink the arrangements that it speaks of, so leaving them out keeps it
- * true.
+ * proof does not use (copies; that all rounds of a piece differ beyond those side by side) only
+ * shrink the arrangements that it speaks of, so leaving them out keeps it true.
  *
  * <p><b>How.</b> The total is a weighted mean of parts. All parts are bounded together by one
  * linear program over counts ({@link lozengy.solver.bound.ScoreProgram}): how many pieces of each
