@@ -1,7 +1,6 @@
 package lozengy.cli;
 
 import lozengy.model.input.InputException;
-import picocli.CommandLine.IExitCodeExceptionMapper;
 import picocli.CommandLine.ParameterException;
 
 /** What the program's exit codes say. */
@@ -18,9 +17,6 @@ public enum ExitCode {
   UNFINISHED(4),
   /** A check found faults. */
   FAULTS_FOUND(5);
-
-  /** Gives the exit code of a failure. */
-  public static final IExitCodeExceptionMapper MAPPER = failure -> of(failure).code;
 
   private final int code;
 

@@ -6,6 +6,7 @@ import lozengy.cli.report.PlainText;
 import lozengy.model.input.Mistake;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IExitCodeExceptionMapper;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
@@ -14,7 +15,8 @@ import picocli.CommandLine.ParseResult;
  * Tells failures: one line for each mistake on standard error, and where {@code --json} is given
  * the same as an object on standard output.
  */
-final class Failures implements IParameterExceptionHandler, IExecutionExceptionHandler {
+final class Failures
+    implements IParameterExceptionHandler, IExecutionExceptionHandler, IExitCodeExceptionMapper {
 
   private static final String JSON_OPTION = "--json";
 
@@ -34,6 +36,11 @@ final class Failures implements IParameterExceptionHandler, IExecutionExceptionH
   public int handleExecutionException(
       Exception failure, CommandLine commandLine, ParseResult parsed) {
     return tell(failure, commandLine.getParseResult().hasMatchedOption(JSON_OPTION));
+  }
+
+  @Override
+  public int getExitCode(Throwable failure) {
+    return ExitCode.of(failure).code();
   }
 
   /**

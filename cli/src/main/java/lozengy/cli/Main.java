@@ -34,13 +34,13 @@ public final class Main {
   /** The same with another solver. */
   static int run(Terminal terminal, Solving solving, String... arguments) {
     Failures failures = new Failures(terminal);
-    CommandLine commandLine = Lozengy.commandLine(terminal, solving);
+    CommandLine commandLine = Lozengy.commandLine(terminal, solving, arguments);
     commandLine.setOut(terminal.out());
     commandLine.setErr(terminal.err());
     commandLine.setColorScheme(new ColorScheme.Builder(Ansi.OFF).build());
     commandLine.setParameterExceptionHandler(failures);
     commandLine.setExecutionExceptionHandler(failures);
-    commandLine.setExitCodeExceptionMapper(ExitCode.MAPPER);
+    commandLine.setExitCodeExceptionMapper(failures);
     try {
       int code = commandLine.execute(arguments);
       terminal.flush();

@@ -18,7 +18,6 @@ import picocli.CommandLine.Parameters;
 
 /** Plans many blankets in a row. */
 @Command(
-    name = "batch",
     description = {
       "Plans many blankets: a brief or an arrangement on each line in (JSON Lines), a result on each"
           + " line out, in the same order.",

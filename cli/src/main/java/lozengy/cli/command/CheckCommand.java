@@ -14,7 +14,6 @@ import picocli.CommandLine.Parameters;
 
 /** Holds an arrangement against its brief, from scratch. */
 @Command(
-    name = "check",
     description = {
       "Holds an arrangement against its brief, from scratch.",
       "",

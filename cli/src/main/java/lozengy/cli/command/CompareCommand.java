@@ -22,7 +22,6 @@ import picocli.CommandLine.Parameters;
 
 /** Sets arrangements side by side, part by part. */
 @Command(
-    name = "compare",
     description = {
       "Sets arrangements side by side, part by part: of one brief or of several.",
       "",

@@ -17,6 +17,17 @@ import picocli.CommandLine.TypeConversionException;
 /** Reads the values of options, and says in plain words what is wrong with one. */
 final class Converters {
 
+  /**
+   * A converter. It is a class because picocli's are so old that the launcher's archive of classes
+   * cannot hold an interface of theirs, nor anything that implements it, once a lambda does.
+   */
+  private record Converter<T>(Function<String, T> read) implements ITypeConverter<T> {
+    @Override
+    public T convert(String text) {
+      return read.apply(text);
+    }
+  }
+
   private Converters() {}
 
   static void register(CommandLine commandLine) {
@@ -26,8 +37,8 @@ final class Converters {
         ChartOptions.Signs.class,
         word(ChartOptions.Signs.values(), signs -> signs.name().toLowerCase(Locale.ROOT)));
     commandLine.registerConverter(Paper.class, word(Paper.values(), Paper::word));
-    commandLine.registerConverter(LocalDate.class, Converters::date);
-    commandLine.registerConverter(PictureWidth.class, Converters::width);
+    commandLine.registerConverter(LocalDate.class, new Converter<>(Converters::date));
+    commandLine.registerConverter(PictureWidth.class, new Converter<>(Converters::width));
     commandLine.registerConverter(Anchor.class, word(Anchor.values(), Anchor::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
@@ -39,17 +50,20 @@ final class Converters {
 
   /** Reads one of a few words, in upper or lower case. */
   static <T> ITypeConverter<T> word(T[] values, Function<T, String> word) {
-    return text ->
-        Arrays.stream(values)
-            .filter(each -> word.apply(each).equals(text.toLowerCase(Locale.ROOT)))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new TypeConversionException(
-                        "'"
-                            + text
-                            + "' is none of "
-                            + Arrays.stream(values).map(word).collect(Collectors.joining(", "))));
+    return new Converter<>(
+        text ->
+            Arrays.stream(values)
+                .filter(each -> word.apply(each).equals(text.toLowerCase(Locale.ROOT)))
+                .findFirst()
+                .orElseThrow(
+                    () ->
+                        new TypeConversionException(
+                            "'"
+                                + text
+                                + "' is none of "
+                                + Arrays.stream(values)
+                                    .map(word)
+                                    .collect(Collectors.joining(", ")))));
   }
 
   private static LocalDate date(String text) {
@@ -69,12 +83,13 @@ final class Converters {
   }
 
   private static <T> ITypeConverter<T> number(Function<String, T> parse, String kind) {
-    return text -> {
-      try {
-        return parse.apply(text);
-      } catch (NumberFormatException e) {
-        throw new TypeConversionException("'" + text + "' is not " + kind);
-      }
-    };
+    return new Converter<>(
+        text -> {
+          try {
+            return parse.apply(text);
+          } catch (NumberFormatException e) {
+            throw new TypeConversionException("'" + text + "' is not " + kind);
+          }
+        });
   }
 }

@@ -29,7 +29,6 @@ import picocli.CommandLine.Option;
 
 /** Says why nothing fits, and what would help. */
 @Command(
-    name = "explain",
     description = {
       "Says why no arrangement fits, and what would make one fit.",
       "",

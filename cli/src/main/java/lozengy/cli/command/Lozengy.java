@@ -1,6 +1,11 @@
 package lozengy.cli.command;
 
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
 import lozengy.solver.Version;
@@ -37,6 +42,7 @@ import picocli.CommandLine.Spec;
 public final class Lozengy implements Callable<Integer> {
 
   private static final int HELP_COLUMNS = 92;
+  private static final String[] VERSION_ALONE = {"--version"};
 
   private final Terminal terminal;
   @Spec private CommandSpec spec;
@@ -46,25 +52,41 @@ public final class Lozengy implements Callable<Integer> {
   }
 
   /**
-   * The program's command line, with all commands.
+   * The program's command line, with the commands that the words of a call can mean: the one that
+   * they begin with, none for the version alone, and otherwise all. To describe a command takes
+   * longer than to run a short one.
    *
    * @param terminal where commands read and print
    * @param solving what solves
+   * @param words the words of the call
    */
-  public static CommandLine commandLine(Terminal terminal, Solving solving) {
+  public static CommandLine commandLine(Terminal terminal, Solving solving, String... words) {
     CommandLine commandLine = new CommandLine(new Lozengy(terminal));
-    commandLine.addSubcommand(new NewCommand(terminal));
-    commandLine.addSubcommand(new SolveCommand(terminal, solving));
-    commandLine.addSubcommand(new MarkCommand(terminal));
-    commandLine.addSubcommand(new CheckCommand(terminal));
-    commandLine.addSubcommand(new CompareCommand(terminal));
-    commandLine.addSubcommand(new ReportCommand(terminal));
-    commandLine.addSubcommand(new NeedCommand(terminal));
-    commandLine.addSubcommand(new ExplainCommand(terminal));
-    commandLine.addSubcommand(new BatchCommand(terminal, solving));
+    Map<String, Supplier<Object>> commands = commands(terminal, solving);
+    if (words.length > 0 && commands.containsKey(words[0])) {
+      commands.keySet().retainAll(Set.of(words[0]));
+    } else if (Arrays.equals(words, VERSION_ALONE)) {
+      commands.clear();
+    }
+    commands.forEach((name, command) -> commandLine.addSubcommand(name, command.get()));
     Converters.register(commandLine);
     commandLine.getSubcommands().values().forEach(Lozengy::layOutHelp);
     return commandLine.setUsageHelpWidth(HELP_COLUMNS);
+  }
+
+  /** All commands by name, in the order of the help. */
+  private static Map<String, Supplier<Object>> commands(Terminal terminal, Solving solving) {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("new", () -> new NewCommand(terminal));
+    commands.put("solve", () -> new SolveCommand(terminal, solving));
+    commands.put("mark", () -> new MarkCommand(terminal));
+    commands.put("check", () -> new CheckCommand(terminal));
+    commands.put("compare", () -> new CompareCommand(terminal));
+    commands.put("report", () -> new ReportCommand(terminal));
+    commands.put("need", () -> new NeedCommand(terminal));
+    commands.put("explain", () -> new ExplainCommand(terminal));
+    commands.put("batch", () -> new BatchCommand(terminal, solving));
+    return commands;
   }
 
   private static void layOutHelp(CommandLine command) {

@@ -21,7 +21,6 @@ import picocli.CommandLine.Parameters;
 
 /** Marks in an arrangement what has come about since it was planned. */
 @Command(
-    name = "mark",
     description = {
       "Marks in an arrangement what has come about: pieces that are made or joined, yarns that came"
           + " out otherwise than planned, and what is left of a yarn.",

@@ -19,7 +19,6 @@ import picocli.CommandLine.Mixin;
 
 /** Says how much yarn is needed, and how many balls to buy. */
 @Command(
-    name = "need",
     description = {
       "Says how much yarn is needed, and how many balls to buy.",
       "",

@@ -17,7 +17,6 @@ import picocli.CommandLine.Option;
 
 /** Writes a brief to start from. */
 @Command(
-    name = "new",
     description =
         "Writes a commented brief to start from, on standard output if no file is named; with"
             + " --json the same brief as JSON, which has no comments.",

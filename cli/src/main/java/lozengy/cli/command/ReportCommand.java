@@ -29,7 +29,6 @@ import picocli.CommandLine.Parameters;
 
 /** Shows an arrangement: sums it up, or draws it. */
 @Command(
-    name = "report",
     description = {
       "Shows an arrangement: sums it up, or draws its chart.",
       "",

@@ -31,7 +31,6 @@ import picocli.CommandLine.Option;
 
 /** Plans a blanket. */
 @Command(
-    name = "solve",
     description = {
       "Plans a blanket: decides which yarn every round of every piece takes.",
       "",
