@@ -12,7 +12,7 @@ import java.nio.charset.StandardCharsets;
 
 /**
  * What the program shares with its surroundings. Text is UTF-8 whatever the locale, and the same on
- * a terminal and in a file; a picture in colours stands only where {@link #colours} are shown.
+ * a terminal and in a file; a picture in colours stands only where the {@link #screen} shows them.
  */
 public final class Terminal {
 
@@ -23,7 +23,7 @@ public final class Terminal {
   private final boolean showProgress;
   private final boolean debug;
   private final StopSignal stopSignal;
-  private final Colours colours;
+  private final Screen screen;
 
   /**
    * Makes a terminal.
@@ -34,7 +34,7 @@ public final class Terminal {
    * @param showProgress whether a person watches standard error
    * @param debug whether stack traces are wanted
    * @param stopSignal tells when the user wants a long task to end
-   * @param colours which colours standard output shows
+   * @param screen what a person sees
    */
   public Terminal(
       InputStream in,
@@ -43,7 +43,7 @@ public final class Terminal {
       boolean showProgress,
       boolean debug,
       StopSignal stopSignal,
-      Colours colours) {
+      Screen screen) {
     this.in = in;
     this.pipe = new Pipe(out);
     this.out = writer(pipe);
@@ -51,10 +51,10 @@ public final class Terminal {
     this.showProgress = showProgress;
     this.debug = debug;
     this.stopSignal = stopSignal;
-    this.colours = colours;
+    this.screen = screen;
   }
 
-  /** Makes a terminal that shows no colours. */
+  /** Makes a terminal that shows no colours and is as wide as most are. */
   public Terminal(
       InputStream in,
       OutputStream out,
@@ -62,7 +62,7 @@ public final class Terminal {
       boolean showProgress,
       boolean debug,
       StopSignal stopSignal) {
-    this(in, out, err, showProgress, debug, stopSignal, Colours.NONE);
+    this(in, out, err, showProgress, debug, stopSignal, Screen.PLAIN);
   }
 
   /** The process's own. */
@@ -75,7 +75,7 @@ public final class Terminal {
         Boolean.getBoolean("lozengy.progress"),
         "1".equals(System.getenv("LOZENGY_DEBUG")),
         stopSignal,
-        Colours.of(Boolean.getBoolean("lozengy.terminal"), System.getenv()));
+        Screen.ofProcess());
   }
 
   private static PrintWriter writer(OutputStream stream) {
@@ -103,9 +103,9 @@ public final class Terminal {
     pipe.write(bytes, 0, bytes.length);
   }
 
-  /** Which colours standard output shows. */
-  public Colours colours() {
-    return colours;
+  /** What a person sees. */
+  public Screen screen() {
+    return screen;
   }
 
   /** Whether a person watches standard error. */

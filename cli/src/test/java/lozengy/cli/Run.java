@@ -14,7 +14,7 @@ public final class Run {
   private byte[] input = new byte[0];
   private boolean progress;
   private boolean debug;
-  private Colours colours = Colours.NONE;
+  private Screen screen = Screen.PLAIN;
   private BooleanSupplier stop = () -> false;
   private Solving solving = Solver::solve;
 
@@ -45,7 +45,13 @@ public final class Run {
 
   /** Shows colours on standard output. */
   public Run withColours(Colours shown) {
-    colours = shown;
+    screen = new Screen(shown, screen.columns());
+    return this;
+  }
+
+  /** Has lines of that many characters. */
+  public Run withColumns(int columns) {
+    screen = new Screen(screen.colours(), columns);
     return this;
   }
 
@@ -79,7 +85,7 @@ public final class Run {
   public int run(OutputStream out, OutputStream err, String... arguments) {
     Terminal terminal =
         new Terminal(
-            new ByteArrayInputStream(input), out, err, progress, debug, () -> stop, colours);
+            new ByteArrayInputStream(input), out, err, progress, debug, () -> stop, screen);
     return Main.run(terminal, solving, arguments);
   }
 }

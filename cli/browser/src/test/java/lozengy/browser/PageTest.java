@@ -158,6 +158,25 @@ class PageTest {
     assertEquals(true, browser.script("return document.documentElement.scrollWidth <= innerWidth"));
   }
 
+  @Test
+  void yarnTableFitsOnAPhoneWithWholeWords() {
+    browser.open(page, 360, 740, false);
+    assertEquals(
+        true,
+        browser.script(
+            "const t = document.querySelector('#yarns .scroll');"
+                + "return t.scrollWidth <= t.clientWidth"));
+    // A word on its own stands in one box; broken it would stand in two.
+    assertEquals(
+        List.of(),
+        browser.script(
+            "return [...document.querySelectorAll('#yarns .yarn span')].flatMap(s => {"
+                + "const t = s.firstChild; const out = [];"
+                + "for (const m of t.data.matchAll(/\\S+/g)) { const r = document.createRange();"
+                + "r.setStart(t, m.index); r.setEnd(t, m.index + m[0].length);"
+                + "if (r.getClientRects().length > 1) out.push(m[0]); } return out; })"));
+  }
+
   private static List<String> lit() {
     return ((List<?>)
             browser.script(

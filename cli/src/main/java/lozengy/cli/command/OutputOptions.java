@@ -1,5 +1,6 @@
 package lozengy.cli.command;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Target;
@@ -16,6 +17,11 @@ final class OutputOptions {
 
   @Option(names = "--overwrite", description = "Replace a file that is there already.")
   private boolean overwrite;
+
+  /** What the call names, as it stands there. */
+  Optional<String> names() {
+    return Optional.ofNullable(output);
+  }
 
   /** Whether files that are there may be replaced. */
   boolean overwrite() {

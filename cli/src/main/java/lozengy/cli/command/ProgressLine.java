@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.DoubleStream;
+import lozengy.cli.Terminal;
 import lozengy.solver.ProgressListener;
 
 /** Shows how a solve goes on one line that is written over again and again. */
@@ -13,6 +14,7 @@ final class ProgressLine implements ProgressListener {
   private static final double SECONDS_BETWEEN = 0.1;
 
   private final PrintWriter err;
+  private final int widest;
   private final Limits limits;
   private double lastSeconds = Double.NEGATIVE_INFINITY;
   private int width;
@@ -34,8 +36,10 @@ final class ProgressLine implements ProgressListener {
     }
   }
 
-  ProgressLine(PrintWriter err, Limits limits) {
-    this.err = err;
+  ProgressLine(Terminal terminal, Limits limits) {
+    this.err = terminal.err();
+    // A full line would make some terminals go on to the next.
+    this.widest = Math.max(1, terminal.screen().columns() - 1);
     this.limits = limits;
   }
 
@@ -45,7 +49,7 @@ final class ProgressLine implements ProgressListener {
       return;
     }
     lastSeconds = progress.seconds();
-    show(words(progress));
+    show(fitting(words(progress)));
   }
 
   /** Takes the line away. */
@@ -76,11 +80,21 @@ final class ProgressLine implements ProgressListener {
     }
     return String.format(
         Locale.ROOT,
-        "%s, %,d moves, score %.2f of at most %.2f%s; Ctrl-C keeps the best so far",
+        "%s, score %.2f of at most %.2f%s; Ctrl-C keeps the best; %,d moves",
         time,
-        progress.moves(),
         progress.score(),
         progress.bound(),
-        left(progress));
+        left(progress),
+        progress.moves());
+  }
+
+  /** As much as fits on a line: what spills onto a second one could not be written over. */
+  private String fitting(String words) {
+    String text = words;
+    while (text.length() > widest) {
+      int part = text.lastIndexOf(';');
+      text = text.substring(0, part < 0 ? widest : part);
+    }
+    return text;
   }
 }

@@ -5,9 +5,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lozengy.cli.Colours;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
+import lozengy.cli.Refusal;
+import lozengy.cli.Screen;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.FolderTarget;
@@ -117,12 +118,24 @@ final class ReportCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Source source = new Source(file);
+    expectOneOutput(source);
     if (form == ReportForm.TABLES) {
       writeTables(source);
     } else {
       write(source);
     }
     return ExitCode.DONE.code();
+  }
+
+  /** What is no JSON cannot share standard output with the JSON that tells of it. */
+  private void expectOneOutput(Source source) {
+    boolean toStandardOutput = output.names().map("-"::equals).orElse(source.isStandardInput());
+    if (json.wanted() && form != null && form != ReportForm.CARD && toStandardOutput) {
+      throw Refusal.of(
+          "--json",
+          "Standard output cannot take both the " + form.word() + " and JSON that tells of it",
+          "Name a file with -o, or leave --json out");
+    }
   }
 
   private void write(Source source) {
@@ -142,9 +155,9 @@ final class ReportCommand implements Callable<Integer> {
         return utf8(
             Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
       }
-      Colours colours = toTerminal ? terminal.colours() : Colours.NONE;
+      Screen screen = toTerminal ? terminal.screen() : Screen.PLAIN;
       String text =
-          TerminalPicture.text(arrangement, colours) + Summary.text(arrangement, Optional.empty());
+          TerminalPicture.text(arrangement, screen) + Summary.text(arrangement, Optional.empty());
       return utf8(text);
     }
     return new ReportRequest(

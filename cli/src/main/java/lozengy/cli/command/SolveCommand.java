@@ -199,7 +199,7 @@ final class SolveCommand implements Callable<Integer> {
     }
     ProgressLine line =
         terminal.showProgress()
-            ? new ProgressLine(terminal.err(), request.limits(first.blanket()))
+            ? new ProgressLine(terminal, request.limits(first.blanket()))
             : null;
     ProgressListener listener = line == null ? progress -> {} : line;
     try {
@@ -223,7 +223,7 @@ final class SolveCommand implements Callable<Integer> {
       ProgressListener nobody = progress -> {};
       return solving.solve(blanket, earlier, request.options(stop, nobody));
     }
-    ProgressLine line = new ProgressLine(terminal.err(), request.limits(blanket));
+    ProgressLine line = new ProgressLine(terminal, request.limits(blanket));
     try {
       return solving.solve(blanket, earlier, request.options(stop, line));
     } finally {

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.Colours;
+import lozengy.cli.Screen;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Srgb;
@@ -37,20 +38,24 @@ public final class TerminalPicture {
    * Draws an arrangement.
    *
    * @param arrangement the arrangement
-   * @param colours which colours are shown; with none there is no picture
+   * @param screen what is shown; without colours there is no picture, and none is wider than it
    * @return lines, each with a line break and the terminal's own colours at its end; may be empty
    */
-  public static String text(Arrangement arrangement, Colours colours) {
-    return colours == Colours.NONE ? "" : new TerminalPicture(dots(arrangement), colours).write();
+  public static String text(Arrangement arrangement, Screen screen) {
+    if (screen.colours() == Colours.NONE) {
+      return "";
+    }
+    int columns = Math.min(MOST_COLUMNS, screen.columns());
+    return new TerminalPicture(dots(arrangement, columns), screen.colours()).write();
   }
 
   /** Colours by row and column; null where there is no blanket. */
-  private static Srgb[][] dots(Arrangement arrangement) {
+  private static Srgb[][] dots(Arrangement arrangement, int mostColumns) {
     Drawing drawing = Drawing.of(arrangement.blanket(), arrangement.sequences());
     double unitCm = drawing.widthCm() / (2.0 * arrangement.blanket().layout().size().across());
     double fitting =
         Math.min(
-            MOST_COLUMNS / (drawing.widthCm() / unitCm),
+            mostColumns / (drawing.widthCm() / unitCm),
             2 * MOST_LINES / (drawing.heightCm() / unitCm));
     // Whole dots to a step, where there is room for one, draw all pieces alike.
     double perUnit = fitting >= 1 ? Math.min(MOST_DOTS, Math.floor(fitting)) : fitting;

@@ -65,6 +65,20 @@ class ReportCommandTest {
   }
 
   @Test
+  void jsonAndAPageDoNotShareStandardOutput() {
+    byte[] bytes = Briefs.text(file).getBytes(StandardCharsets.UTF_8);
+    for (String form : List.of("svg", "png", "pdf", "html", "graphml", "tables")) {
+      Result piped = new Run().input(bytes).run("report", "-", "--as", form, "--json");
+      assertEquals(2, piped.code(), form);
+      assertTrue(piped.out().startsWith("{"), form);
+      assertTrue(piped.err().contains("--json: Standard output cannot take both"), piped.err());
+      assertEquals(2, Run.of("report", file, "--as", form, "--json", "-o", "-").code(), form);
+    }
+    Result card = new Run().input(bytes).run("report", "-", "--as", "card", "--json");
+    assertEquals(0, card.code(), card.err());
+  }
+
+  @Test
   void namesAndCodesAreDrawnOnRequest() {
     String plain = Run.of("report", file, "--as", "svg", "-o", "-").out();
     String names = Run.of("report", file, "--as", "svg", "-o", "-", "--names").out();

@@ -2,11 +2,17 @@ package lozengy.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.SpecificationVersion;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import lozengy.cli.Json;
 import lozengy.cli.JsonSchemas;
 import lozengy.cli.Run;
@@ -60,6 +66,29 @@ class ResultSchemasTest {
         Files.readString(Path.of(brief)).replaceAll("balls: [0-9.]+", "balls: 0.01");
     Path none = Files.writeString(folder.resolve("none.yaml"), impossible);
     holds("solve-result", 3, "solve", none.toString(), "--json");
+    holds("explanation", 0, "explain", brief, "--json");
+    String why = holds("explanation", 3, "explain", none.toString(), "--json");
+    assertFalse(mistakes("explanation", why.replace("\"causes\"", "\"cause\"")).isEmpty());
+  }
+
+  /** Every format that a command names on standard output has its schema in the jar. */
+  @Test
+  void everyFormatInTheCodeHasASchema() throws Exception {
+    Set<String> formats = new TreeSet<>();
+    try (Stream<Path> sources = Files.walk(Path.of("src", "main", "java"))) {
+      for (Path source : sources.filter(file -> file.toString().endsWith(".java")).toList()) {
+        Pattern.compile("(?:\"lozengy-([a-z-]+/[0-9])\"|Json.result\\(\\s*\"([a-z-]+)\")")
+            .matcher(Files.readString(source))
+            .results()
+            .map(each -> each.group(1) == null ? each.group(2) + "/1" : each.group(1))
+            .forEach(formats::add);
+      }
+    }
+    assertTrue(formats.contains("explanation/1") && formats.contains("check-result/1"));
+    for (String format : formats) {
+      String name = format.replace('/', '-') + ".schema.json";
+      assertNotNull(Json.class.getResource(name), name);
+    }
   }
 
   @Test

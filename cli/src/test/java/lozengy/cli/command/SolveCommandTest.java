@@ -32,6 +32,8 @@ import lozengy.solver.Solver;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SolveCommandTest {
 
@@ -252,9 +254,31 @@ class SolveCommandTest {
     String moves = "5000000";
     Result watched = new Run().solving(slow).withProgress().run("solve", brief, "--moves", moves);
     assertTrue(
-        watched.err().contains("\r1.5 s, 1,234,567 moves, score 91.23 of at most 96.00; 5 s left;"),
+        watched.err().contains("\r1.5 s, score 91.23 of at most 96.00; 5 s left; Ctrl-C"),
         watched.err());
     assertTrue(watched.err().endsWith(" \r"), "the line is left on the terminal");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 20, 40, 79, 80, 120})
+  void progressNeverSpillsOntoASecondLine(int columns) {
+    Solving slow =
+        (blanket, earlier, options) -> {
+          options.listener().progress(new Progress(0.1, 0, Double.NaN, 100));
+          options.listener().progress(new Progress(12345.6, 123_456_789_012L, 99.999, 100));
+          return new SolveResult.Unfinished(List.of("-"));
+        };
+    Result watched =
+        new Run()
+            .solving(slow)
+            .withProgress()
+            .withColumns(columns)
+            .run("solve", brief, "--moves", "123456789099");
+    String written = watched.err().substring(watched.err().indexOf('\r'));
+    String line = written.substring(1, written.lastIndexOf('\r'));
+    line.lines().forEach(each -> assertTrue(each.length() < Math.max(2, columns), each));
+    assertEquals(columns >= 120, line.contains("123,456,789,012 moves"), line);
+    assertEquals(columns >= 79, line.contains("score 100.00 of at most 100.00; "), line);
   }
 
   @Test

@@ -98,8 +98,14 @@ public final class Samples {
   /** A brief with default rules, joining and edging. */
   public static Brief brief(
       String title, LayoutSize size, List<Yarn> yarns, List<PieceNote> notes) {
+    return brief(title, size, 5, yarns, notes);
+  }
+
+  /** A brief whose squares have so many rounds. */
+  public static Brief brief(
+      String title, LayoutSize size, int rounds, List<Yarn> yarns, List<PieceNote> notes) {
     Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
-    motifs.put(PieceKind.SQUARE, motif(OptionalDouble.of(10), 5));
+    motifs.put(PieceKind.SQUARE, motif(OptionalDouble.of(10), rounds));
     if (size.sideTriangles()) {
       motifs.put(PieceKind.SIDE_TRIANGLE, motif(OptionalDouble.of(13.5), 4));
     }

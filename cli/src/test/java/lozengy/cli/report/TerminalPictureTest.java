@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import lozengy.cli.Colours;
+import lozengy.cli.Screen;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.colour.Srgb;
 import lozengy.model.layout.LayoutSize;
@@ -17,9 +18,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TerminalPictureTest {
 
+  private static final Screen WIDE = new Screen(Colours.ALL, 80);
   private static final String RESET = "\u001b[0m";
 
   private static String plain(String line) {
@@ -28,7 +31,7 @@ class TerminalPictureTest {
 
   @Test
   void withoutColoursThereIsNone() {
-    assertEquals("", TerminalPicture.text(Samples.saltmarshThrow(), Colours.NONE));
+    assertEquals("", TerminalPicture.text(Samples.saltmarshThrow(), Screen.PLAIN));
   }
 
   @ParameterizedTest
@@ -36,13 +39,22 @@ class TerminalPictureTest {
   void isSmallAndAllOfAWidth(LayoutSize size) {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Small", size, Samples.yarns(), List.of()), 2);
-    List<String> lines = TerminalPicture.text(arrangement, Colours.ALL).lines().toList();
+    List<String> lines = TerminalPicture.text(arrangement, WIDE).lines().toList();
     assertTrue(lines.size() <= 36, lines.size() + " lines");
     assertTrue(lines.stream().allMatch(line -> line.endsWith(RESET)));
     Set<Integer> widths =
         lines.stream().map(line -> plain(line).length()).collect(Collectors.toSet());
     assertEquals(1, widths.size(), widths.toString());
     assertTrue(widths.iterator().next() <= 72);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 11, 40, 47})
+  void isNoWiderThanTheTerminal(int columns) {
+    Screen narrow = new Screen(Colours.ALL, columns);
+    List<String> lines = TerminalPicture.text(Samples.saltmarshThrow(), narrow).lines().toList();
+    assertTrue(!lines.isEmpty());
+    lines.forEach(line -> assertTrue(plain(line).length() <= columns, plain(line)));
   }
 
   @Test
@@ -53,7 +65,7 @@ class TerminalPictureTest {
     Set<String> shown = new TreeSet<>();
     Matcher colour =
         Pattern.compile("[34]8;2;([0-9]+);([0-9]+);([0-9]+)")
-            .matcher(TerminalPicture.text(arrangement, Colours.ALL));
+            .matcher(TerminalPicture.text(arrangement, WIDE));
     while (colour.find()) {
       shown.add(
           new Srgb(
@@ -68,7 +80,7 @@ class TerminalPictureTest {
     String hex = arrangement.blanket().yarn(arrangement.sequences().yarn(centre, 0)).colour().hex();
     Srgb expected = Srgb.parse(hex);
     String code = "38;2;" + expected.red() + ";" + expected.green() + ";" + expected.blue() + ";48";
-    String line = TerminalPicture.text(arrangement, Colours.ALL).lines().toList().get(1);
+    String line = TerminalPicture.text(arrangement, WIDE).lines().toList().get(1);
     assertTrue(line.contains(code), line);
   }
 

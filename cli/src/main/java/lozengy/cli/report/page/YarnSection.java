@@ -40,7 +40,7 @@ final class YarnSection {
     html.text("th", "At hand", "scope", "col", "class", "n");
     html.text("th", "Used", "scope", "col", "class", "n");
     html.text("th", "Left", "scope", "col", "class", "n");
-    html.text("th", "Used of what is at hand", "scope", "col");
+    html.text("th", "Used of what is at hand", "scope", "col", "class", "wide");
     html.close();
     html.close();
     html.open("tbody");

@@ -21,6 +21,10 @@ import lozengy.model.layout.Strips;
 final class CardPages {
 
   private static final int ACROSS = 3;
+
+  /** With more rounds than this a narrow card could be longer than a page, names in two lines. */
+  private static final int MOST_ROUNDS_IN_A_COLUMN = 20;
+
   private static final double PICTURE_MM = 22;
 
   private final Sheet sheet;
@@ -53,14 +57,17 @@ final class CardPages {
     if (cards.isEmpty()) {
       return;
     }
+    // Cards of many rounds take the whole width, and write the rounds side by side.
+    int rounds = cards.stream().mapToInt(piece -> piece.yarns().size()).max().getAsInt();
+    int across = rounds > MOST_ROUNDS_IN_A_COLUMN ? 1 : ACROSS;
     sheet.part("Piece cards");
     html.open("table", "class", "cards");
     html.open("tbody");
-    for (int i = 0; i < cards.size(); i += ACROSS) {
+    for (int i = 0; i < cards.size(); i += across) {
       html.open("tr");
-      for (int j = i; j < i + ACROSS; j++) {
+      for (int j = i; j < i + across; j++) {
         if (j < cards.size()) {
-          card(cards.get(j));
+          card(cards.get(j), ACROSS / across);
         } else {
           html.text("td", "", "style", "border:0");
         }
@@ -71,7 +78,7 @@ final class CardPages {
     html.close();
   }
 
-  private void card(PieceDrawing piece) {
+  private void card(PieceDrawing piece, int columns) {
     Place place = piece.place();
     html.open("td");
     sheet.picture(Chart.piece(arrangement, piece, PICTURE_MM), PICTURE_MM, PICTURE_MM);
@@ -85,7 +92,33 @@ final class CardPages {
     if (made) {
       html.text("p", "made");
     }
-    for (int round = 0; round < piece.yarns().size(); round++) {
+    if (columns == 1) {
+      rounds(piece, 0, piece.yarns().size());
+    } else {
+      inColumns(piece, columns);
+    }
+    html.close();
+    html.close();
+  }
+
+  private void inColumns(PieceDrawing piece, int columns) {
+    int rounds = piece.yarns().size();
+    int each = (rounds + columns - 1) / columns;
+    html.open("table", "class", "columns");
+    html.open("tr");
+    for (int column = 0; column < columns; column++) {
+      html.open("td");
+      rounds(piece, Math.min(rounds, column * each), Math.min(rounds, (column + 1) * each));
+      html.close();
+    }
+    html.close();
+    html.close();
+  }
+
+  private void rounds(PieceDrawing piece, int from, int to) {
+    Place place = piece.place();
+    boolean made = piece.state() == PieceState.MADE;
+    for (int round = from; round < to; round++) {
       html.open("p");
       if (!made) {
         sheet.tick();
@@ -98,7 +131,5 @@ final class CardPages {
       html.text("span", Figures.metres(need) + " m", "class", "quiet");
       html.close();
     }
-    html.close();
-    html.close();
   }
 }

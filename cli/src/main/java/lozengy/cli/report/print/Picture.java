@@ -1,6 +1,7 @@
 package lozengy.cli.report.print;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
@@ -22,6 +23,13 @@ public final class Picture {
 
   private static final Component NOWHERE = null;
 
+  /** The library's guard against hostile drawings stops at 2000 shapes; these are our own. */
+  private static final DocumentLimits ANY_NUMBER_OF_SHAPES =
+      new DocumentLimits(
+          DocumentLimits.DEFAULT_MAX_NESTING_DEPTH,
+          DocumentLimits.DEFAULT_MAX_USE_NESTING_DEPTH,
+          Integer.MAX_VALUE);
+
   private final SVGDocument document;
 
   private Picture(SVGDocument document) {
@@ -32,9 +40,9 @@ public final class Picture {
   static Picture of(String svg) {
     Letters.register();
     ByteArrayInputStream bytes = new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8));
+    LoaderContext context = LoaderContext.builder().documentLimits(ANY_NUMBER_OF_SHAPES).build();
     return new Picture(
-        Objects.requireNonNull(
-            new SVGLoader().load(bytes, null, LoaderContext.createDefault()), "our own SVG"));
+        Objects.requireNonNull(new SVGLoader().load(bytes, null, context), "our own SVG"));
   }
 
   /** Draws it into a box from 0, 0. */

@@ -95,6 +95,27 @@ class BookletTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Paper.class)
+  void cardsOfFiftyRoundsStayWhole(Paper paper) throws Exception {
+    Arrangement thick =
+        Samples.filled(
+            Samples.brief("Thick", Samples.straight(2, 3), 50, Samples.yarns(), List.of()), 4);
+    List<String> pages = pages(Booklet.pdf(thick, paper, DATE));
+    int first = 0;
+    while (!pages.get(first).contains("Piece cards")) {
+      first++;
+    }
+    for (int page = first; page < pages.size(); page++) {
+      String text = pages.get(page);
+      int cards = count(text, "square strip");
+      assertTrue(cards > 0, text);
+      // 1.6 m in the centre and 1.3 m more in each round: the fiftieth takes 65.3 m.
+      assertEquals(cards, count(text, " 1.6 m"), text);
+      assertEquals(cards, count(text, "65.3 m"), text);
+    }
+  }
+
   @Test
   void sameArrangementPaperAndDateGiveTheSameBytes() {
     assertArrayEquals(

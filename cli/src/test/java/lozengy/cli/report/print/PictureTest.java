@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import javax.imageio.ImageIO;
@@ -56,6 +57,15 @@ class PictureTest {
       }
     }
     assertEquals(83 * 5 + 24 * 4 + 4 * 3, seen);
+  }
+
+  @Test
+  void thousandsOfRoundsAreDrawn() throws Exception {
+    Arrangement large =
+        Samples.filled(
+            Samples.brief("Large", Samples.straight(30, 20), Samples.yarns(), List.of()), 3);
+    BufferedImage image = read(Picture.png(Chart.svg(large, ChartOptions.PLAIN), 300));
+    assertEquals(300, image.getWidth());
   }
 
   @Test
