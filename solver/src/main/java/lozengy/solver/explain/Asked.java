@@ -1,10 +1,13 @@
 package lozengy.solver.explain;
 
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.BriefLine;
@@ -18,23 +21,23 @@ import lozengy.solver.constraint.YarnLoad;
  * @param blanket the blanket
  * @param direct what the lines leave each round by themselves
  * @param loads what the rounds may ask of each yarn, and what the lines leave of it
+ * @param lines the lines
  * @param rules the rules of which a line holds
- * @param contrast whether borders that look alike count as the same
- * @param whole whether all lines of the brief are asked for
+ * @param paths where the lines stand
  */
 record Asked(
     Blanket blanket,
     Domains direct,
     List<YarnLoad> loads,
+    List<BriefLine> lines,
     Set<RuleId> rules,
-    boolean contrast,
-    boolean whole) {
+    Set<String> paths) {
 
   private static final String MIN_CONTRAST = "rules.min-contrast";
 
   /** All that a brief asks for. */
   static Asked all(Blanket blanket) {
-    return of(blanket, RulePostings.lines(blanket), true);
+    return of(blanket, RulePostings.lines(blanket));
   }
 
   /**
@@ -43,18 +46,15 @@ record Asked(
    * @param lines some of {@link RulePostings#lines}
    */
   static Asked of(Blanket blanket, List<BriefLine> lines) {
-    return of(blanket, lines, false);
-  }
-
-  private static Asked of(Blanket blanket, List<BriefLine> lines, boolean whole) {
     Domains direct = Domains.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
-    boolean contrast = false;
+    Set<String> paths = new HashSet<>();
     for (BriefLine line : lines) {
       rules.add(line.rule());
-      contrast |= line.path().equals(MIN_CONTRAST);
+      paths.add(line.path());
     }
-    return new Asked(blanket, direct, YarnLoad.of(blanket, direct, lines), rules, contrast, whole);
+    List<YarnLoad> loads = YarnLoad.of(blanket, direct, lines);
+    return new Asked(blanket, direct, loads, List.copyOf(lines), rules, paths);
   }
 
   /** Which rounds of a planned piece must differ. */
@@ -77,8 +77,50 @@ record Asked(
   /** Whether two yarns may not meet as borders on a seam. */
   boolean bordersClash(int yarnA, int yarnB) {
     return bordersDiffer() && yarnA == yarnB
-        || contrast && blanket.sameBorder(yarnA, yarnB)
-        || rules.contains(RuleId.APART) && blanket.look().apart(yarnA, yarnB);
+        || contrast() && blanket.sameBorder(yarnA, yarnB)
+        || apart(yarnA, yarnB);
+  }
+
+  /** Whether borders that look alike count as the same. */
+  boolean contrast() {
+    return paths.contains(MIN_CONTRAST);
+  }
+
+  /** Whether two yarns are to be kept apart. */
+  boolean apart(int yarnA, int yarnB) {
+    List<Look.Pair> pairs = blanket.brief().look().apart();
+    for (int i = 0; i < pairs.size() && rules.contains(RuleId.APART); i++) {
+      int first = blanket.yarnIndex(pairs.get(i).first());
+      int second = blanket.yarnIndex(pairs.get(i).second());
+      boolean meant = first == yarnA && second == yarnB || first == yarnB && second == yarnA;
+      if (meant && paths.contains("look.apart[" + i + "]")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What locks, finished pieces and given borders leave each round, tones and bans aside. */
+  Domains held() {
+    Domains held = Domains.all(blanket);
+    for (BriefLine line : lines) {
+      if (line.rule() == RuleId.LOCKS || line.rule() == RuleId.BORDERS) {
+        line.content().restrict(held);
+      }
+    }
+    return held;
+  }
+
+  /** What the lines leave each round of a piece that is still to be worked. */
+  Domains worked() {
+    Domains worked = Domains.all(blanket);
+    lines.forEach(line -> line.content().restrict(worked));
+    return worked;
+  }
+
+  /** The pile as the lines ask for it: of the stacks left out no piece has to lie anywhere. */
+  List<Stack> stacks() {
+    return blanket.pile().stacks().stream().filter(s -> paths.contains(s.path())).toList();
   }
 
   /** Whether anything bounds what a yarn can give. */

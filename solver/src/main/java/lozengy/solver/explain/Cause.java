@@ -43,9 +43,7 @@ public record Cause(Optional<String> words, int more, Conflict conflict) {
           int untold = Math.max(0, findings.size() - MOST_OF_A_SORT);
           for (Finding finding : findings.subList(0, findings.size() - untold)) {
             Conflict conflict =
-                argument instanceof WholeArgument
-                    ? Conflict.ofRules(lines, finding.rules())
-                    : Conflict.of(blanket, argument, finding.lines(unrestricted, lines), settling);
+                Conflict.of(blanket, argument, finding.lines(unrestricted, lines), settling);
             add(causes, new Cause(Optional.of(finding.words()), 0, conflict));
           }
           if (causes.size() > first && untold > 0) {

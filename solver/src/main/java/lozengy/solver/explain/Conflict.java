@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.RulePostings;
@@ -70,11 +68,6 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
     Predicate<List<BriefLine>> refuted =
         lines -> !argument.findings(Asked.of(blanket, lines)).isEmpty();
     return new Finder(blanket, refuted, settling).find(candidates).inOrder(blanket);
-  }
-
-  /** All lines of the rules that a proof uses, whether or not each of them matters. */
-  static Conflict ofRules(List<BriefLine> all, Set<RuleId> rules) {
-    return new Conflict(all.stream().filter(line -> rules.contains(line.rule())).toList(), false);
   }
 
   /** The same with its lines in the order of the rules. */

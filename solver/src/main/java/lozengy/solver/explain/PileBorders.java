@@ -2,7 +2,6 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -18,56 +17,63 @@ import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.IndependentSets;
-import lozengy.solver.problem.PileMatching;
 
 /**
  * More pieces of the pile with one border, or with borders that all look alike, than places of
  * which no two share a seam, nor one with a made or joined piece of such a border. Tried for all
  * kinds together and for single ones; the places are bounded by a maximum flow.
  */
-final class PileBorders implements WholeArgument {
+final class PileBorders implements Argument {
 
   @Override
-  public Set<RuleId> rules() {
-    return EnumSet.of(RuleId.PILE, RuleId.NEIGHBOUR_BORDERS, RuleId.LOCKS, RuleId.BORDERS);
-  }
-
-  @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
+  public List<Finding> findings(Asked asked) {
+    if (!asked.bordersDiffer() || asked.stacks().isEmpty()) {
+      return List.of();
+    }
+    Domains held = asked.held();
     Set<Set<Integer>> tried = new LinkedHashSet<>();
-    List<String> reasons = new ArrayList<>();
-    for (Stack stack : blanket.pile().stacks()) {
+    List<Finding> findings = new ArrayList<>();
+    for (Stack stack : asked.stacks()) {
       tried.add(Set.of(stack.border()));
-      tried.add(alike(blanket, stack.border()));
+      tried.add(alike(asked, stack.border()));
     }
     Set<Integer> told = new TreeSet<>();
     for (Set<Integer> borders : tried) {
       if (told.containsAll(borders)) {
         continue;
       }
-      String reason = reason(blanket, borders);
+      String reason = reason(asked, held, borders);
       if (reason != null) {
         told.addAll(borders);
-        reasons.add(reason);
+        findings.add(
+            Finding.of(
+                reason,
+                List.of(),
+                RuleId.PILE,
+                RuleId.NEIGHBOUR_BORDERS,
+                RuleId.LOCKS,
+                RuleId.BORDERS));
       }
     }
-    return reasons;
+    return findings;
   }
 
   /** A yarn and others that the pile shows on borders and that all look alike to each other. */
-  private static Set<Integer> alike(Blanket blanket, int yarn) {
+  private static Set<Integer> alike(Asked asked, int yarn) {
     Set<Integer> alike = new TreeSet<>(Set.of(yarn));
-    for (Stack stack : blanket.pile().stacks()) {
-      if (alike.stream().allMatch(y -> blanket.sameBorder(y, stack.border()))) {
+    for (Stack stack : asked.stacks()) {
+      boolean all = alike.stream().allMatch(y -> asked.blanket().sameBorder(y, stack.border()));
+      if (asked.contrast() && all) {
         alike.add(stack.border());
       }
     }
     return alike;
   }
 
-  private static String reason(Blanket blanket, Set<Integer> borders) {
+  private static String reason(Asked asked, Domains held, Set<Integer> borders) {
+    Blanket blanket = asked.blanket();
     Map<PieceKind, Integer> all = new EnumMap<>(PieceKind.class);
-    for (Stack stack : blanket.pile().stacks()) {
+    for (Stack stack : asked.stacks()) {
       if (borders.contains(stack.border())) {
         all.merge(stack.kind(), stack.count(), Integer::sum);
       }
@@ -75,7 +81,8 @@ final class PileBorders implements WholeArgument {
     List<Set<PieceKind>> choices = new ArrayList<>(List.of(all.keySet()));
     all.keySet().forEach(kind -> choices.add(Set.of(kind)));
     Pairs seams = seams(blanket);
-    boolean[] open = open(blanket, seams, borders);
+    boolean[] shows = shows(blanket, held, borders);
+    boolean[] open = open(asked, held, seams, borders, shows);
     for (Set<PieceKind> kinds : choices) {
       Map<PieceKind, Integer> counts = new EnumMap<>(all);
       counts.keySet().retainAll(kinds);
@@ -86,7 +93,7 @@ final class PileBorders implements WholeArgument {
       }
       long places = IndependentSets.heaviest(seams, weights);
       if (pieces > places) {
-        return words(blanket, borders, counts, pieces, places);
+        return words(blanket, borders, counts, places, any(shows));
       }
     }
     return null;
@@ -105,16 +112,13 @@ final class PileBorders implements WholeArgument {
   }
 
   /** Places that locks leave to such a border and that lie beside no worked piece with one. */
-  private static boolean[] open(Blanket blanket, Pairs seams, Set<Integer> borders) {
-    boolean[] open = new boolean[blanket.pieceCount()];
-    List<Stack> stacks =
-        blanket.pile().stacks().stream().filter(s -> borders.contains(s.border())).toList();
-    boolean[] shows = new boolean[open.length];
+  private static boolean[] open(
+      Asked asked, Domains held, Pairs seams, Set<Integer> borders, boolean[] shows) {
+    boolean[] open = new boolean[shows.length];
+    List<Stack> stacks = asked.stacks().stream().filter(s -> borders.contains(s.border())).toList();
     for (int piece = 0; piece < open.length; piece++) {
       int place = piece;
-      int border = blanket.locked(piece, blanket.roundCount(piece) - 1);
-      shows[piece] = blanket.state(piece) != PieceState.PLANNED && borders.contains(border);
-      open[piece] = stacks.stream().anyMatch(stack -> PileMatching.fits(blanket, stack, place));
+      open[piece] = stacks.stream().anyMatch(stack -> PileLocks.fits(asked, held, stack, place));
     }
     for (int seam = 0; seam < seams.size(); seam++) {
       open[seams.first()[seam]] &= !shows[seams.second()[seam]];
@@ -123,18 +127,27 @@ final class PileBorders implements WholeArgument {
     return open;
   }
 
+  /** The pieces that have their place and such a border. */
+  private static boolean[] shows(Blanket blanket, Domains held, Set<Integer> borders) {
+    boolean[] shows = new boolean[blanket.pieceCount()];
+    for (int piece = 0; piece < shows.length; piece++) {
+      int border = held.only(piece, blanket.roundCount(piece) - 1);
+      shows[piece] = blanket.state(piece) != PieceState.PLANNED && borders.contains(border);
+    }
+    return shows;
+  }
+
+  private static boolean any(boolean[] values) {
+    return IntStream.range(0, values.length).anyMatch(i -> values[i]);
+  }
+
   private static String words(
       Blanket blanket,
       Set<Integer> borders,
       Map<PieceKind, Integer> counts,
-      int pieces,
-      long places) {
-    boolean worked =
-        IntStream.range(0, blanket.pieceCount())
-            .anyMatch(
-                piece ->
-                    blanket.state(piece) != PieceState.PLANNED
-                        && borders.contains(blanket.locked(piece, blanket.roundCount(piece) - 1)));
+      long places,
+      boolean worked) {
+    int pieces = counts.values().stream().mapToInt(Integer::intValue).sum();
     String border =
         borders.size() == 1
             ? "the border " + Tell.yarns(blanket, borders)

@@ -1,67 +1,74 @@
 package lozengy.solver.explain;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.Domains;
+import lozengy.solver.explain.Finding.Slot;
 
 /**
  * What a symmetry cannot do: two pieces on a seam that are each other's images would have the same
  * border; and images that share no yarn for a round.
  */
-final class StuckImages implements WholeArgument {
+final class StuckImages implements Argument {
 
   @Override
-  public Set<RuleId> rules() {
-    return EnumSet.of(
-        RuleId.SYMMETRY,
-        RuleId.NEIGHBOUR_BORDERS,
-        RuleId.LOCKS,
-        RuleId.BANS,
-        RuleId.TONES,
-        RuleId.ZONES,
-        RuleId.BORDERS);
-  }
-
-  @Override
-  public List<String> reasons(Blanket blanket, Domains direct) {
-    if (!blanket.orbits().any()) {
+  public List<Finding> findings(Asked asked) {
+    Blanket blanket = asked.blanket();
+    if (!blanket.orbits().any() || !asked.rules().contains(RuleId.SYMMETRY)) {
       return List.of();
     }
-    List<String> reasons = new ArrayList<>();
     String word = blanket.brief().look().symmetry().word();
+    List<Finding> findings = new ArrayList<>();
+    if (asked.bordersDiffer()) {
+      seams(blanket, word, findings);
+    }
+    for (int lead : blanket.orbits().leads()) {
+      int[] members = blanket.orbits().members(lead);
+      for (int round = 0; members.length > 1 && round < asked.direct().rounds(lead); round++) {
+        if (shareNone(asked.direct(), members, round)) {
+          findings.add(shareNone(blanket, word, members, round));
+        }
+      }
+    }
+    return findings;
+  }
+
+  private static void seams(Blanket blanket, String word, List<Finding> findings) {
     Pairs seams = blanket.layout().seams();
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
       boolean images = blanket.orbits().lead(first) == blanket.orbits().lead(second);
       if (images && !blanket.bordersMayMatch(first, second)) {
-        reasons.add(
-            ("%s and %s are joined along a side across the middle and are each other's images (%s),"
-                    + " so both would have the same border")
-                .formatted(Words.piece(blanket, first), Words.piece(blanket, second), word));
+        String words =
+            "%s and %s are joined along a side across the middle and are each other's images (%s),"
+                + " so both would have the same border";
+        findings.add(
+            Finding.of(
+                words.formatted(Words.piece(blanket, first), Words.piece(blanket, second), word),
+                List.of(),
+                RuleId.SYMMETRY,
+                RuleId.NEIGHBOUR_BORDERS));
       }
     }
-    for (int lead : blanket.orbits().leads()) {
-      int[] members = blanket.orbits().members(lead);
-      for (int round = 0; members.length > 1 && round < direct.rounds(lead); round++) {
-        if (shareNone(direct, members, round)) {
-          reasons.add(
-              "%s are each other's images (%s), and no yarn may be %s of them all"
-                  .formatted(
-                      Words.pieces(blanket, IntStream.of(members).boxed().toList()),
-                      word,
-                      Words.round(blanket, lead, round)));
-        }
-      }
-    }
-    return reasons;
+  }
+
+  private static Finding shareNone(Blanket blanket, String word, int[] members, int round) {
+    List<Integer> pieces = IntStream.of(members).boxed().toList();
+    String words =
+        "%s are each other's images (%s), and no yarn may be %s of %s"
+            .formatted(
+                Words.pieces(blanket, pieces),
+                word,
+                Words.round(blanket, members[0], round),
+                members.length == 2 ? "both" : "them all");
+    List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
+    return Finding.of(words, slots, RuleId.SYMMETRY);
   }
 
   /** Whether each may take some yarn, but all together none. */

@@ -33,7 +33,7 @@ final class StuckSeams implements Argument {
           && !differ(asked, ofFirst, ofSecond)) {
         findings.add(
             Finding.of(
-                reason(blanket, first, second, ofFirst, ofSecond),
+                reason(asked, first, second, ofFirst, ofSecond),
                 List.of(border(blanket, first), border(blanket, second)),
                 RuleId.NEIGHBOUR_BORDERS,
                 RuleId.APART));
@@ -60,12 +60,30 @@ final class StuckSeams implements Argument {
         .anyMatch(a -> IntStream.of(ofSecond).anyMatch(b -> !asked.bordersClash(a, b)));
   }
 
+  /** What keeps different yarns from each other: too like in colour, or to be kept apart. */
+  private static String why(Asked asked, int[] ofFirst, int[] ofSecond) {
+    Blanket blanket = asked.blanket();
+    boolean alike = false;
+    boolean apart = false;
+    for (int a : ofFirst) {
+      for (int b : ofSecond) {
+        boolean tooAlike = asked.contrast() && blanket.sameBorder(a, b);
+        alike |= a != b && tooAlike;
+        apart |= a != b && !tooAlike;
+      }
+    }
+    String least = Words.number(blanket.brief().rules().minContrast());
+    return (alike ? "less than %s apart in colour".formatted(least) : "")
+        + (alike && apart ? " or " : "")
+        + (apart ? "which are to be kept apart" : "");
+  }
+
   private static String either(Blanket blanket, List<Integer> yarns) {
     return String.join(" or ", yarns.stream().map(y -> Words.yarn(blanket, y)).toList());
   }
 
-  private static String reason(
-      Blanket blanket, int first, int second, int[] ofFirst, int[] ofSecond) {
+  private static String reason(Asked asked, int first, int second, int[] ofFirst, int[] ofSecond) {
+    Blanket blanket = asked.blanket();
     String where =
         "%s and %s are joined along a side"
             .formatted(Words.piece(blanket, first), Words.piece(blanket, second));
@@ -74,11 +92,7 @@ final class StuckSeams implements Argument {
     if (a.equals(b) && a.size() == 1) {
       return where + ", and the border of both can only be " + Tell.yarns(blanket, a);
     }
-    double least = blanket.brief().rules().minContrast();
-    String why = least > 0 ? "less than %s apart in colour".formatted(Words.number(least)) : "";
-    if (!blanket.brief().look().apart().isEmpty()) {
-      why += (why.isEmpty() ? "" : " or ") + "to be kept apart";
-    }
+    String why = why(asked, ofFirst, ofSecond);
     if (a.equals(b)) {
       return "%s, and the border of both can only be %s, %s"
           .formatted(where, either(blanket, a), why);

@@ -18,17 +18,19 @@ import lozengy.model.layout.PieceKind;
 public final class PileMatching {
 
   private final Blanket blanket;
+  private final Places places;
   private final List<Stack> stacks;
   private final int[] stackAt;
   private final int[] left;
   private final boolean[] seen;
 
-  private PileMatching(Blanket blanket) {
+  private PileMatching(Blanket blanket, Places places) {
     this.blanket = blanket;
+    this.places = places;
     this.stacks = blanket.pile().stacks();
     this.stackAt = new int[blanket.pieceCount()];
     Arrays.fill(stackAt, -1);
-    this.left = stacks.stream().mapToInt(Stack::count).toArray();
+    this.left = stacks.stream().mapToInt(places::count).toArray();
     this.seen = new boolean[stackAt.length];
   }
 
@@ -52,13 +54,64 @@ public final class PileMatching {
 
   /** Looks for places; O(pieces) where few places are locked. */
   public static Result of(Blanket blanket) {
-    return new PileMatching(blanket).find();
+    return of(blanket, new AllAsked(blanket));
+  }
+
+  /** The same where only a part of what the brief asks for holds. */
+  public static Result of(Blanket blanket, Places places) {
+    return new PileMatching(blanket, places).find();
+  }
+
+  /** What places may hold. */
+  public interface Places {
+
+    /** How many pieces of a stack are to lie somewhere. */
+    int count(Stack stack);
+
+    /** Whether a piece of a stack may lie at a place. */
+    boolean fits(Stack stack, int piece);
+
+    /** Whether any piece of a kind may lie at a place of that kind. */
+    boolean takesAny(int piece);
+
+    /** Whether a new piece could be worked at a place. */
+    boolean takesNew(int piece);
+  }
+
+  /** All that the brief asks for. */
+  private record AllAsked(Blanket blanket) implements Places {
+
+    @Override
+    public int count(Stack stack) {
+      return stack.count();
+    }
+
+    @Override
+    public boolean fits(Stack stack, int piece) {
+      boolean fits = blanket.takesPile(piece) && blanket.kind(piece) == stack.kind();
+      for (int round = 0; fits && round < stack.yarns().length; round++) {
+        int lock = blanket.locked(piece, round);
+        fits = lock == Sequences.OPEN || lock == stack.yarns()[round];
+      }
+      return fits;
+    }
+
+    @Override
+    public boolean takesAny(int piece) {
+      return IntStream.range(0, blanket.roundCount(piece))
+          .allMatch(round -> blanket.locked(piece, round) == Sequences.OPEN);
+    }
+
+    @Override
+    public boolean takesNew(int piece) {
+      return PileMatching.takesNew(blanket, piece);
+    }
   }
 
   private Result find() {
     List<Integer> unfilled = new ArrayList<>();
     for (int piece = 0; piece < stackAt.length; piece++) {
-      if (blanket.takesPile(piece) && !takesNew(blanket, piece)) {
+      if (blanket.takesPile(piece) && !places.takesNew(piece)) {
         if (!fill(piece, new boolean[left.length])) {
           unfilled.add(piece);
         }
@@ -91,18 +144,9 @@ public final class PileMatching {
   private List<Integer> open(PieceKind kind) {
     return IntStream.range(0, stackAt.length)
         .filter(p -> blanket.takesPile(p) && blanket.kind(p) == kind && stackAt[p] < 0)
-        .filter(this::withoutLocks)
+        .filter(places::takesAny)
         .boxed()
         .toList();
-  }
-
-  private boolean withoutLocks(int piece) {
-    for (int round = 0; round < blanket.roundCount(piece); round++) {
-      if (blanket.locked(piece, round) != Sequences.OPEN) {
-        return false;
-      }
-    }
-    return true;
   }
 
   /** Whether the brief leaves every round of a planned piece a yarn that it could be worked in. */
@@ -120,18 +164,8 @@ public final class PileMatching {
     return true;
   }
 
-  /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
-  public static boolean fits(Blanket blanket, Stack stack, int piece) {
-    boolean fits = blanket.takesPile(piece) && blanket.kind(piece) == stack.kind();
-    for (int round = 0; fits && round < stack.yarns().length; round++) {
-      int lock = blanket.locked(piece, round);
-      fits = lock == Sequences.OPEN || lock == stack.yarns()[round];
-    }
-    return fits;
-  }
-
   private boolean fits(int stack, int piece) {
-    return fits(blanket, stacks.get(stack), piece);
+    return places.fits(stacks.get(stack), piece);
   }
 
   /** Finds a piece for a place that only a finished one can fill, moving others on if need be. */
@@ -170,19 +204,19 @@ public final class PileMatching {
   }
 
   private Result tooMany(int stack) {
-    List<Integer> places = new ArrayList<>();
+    List<Integer> taken = new ArrayList<>();
     boolean[] in = new boolean[left.length];
     in[stack] = true;
     for (int piece = 0; piece < seen.length; piece++) {
       if (seen[piece]) {
-        places.add(piece);
+        taken.add(piece);
         in[stackAt[piece]] = true;
       }
     }
     return new Result(
         stackAt,
         IntStream.range(0, in.length).filter(s -> in[s]).boxed().toList(),
-        places,
+        taken,
         List.of());
   }
 }
