@@ -106,7 +106,8 @@ final class ExplainCommand implements Callable<Integer> {
         new FileLines(
             read.root(), arrangement ? "brief." : "", !arrangement && change.arguments().isEmpty());
     boolean wrote = write(target, blanket, explanation);
-    tell(blanket, explanation, lines, source, wrote ? target : Optional.empty());
+    int notes = Inputs.blanket(read.document()).brief().pieces().size();
+    tell(blanket, explanation, lines, source, notes, wrote ? target : Optional.empty());
     return code(explanation).code();
   }
 
@@ -129,7 +130,7 @@ final class ExplainCommand implements Callable<Integer> {
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())
             : Optional.empty();
-    return Changes.apply(new Standing(blanket.brief(), earlier), changes).blanket();
+    return Changes.applyUnjudged(new Standing(blanket.brief(), earlier), changes).blanket();
   }
 
   /** Writes what was found, if it is wanted and there is any. */
@@ -151,6 +152,7 @@ final class ExplainCommand implements Callable<Integer> {
       Explanation explanation,
       FileLines lines,
       Source source,
+      int notes,
       Optional<Target> written) {
     boolean bytesOut = written.isPresent() && written.get().file().isEmpty();
     if (json.wanted() && !bytesOut) {
@@ -161,7 +163,7 @@ final class ExplainCommand implements Callable<Integer> {
                   ExplainJson.of(blanket, explanation, lines, written.flatMap(Target::file))));
       return;
     }
-    ExplainText text = new ExplainText(blanket, lines, source.label(), change.arguments());
+    ExplainText text = new ExplainText(blanket, lines, source.label(), change.arguments(), notes);
     List<String> words = text.lines(explanation, written.flatMap(Target::file));
     words.forEach((bytesOut ? terminal.err() : terminal.out())::println);
   }

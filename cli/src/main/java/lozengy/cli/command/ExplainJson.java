@@ -49,6 +49,8 @@ final class ExplainJson {
         outcome(explanation),
         "causes",
         impossible.map(each -> each.causes().stream().map(this::cause).toList()),
+        "beside",
+        impossible.map(each -> each.beside().stream().map(this::cause).toList()),
         "remedies",
         impossible.map(each -> each.remedies().stream().map(this::remedy).toList()),
         "remedies_complete",

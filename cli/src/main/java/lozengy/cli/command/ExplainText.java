@@ -5,10 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lozengy.cli.report.Paragraph;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;
@@ -21,13 +22,13 @@ final class ExplainText {
   private static final String DEEPER = "    ";
   private static final String DEEPEST = "       ";
 
-  /** Fewer lines on yarns than this are told one by one. */
-  private static final int FEW = 4;
+  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)\\].*");
 
   private final Blanket blanket;
   private final FileLines places;
   private final String input;
   private final List<String> options;
+  private final int notes;
   private final List<String> text = new ArrayList<>();
 
   /**
@@ -36,12 +37,14 @@ final class ExplainText {
    * @param places where the brief's lines stand
    * @param input what the file is called
    * @param options options that changed what is asked for
+   * @param notes how many notes on pieces there are without the options
    */
-  ExplainText(Blanket blanket, FileLines places, String input, List<String> options) {
+  ExplainText(Blanket blanket, FileLines places, String input, List<String> options, int notes) {
     this.blanket = blanket;
     this.places = places;
     this.input = input;
     this.options = options;
+    this.notes = notes;
   }
 
   /**
@@ -55,7 +58,8 @@ final class ExplainText {
       paragraph("", "", title + ": an arrangement fits. 'lozengy solve' plans a good one.");
     } else if (explanation instanceof Explanation.Impossible impossible) {
       paragraph("", "", title + ": no arrangement fits. That is proved.");
-      causes(impossible.causes());
+      causes("Why", impossible.causes());
+      causes("And beside that, when it is mended", impossible.beside());
       remedies(impossible.remedies(), impossible.remediesComplete());
     } else {
       paragraph(
@@ -74,31 +78,21 @@ final class ExplainText {
     text.addAll(Paragraph.lines(first, others, words));
   }
 
-  private void causes(List<Cause> causes) {
+  private void causes(String title, List<Cause> causes) {
+    if (causes.isEmpty()) {
+      return;
+    }
     text.add("");
-    text.add("Why");
+    text.add(title);
+    ConflictLines lines = new ConflictLines(blanket, places);
     for (Cause cause : causes) {
       cause.words().ifPresent(words -> paragraph(INDENT, DEEPER, words));
-      List<BriefLine> lines = cause.conflict().lines();
       paragraph(cause.words().isPresent() ? DEEPER : INDENT, DEEPER, head(cause));
-      List<BriefLine> yarns = lines.stream().filter(ExplainText::ofYarn).toList();
-      for (BriefLine line : lines) {
-        if (!ofYarn(line) || yarns.size() < FEW) {
-          paragraph(DEEPER, DEEPEST, places.place(line.path()) + ": " + line.words());
-        } else if (line == yarns.get(0)) {
-          List<String> words = yarns.stream().map(BriefLine::words).toList();
-          paragraph(DEEPER, DEEPEST, places.range(yarns) + ": " + String.join(", ", words));
-        }
-      }
+      lines.words(cause.conflict().lines()).forEach(line -> paragraph(DEEPER, DEEPEST, line));
       if (cause.more() > 0) {
         paragraph(INDENT, DEEPER, "and " + cause.more() + " more like it");
       }
     }
-  }
-
-  /** Whether a line tells what there is of a yarn; there may be many of them. */
-  private static boolean ofYarn(BriefLine line) {
-    return line.path().startsWith("yarns[");
   }
 
   private static String head(Cause cause) {
@@ -137,6 +131,10 @@ final class ExplainText {
   }
 
   private String how(Remedy.Step step) {
+    Matcher note = NOTE.matcher(step.path());
+    if (note.matches() && Integer.parseInt(note.group(1)) >= notes) {
+      return "the options given: " + step.value().orElse("leave it out");
+    }
     if (!step.options().isEmpty() && !places.notes()) {
       return "lozengy solve "
           + input

@@ -17,6 +17,9 @@ import picocli.CommandLine.Option;
 /** The options that say what has come about. */
 final class MarkOptions {
 
+  /** Nothing needs no unit. */
+  private static final String NOTHING = "0";
+
   private static final double ALL = 100;
 
   @Option(
@@ -129,14 +132,17 @@ final class MarkOptions {
   }
 
   private Optional<Mark.Count> count(Assigned read, List<Mistake> mistakes) {
-    Optional<YarnAmount> amount = YarnAmount.read(read.right());
+    Optional<YarnAmount> amount =
+        read.right().equals(NOTHING)
+            ? Optional.of(new YarnAmount.Length(0))
+            : YarnAmount.read(read.right());
     if (amount.isEmpty()) {
       mistakes.add(
           new Mistake(
               read.place(),
               0,
               "'" + read.right() + "' is no amount of yarn",
-              "Give a number and g, oz, m or yd, such as REE=85g"));
+              "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left again"));
       return Optional.empty();
     }
     return Optional.of(new Mark.Count(read.place(), read.left(), amount.get()));

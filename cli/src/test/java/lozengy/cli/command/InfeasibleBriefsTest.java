@@ -1,10 +1,12 @@
 package lozengy.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import lozengy.cli.Run;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -17,15 +19,21 @@ class InfeasibleBriefsTest {
   @ValueSource(
       strings = {
         "all-look-alike",
+        "apart-in-a-zone",
         "banned-to-nothing",
         "by-weight",
         "darks-short",
         "few-sequences",
         "hemmed-in",
+        "images-banned",
+        "images-locked",
+        "images-side-by-side",
         "joining-takes-all",
         "keep-back-all",
         "keep-back-too-much",
+        "kept-apart",
         "lock-against-ban",
+        "lock-against-look",
         "lock-against-tone",
         "locked-look-alikes",
         "locked-neighbours",
@@ -34,10 +42,16 @@ class InfeasibleBriefsTest {
         "many-locks",
         "no-lights",
         "one-dark-too-much",
+        "pile-borders",
+        "pile-joined",
+        "pile-locks",
+        "pile-stock",
         "shell-edging",
         "two-troubles",
         "whole-rounds",
-        "within-piece"
+        "within-piece",
+        "zone-short",
+        "zones-exclude"
       })
   void isExplainedWithTheLinesThatCannotHold(String name) {
     Run.Result result = Run.of("explain", FOLDER.resolve(name + ".yaml").toString());
@@ -45,5 +59,88 @@ class InfeasibleBriefsTest {
     assertEquals(3, result.code(), result.err());
     assertTrue(result.out().contains("no arrangement fits. That is proved."), result.out());
     assertTrue(result.out().contains("line "), "names lines: " + result.out());
+  }
+
+  private static String explained(String name) {
+    Run.Result result = Run.of("explain", FOLDER.resolve(name + ".yaml").toString());
+    return result.out().replaceAll("\\s+", " ");
+  }
+
+  private static void tells(String name, String... words) {
+    String out = explained(name);
+    for (String each : words) {
+      assertTrue(out.contains(each), each + " in: " + out);
+    }
+  }
+
+  @Test
+  void onlyLinesThatMatterAreTold() {
+    String without = "without any one of them the others could: ";
+    tells(
+        "images-side-by-side",
+        without + "rules.neighbour-borders: borders on a seam differ line 19, look.symmetry:");
+    tells(
+        "images-locked",
+        "and no yarn may be the border of both",
+        without + "line 21, pieces[0] r1c1:",
+        "(CRK) line 19, look.symmetry: the blanket is its own mirror image (left-right) What");
+    tells("images-banned", without + "line 10, motifs.square.rounds[2].tone:");
+    tells(
+        "pile-borders",
+        without
+            + "line 20, pile[0]: 13 finished squares in FOA, SAM, MUD to lay"
+            + " rules.neighbour-borders: borders on a seam differ What",
+        "1. Leave 1 of the pile's 13 squares in FOA, SAM, MUD out line 20, pile[0].count: 12");
+    tells(
+        "pile-stock",
+        "Foam (FOA): the pile's pieces hold 12.00 m; 10.00 m are there, what finished pieces hold"
+            + " included: 2.00 m short",
+        without
+            + "line 20, pile[0]: 6 finished squares in FOA, SAM, CRK to lay line 17, yarns[5]:"
+            + " Foam (FOA) has 10.00 m What");
+    tells("pile-locks", without + "line 25, pile[0]:", "line 20, pieces[0]: row1 is locked:");
+  }
+
+  @Test
+  void eachPairThatIsKeptApartIsALineOfItsOwn() {
+    tells(
+        "kept-apart",
+        "can only be Tidal mud (MUD) or Creek at dusk (CRK) or Peat (PEA), which are to be kept"
+            + " apart",
+        "look.apart[0]: MUD and CRK",
+        "look.apart[1]: MUD and PEA",
+        "look.apart[2]: CRK and PEA");
+  }
+
+  @Test
+  void lockedRowsAreToldAsRows() {
+    tells(
+        "many-locks",
+        "row4 and row5 are joined along 12 sides, and the border of all can only be Creek at dusk"
+            + " (CRK)",
+        "and 11 more like it",
+        "1. Free row4 of its lock line 55, pieces[0]: leave it out");
+  }
+
+  @Test
+  void whatIsLeftWhenACauseIsMendedIsToldToo() {
+    tells(
+        "two-troubles",
+        "Why r4c2 and r5c2 are joined along a side",
+        "And beside that, when it is mended Round 5 of 111 squares, round 4 of 28 triangles");
+    assertFalse(explained("darks-short").contains("beside"));
+  }
+
+  @Test
+  void amountsThatAreTheSameAreToldOnce() {
+    tells("keep-back-all", "Tidal mud (MUD) has 480.00 m; Creek at dusk (CRK),", "240.00 m each");
+  }
+
+  @Test
+  void aLockAgainstAGivenBorderNamesTheLook() {
+    tells(
+        "lock-against-look",
+        "The border of r1c1 is locked to Creek at dusk (CRK), but the look gives it Tidal mud"
+            + " (MUD)");
   }
 }

@@ -69,6 +69,9 @@ class ResultSchemasTest {
     holds("explanation", 0, "explain", brief, "--json");
     String why = holds("explanation", 3, "explain", none.toString(), "--json");
     assertFalse(mistakes("explanation", why.replace("\"causes\"", "\"cause\"")).isEmpty());
+    String written = folder.resolve("miss.json").toString();
+    String locked = "src/test/resources/lozengy/cli/infeasible/locked-neighbours.yaml";
+    holds("explanation", 3, "explain", locked, "-o", written, "--json");
   }
 
   /** Every format that a command names on standard output has its schema in the jar. */

@@ -3,11 +3,15 @@ package lozengy.model.brief;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
@@ -18,6 +22,10 @@ import lozengy.model.layout.PieceKind;
  * kind of piece has a motif, pieces that are named are there, locks do not break a rule, and so on.
  */
 public final class BriefMistakes {
+
+  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)\\].*");
+  private static final PieceNote SILENT =
+      new PieceNote(List.of("all"), List.of(), PieceState.PLANNED, Set.of());
 
   private final Brief brief;
   private final Predicate<String> doubted;
@@ -31,14 +39,44 @@ public final class BriefMistakes {
   }
 
   /**
-   * Finds all mistakes of a brief. Locks are held against the rules once the parts fit together.
+   * Finds all mistakes of a brief. Locks are held against the rules as far as the parts fit
+   * together: a note with a mistake of its own holds nothing there.
    *
    * @param brief the brief
    * @return the mistakes with their paths and without lines, in the brief's order; empty if none
    */
   public static List<Mistake> of(Brief brief) {
-    List<Mistake> mistakes = ofParts(brief, path -> false);
-    return mistakes.isEmpty() ? LockMistakes.of(brief) : mistakes;
+    List<Mistake> mistakes = new ArrayList<>(ofParts(brief));
+    Set<Integer> notes = new HashSet<>();
+    boolean onlyNotes = true;
+    for (Mistake mistake : mistakes) {
+      Matcher note = NOTE.matcher(mistake.path());
+      onlyNotes &= note.matches();
+      if (note.matches()) {
+        notes.add(Integer.parseInt(note.group(1)));
+      }
+    }
+    if (onlyNotes) {
+      mistakes.addAll(LockMistakes.of(without(brief, notes)));
+    }
+    return mistakes;
+  }
+
+  /**
+   * Finds all mistakes of a brief but locks that break a rule.
+   *
+   * @param brief the brief
+   * @return the mistakes with their paths and without lines, in the brief's order; empty if none
+   */
+  public static List<Mistake> ofParts(Brief brief) {
+    return ofParts(brief, path -> false);
+  }
+
+  /** The brief with some notes that say nothing; the others keep their places. */
+  private static Brief without(Brief brief, Set<Integer> silent) {
+    List<PieceNote> notes = new ArrayList<>(brief.pieces());
+    silent.forEach(i -> notes.set(i, SILENT));
+    return silent.isEmpty() ? brief : brief.withPieces(notes);
   }
 
   /**

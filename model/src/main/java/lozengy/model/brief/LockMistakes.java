@@ -2,7 +2,9 @@ package lozengy.model.brief;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -39,15 +41,19 @@ final class LockMistakes {
       if (NOT_OF_LOCKS.contains(rule.id())) {
         continue;
       }
+      Map<List<Object>, List<Fault>> sorts = new LinkedHashMap<>();
       for (Fault fault : rule.faults(blanket, locks)) {
         int note = fault.pieces().stream().mapToInt(piece -> noteOf[piece]).max().orElse(-1);
-        mistakes.add(
-            new Mistake(
-                note < 0 ? "look" : "pieces[" + note + "].rounds",
-                0,
-                withoutPoint(fault.words()),
-                remedy(fault.rule())));
+        List<Object> sort = List.of(note, AlikeFaults.said(blanket, fault), remedy(blanket, fault));
+        sorts.computeIfAbsent(sort, s -> new ArrayList<>()).add(fault);
       }
+      sorts.forEach(
+          (sort, faults) -> {
+            String path = sort.get(0).equals(-1) ? "look" : "pieces[" + sort.get(0) + "].rounds";
+            for (String words : AlikeFaults.words(blanket, faults)) {
+              mistakes.add(new Mistake(path, 0, withoutPoint(words), (String) sort.get(2)));
+            }
+          });
     }
     return mistakes;
   }
@@ -68,9 +74,14 @@ final class LockMistakes {
     return noteOf;
   }
 
-  private static String remedy(RuleId rule) {
+  private static String remedy(Blanket blanket, Fault fault) {
+    boolean worked =
+        fault.pieces().stream().allMatch(piece -> blanket.state(piece) != PieceState.PLANNED);
+    if (worked && fault.rule() == RuleId.NEIGHBOUR_BORDERS) {
+      return "Make one of them planned, to work it anew, or put one on the pile";
+    }
     String hold = "Hold another yarn there";
-    return switch (rule) {
+    return switch (fault.rule()) {
       case BANS -> hold + ", or lift the ban";
       case TONES -> hold + ", or let the motif's round take its tone";
       case WITHIN_PIECE -> hold + ", or change within-piece";

@@ -119,8 +119,9 @@ final class LookMistakes {
     if (look.symmetry() != Symmetry.NONE && !brief.pile().isEmpty()) {
       add(
           "look.symmetry",
-          "There is a pile, and pieces of a pile have no images",
-          "Give the pile's pieces their places in pieces, or leave look.symmetry out");
+          "There is a pile, and a piece of it goes only where no other must be its image",
+          "Name their places, as state: made under pieces, and their images follow; or leave"
+              + " look.symmetry out");
     }
   }
 

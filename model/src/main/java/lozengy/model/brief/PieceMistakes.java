@@ -126,7 +126,6 @@ final class PieceMistakes {
       return;
     }
     int rounds = motif.rounds().size();
-    boolean group = note.at().stream().anyMatch(name -> layout.find(name).isEmpty());
     if (!note.fits(rounds) && !doubted.test(path + ".rounds")) {
       add(
           path + ".rounds",
@@ -135,8 +134,7 @@ final class PieceMistakes {
               + place.kind().word()
               + " has "
               + Words.count(rounds, "round")
-              + "; ~ leaves one open"
-              + (group ? ", and .. before the first counts from the border" : ""));
+              + "; ~ leaves one open, and .. before the first counts from the border");
     }
   }
 
@@ -169,14 +167,21 @@ final class PieceMistakes {
                 + place.name()
                 + " is held in "
                 + code
-                + " here and in "
-                + earlier
-                + " by pieces["
-                + heldBy[piece][round]
-                + "]",
-            "Keep one of the two");
+                + " here and "
+                + other(earlier, heldBy[piece][round]),
+            brief.pieces().get(heldBy[piece][round]).state() == PieceState.PLANNED
+                ? "Keep one of the two"
+                : "Leave it out, or make the piece planned to work it anew");
       }
     }
+  }
+
+  private String other(String code, int by) {
+    PieceState state = brief.pieces().get(by).state();
+    return (state == PieceState.PLANNED ? "in " + code : "is " + state.word() + " in " + code)
+        + " by pieces["
+        + by
+        + "]";
   }
 
   /** A worked piece must have all its rounds, by this note or another. */

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
@@ -42,12 +43,26 @@ public final class Changes {
    *     or breaks a rule that was not broken before
    */
   public static Changed apply(Standing standing, List<Change> changes) {
+    return apply(standing, changes, BriefMistakes::of);
+  }
+
+  /**
+   * The same where locks may break rules, so that what they cannot hold can be explained.
+   *
+   * @throws InputException with all mistakes if a change names what is not there or cannot be made
+   */
+  public static Changed applyUnjudged(Standing standing, List<Change> changes) {
+    return apply(standing, changes, BriefMistakes::ofParts);
+  }
+
+  private static Changed apply(
+      Standing standing, List<Change> changes, Function<Brief, List<Mistake>> judge) {
     Changes applied = new Changes(standing);
     List<Change> inOrder = new ArrayList<>(changes);
     inOrder.sort(Comparator.comparingInt(Changes::rank));
     inOrder.forEach(applied::apply);
     applied.throwIfAny();
-    applied.judge(standing.brief());
+    applied.judge(standing.brief(), judge);
     applied.throwIfAny();
     return new Changed(Blanket.ofUnjudged(applied.brief), applied.sequences, applied.before);
   }
@@ -65,7 +80,11 @@ public final class Changes {
     if (change instanceof Change.Move || change instanceof Change.Put) {
       return 3;
     }
-    return change instanceof Change.Free ? 4 : 5;
+    if (change instanceof Change.Free) {
+      return 4;
+    }
+    // what is locked as planned is read from the plan, before yarns are named that may not be there
+    return change instanceof Change.Lock ? 5 : 6;
   }
 
   private void apply(Change change) {
@@ -107,10 +126,10 @@ public final class Changes {
   }
 
   /** Judges the brief as a whole; what was wrong before is not told again. */
-  private void judge(Brief old) {
+  private void judge(Brief old, Function<Brief, List<Mistake>> judge) {
     Set<String> known = new HashSet<>();
-    BriefMistakes.of(old).forEach(mistake -> known.add(mistake.found()));
-    BriefMistakes.of(brief).stream()
+    judge.apply(old).forEach(mistake -> known.add(mistake.found()));
+    judge.apply(brief).stream()
         .filter(mistake -> !known.contains(mistake.found()))
         .map(mistake -> places.placed(mistake, brief.pieces()))
         .forEach(mistakes::add);

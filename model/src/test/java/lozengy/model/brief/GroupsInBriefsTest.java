@@ -135,10 +135,18 @@ class GroupsInBriefsTest {
 
   @Test
   void locksOfAGroupThatBreakARuleAreNamedWithPiecesAndYarns() {
-    String words = mistake("{ at: row1..row2, rounds: [.., MUD] }");
-    assertTrue(
-        words.contains("r1c1 and r2c1 are joined along a side and both have the border MUD"),
-        words);
+    assertEquals(
+        "line 13, pieces[0].rounds: row1 and row2 are joined along 4 sides and all have the border"
+            + " MUD. Hold another yarn there",
+        mistake("{ at: row1..row2, rounds: [.., MUD] }"));
+  }
+
+  @Test
+  void locksAreJudgedBesideOtherMistakes() {
+    String words = mistake("{ at: r99c1, not: [PEA] }\n  - { at: r1c1, rounds: [.., MUD], not: [MUD] }");
+
+    assertTrue(words.contains("There is no piece \"r99c1\""), words);
+    assertTrue(words.contains("r1c1: the border has MUD, which is banned from this piece"), words);
   }
 
   @Test

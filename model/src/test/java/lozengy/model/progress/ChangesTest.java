@@ -133,7 +133,29 @@ class ChangesTest {
     // a lock on what is worked already must agree with it
     assertTrue(
         refused(Sample.standing(MADE), hold("lock", "r1c3", "SKY"))
-            .startsWith("lock: Round 3 of r1c3 is held in SKY here and in PEA by pieces[0]"));
+            .startsWith(
+                "lock: Round 3 of r1c3 is held in SKY here and is made in PEA by pieces[0]. Leave it"
+                    + " out, or make the piece planned to work it anew"));
+  }
+
+  @Test
+  void aYarnThatIsNotThereIsToldBesideALockOfThePlan() {
+    String words =
+        refused(
+            Sample.standing(),
+            hold("lock a", "r1c1", "XXX"),
+            new Change.Lock("lock b", List.of("r99c1")));
+
+    assertTrue(words.contains("lock b: There is no piece \"r99c1\""), words);
+  }
+
+  @Test
+  void whatIsToBeExplainedMayBreakRules() {
+    List<Change> changes = List.of(hold("a", "r1c1", "SKY"), hold("b", "r2c1", "SKY"));
+
+    Blanket blanket = Changes.applyUnjudged(Sample.standing(), changes).blanket();
+
+    assertEquals("~ ~ SKY", Sample.locks(blanket, "r2c1"));
   }
 
   @Test

@@ -15,6 +15,16 @@ interface Argument {
   List<Finding> findings(Asked asked);
 
   /**
+   * What several findings of one sort say together.
+   *
+   * @param findings those that say the same of other pieces, in the argument's words
+   * @return a sentence
+   */
+  default String together(Blanket blanket, List<Finding> findings) {
+    return findings.get(0).words();
+  }
+
+  /**
    * How many of a finding's rounds must be open at the least, so that the finding no longer holds,
    * whatever else is open.
    */

@@ -15,10 +15,12 @@ import lozengy.solver.constraint.RulePostings;
  *
  * @param words the direct argument in a sentence, which alone is a proof; empty where there is none
  *     and the constraint model proved it
+ * @param matter the argument's sentence about the first finding that it is about, which alone is a
+ *     proof too; empty as the words are
  * @param more how many findings of the same sort there are beside this one that are not told
  * @param conflict the lines of the brief that cannot hold together
  */
-public record Cause(Optional<String> words, int more, Conflict conflict) {
+public record Cause(Optional<String> words, Optional<String> matter, int more, Conflict conflict) {
 
   /** The yarns whose stock it rests on. */
   BitSet stocks() {
@@ -40,11 +42,20 @@ public record Cause(Optional<String> words, int more, Conflict conflict) {
     found.forEach(
         (argument, findings) -> {
           int first = causes.size();
-          int untold = Math.max(0, findings.size() - MOST_OF_A_SORT);
-          for (Finding finding : findings.subList(0, findings.size() - untold)) {
+          List<Told> all = Told.of(argument, blanket, findings);
+          List<Told> some = all.subList(0, Math.min(all.size(), MOST_OF_A_SORT));
+          int untold = findings.size() - some.stream().mapToInt(told -> 1 + told.more()).sum();
+          for (Told told : some) {
+            Finding finding = told.first();
             Conflict conflict =
                 Conflict.of(blanket, argument, finding.lines(unrestricted, lines), settling);
-            add(causes, new Cause(Optional.of(finding.words()), 0, conflict));
+            add(
+                causes,
+                new Cause(
+                    Optional.of(told.words()),
+                    Optional.of(finding.words()),
+                    told.more(),
+                    conflict));
           }
           if (causes.size() > first && untold > 0) {
             causes.add(causes.remove(causes.size() - 1).andMore(untold));
@@ -57,7 +68,7 @@ public record Cause(Optional<String> words, int more, Conflict conflict) {
   private static void add(List<Cause> causes, Cause cause) {
     for (int i = 0; i < causes.size(); i++) {
       if (causes.get(i).conflict().lines().equals(cause.conflict().lines())) {
-        causes.set(i, causes.get(i).andMore(1));
+        causes.set(i, causes.get(i).andMore(1 + cause.more()));
         return;
       }
     }
@@ -65,11 +76,11 @@ public record Cause(Optional<String> words, int more, Conflict conflict) {
   }
 
   private Cause andMore(int count) {
-    return new Cause(words, more + count, conflict);
+    return new Cause(words, matter, more + count, conflict);
   }
 
   /** Why a brief that the constraint model has refuted cannot hold. */
   static Cause ofRefuted(Blanket blanket, Settling settling) {
-    return new Cause(Optional.empty(), 0, Conflict.ofRefuted(blanket, settling));
+    return new Cause(Optional.empty(), Optional.empty(), 0, Conflict.ofRefuted(blanket, settling));
   }
 }

@@ -59,7 +59,11 @@ final class EmptyRounds implements Argument {
     if (lock != Sequences.OPEN && planned) {
       String yarn = Words.yarn(blanket, lock);
       String breach = "must be " + tones(blanket, piece, round);
-      if (blanket.banned(piece, lock)) {
+      boolean border = round == blanket.roundCount(piece) - 1;
+      int given = border ? blanket.look().border(piece) : Sequences.OPEN;
+      if (given != Sequences.OPEN && given != lock) {
+        breach = "the look gives it " + Words.yarn(blanket, given);
+      } else if (blanket.banned(piece, lock)) {
         breach = "that yarn is banned from the piece";
       } else if (!blanket.look().allows(piece, round, blanket.roundCount(piece), lock)) {
         breach = "its zone takes other yarns alone";

@@ -21,12 +21,15 @@ public sealed interface Explanation {
    * It is proved to have none.
    *
    * @param causes why, at least one
+   * @param beside further causes, which are left when those are mended; none where a single change
+   *     mends all
    * @param remedies changes that make it fit, the least upsetting first
    * @param remediesComplete whether all changes that are known were tried to their end
    * @param nearest how near one can come without a change
    */
   record Impossible(
       List<Cause> causes,
+      List<Cause> beside,
       List<Remedy> remedies,
       boolean remediesComplete,
       Optional<NearestMiss> nearest)
@@ -34,6 +37,7 @@ public sealed interface Explanation {
     /** Copies the lists. */
     public Impossible {
       causes = List.copyOf(causes);
+      beside = List.copyOf(beside);
       remedies = List.copyOf(remedies);
     }
   }
@@ -62,6 +66,7 @@ public sealed interface Explanation {
       int fewest = MissSearch.fewest(blanket, Root.findings(Asked.all(blanket)));
       return new Impossible(
           impossible.causes(),
+          impossible.beside(),
           impossible.remedies(),
           impossible.remediesComplete(),
           MissSearch.of(blanket, fewest, options.seed(), options.stop()));
@@ -91,6 +96,7 @@ public sealed interface Explanation {
   private static Explanation impossible(
       Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
     Remedies.Found remedies = Remedies.of(blanket, causes, settling, options);
-    return new Impossible(causes, remedies.remedies(), remedies.complete(), Optional.empty());
+    return new Impossible(
+        causes, remedies.beside(), remedies.remedies(), remedies.complete(), Optional.empty());
   }
 }

@@ -20,10 +20,16 @@ import lozengy.solver.constraint.Domains;
  * @param slots the rounds that it is about
  * @param yarns the yarns whose stock it is about
  * @param rules the rules about several rounds that it uses
+ * @param sort what it says of its pieces, where others may say the same of other pieces
  * @param shortfall by how much these yarns fall short, where that can be told
  */
 record Finding(
-    String words, Set<Slot> slots, BitSet yarns, Set<RuleId> rules, Optional<Shortfall> shortfall) {
+    String words,
+    Set<Slot> slots,
+    BitSet yarns,
+    Set<RuleId> rules,
+    Optional<String> sort,
+    Optional<Shortfall> shortfall) {
 
   /**
    * A round of a piece.
@@ -37,22 +43,28 @@ record Finding(
   static Finding of(String words, Collection<Slot> slots, RuleId... rules) {
     Set<RuleId> used = EnumSet.noneOf(RuleId.class);
     used.addAll(List.of(rules));
-    return new Finding(words, new LinkedHashSet<>(slots), new BitSet(), used, Optional.empty());
+    return new Finding(
+        words, new LinkedHashSet<>(slots), new BitSet(), used, Optional.empty(), Optional.empty());
   }
 
   /** The same, and about the stock of some yarns. */
   Finding withYarns(BitSet stocks) {
-    return new Finding(words, slots, stocks, rules, shortfall);
+    return new Finding(words, slots, stocks, rules, sort, shortfall);
   }
 
   /** The same, and by how much these yarns fall short. */
   Finding withShortfall(Shortfall how) {
-    return new Finding(words, slots, yarns, rules, Optional.of(how));
+    return new Finding(words, slots, yarns, rules, sort, Optional.of(how));
   }
 
   /** The same in other words. */
   Finding withWords(String other) {
-    return new Finding(other, slots, yarns, rules, shortfall);
+    return new Finding(other, slots, yarns, rules, sort, shortfall);
+  }
+
+  /** The same, and what others may say of other pieces too. */
+  Finding withSort(String said) {
+    return new Finding(words, slots, yarns, rules, Optional.of(said), shortfall);
   }
 
   /** The lines that may matter to it: if they alone hold, the argument holds too. */

@@ -47,7 +47,10 @@ final class NoteRelaxing implements Relaxing {
     if (state == PieceState.PLANNED) {
       return new Move(
           new Remedy.Step(
-              "free " + name + " of its lock", path, Optional.of(value), List.of("--free", name)),
+              "free " + name + " of its lock",
+              path,
+              Optional.of(value),
+              List.of(FreedTogether.OPTION, name)),
           FREE_UPSET,
           brief -> free(brief, index, name));
     }

@@ -13,6 +13,7 @@ interface Relaxing {
   List<Relaxing> ALL =
       List.of(
           new NoteRelaxing(),
+          new PileRelaxing(),
           new StockRelaxing(),
           new FinishRelaxing(),
           new LookRelaxing(),

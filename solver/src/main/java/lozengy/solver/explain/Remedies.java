@@ -32,6 +32,7 @@ final class Remedies {
 
   private final Settling settling;
   private final ExplainOptions options;
+  private final Beside beside;
   private boolean complete = true;
 
   /**
@@ -39,10 +40,12 @@ final class Remedies {
    *
    * @param remedies the least upsetting first
    * @param complete whether all that is known was tried to its end
+   * @param beside further causes that came to light where a first one was mended
    */
-  record Found(List<Remedy> remedies, boolean complete) {}
+  record Found(List<Remedy> remedies, boolean complete, List<Cause> beside) {}
 
-  private Remedies(Settling settling, ExplainOptions options) {
+  private Remedies(Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
+    this.beside = new Beside(Root.findings(Asked.all(blanket)), causes);
     this.settling = settling;
     this.options = options;
   }
@@ -53,11 +56,11 @@ final class Remedies {
    * @param causes why the blanket's brief cannot hold
    */
   static Found of(Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
-    Remedies remedies = new Remedies(settling, options);
+    Remedies remedies = new Remedies(blanket, causes, settling, options);
     List<Remedy> found = remedies.search(blanket, causes, List.of());
     List<Remedy> sorted =
         found.stream().sorted(Comparator.comparingInt(Remedy::upset)).limit(MOST_REMEDIES).toList();
-    return new Found(sorted, remedies.complete);
+    return new Found(sorted, remedies.complete, remedies.beside.causes());
   }
 
   private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
@@ -89,16 +92,21 @@ final class Remedies {
     Blanket changed = changed(blanket, List.of(next.get()));
     Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
     if (!findings.isEmpty()) {
-      return search(changed, Cause.of(changed, findings, settling), more);
+      List<Cause> left = Cause.of(changed, findings, settling);
+      beside.add(findings, left);
+      return search(changed, left, more);
     }
     Settled settled = settling.settleUnargued(changed);
     if (settled.witness().isPresent()) {
       return List.of(remedy(more, Optional.empty(), changed, settled.witness().get()));
     }
     complete &= settled.verdict() == Verdict.CONFLICTS;
-    return settled.verdict() == Verdict.CONFLICTS
-        ? search(changed, List.of(Cause.ofRefuted(changed, settling)), more)
-        : found;
+    if (settled.verdict() != Verdict.CONFLICTS) {
+      return found;
+    }
+    List<Cause> left = List.of(Cause.ofRefuted(changed, settling));
+    beside.add(Map.of(), left);
+    return search(changed, left, more);
   }
 
   private boolean stopped() {
@@ -247,7 +255,7 @@ final class Remedies {
   private boolean resolves(Blanket blanket, Move move, Cause cause) {
     Blanket changed = changed(blanket, List.of(move));
     Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
-    if (cause.words().isEmpty()) {
+    if (cause.matter().isEmpty()) {
       return findings.isEmpty() && settling.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
     }
     return findings.entrySet().stream()
@@ -256,7 +264,7 @@ final class Remedies {
   }
 
   private static boolean sameMatter(Finding finding, Cause cause) {
-    return finding.words().equals(cause.words().orElse(""))
+    return finding.words().equals(cause.matter().orElse(""))
         || !finding.yarns().isEmpty() && cause.stocks().intersects(finding.yarns());
   }
 
@@ -264,6 +272,10 @@ final class Remedies {
       List<Move> moves, Optional<String> proof, Blanket changed, Sequences witness) {
     int upset = moves.stream().mapToInt(Move::upset).sum();
     return new Remedy(
-        moves.stream().map(Move::step).toList(), upset, proof, changed.brief(), witness);
+        FreedTogether.of(changed.layout(), moves.stream().map(Move::step).toList()),
+        upset,
+        proof,
+        changed.brief(),
+        witness);
   }
 }

@@ -64,7 +64,9 @@ public final class Root {
     findings(Asked.all(blanket))
         .forEach(
             (argument, findings) ->
-                reasons.addAll(Tell.few(findings.stream().map(Finding::words).toList())));
+                reasons.addAll(
+                    Tell.few(
+                        Told.of(argument, blanket, findings).stream().map(Told::words).toList())));
     return reasons;
   }
 

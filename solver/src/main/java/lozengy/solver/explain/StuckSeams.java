@@ -12,6 +12,11 @@ import lozengy.solver.explain.Finding.Slot;
 /** Seams whose two borders have no pair of yarns that differ as the rules ask. */
 final class StuckSeams implements Argument {
 
+  private static final String OF_BOTH = "the border of both";
+  private static final String OF_ALL = "the border of all";
+  private static final String THEIR = "their borders";
+  private static final String AT_EACH = "the two borders at each";
+
   @Override
   public List<Finding> findings(Asked asked) {
     if (!asked.rules().contains(RuleId.NEIGHBOUR_BORDERS)
@@ -31,12 +36,7 @@ final class StuckSeams implements Argument {
           && ofFirst.length > 0
           && ofSecond.length > 0
           && !differ(asked, ofFirst, ofSecond)) {
-        findings.add(
-            Finding.of(
-                reason(asked, first, second, ofFirst, ofSecond),
-                List.of(border(blanket, first), border(blanket, second)),
-                RuleId.NEIGHBOUR_BORDERS,
-                RuleId.APART));
+        findings.add(finding(blanket, first, second, reason(asked, ofFirst, ofSecond)));
       }
     }
     return findings;
@@ -82,22 +82,46 @@ final class StuckSeams implements Argument {
     return String.join(" or ", yarns.stream().map(y -> Words.yarn(blanket, y)).toList());
   }
 
-  private static String reason(Asked asked, int first, int second, int[] ofFirst, int[] ofSecond) {
-    Blanket blanket = asked.blanket();
+  private static Finding finding(Blanket blanket, int first, int second, String reason) {
     String where =
-        "%s and %s are joined along a side"
+        "%s and %s are joined along a side, and "
             .formatted(Words.piece(blanket, first), Words.piece(blanket, second));
+    return Finding.of(
+            where + reason,
+            List.of(border(blanket, first), border(blanket, second)),
+            RuleId.NEIGHBOUR_BORDERS,
+            RuleId.APART)
+        .withSort(reason);
+  }
+
+  @Override
+  public String together(Blanket blanket, List<Finding> findings) {
+    List<Integer> pieces =
+        findings.stream()
+            .flatMap(finding -> finding.slots().stream().map(Slot::piece))
+            .distinct()
+            .sorted()
+            .toList();
+    String reason = findings.get(0).sort().orElseThrow();
+    return "%s are joined along %d sides, and %s"
+        .formatted(
+            Tell.grouped(blanket, pieces),
+            findings.size(),
+            reason.replace(OF_BOTH, OF_ALL).replace(THEIR, AT_EACH));
+  }
+
+  private static String reason(Asked asked, int[] ofFirst, int[] ofSecond) {
+    Blanket blanket = asked.blanket();
     List<Integer> a = IntStream.of(ofFirst).boxed().toList();
     List<Integer> b = IntStream.of(ofSecond).boxed().toList();
     if (a.equals(b) && a.size() == 1) {
-      return where + ", and the border of both can only be " + Tell.yarns(blanket, a);
+      return OF_BOTH + " can only be " + Tell.yarns(blanket, a);
     }
     String why = why(asked, ofFirst, ofSecond);
     if (a.equals(b)) {
-      return "%s, and the border of both can only be %s, %s"
-          .formatted(where, either(blanket, a), why);
+      return "%s can only be %s, %s".formatted(OF_BOTH, either(blanket, a), why);
     }
-    return "%s, and their borders can only be %s and %s, %s"
-        .formatted(where, either(blanket, a), either(blanket, b), why);
+    return "%s can only be %s and %s, %s"
+        .formatted(THEIR, either(blanket, a), either(blanket, b), why);
   }
 }

@@ -15,6 +15,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.colour.Tone;
+import lozengy.model.layout.GroupedNames;
 import lozengy.model.layout.PieceKind;
 
 /** Phrases that several arguments share. */
@@ -25,6 +26,9 @@ final class Tell {
 
   /** Fewer yarns than this are told by name. */
   private static final int FEW_YARNS = 4;
+
+  /** Pieces are told by rows and runs where there are no more of these. */
+  private static final int MOST_GROUPS = 4;
 
   private Tell() {}
 
@@ -89,6 +93,13 @@ final class Tell {
     Map<PieceKind, Integer> counts = new TreeMap<>();
     pieces.forEach(piece -> counts.merge(blanket.kind(piece), 1, Integer::sum));
     return Words.list(counts.entrySet().stream().map(e -> e.getValue() + plural(e)).toList());
+  }
+
+  /** Pieces by rows and runs, or as a count where these are many. */
+  static String grouped(Blanket blanket, List<Integer> pieces) {
+    List<String> names =
+        GroupedNames.of(blanket.layout(), pieces.stream().map(blanket::place).toList());
+    return names.size() <= MOST_GROUPS ? Words.list(names) : pieces(blanket, pieces);
   }
 
   private static String plural(Map.Entry<PieceKind, Integer> entry) {

@@ -93,8 +93,7 @@ class ArgumentsTest {
                 .build()
                 .brief()
                 .withLook(Look.NONE.withSymmetry(Symmetry.HALF_TURN))),
-        "r1c1 and r2c2 are each other's images (half-turn), and no yarn may be the border of them"
-            + " all");
+        "r1c1 and r2c2 are each other's images (half-turn), and no yarn may be the border of both");
   }
 
   @Test
@@ -169,10 +168,7 @@ class ArgumentsTest {
             .within(WithinPiece.ALL_DIFFER)
             .build(),
         "Rounds 1 and 3 of 4 squares must differ (all-differ), and can only be A",
-        "r1c1 and r1c2 are joined along a side, and the border of both can only be A",
-        "r1c1 and r2c1 are joined along a side, and the border of both can only be A",
-        "r1c2 and r2c2 are joined along a side, and the border of both can only be A",
-        "r2c1 and r2c2 are joined along a side, and the border of both can only be A");
+        "row1 and row2 are joined along 4 sides, and the border of all can only be A");
   }
 
   @Test
@@ -280,14 +276,20 @@ class ArgumentsTest {
   void manySentencesOfOneSortAreSummedUp() {
     List<String> reasons =
         Root.arguments(
-            BlanketBuilder.straight(3, 3)
-                .motif(PieceKind.SQUARE, round(1))
-                .yarns(1, Tone.DARK, PLENTY)
+            BlanketBuilder.straight(7, 1)
+                .motif(PieceKind.SQUARE, round(1, Tone.LIGHT))
+                .yarns(2, Tone.DARK, PLENTY)
+                .yarns(2, Tone.LIGHT, PLENTY)
+                .note("r1c1", PieceState.PLANNED, "A")
+                .note("r1c2", PieceState.PLANNED, "B")
+                .note("r1c3", PieceState.PLANNED, "A")
+                .note("r1c4", PieceState.PLANNED, "B")
+                .note("r1c5", PieceState.PLANNED, "A")
+                .note("r1c6", PieceState.PLANNED, "B")
+                .note("r1c7", PieceState.PLANNED, "A")
                 .build());
     assertEquals(5, reasons.size());
     assertEquals(
-        "r1c3 and r2c3 are joined along a side, and the border of both can only be A; and 7 more"
-            + " like it",
-        reasons.get(4));
+        "The border of r1c5 is locked to A, but must be light; and 2 more like it", reasons.get(4));
   }
 }
