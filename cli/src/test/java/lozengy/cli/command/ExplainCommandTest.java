@@ -54,6 +54,18 @@ class ExplainCommandTest {
   }
 
   @Test
+  void explainsLocksOfTheCommandLineThatCannotHold() {
+    String file = Briefs.write(folder);
+
+    Result result = Run.of("explain", file, "--lock", "r1c1=..,BRO", "--lock", "r2c1=..,BRO");
+
+    assertEquals(3, result.code(), result.err());
+    String words = result.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("r1c1 and r2c1 are joined along a side"), words);
+    assertTrue(words.contains("Free r1c1 of its lock the options given: leave it out"), words);
+  }
+
+  @Test
   void tellsOfMistakesThatAreNotOfLocks() {
     String brief = Briefs.text(Briefs.write(folder));
     String wrong = Briefs.write(folder, "wrong.yaml", brief.replace("across: 2", "across: 0"));

@@ -153,6 +153,13 @@ class MarkCommandTest {
   }
 
   @Test
+  void nothingIsLeftWithoutAUnit() {
+    Result result = done(mark("--left", "ROS=0"));
+
+    assertTrue(result.out().contains("(ROS): 0.00 m at hand"), result.out());
+  }
+
+  @Test
   void theFirstMarkIsTakenBackToTheSolvedFile() {
     done(mark("--made", "all", "--left", "NAV=1g"));
     done(mark("--undo"));

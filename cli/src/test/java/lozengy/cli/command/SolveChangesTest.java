@@ -86,6 +86,16 @@ class SolveChangesTest {
   }
 
   @Test
+  void everyWrongLockIsToldBesideOnesOfThePlan() {
+    String told = refused("--lock", "r1c2=..,XXX", "--lock", "r88c1", "--ban", "top=YYY");
+
+    assertTrue(told.contains("--lock r88c1: There is no piece \"r88c1\""), told);
+    told = refused("--lock", "r1c2=..,XXX", "--lock", "r2c1", "--ban", "top=YYY");
+    assertTrue(told.contains("--lock r1c2=..,XXX: No yarn has the code \"XXX\""), told);
+    assertTrue(told.contains("--ban top=YYY: No yarn has the code \"YYY\""), told);
+  }
+
+  @Test
   void piecesAreLockedAsPlannedOrToYarns() {
     StatedArrangement solved =
         solved("--lock", "r2c1", "--lock", "r1c2=CRE,~,~,~,~", "--lock", "bottom-left=..,PLU");

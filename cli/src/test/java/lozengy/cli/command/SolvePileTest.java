@@ -136,7 +136,7 @@ class SolvePileTest {
     assertTrue(
         kept.out()
             .contains(
-                "The pile's 1 square in REE, FOA and 1 square in MUD, FOA can lie at only r2c2;"
+                "The pile's 1 square in REE, FOA and 1 square in MUD, FOA can lie only at r2c2:"
                     + " locks keep them out of other places"),
         kept.out());
   }
@@ -149,8 +149,8 @@ class SolvePileTest {
         result
             .out()
             .contains(
-                "Tidal mud (MUD): 6.00 m are in the pile's pieces, with what else is worked,"
-                    + " joining and edging 6.00 m; 5.00 m are there to use: 1.00 m short"),
+                "Tidal mud (MUD): the pile's pieces hold 6.00 m; 5.00 m are there, what finished"
+                    + " pieces hold included: 1.00 m short"),
         result.out());
   }
 

@@ -47,19 +47,26 @@ public final class BriefMistakes {
    */
   public static List<Mistake> of(Brief brief) {
     List<Mistake> mistakes = new ArrayList<>(ofParts(brief));
-    Set<Integer> notes = new HashSet<>();
-    boolean onlyNotes = true;
-    for (Mistake mistake : mistakes) {
-      Matcher note = NOTE.matcher(mistake.path());
-      onlyNotes &= note.matches();
-      if (note.matches()) {
-        notes.add(Integer.parseInt(note.group(1)));
-      }
-    }
-    if (onlyNotes) {
-      mistakes.addAll(LockMistakes.of(without(brief, notes)));
-    }
+    mistakes.addAll(ofLocks(brief, mistakes.stream().map(Mistake::path).toList()));
     return mistakes;
+  }
+
+  /**
+   * Finds locks that break a rule. Where more is wrong than single notes on pieces, none is looked
+   * for.
+   *
+   * @param wrong paths of other mistakes; a note that is wrong itself holds nothing here
+   */
+  static List<Mistake> ofLocks(Brief brief, Collection<String> wrong) {
+    Set<Integer> notes = new HashSet<>();
+    for (String path : wrong) {
+      Matcher note = NOTE.matcher(path);
+      if (!note.matches()) {
+        return List.of();
+      }
+      notes.add(Integer.parseInt(note.group(1)));
+    }
+    return LockMistakes.of(without(brief, notes));
   }
 
   /**

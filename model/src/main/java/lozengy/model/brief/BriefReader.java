@@ -63,8 +63,14 @@ public final class BriefReader {
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Located root) {
-    Brief brief = readUnjudged(root);
-    LockMistakes.of(brief).forEach(mistake -> addWithLine(root, mistake));
+    Brief brief = readParts(root);
+    String prefix = join(root.path(), "");
+    List<String> wrong =
+        root.mistakes().list().stream()
+            .map(Mistake::path)
+            .map(path -> path.startsWith(prefix) ? path.substring(prefix.length()) : path)
+            .toList();
+    BriefMistakes.ofLocks(brief, wrong).forEach(mistake -> addWithLine(root, mistake));
     root.mistakes().throwIfAny();
     return brief;
   }

@@ -143,7 +143,8 @@ class GroupsInBriefsTest {
 
   @Test
   void locksAreJudgedBesideOtherMistakes() {
-    String words = mistake("{ at: r99c1, not: [PEA] }\n  - { at: r1c1, rounds: [.., MUD], not: [MUD] }");
+    String words =
+        mistake("{ at: r99c1, not: [PEA] }\n  - { at: r1c1, rounds: [.., MUD], not: [MUD] }");
 
     assertTrue(words.contains("There is no piece \"r99c1\""), words);
     assertTrue(words.contains("r1c1: the border has MUD, which is banned from this piece"), words);
