@@ -193,6 +193,12 @@ public final class ArrangementWriter {
     }
     json.field("version").text(solved.version());
     json.field("proof").text(solved.proof());
+    if (solved.choice().isPresent()) {
+      json.field("choice").mapping();
+      json.field("count").number(solved.choice().get().count());
+      json.field("within_points").number(solved.choice().get().withinPoints());
+      json.endMapping();
+    }
     json.endMapping();
   }
 

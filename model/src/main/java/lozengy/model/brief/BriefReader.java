@@ -12,6 +12,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Mistakes;
+import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
@@ -136,7 +137,11 @@ public final class BriefReader {
   private static Preferences prefer(Fields of, Look look) {
     Preferences asked = RulesReader.preferences(of);
     boolean said =
-        of.get("prefer").flatMap(Located::fields).flatMap(f -> f.get(Part.FADE.word())).isPresent();
+        of.get("prefer")
+            .filter(prefer -> prefer.node() instanceof Node.Mapping)
+            .flatMap(Located::fields)
+            .flatMap(fields -> fields.get(Part.FADE.word()))
+            .isPresent();
     if (look.fade().isEmpty() || said) {
       return asked;
     }

@@ -18,6 +18,11 @@ public record Statistic(double observed, double expected, double variance) {
     variance = variance <= ROUNDING * size ? 0 : variance;
   }
 
+  /** Whether shuffles differ in it; where none does, there is nothing to tell. */
+  public boolean varies() {
+    return variance > 0;
+  }
+
   /** How many standard deviations it lies above its expectation; 0 where nothing can vary. */
   public double z() {
     return variance == 0 ? 0 : (observed - expected) / Math.sqrt(variance);

@@ -38,7 +38,7 @@ public final class MarkedArrangement {
 
   private static Arrangement.Solved unproved(Arrangement.Solved solved) {
     return new Arrangement.Solved(
-        solved.seed(), solved.moves(), solved.seconds(), solved.version(), "none");
+        solved.seed(), solved.moves(), solved.seconds(), solved.version(), "none", solved.choice());
   }
 
   /** The arrangement as it was before its last mark; empty if there is none. */
