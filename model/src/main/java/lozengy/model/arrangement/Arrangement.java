@@ -29,7 +29,16 @@ public record Arrangement(
   /** The value of an arrangement file's {@code format} field. */
   public static final String FORMAT = "lozengy-arrangement/1";
 
-  /** An arrangement that nothing was marked in. */
+  /**
+   * An arrangement that nothing was marked in.
+   *
+   * @param blanket the brief that it answers, made ready
+   * @param sequences every piece's yarns; complete
+   * @param earlier the sequences of the arrangement that it was solved from, where there was one
+   * @param score its score
+   * @param bound a total that no valid arrangement of the brief can exceed, where one is proved
+   * @param solved how it was found; empty for one made by hand
+   */
   public Arrangement(
       Blanket blanket,
       Sequences sequences,
@@ -69,7 +78,15 @@ public record Arrangement(
       String proof,
       Optional<Choice> choice) {
 
-    /** Of an arrangement that was searched for by itself. */
+    /**
+     * Of an arrangement that was searched for by itself.
+     *
+     * @param seed seed of the random source
+     * @param moves moves tried by the search
+     * @param seconds time limit given, in s; empty where moves were the only limit
+     * @param version version of the program
+     * @param proof what is proved of it: {@code optimal}, or {@code none}
+     */
     public Solved(long seed, long moves, Optional<Double> seconds, String version, String proof) {
       this(seed, moves, seconds, version, proof, Optional.empty());
     }

@@ -42,6 +42,8 @@ public final class BriefReader {
   /**
    * Reads a brief file.
    *
+   * @param file the file, YAML or JSON in UTF-8
+   * @return the brief, valid
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Path file) {
@@ -51,6 +53,8 @@ public final class BriefReader {
   /**
    * Reads a brief.
    *
+   * @param source the text and what messages call it
+   * @return the brief, valid
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(SourceText source) {
@@ -61,6 +65,8 @@ public final class BriefReader {
   /**
    * Reads a brief whose tree is there.
    *
+   * @param root the tree of fields
+   * @return the brief, valid
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Located root) {
@@ -73,6 +79,8 @@ public final class BriefReader {
   /**
    * Reads a brief whose locks may break rules.
    *
+   * @param root the tree of fields
+   * @return the brief, whose locks may break rules
    * @throws InputException with all other mistakes, if there is one
    */
   public static Brief readUnjudged(Located root) {
@@ -86,6 +94,8 @@ public final class BriefReader {
    * rule. Mistakes are collected; where there is one, the brief has stopgaps in it and must not be
    * used.
    *
+   * @param root the tree of fields
+   * @return the brief, to be used only where no mistake was collected
    * @throws InputException if there is no brief at all
    */
   public static Brief readParts(Located root) {

@@ -42,7 +42,12 @@ public record Look(
    */
   public record Zone(Where where, List<String> only) {
 
-    /** Copies the codes. */
+    /**
+     * Copies the codes.
+     *
+     * @param where the rounds it speaks of
+     * @param only codes of the yarns that they may take, at least one
+     */
     public Zone {
       only = List.copyOf(only);
     }
@@ -59,6 +64,14 @@ public record Look(
   /**
    * Checks the ranges and copies the lists.
    *
+   * @param symmetry how the blanket is the same as its own image
+   * @param contrast the contrast wanted of borders on a seam and of rounds side by side, 0 (calm)
+   *     to 100 (lively) percent of what counts as full; {@link #LIVELY} where nothing is said
+   * @param borders codes of the yarns that all borders take: none for any, one for a fixed border,
+   *     two that alternate like the squares of a chessboard
+   * @param zones where only some yarns may lie
+   * @param apart pairs of yarns that never meet on a seam
+   * @param fade yarns in an order along a direction, where asked for
    * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are
    *     named
    */
@@ -74,32 +87,56 @@ public record Look(
     apart = List.copyOf(apart);
   }
 
-  /** This look with another symmetry. */
+  /**
+   * {@return this look with another symmetry}
+   *
+   * @param other what stands in its place
+   */
   public Look withSymmetry(Symmetry other) {
     return new Look(other, contrast, borders, zones, apart, fade);
   }
 
-  /** This look with another contrast. */
+  /**
+   * {@return this look with another contrast}
+   *
+   * @param other what stands in its place
+   */
   public Look withContrast(double other) {
     return new Look(symmetry, other, borders, zones, apart, fade);
   }
 
-  /** This look with other borders. */
+  /**
+   * {@return this look with other borders}
+   *
+   * @param codes yarns' codes: none, one for all borders, or two that alternate
+   */
   public Look withBorders(String... codes) {
     return new Look(symmetry, contrast, List.of(codes), zones, apart, fade);
   }
 
-  /** This look with other zones. */
+  /**
+   * {@return this look with other zones}
+   *
+   * @param others what stands in their place
+   */
   public Look withZones(List<Zone> others) {
     return new Look(symmetry, contrast, borders, others, apart, fade);
   }
 
-  /** This look with other pairs of yarns apart. */
+  /**
+   * {@return this look with other pairs of yarns apart}
+   *
+   * @param others what stands in their place
+   */
   public Look withApart(List<Pair> others) {
     return new Look(symmetry, contrast, borders, zones, others, fade);
   }
 
-  /** This look with another fade. */
+  /**
+   * {@return this look with another fade}
+   *
+   * @param other what stands in its place
+   */
   public Look withFade(Fade other) {
     return new Look(symmetry, contrast, borders, zones, apart, Optional.of(other));
   }

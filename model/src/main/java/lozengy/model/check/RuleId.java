@@ -31,7 +31,7 @@ public enum RuleId {
   /** No yarn runs out. */
   YARN_TOTALS;
 
-  /** The word used in files and on the terminal. */
+  /** {@return the word used in files and on the terminal} */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -38,6 +38,7 @@ public final class Changes {
    *
    * @param standing how things stand
    * @param changes what is to change
+   * @return what is to be solved next
    * @throws InputException with all mistakes if a change names what is not there, cannot be made,
    *     or breaks a rule that was not broken before
    */

@@ -31,7 +31,11 @@ public record Targets(int[] pieces, int[][] counts) {
   /** A yarn's whole part of a group's rounds, and what is left of its claim. */
   private record Claim(int yarn, BigDecimal share, int whole, BigDecimal remainder) {}
 
-  /** The targets of a blanket. */
+  /**
+   * {@return the targets of a blanket}
+   *
+   * @param blanket the blanket
+   */
   public static Targets of(Blanket blanket) {
     int[] pieces = new int[blanket.layerCount()];
     int[][] counts = new int[blanket.layerCount()][blanket.yarnCount()];

@@ -57,6 +57,7 @@ public final class Root {
   /**
    * Direct arguments against a blanket, in words; for blankets of any size.
    *
+   * @param blanket the blanket
    * @return sentences, each a proof by itself; empty where none is found
    */
   public static List<String> arguments(Blanket blanket) {
@@ -93,6 +94,9 @@ public final class Root {
   /**
    * Filters what each round may take: direct arguments, then, for blankets that are small enough
    * (see {@link ConstraintModel#fits}), propagation of all rules.
+   *
+   * @param blanket the blanket
+   * @return what is left of the domains, or that nothing fits
    */
   public static Result filter(Blanket blanket) {
     List<String> reasons = arguments(blanket);

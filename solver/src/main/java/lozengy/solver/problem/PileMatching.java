@@ -44,13 +44,20 @@ public final class PileMatching {
   public record Result(
       int[] stackAt, List<Integer> tooMany, List<Integer> places, List<Integer> unfilled) {
 
-    /** Whether all pieces have a place, and all places a piece or yarns to be worked in. */
+    /**
+     * {@return whether all pieces have a place, and all places a piece or yarns to be worked in}
+     */
     public boolean complete() {
       return tooMany.isEmpty() && unfilled.isEmpty();
     }
   }
 
-  /** Looks for places; O(pieces) where few places are locked. */
+  /**
+   * Looks for places; O(pieces) where few places are locked.
+   *
+   * @param blanket the blanket
+   * @return which stack may lie where, and what finds no place
+   */
   public static Result of(Blanket blanket) {
     return new PileMatching(blanket).find();
   }
@@ -120,7 +127,13 @@ public final class PileMatching {
     return true;
   }
 
-  /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
+  /**
+   * {@return whether a piece of a stack may lie at a place: kind and locks allow it}
+   *
+   * @param blanket the blanket
+   * @param stack the stack
+   * @param piece the place's piece, by its index from 0
+   */
   public static boolean fits(Blanket blanket, Stack stack, int piece) {
     boolean fits = blanket.takesPile(piece) && blanket.kind(piece) == stack.kind();
     for (int round = 0; fits && round < stack.yarns().length; round++) {

@@ -40,6 +40,7 @@ public final class ProblemCompiler {
    *
    * @param blanket the blanket
    * @param earlier sequences to stay close to, where re-solving
+   * @return the problem
    */
   public static Problem compile(Blanket blanket, Optional<Sequences> earlier) {
     return new ProblemCompiler(blanket, earlier).compile();
