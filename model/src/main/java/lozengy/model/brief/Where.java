@@ -42,6 +42,11 @@ public record Where(List<String> at, List<Integer> rounds) {
         || round == roundCount - 1 && rounds.contains(BORDER);
   }
 
+  /** That one of the rounds is meant, such as {@code the border} or {@code round 1 or 2}. */
+  public String someRoundWords() {
+    return rounds.isEmpty() ? "some round" : roundsWords().replace(" and ", " or ");
+  }
+
   /** {@return the rounds in words, such as {@code the border} or {@code rounds 1 and 2}} */
   public String roundsWords() {
     if (rounds.isEmpty()) {

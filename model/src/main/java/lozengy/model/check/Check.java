@@ -20,6 +20,7 @@ public final class Check {
           new NeighbourBordersRule(),
           new ApartRule(),
           new WithinPieceRule(),
+          new CountsRule(),
           new CopiesRule(),
           new YarnTotalsRule());
 

@@ -26,6 +26,8 @@ public enum RuleId {
   APART,
   /** Rounds of a piece differ. */
   WITHIN_PIECE,
+  /** As many pieces show a yarn as the look asks for. */
+  COUNTS,
   /** No more pieces share a sequence than allowed. */
   COPIES,
   /** No yarn runs out. */

@@ -19,6 +19,7 @@ public final class RulePostings {
           new ApartPosting(),
           new BansPosting(),
           new SymmetryPosting(),
+          new CountsPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());
 

@@ -1,6 +1,7 @@
 package lozengy.solver.explain;
 
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -19,6 +20,7 @@ import lozengy.solver.constraint.YarnLoad;
  * @param direct what the lines leave each round by themselves
  * @param loads what the rounds may ask of each yarn, and what the lines leave of it
  * @param rules the rules of which a line holds
+ * @param counts where the lines of the look's counts stand that hold
  * @param contrast whether borders that look alike count as the same
  * @param whole whether all lines of the brief are asked for
  */
@@ -27,6 +29,7 @@ record Asked(
     Domains direct,
     List<YarnLoad> loads,
     Set<RuleId> rules,
+    Set<String> counts,
     boolean contrast,
     boolean whole) {
 
@@ -49,12 +52,17 @@ record Asked(
   private static Asked of(Blanket blanket, List<BriefLine> lines, boolean whole) {
     Domains direct = Domains.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
+    Set<String> counts = new HashSet<>();
     boolean contrast = false;
     for (BriefLine line : lines) {
       rules.add(line.rule());
+      if (line.rule() == RuleId.COUNTS) {
+        counts.add(line.path());
+      }
       contrast |= line.path().equals(MIN_CONTRAST);
     }
-    return new Asked(blanket, direct, YarnLoad.of(blanket, direct, lines), rules, contrast, whole);
+    return new Asked(
+        blanket, direct, YarnLoad.of(blanket, direct, lines), rules, counts, contrast, whole);
   }
 
   /** Which rounds of a planned piece must differ. */

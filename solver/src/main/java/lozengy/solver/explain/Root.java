@@ -29,7 +29,8 @@ public final class Root {
               new StuckImages(),
               new OverdrawnYarns(),
               new LongRounds(),
-              new FewSequences()),
+              new FewSequences(),
+              new StuckCounts()),
           List.of(Capacity.STOCK),
           List.of(Capacity.WHOLE_ROUNDS),
           List.of(Capacity.BORDER_LIMITS));

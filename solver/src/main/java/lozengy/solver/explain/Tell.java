@@ -26,6 +26,9 @@ final class Tell {
   /** Fewer yarns than this are told by name. */
   private static final int FEW_YARNS = 4;
 
+  /** How sentences begin that begin with no name. */
+  private static final List<String> SENTENCES = List.of("round", "the ", "at ", "of ");
+
   private Tell() {}
 
   /** Yarns by name, as a list. */
@@ -125,7 +128,7 @@ final class Tell {
 
   /** With a capital first letter, unless it begins with a name. */
   static String sentence(String words) {
-    boolean named = !words.startsWith("round") && !words.startsWith("the ");
+    boolean named = SENTENCES.stream().noneMatch(words::startsWith);
     return named ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 

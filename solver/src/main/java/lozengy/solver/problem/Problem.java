@@ -37,6 +37,7 @@ import lozengy.model.blanket.Sequences;
  * @param stepCost cost of the lightest repeat: the scale of a small step
  * @param unitsPerPoint units that make a point of the total
  * @param pile the finished pieces that have no place yet
+ * @param counts how many pieces are to show a yarn; null where nothing is asked
  */
 public record Problem(
     Blanket blanket,
@@ -64,7 +65,8 @@ public record Problem(
     double overdrawCost,
     int stepCost,
     double unitsPerPoint,
-    PilePlaces pile) {
+    PilePlaces pile,
+    PieceCounts counts) {
 
   /**
    * {@return this problem with other pair costs}
@@ -98,7 +100,8 @@ public record Problem(
         overdrawCost,
         stepCost,
         unitsPerPoint,
-        pile);
+        pile,
+        counts);
   }
 
   /**
@@ -133,7 +136,8 @@ public record Problem(
         overdrawCost,
         stepCost,
         unitsPerPoint,
-        pile);
+        pile,
+        counts);
   }
 
   /**
@@ -169,7 +173,8 @@ public record Problem(
         overdrawCost,
         stepCost,
         unitsPerPoint,
-        pile);
+        pile,
+        counts);
   }
 
   /**

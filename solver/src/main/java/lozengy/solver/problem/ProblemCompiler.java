@@ -90,7 +90,8 @@ public final class ProblemCompiler {
         scale.stepCost / 100.0,
         scale.stepCost,
         scale.unitsPerPoint,
-        pile);
+        pile,
+        PieceCounts.of(blanket, slots));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {
