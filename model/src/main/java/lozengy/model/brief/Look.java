@@ -92,8 +92,7 @@ public record Look(
 
     /** What is counted, in words, such as {@code of triangles have MUD in the border}. */
     public String words() {
-      return "of %s have %s in %s"
-          .formatted(String.join(", ", where.at()), yarn, where.someRoundWords());
+      return "of %s have %s in %s".formatted(where.atWords(), yarn, where.someRoundWords());
     }
   }
 

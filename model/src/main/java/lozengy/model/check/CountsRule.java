@@ -50,7 +50,7 @@ public final class CountsRule implements Rule {
         "%d of %s %s %s in %s, and %s are asked for"
             .formatted(
                 showing.size(),
-                String.join(", ", count.asked().where().at()),
+                count.asked().where().atWords(),
                 showing.size() == 1 ? "has" : "have",
                 Words.yarn(blanket, count.yarn()),
                 count.asked().where().someRoundWords(),

@@ -92,7 +92,7 @@ class CountsInBriefsTest {
         mistakes(text));
     assertEquals(
         List.of(
-            "10 pieces[0].rounds: 2 of all have A in the border, and at most 1 are asked for. Hold"
+            "10 pieces[0].rounds: 2 of all pieces have A in the border, and at most 1 are asked for. Hold"
                 + " another yarn there, or change look.counts"),
         mistakes(
             ROW

@@ -90,7 +90,7 @@ final class StuckCounts implements Argument {
         "at least %d of %s are to have %s in %s, and %s"
             .formatted(
                 count.atLeast(),
-                String.join(", ", count.asked().where().at()),
+                count.asked().where().atWords(),
                 Words.yarn(asked.blanket(), count.yarn()),
                 count.asked().where().someRoundWords(),
                 why);
@@ -174,7 +174,7 @@ final class StuckCounts implements Argument {
         "at most %d of %s are to have %s in %s, and %d can have nothing else there"
             .formatted(
                 count.asked().atMost().orElseThrow(),
-                String.join(", ", count.asked().where().at()),
+                count.asked().where().atWords(),
                 Words.yarn(asked.blanket(), count.yarn()),
                 count.asked().where().someRoundWords(),
                 certain);
@@ -204,10 +204,10 @@ final class StuckCounts implements Argument {
                     count -> count.atLeast() + " with " + Words.yarn(asked.blanket(), count.yarn()))
                 .toList();
         String words =
-            "of the %d pieces in %s at least %s are asked for in %s: %d too many"
+            "of %d (%s) at least %s are asked for in %s: %d too many"
                 .formatted(
                     first.pieces().length,
-                    String.join(", ", first.asked().where().at()),
+                    first.asked().where().atWords(),
                     Words.list(each),
                     first.asked().where().someRoundWords(),
                     sum - first.pieces().length);

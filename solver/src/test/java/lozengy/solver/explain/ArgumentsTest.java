@@ -309,14 +309,14 @@ class ArgumentsTest {
     assertSays(counted(PLENTY, count("A", "all", 5, 5), count("B", "all", 4, 9)));
     assertSays(
         counted(PLENTY, count("A", "all", 6, 9)),
-        "At least 6 of all are to have A in the border, and only 5 can, for borders on a seam"
+        "At least 6 of all pieces are to have A in the border, and only 5 can, for borders on a seam"
             + " differ");
     assertSays(
         counted(3_900, count("A", "all", 4, 9)),
-        "At least 4 of all are to have A in the border, and its 3.90 m suffice for only 3");
+        "At least 4 of all pieces are to have A in the border, and its 3.90 m suffice for only 3");
     assertSays(
         counted(PLENTY, count("A", "all", 5, 9), count("B", "all", 5, 9)),
-        "Of the 9 pieces in all at least 5 with A and 5 with B are asked for in the border: 1 too"
+        "Of 9 (all pieces) at least 5 with A and 5 with B are asked for in the border: 1 too"
             + " many");
     Brief fixed = counted(PLENTY, count("A", "row1", 0, 1), count("B", "row2", 3, 3)).brief();
     Look.Zone zone = new Look.Zone(new Where(List.of("r1c1", "r1c3"), List.of()), List.of("A"));
