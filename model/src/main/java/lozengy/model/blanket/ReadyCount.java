@@ -22,7 +22,12 @@ import lozengy.model.layout.Place;
 public record ReadyCount(
     String path, Look.Count asked, int yarn, int[] pieces, int atLeast, int atMost) {
 
-  /** The counts of a blanket's look, in the brief's order; O(pieces that they speak of). */
+  /**
+   * The counts of a blanket's look; O(pieces that they speak of).
+   *
+   * @param blanket the blanket
+   * @return the counts in the brief's order
+   */
   public static List<ReadyCount> of(Blanket blanket) {
     List<Look.Count> counts = blanket.brief().look().counts();
     List<ReadyCount> ready = new ArrayList<>();
@@ -63,17 +68,35 @@ public record ReadyCount(
             round -> count.where().covers(round, rounds) && blanket.locked(piece, round) == yarn);
   }
 
-  /** Whether it looks at a round of its pieces. */
+  /**
+   * Whether it looks at a round of its pieces.
+   *
+   * @param round from 0 at the centre
+   * @param roundCount rounds of the piece
+   * @return whether it does
+   */
   public boolean covers(int round, int roundCount) {
     return asked.where().covers(round, roundCount);
   }
 
-  /** Whether a piece shows the yarn in one of the rounds. */
+  /**
+   * Whether a piece shows the yarn in one of the rounds.
+   *
+   * @param sequences yarns of the pieces
+   * @param piece index of a piece it speaks of
+   * @return whether it does
+   */
   public boolean shown(Sequences sequences, int piece) {
     return any(sequences, piece, yarn);
   }
 
-  /** Whether one of the rounds of a piece has no yarn yet. */
+  /**
+   * Whether one of the rounds of a piece has no yarn yet.
+   *
+   * @param sequences yarns of the pieces
+   * @param piece index of a piece it speaks of
+   * @return whether it has none
+   */
   public boolean open(Sequences sequences, int piece) {
     return any(sequences, piece, Sequences.OPEN);
   }
@@ -88,22 +111,22 @@ public record ReadyCount(
     return false;
   }
 
-  /** Where the least number stands in the brief. */
+  /** {@return where the least number stands in the brief} */
   public String atLeastPath() {
     return path + ".at-least";
   }
 
-  /** Where the largest number stands in the brief. */
+  /** {@return where the largest number stands in the brief} */
   public String atMostPath() {
     return path + ".at-most";
   }
 
-  /** Whether some of the pieces must show the yarn. */
+  /** {@return whether some of the pieces must show the yarn} */
   public boolean asksAtLeast() {
     return atLeast > 0;
   }
 
-  /** Whether not all of the pieces may show it. */
+  /** {@return whether not all of the pieces may show it} */
   public boolean asksAtMost() {
     return atMost < pieces.length;
   }

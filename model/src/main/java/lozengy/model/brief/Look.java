@@ -85,12 +85,18 @@ public record Look(
       }
     }
 
-    /** The same with other numbers. */
+    /**
+     * The same with other numbers.
+     *
+     * @param least the least number of pieces
+     * @param most the largest number of pieces; empty for any number
+     * @return the count
+     */
     public Count with(int least, OptionalInt most) {
       return new Count(yarn, where, least, most);
     }
 
-    /** What is counted, in words, such as {@code of triangles have MUD in the border}. */
+    /** {@return what is counted, in words, such as {@code of triangles have MUD in the border}} */
     public String words() {
       return "of %s have %s in %s".formatted(where.atWords(), yarn, where.someRoundWords());
     }
@@ -168,7 +174,12 @@ public record Look(
     return new Look(symmetry, contrast, borders, zones, others, counts, fade);
   }
 
-  /** This look with other counts. */
+  /**
+   * This look with other counts.
+   *
+   * @param others the counts
+   * @return the look
+   */
   public Look withCounts(List<Count> others) {
     return new Look(symmetry, contrast, borders, zones, apart, others, fade);
   }

@@ -42,13 +42,13 @@ public record Where(List<String> at, List<Integer> rounds) {
         || round == roundCount - 1 && rounds.contains(BORDER);
   }
 
-  /** The pieces in words, such as {@code all pieces} or {@code row1, top-left}. */
+  /** {@return the pieces in words, such as {@code all pieces} or {@code row1, top-left}} */
   public String atWords() {
     return String.join(
         ", ", at.stream().map(name -> name.equals("all") ? "all pieces" : name).toList());
   }
 
-  /** That one of the rounds is meant, such as {@code the border} or {@code round 1 or 2}. */
+  /** {@return one of the rounds in words, such as {@code the border} or {@code round 1 or 2}} */
   public String someRoundWords() {
     return rounds.isEmpty() ? "some round" : roundsWords().replace(" and ", " or ");
   }

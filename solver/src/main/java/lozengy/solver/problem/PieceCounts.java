@@ -55,12 +55,18 @@ public record PieceCounts(
         counts.stream().mapToInt(ReadyCount::atMost).toArray());
   }
 
-  /** How many counts. */
+  /** {@return how many counts} */
   public int size() {
     return atLeast.length;
   }
 
-  /** How many pieces too many or too few a number is for a count. */
+  /**
+   * How many pieces too many or too few a number is.
+   *
+   * @param count number of the count
+   * @param pieces how many pieces show its yarn
+   * @return 0 where it holds
+   */
   public int off(int count, int pieces) {
     return Math.max(0, atLeast[count] - pieces) + Math.max(0, pieces - atMost[count]);
   }
