@@ -8,10 +8,12 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
 import lozengy.model.layout.Place;
+import lozengy.model.score.Part;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -30,7 +32,8 @@ class LooksTest {
         "borders",
         "chessboard",
         "calm",
-        "apart"
+        "apart",
+        "counts"
       })
   void isSolvedAndPassesTheCheckFromScratch(String look) {
     Arrangement arrangement = solved(look);
@@ -156,6 +159,40 @@ class LooksTest {
         () -> assertTrue(!meetings.contains(Set.of("HEA", "SAM"))),
         () -> assertTrue(!meetings.contains(Set.of("HEA", "REE"))),
         () -> assertTrue(shown(apart, "all", true).containsAll(Set.of("HEA", "SAM", "REE"))));
+  }
+
+  @Test
+  void countsAreWithinWhatIsAskedAndBalanceDoesNotFightThem() {
+    Arrangement counts = solved("counts");
+    long heather = showing(counts, "squares", "HEA", true);
+    long mud = showing(counts, "all", "MUD", false);
+    assertAll(
+        () -> assertTrue(heather >= 4 && heather <= 6, "heather " + heather),
+        () -> assertTrue(showing(counts, "outline", "FOA", true) >= 7),
+        () -> assertTrue(mud <= 5, "mud " + mud),
+        () -> assertTrue(showing(solved("apart"), "all", "MUD", false) > 5),
+        () ->
+            assertTrue(
+                counts.blanket().layout().select("squares").stream()
+                    .noneMatch(p -> code(counts, p.index(), 0).equals("SED"))),
+        () -> assertTrue(counts.score().parts().get(Part.BALANCE) > 95));
+  }
+
+  /** Pieces that show a yarn in their border, or in any round. */
+  private static long showing(Arrangement arrangement, String at, String code, boolean border) {
+    return arrangement.blanket().layout().select(at).stream()
+        .mapToInt(Place::index)
+        .filter(
+            piece -> {
+              int rounds = arrangement.sequences().rounds(piece);
+              return IntStream.range(border ? rounds - 1 : 0, rounds)
+                  .anyMatch(round -> code(arrangement, piece, round).equals(code));
+            })
+        .count();
+  }
+
+  private static String code(Arrangement arrangement, int piece, int round) {
+    return arrangement.blanket().yarn(arrangement.sequences().yarn(piece, round)).code();
   }
 
   private static Arrangement solved(String look) {

@@ -4,7 +4,11 @@ package lozengy.solver;
 @FunctionalInterface
 public interface ProgressListener {
 
-  /** Called now and then with the state so far. */
+  /**
+   * Called now and then with the state so far.
+   *
+   * @param progress the state so far; the search goes on when this returns
+   */
   void progress(Progress progress);
 
   /**

@@ -29,7 +29,7 @@ public record SolveOptions(
   private static final long LEAST_MOVES = 2_000_000;
   private static final long MOST_MOVES = 400_000_000;
 
-  /** Seed 1, moves by the size of the blanket, all cores. */
+  /** {@return seed 1, moves by the size of the blanket, all cores} */
   public static SolveOptions defaults() {
     return new SolveOptions(
         1,
@@ -41,8 +41,10 @@ public record SolveOptions(
   }
 
   /**
-   * Moves that give a good arrangement for what is still to be worked of a blanket: for a throw,
-   * about a second and a half on two cores.
+   * {@return moves that give a good arrangement for what is still to be worked of a blanket: for a
+   * throw, about a second and a half on two cores}
+   *
+   * @param blanket the blanket
    */
   public static long defaultMoves(Blanket blanket) {
     long rounds = 0;

@@ -73,6 +73,8 @@ public final class Solver {
    * @param blanket the blanket
    * @param earlier sequences to stay close to (part keep), of the same layout, where re-solving
    * @param options seed, limits, listener
+   * @return an arrangement that breaks no rule; or that there is none, proved; or that none was
+   *     found
    */
   public static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {

@@ -12,7 +12,7 @@ public final class Version {
 
   private Version() {}
 
-  /** The version, such as {@code 1.2.3}. */
+  /** {@return the version, such as {@code 1.2.3}} */
   public static String text() {
     return TEXT;
   }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
@@ -32,10 +33,19 @@ class LooksTest {
 
   @Test
   void searchModelAndBruteForceAgree() {
+    agree(600, seed -> RandomLooks.of(seed, RandomBriefs.of(seed, 2, 4)));
+  }
+
+  @Test
+  void searchModelAndBruteForceAgreeOnCounts() {
+    agree(400, seed -> RandomLooks.counted(seed, RandomBriefs.of(seed, 2, 4)));
+  }
+
+  private static void agree(long seeds, LongFunction<Brief> briefs) {
     int settled = 0;
     int feasible = 0;
-    for (long seed = 1; seed <= 600; seed++) {
-      Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 2, 4));
+    for (long seed = 1; seed <= seeds; seed++) {
+      Brief brief = briefs.apply(seed);
       if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
         continue;
       }

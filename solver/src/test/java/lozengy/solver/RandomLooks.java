@@ -2,6 +2,7 @@ package lozengy.solver;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Fade;
@@ -31,6 +32,11 @@ public final class RandomLooks {
     return brief.withLook(new RandomLooks(seed, brief).look());
   }
 
+  /** The brief with nothing but counts for a look. */
+  public static Brief counted(long seed, Brief brief) {
+    return brief.withLook(Look.NONE.withCounts(new RandomLooks(seed, brief).counts()));
+  }
+
   private Look look() {
     Look look = Look.NONE;
     if (chance(0.6)) {
@@ -55,6 +61,9 @@ public final class RandomLooks {
     }
     if (chance(0.3)) {
       look = look.withApart(pairs());
+    }
+    if (chance(0.4)) {
+      look = look.withCounts(counts());
     }
     return look;
   }
@@ -95,6 +104,19 @@ public final class RandomLooks {
     String first = code();
     String second = code();
     return first.equals(second) ? List.of() : List.of(new Look.Pair(first, second));
+  }
+
+  private List<Look.Count> counts() {
+    List<Look.Count> counts = new ArrayList<>();
+    for (int i = 1 + random.nextInt(2); i > 0; i--) {
+      Where where = where();
+      int pieces = layout.select(where.at()).size();
+      int least = chance(0.5) ? 0 : random.nextInt(Math.max(1, pieces / 2) + 1);
+      OptionalInt most =
+          chance(0.4) ? OptionalInt.empty() : OptionalInt.of(least + random.nextInt(3));
+      counts.add(new Look.Count(code(), where, least, most));
+    }
+    return counts;
   }
 
   private String code() {

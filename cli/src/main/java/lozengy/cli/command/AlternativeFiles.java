@@ -1,12 +1,14 @@
 package lozengy.cli.command;
 
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
@@ -47,6 +49,11 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
     if (within != null && !(within >= 0 && within <= 100)) {
       mistakes.add(
           new Mistake("--within", 0, within.toString(), "Give a number of points from 0 to 100"));
+    }
+    if (within != null && count == null) {
+      mistakes.add(
+          new Mistake(
+              "--within", 0, "It stands without --count", "Add --count N, or leave --within out"));
     }
     if (count != null && count > 1 && first.arrangement().isEmpty()) {
       mistakes.add(
@@ -99,6 +106,11 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
       contents.put(chart(i), chart.getBytes(StandardCharsets.UTF_8));
     }
     new WholeFiles(first.overwrite()).write(contents);
+  }
+
+  /** Files of arrangements that none of those found replaced: they are from an earlier run. */
+  List<Path> leftFromBefore(int found) {
+    return IntStream.range(found, count).mapToObj(this::file).filter(Files::exists).toList();
   }
 
   private static byte[] text(Arrangement arrangement) {

@@ -12,6 +12,7 @@ import lozengy.cli.report.Figures;
 import lozengy.cli.report.TextTable;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.score.Part;
+import lozengy.solver.alternatives.AlternativeSearch;
 import lozengy.solver.alternatives.Alternatives;
 
 /**
@@ -29,14 +30,26 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
   List<String> lines() {
     List<Arrangement> all = found.found();
     List<String> lines = new ArrayList<>();
-    lines.add(
-        all.size()
-            + (all.size() < files.count() ? " of " + files.count() + " wanted" : "")
-            + (all.size() == 1 ? " arrangement" : " arrangements")
-            + " within "
+    String within =
+        "within "
             + Figures.shortest(files.withinPoints(), 2)
             + (files.withinPoints() == 1 ? " point" : " points")
-            + " of the best");
+            + " of the best";
+    if (all.size() == files.count()) {
+      lines.add(Figures.count(all.size(), "arrangement") + " " + within);
+    } else {
+      lines.add(
+          "Only "
+              + Figures.count(all.size(), "arrangement")
+              + " of the "
+              + files.count()
+              + " asked for: none was found besides that is "
+              + within);
+      lines.add(
+          "  and at least "
+              + Figures.shortest(100 * AlternativeSearch.LEAST_APART, 0)
+              + " % of rounds apart from those before it");
+    }
     scores().lines().forEach(each -> lines.add("  " + each));
     if (all.size() > 1) {
       lines.add(

@@ -63,7 +63,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Target target = charts == null ? null : Target.of(charts, overwrite);
+    Target target = charts == null ? null : Target.of(charts, overwrite).namedBy("--charts");
     if (target != null) {
       target.expect();
     }

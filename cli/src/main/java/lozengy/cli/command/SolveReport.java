@@ -73,6 +73,9 @@ final class SolveReport {
           for (int i = 1; i < each.found().found().size(); i++) {
             words.println("Wrote " + each.files().file(i) + " and its chart");
           }
+          each.files()
+              .leftFromBefore(each.found().found().size())
+              .forEach(file -> words.println("From before, none of these: " + file));
         });
   }
 

@@ -65,8 +65,22 @@ public record Comparison(List<Compared> all) {
     return shared == 0 ? Optional.empty() : Optional.of(new Changed(changed, shared));
   }
 
+  /** How many rounds any two share, if it is the same number for each two. */
+  public Optional<Integer> sharedByAll() {
+    Set<Integer> shared = new LinkedHashSet<>();
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        shared.add(changed(j, i).map(Changed::shared).orElse(0));
+      }
+    }
+    return shared.size() == 1 && !shared.contains(0)
+        ? Optional.of(shared.iterator().next())
+        : Optional.empty();
+  }
+
   /**
    * Those that beat one: as good in every part that all are scored by, and better in one (Pareto).
+   * One that breaks rules beats none that breaks none.
    */
   public List<Integer> beatenBy(int index) {
     List<Integer> better = new ArrayList<>();
@@ -80,6 +94,9 @@ public record Comparison(List<Compared> all) {
 
   private boolean beats(Compared one, Compared other) {
     boolean better = false;
+    if (one.faults() > 0 && other.faults() == 0) {
+      return false;
+    }
     for (Part part : sharedParts()) {
       double ahead = one.score().parts().get(part) - other.score().parts().get(part);
       if (ahead < -SAME) {

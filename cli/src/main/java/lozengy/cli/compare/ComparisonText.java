@@ -2,9 +2,11 @@ package lozengy.cli.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import lozengy.cli.report.Figures;
+import lozengy.cli.report.PlainText;
 import lozengy.cli.report.TextTable;
 import lozengy.model.score.Part;
 
@@ -12,6 +14,7 @@ import lozengy.model.score.Part;
 public final class ComparisonText {
 
   private static final int WIDEST_LABEL = 60;
+  private static final int ROOM_FOR_LABELS = 90;
 
   private final Comparison comparison;
   private final List<Compared> all;
@@ -27,8 +30,17 @@ public final class ComparisonText {
   }
 
   private List<String> write() {
+    List<String> lines = new ArrayList<>();
     TextTable table = new TextTable(1, WIDEST_LABEL);
-    row(table, "", i -> (i + 1) + " " + all.get(i).label());
+    if (all.stream().mapToInt(each -> PlainText.columns(each.label())).sum() <= ROOM_FOR_LABELS) {
+      row(table, "", i -> (i + 1) + " " + all.get(i).label());
+    } else {
+      for (int i = 0; i < all.size(); i++) {
+        lines.add((i + 1) + "  " + PlainText.oneLine(all.get(i).label()));
+      }
+      lines.add("");
+      row(table, "", i -> Integer.toString(i + 1));
+    }
     row(table, "total", i -> figure(all.get(i).score().total()));
     for (Part part : Part.values()) {
       if (all.stream().anyMatch(each -> each.score().parts().containsKey(part))) {
@@ -41,17 +53,22 @@ public final class ComparisonText {
     row(table, "least left, m", i -> Figures.metres(all.get(i).leastLeftMillimetres()));
     row(table, "faults", i -> Integer.toString(all.get(i).faults()));
     row(table, "beaten by", this::beatenBy);
-    List<String> lines = new ArrayList<>(table.lines());
+    lines.addAll(table.lines());
     lines.add("");
-    lines.add("beaten by: as good in every part that all have, and better in one");
+    lines.add("beaten by: as good in every part that all have, and better in one; one with faults");
+    lines.add("  beats none without");
     if (all.size() > 1) {
       lines.add("");
-      lines.add("Rounds in another yarn, of those that both have");
+      Optional<Integer> shared = comparison.sharedByAll();
+      lines.add(
+          "Rounds in another yarn, of "
+              + shared.map(each -> "the " + each).orElse("those")
+              + " that both have");
       TextTable changed = new TextTable(1, WIDEST_LABEL);
       row(changed, "", i -> Integer.toString(i + 1));
       for (int i = 0; i < all.size(); i++) {
         int one = i;
-        row(changed, Integer.toString(i + 1), other -> changed(one, other));
+        row(changed, Integer.toString(i + 1), other -> changed(one, other, shared.isPresent()));
       }
       lines.addAll(changed.lines());
     }
@@ -87,13 +104,13 @@ public final class ComparisonText {
         : better.stream().map(i -> Integer.toString(i + 1)).collect(Collectors.joining(" "));
   }
 
-  private String changed(int one, int other) {
+  private String changed(int one, int other, boolean sharedTold) {
     if (one == other) {
       return "";
     }
     return comparison
         .changed(one, other)
-        .map(each -> each.changed() + " of " + each.shared())
+        .map(each -> each.changed() + (sharedTold ? "" : " of " + each.shared()))
         .orElse("-");
   }
 

@@ -10,10 +10,22 @@ import lozengy.cli.Terminal;
  *
  * @param file the file; empty for standard output
  * @param overwrite whether the file may be replaced if it is there
+ * @param option the option that names it, for remedies
  */
-public record Target(Optional<Path> file, boolean overwrite) {
+public record Target(Optional<Path> file, boolean overwrite, String option) {
 
   private static final String STANDARD = "-";
+  private static final String USUAL_OPTION = "-o";
+
+  /** A place that {@code -o} names. */
+  public Target(Optional<Path> file, boolean overwrite) {
+    this(file, overwrite, USUAL_OPTION);
+  }
+
+  /** The same place, named by another option. */
+  public Target namedBy(String another) {
+    return new Target(file, overwrite, another);
+  }
 
   /**
    * The place that the user named.
@@ -38,7 +50,7 @@ public record Target(Optional<Path> file, boolean overwrite) {
    * @throws lozengy.cli.Refusal if the file is there and may not be replaced, or cannot be written
    */
   public void expect() {
-    file.ifPresent(new WholeFiles(overwrite)::expect);
+    file.ifPresent(new WholeFiles(overwrite, option)::expect);
   }
 
   /**
@@ -48,7 +60,7 @@ public record Target(Optional<Path> file, boolean overwrite) {
    */
   public void write(Terminal terminal, byte[] result) {
     if (file.isPresent()) {
-      new WholeFiles(overwrite).write(Map.of(file.get(), result));
+      new WholeFiles(overwrite, option).write(Map.of(file.get(), result));
     } else {
       terminal.write(result);
     }

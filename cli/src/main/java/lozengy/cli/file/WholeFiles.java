@@ -15,14 +15,26 @@ import lozengy.model.input.WholeFile;
 public final class WholeFiles {
 
   private final boolean overwrite;
+  private final String option;
+
+  /**
+   * Makes a writer of files that {@code -o} names.
+   *
+   * @param overwrite whether existing files may be replaced
+   */
+  public WholeFiles(boolean overwrite) {
+    this(overwrite, "-o");
+  }
 
   /**
    * Makes a writer.
    *
    * @param overwrite whether existing files may be replaced
+   * @param option the option that names the files, for remedies
    */
-  public WholeFiles(boolean overwrite) {
+  public WholeFiles(boolean overwrite, String option) {
     this.overwrite = overwrite;
+    this.option = option;
   }
 
   /**
@@ -33,7 +45,9 @@ public final class WholeFiles {
   public void expect(Path file) {
     if (!overwrite && Files.isRegularFile(file)) {
       throw Refusal.of(
-          file.toString(), "It is there already", "Name another file with -o, or add --overwrite");
+          file.toString(),
+          "It is there already",
+          "Name another file with " + option + ", or add --overwrite");
     }
     try {
       WholeFile.checkTarget(file, overwrite);
@@ -62,7 +76,7 @@ public final class WholeFiles {
       throw Refusal.of(
           file.toString(),
           "It cannot be written: " + Source.reason(e),
-          "Make room, or name another file with -o");
+          "Make room, or name another file with " + option);
     }
   }
 }

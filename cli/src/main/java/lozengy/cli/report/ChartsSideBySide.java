@@ -16,7 +16,8 @@ public final class ChartsSideBySide {
   /** Room in mm for the largest of them. */
   private static final double ROOM = 110;
 
-  private static final double LINE = 0.25;
+  private static final double LINE = 0.45;
+  private static final double INNER_LINE = 0.25;
 
   private ChartsSideBySide() {}
 
@@ -34,13 +35,13 @@ public final class ChartsSideBySide {
     double highest = drawings.stream().mapToDouble(Drawing::heightCm).max().orElseThrow();
     int scale = (int) Math.max(1, Math.ceil(10 * Math.max(widest, highest) / ROOM));
     int columns = (int) Math.ceil(Math.sqrt(arrangements.size() * highest / widest));
-    columns =
-        Math.min(columns + (columns * columns < arrangements.size() ? 1 : 0), arrangements.size());
-    double cellWidth = Math.max(10 * widest / scale, ROOM / 2) + GAP;
-    double cellHeight = 10 * highest / scale + HEAD + GAP;
     int rows = (arrangements.size() + columns - 1) / columns;
+    // as few columns as that many rows need, so that the last row is not left nearly empty
+    columns = (arrangements.size() + rows - 1) / rows;
+    double cellWidth = Math.max(10 * widest / scale, ROOM / 2) + GAP;
+    double[] tops = tops(drawings, columns, scale);
     double width = 2 * MARGIN + columns * cellWidth - GAP;
-    double height = 2 * MARGIN + rows * cellHeight - GAP;
+    double height = tops[rows] + MARGIN - GAP;
     Markup svg =
         Markup.svg(
             "width",
@@ -59,21 +60,40 @@ public final class ChartsSideBySide {
     svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT);
     for (int i = 0; i < drawings.size(); i++) {
       double left = MARGIN + i % columns * cellWidth;
-      double top = MARGIN + i / columns * cellHeight;
+      double top = tops[i / columns];
       ChartPage page = new ChartPage(scale, width, height, left, top + HEAD, height);
       svg.open("g", "id", "arrangement-" + (i + 1));
-      head(svg, labels.get(i), arrangements.get(i), left, top, (cellWidth - GAP) / FONT);
+      String number = (i + 1) + "  ";
+      double ems = (cellWidth - GAP) / FONT - TextWidth.ems(number);
+      String label = number + TextWidth.fitEnd(PlainText.oneLine(labels.get(i)), ems);
+      head(svg, label, arrangements.get(i), left, top);
       pieces(svg, page, arrangements.get(i), drawings.get(i));
       svg.close();
     }
     return svg.finish();
   }
 
+  /** Where each row begins, and where the last one ends with the gap below it, in mm. */
+  private static double[] tops(List<Drawing> drawings, int columns, int scale) {
+    int rows = (drawings.size() + columns - 1) / columns;
+    double[] tops = new double[rows + 1];
+    tops[0] = MARGIN;
+    for (int row = 0; row < rows; row++) {
+      double highest =
+          drawings.subList(row * columns, Math.min(drawings.size(), (row + 1) * columns)).stream()
+              .mapToDouble(Drawing::heightCm)
+              .max()
+              .orElseThrow();
+      tops[row + 1] = tops[row] + HEAD + 10 * highest / scale + GAP;
+    }
+    return tops;
+  }
+
   private static void head(
-      Markup svg, String label, Arrangement arrangement, double left, double top, double ems) {
+      Markup svg, String label, Arrangement arrangement, double left, double top) {
     svg.text(
         "text",
-        TextWidth.fit(PlainText.oneLine(label), ems),
+        label,
         "x",
         left,
         "y",
@@ -110,7 +130,8 @@ public final class ChartsSideBySide {
         drawing.pieces().stream()
             .map(piece -> "M" + points(page, piece.outline()) + "z")
             .collect(Collectors.joining());
-    svg.empty("path", "fill", "none", "stroke", Ink.LIGHT, "stroke-width", LINE, "d", path);
+    svg.empty("path", "fill", "none", "stroke", Ink.DARK, "stroke-width", LINE, "d", path);
+    svg.empty("path", "fill", "none", "stroke", Ink.LIGHT, "stroke-width", INNER_LINE, "d", path);
   }
 
   private static String points(ChartPage page, Polygon polygon) {

@@ -38,7 +38,7 @@ public final class PlainText {
   }
 
   /** Columns that a text takes on a terminal: wide for ideographs, none for marks over a letter. */
-  static int columns(String text) {
+  public static int columns(String text) {
     return text.codePoints().map(PlainText::columns).sum();
   }
 

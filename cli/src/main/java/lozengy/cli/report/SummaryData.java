@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import lozengy.cli.Json;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
@@ -157,6 +158,14 @@ final class SummaryData {
     solved.seconds().ifPresent(seconds -> data.put("seconds", number(seconds)));
     data.put("version", solved.version());
     data.put("proof", solved.proof());
+    solved
+        .choice()
+        .ifPresent(
+            choice ->
+                data.put(
+                    "choice",
+                    Json.object(
+                        "count", choice.count(), "within_points", number(choice.withinPoints()))));
     return data;
   }
 

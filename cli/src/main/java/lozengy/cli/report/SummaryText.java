@@ -218,16 +218,33 @@ final class SummaryText {
 
   private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
     String optimal = solved.proof().equals("optimal") ? "; proved to be the best possible" : "";
-    paragraph(
-        "",
+    String several =
+        solved
+            .choice()
+            .map(
+                choice ->
+                    (solved.seconds().isPresent() ? "" : " each")
+                        + ", as one of "
+                        + choice.count()
+                        + " asked for")
+            .orElse("");
+    String found =
         "Solved with seed "
             + solved.seed()
             + " in "
             + Figures.count(solved.moves(), "move")
+            + several
             + ", version "
             + solved.version()
             + optimal
-            + ". The same again:");
+            + ".";
+    // Of several, a limit in seconds leaves each with another number of moves.
+    if (solved.choice().isPresent() && solved.seconds().isPresent()) {
+      paragraph("", found);
+      text.append('\n');
+      return;
+    }
+    paragraph("", found + " The same again:");
     String file = input.map(SummaryText::quoted).orElse("FILE");
     // Not wrapped: the line is to be copied.
     text.append(INDENT)
@@ -241,6 +258,16 @@ final class SummaryText {
         .append(solved.seed())
         .append(" --moves ")
         .append(solved.moves())
+        .append(
+            solved
+                .choice()
+                .map(
+                    choice ->
+                        " --count "
+                            + choice.count()
+                            + " --within "
+                            + Figures.shortest(choice.withinPoints(), 6))
+                .orElse(""))
         .append("\n\n");
   }
 

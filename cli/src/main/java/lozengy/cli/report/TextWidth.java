@@ -47,4 +47,22 @@ public final class TextWidth {
     }
     return text;
   }
+
+  /** The text, cut at its beginning with an ellipsis where it is wider than {@code ems}. */
+  public static String fitEnd(String text, double ems) {
+    if (ems(text) <= ems) {
+      return text;
+    }
+    double width = ems(ELLIPSIS);
+    int start = text.length();
+    while (start > 0) {
+      int codePoint = text.codePointBefore(start);
+      width += ems(codePoint);
+      if (width > ems) {
+        break;
+      }
+      start -= Character.charCount(codePoint);
+    }
+    return Character.toString(ELLIPSIS) + text.substring(start).strip();
+  }
 }

@@ -1,6 +1,8 @@
 package lozengy.cli.report;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import lozengy.model.score.WeakSpot;
 
@@ -39,14 +41,14 @@ final class WeakMarks {
   void onBlanket(Drawing drawing) {
     svg.open("g", "id", "weak");
     for (WeakSpot spot : spots) {
-      List<Point> at = centres(spot, drawing);
-      if (at.size() > 1) {
-        line(at.get(0), at.get(1), LINE, Ink.LIGHT);
-        line(at.get(0), at.get(1), INNER_LINE, Ink.DARK);
+      List<Point> at = chain(centres(spot, drawing));
+      for (int i = 1; i < at.size(); i++) {
+        line(at.get(i - 1), at.get(i), LINE, Ink.LIGHT);
+        line(at.get(i - 1), at.get(i), INNER_LINE, Ink.DARK);
       }
     }
     for (int i = 0; i < spots.size(); i++) {
-      List<Point> at = centres(spots.get(i), drawing);
+      List<Point> at = chain(centres(spots.get(i), drawing));
       if (!at.isEmpty()) {
         svg.open("g");
         svg.text("title", (i + 1) + ": " + spots.get(i).words());
@@ -61,6 +63,19 @@ final class WeakMarks {
     return spot.pieces().stream()
         .map(piece -> page.onPage(drawing.pieces().get(piece).centre()))
         .toList();
+  }
+
+  /** From the first on, always to the nearest that is left, so that lines stay short. */
+  private static List<Point> chain(List<Point> points) {
+    List<Point> left = new ArrayList<>(points);
+    List<Point> chain = new ArrayList<>();
+    while (!left.isEmpty()) {
+      Point from = chain.isEmpty() ? left.get(0) : chain.get(chain.size() - 1);
+      Point next = Collections.min(left, Comparator.comparingDouble(from::distance));
+      left.remove(next);
+      chain.add(next);
+    }
+    return chain;
   }
 
   /** A place on the line where the disc covers none that is there already, if there is such. */
@@ -130,7 +145,8 @@ final class WeakMarks {
   void words(double top) {
     double ems = ChartPage.CONTENT_WIDTH / FONT;
     for (int i = 0; i < spots.size(); i++) {
-      String points = " (" + Figures.fixed(spots.get(i).points(), 2) + " points)";
+      String nowhere = spots.get(i).pieces().isEmpty() ? ", at no single place" : "";
+      String points = " (" + Figures.fixed(spots.get(i).points(), 2) + " points" + nowhere + ")";
       String words = PlainText.oneLine((i + 1) + "  " + spots.get(i).words() + points);
       svg.text(
           "text",

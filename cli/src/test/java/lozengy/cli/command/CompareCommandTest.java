@@ -5,18 +5,31 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.SpecificationVersion;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import lozengy.cli.Briefs;
 import lozengy.cli.JsonSchemas;
 import lozengy.cli.Parsed;
 import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
+import lozengy.cli.compare.Compared;
+import lozengy.cli.compare.Comparison;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementReader;
+import lozengy.model.score.Part;
+import lozengy.model.score.Score;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CompareCommandTest {
 
   @TempDir Path folder;
+
+  private static Arrangement arrangement(String file) {
+    return ArrangementReader.read(Path.of(file)).scored();
+  }
 
   @Test
   void figuresStandSideBySide() {
@@ -72,6 +85,49 @@ class CompareCommandTest {
     assertTrue(svg.contains("arrangement-2") && !svg.contains("arrangement-3"));
     assertEquals(svg, Run.of("compare", first, second, "--charts", "-").out());
     assertEquals(2, Run.of("compare", first, second, "--charts", charts).code());
+  }
+
+  @Test
+  void aFileThatIsThereNamesTheOptionThatNamedIt() {
+    String file = Briefs.solve(folder);
+    Result result = Run.of("compare", file, "--charts", file);
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("Name another file with --charts"), result.err());
+  }
+
+  @Test
+  void manyArrangementsStandInNarrowColumnsBelowTheirNames() {
+    String file = Briefs.solve(folder);
+    String[] call = new String[13];
+    Arrays.fill(call, file);
+    call[0] = "compare";
+    Result result = Run.of(call);
+    List<String> lines = result.out().lines().toList();
+    assertEquals("12  " + file, lines.get(11));
+    for (String line : lines.subList(12, lines.size())) {
+      assertTrue(line.length() <= 110, line);
+    }
+    Compared one = Compared.of("", arrangement(file));
+    int rounds = new Comparison(List.of(one, one)).changed(0, 1).orElseThrow().shared();
+    assertTrue(result.out().contains("Rounds in another yarn, of the " + rounds + " that both"));
+    String chart = Run.of("compare", file, file, "--charts", "-").out();
+    assertTrue(chart.contains(">1  ") && chart.contains(">2  "), "charts bear their numbers");
+    assertTrue(chart.contains("stroke=\"#1a1a1a\""), "white pieces show on white paper");
+  }
+
+  @Test
+  void oneThatBreaksRulesBeatsNoneThatBreaksNone() {
+    Compared good = Compared.of("good", arrangement(Briefs.solve(folder)));
+    Map<Part, Double> better = new EnumMap<>(good.score().parts());
+    better.replaceAll((part, figure) -> 100.0);
+    Compared broken =
+        new Compared(
+            "broken", good.arrangement(), new Score(100, better), 1, good.leftMillimetres());
+    assertEquals(List.of(), new Comparison(List.of(good, broken)).beatenBy(0));
+    Compared mended =
+        new Compared(
+            "mended", good.arrangement(), new Score(100, better), 0, good.leftMillimetres());
+    assertEquals(List.of(2), new Comparison(List.of(good, broken, mended)).beatenBy(0));
   }
 
   @Test

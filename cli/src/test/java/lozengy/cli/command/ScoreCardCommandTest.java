@@ -1,6 +1,7 @@
 package lozengy.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.SpecificationVersion;
@@ -77,4 +78,76 @@ class ScoreCardCommandTest {
     assertEquals(2, Run.of("solve", brief, "--count", "0").code());
     assertEquals(2, Run.of("solve", brief, "--count", "2", "-o", "-").code());
   }
+
+  /** A choice says how it is had again, and that gives the same; alone its seed would not. */
+  @Test
+  void eachOfSeveralTellsHowToHaveItAgain() {
+    String brief = Briefs.write(folder);
+    String[] call = {"solve", brief, "--count", "2", "--within", "20", "--moves", "20000"};
+    Result result = Run.of(call);
+    String second = folder.resolve("small-2.arrangement.json").toString();
+    Parsed parsed = Parsed.of(Briefs.text(second));
+    assertEquals("2", parsed.at("solved.choice.count"));
+    String told = Run.of("report", second).out();
+    assertTrue(told.contains("--seed 1 --moves 20000 --count 2 --within 20\n"), told);
+    assertTrue(result.out().contains("2 arrangements within 20 points"), result.out());
+    String before = Briefs.text(second);
+    assertEquals(
+        0,
+        Run.of(
+                "solve",
+                brief,
+                "--seed",
+                "1",
+                "--moves",
+                "20000",
+                "--count",
+                "2",
+                "--within",
+                "20",
+                "--overwrite")
+            .code());
+    assertEquals(before, Briefs.text(second));
+  }
+
+  @Test
+  void fewerThanAskedForAreToldSoAndOldFilesBesideThem() {
+    String brief = folder.resolve("two.yaml").toString();
+    Briefs.write(folder, "two.yaml", TWO_SQUARES);
+    Briefs.write(folder, "two-2.arrangement.json", "from before");
+    Result result = Run.of("solve", brief, "--count", "2", "--moves", "1000", "--overwrite");
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("Only 1 arrangement of the 2 asked for"), result.out());
+    assertTrue(result.out().contains("From before, none of these: "), result.out());
+    assertEquals(2, Run.of("solve", brief, "--within", "2", "-o", "-").code());
+  }
+
+  /** Where nothing varies there is no z, where there is no seam nothing to tell apart. */
+  @Test
+  void whatTellsNothingIsNotTold() {
+    String brief = Briefs.write(folder, "one.yaml", TWO_SQUARES.replace("across: 2", "across: 1"));
+    assertEquals(0, Run.of("solve", brief, "--moves", "1000").code());
+    String file = folder.resolve("one.arrangement.json").toString();
+    String text = Run.of("report", file, "--as", "card").out();
+    assertFalse(text.contains("told apart"), text);
+    assertTrue(text.lines().anyMatch(line -> line.matches("  border +- +- +- +-")), text);
+    assertTrue(text.lines().anyMatch(line -> line.matches("  border +seam .* -")), text);
+    Result json = Run.of("report", file, "--as", "card", "--json");
+    assertEquals(
+        List.of(),
+        JsonSchemas.mistakes(
+            SpecificationVersion.DRAFT_2020_12, Run.class, "card-1.schema.json", json.out()));
+    assertFalse(json.out().contains("\"z\"") || json.out().contains("lightness"), json.out());
+  }
+
+  private static final String TWO_SQUARES =
+      """
+      format: lozengy-brief/1
+      title: Two squares
+      layout: { setting: straight, across: 2, down: 1 }
+      motifs: { square: { side: 10 cm, rounds: [ { metres: 1 } ] } }
+      yarns:
+        - { code: A, colour: "#000000", left: 10 m }
+        - { code: B, colour: "#ffffff", left: 10 m }
+      """;
 }

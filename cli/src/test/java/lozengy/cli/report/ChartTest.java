@@ -16,9 +16,12 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Place;
+import lozengy.model.score.WeakSpot;
+import lozengy.model.score.WeakSpots;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -326,6 +329,29 @@ class ChartTest {
     assertTrue(svg.length() < 2_500_000, svg.length() + " characters");
     int rounds = 1936 * 5 + 126 * 4 + 4 * 3;
     assertEquals(rounds, svg.split("<polygon ").length - 1);
+  }
+
+  /** Five pieces of one sequence are joined by four lines, each drawn light and then dark. */
+  @Test
+  void aWeakSpotOfManyPiecesIsMarkedOnEach() throws Exception {
+    Brief brief = Samples.brief("Sample", Samples.straight(5, 1), Samples.yarns(), List.of());
+    Arrangement sample = Samples.filled(brief, 1);
+    Sequences alike = sample.sequences().copy();
+    for (int piece = 1; piece < 5; piece++) {
+      for (int round = 0; round < alike.rounds(piece); round++) {
+        alike.set(piece, round, alike.yarn(0, round));
+      }
+    }
+    Blanket blanket = sample.blanket();
+    WeakSpot spot =
+        WeakSpots.of(blanket, alike, Optional.empty(), 10).stream()
+            .filter(each -> each.pieces().size() == 5)
+            .findFirst()
+            .orElseThrow();
+    Markup svg = Markup.svg();
+    new WeakMarks(svg, new ChartPage(5, 210, 279, 10, 10, 279), List.of(spot))
+        .onBlanket(Drawing.of(blanket, alike));
+    assertEquals(2 * 4, svg.finish().split("<line ").length - 1);
   }
 
   @Test

@@ -29,7 +29,16 @@ public record Arrangement(
   /** The value of an arrangement file's {@code format} field. */
   public static final String FORMAT = "lozengy-arrangement/1";
 
-  /** An arrangement that nothing was marked in. */
+  /**
+   * An arrangement that nothing was marked in.
+   *
+   * @param blanket the brief that it answers, made ready
+   * @param sequences every piece's yarns; complete
+   * @param earlier the sequences of the arrangement that it was solved from, where there was one
+   * @param score its score
+   * @param bound a total that no valid arrangement of the brief can exceed, where one is proved
+   * @param solved how it was found; empty for one made by hand
+   */
   public Arrangement(
       Blanket blanket,
       Sequences sequences,
@@ -53,11 +62,41 @@ public record Arrangement(
    *
    * @param seed seed of the random source
    * @param moves moves tried by the search; solving with this seed and this many moves gives the
-   *     same arrangement
+   *     same arrangement. Of one of several: moves that each search could try, or those that this
+   *     one tried where time was limited
    * @param seconds time limit given, in s; empty where moves were the only limit
    * @param version version of the program
    * @param proof what is proved of it: {@code optimal}, or {@code none}
+   * @param choice what else was asked for, where it is one of several that were searched for after
+   *     a first; the same choice of the same brief, seed and moves has it again
    */
   public record Solved(
-      long seed, long moves, Optional<Double> seconds, String version, String proof) {}
+      long seed,
+      long moves,
+      Optional<Double> seconds,
+      String version,
+      String proof,
+      Optional<Choice> choice) {
+
+    /**
+     * Of an arrangement that was searched for by itself.
+     *
+     * @param seed seed of the random source
+     * @param moves moves tried by the search
+     * @param seconds time limit given, in s; empty where moves were the only limit
+     * @param version version of the program
+     * @param proof what is proved of it: {@code optimal}, or {@code none}
+     */
+    public Solved(long seed, long moves, Optional<Double> seconds, String version, String proof) {
+      this(seed, moves, seconds, version, proof, Optional.empty());
+    }
+  }
+
+  /**
+   * Several arrangements that were searched for together.
+   *
+   * @param count how many were wanted, at least 2
+   * @param withinPoints how far below the best each total may be, in points
+   */
+  public record Choice(int count, double withinPoints) {}
 }

@@ -32,6 +32,8 @@ public final class ArrangementReader {
   /**
    * Reads an arrangement file.
    *
+   * @param file the file, JSON in UTF-8
+   * @return the arrangement as the file states it: nothing in it is checked against the rules
    * @throws InputException with all mistakes, if there is one
    */
   public static StatedArrangement read(Path file) {
@@ -41,6 +43,8 @@ public final class ArrangementReader {
   /**
    * Reads an arrangement.
    *
+   * @param source the text and what messages call it
+   * @return the arrangement as the file states it: nothing in it is checked against the rules
    * @throws InputException with all mistakes, if there is one
    */
   public static StatedArrangement read(SourceText source) {
@@ -51,6 +55,8 @@ public final class ArrangementReader {
   /**
    * Reads an arrangement whose tree is there.
    *
+   * @param root the tree of fields
+   * @return the arrangement as the file states it: nothing in it is checked against the rules
    * @throws InputException with all mistakes, if there is one
    */
   public static StatedArrangement read(Located root) {

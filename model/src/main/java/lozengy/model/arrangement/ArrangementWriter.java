@@ -37,6 +37,8 @@ public final class ArrangementWriter {
   /**
    * Writes a file's content.
    *
+   * @param out the stream, which is left open
+   * @param arrangement the arrangement
    * @throws IOException if the stream fails
    */
   public static void write(OutputStream out, Arrangement arrangement) throws IOException {
@@ -46,13 +48,19 @@ public final class ArrangementWriter {
   /**
    * Writes an arrangement as one value among others.
    *
+   * @param json where it is written
+   * @param arrangement the arrangement
    * @throws IOException if the stream fails
    */
   public static void write(JsonText json, Arrangement arrangement) throws IOException {
     new ArrangementWriter(json, arrangement.blanket()).write(arrangement);
   }
 
-  /** The arrangement as a file's text. */
+  /**
+   * {@return the arrangement as a file's text}
+   *
+   * @param arrangement the arrangement
+   */
   public static String text(Arrangement arrangement) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
@@ -64,7 +72,8 @@ public final class ArrangementWriter {
   }
 
   /**
-   * What is known of an arrangement that may have open rounds, as a file's text: without a score.
+   * {@return what is known of an arrangement that may have open rounds, as a file's text: without a
+   * score}
    *
    * @param blanket the brief made ready
    * @param sequences the yarns of its pieces
@@ -193,6 +202,12 @@ public final class ArrangementWriter {
     }
     json.field("version").text(solved.version());
     json.field("proof").text(solved.proof());
+    if (solved.choice().isPresent()) {
+      json.field("choice").mapping();
+      json.field("count").number(solved.choice().get().count());
+      json.field("within_points").number(solved.choice().get().withinPoints());
+      json.endMapping();
+    }
     json.endMapping();
   }
 

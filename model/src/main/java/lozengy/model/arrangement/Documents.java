@@ -46,6 +46,8 @@ public final class Documents {
   /**
    * Reads a file.
    *
+   * @param file the file, a brief or an arrangement
+   * @return what the file is
    * @throws InputException with all mistakes, if there is one
    */
   public static Document read(Path file) {
@@ -55,6 +57,8 @@ public final class Documents {
   /**
    * Reads a text.
    *
+   * @param source a brief or an arrangement
+   * @return what the file is
    * @throws InputException with all mistakes, if there is one
    */
   public static Document read(SourceText source) {
@@ -64,6 +68,8 @@ public final class Documents {
   /**
    * Reads a text whose locks may break rules.
    *
+   * @param source a brief or an arrangement
+   * @return what the text holds, and its values with their lines
    * @throws InputException with all other mistakes, if there is one
    */
   public static Unjudged readUnjudged(SourceText source) {

@@ -30,7 +30,18 @@ public record StatedArrangement(
     List<StatedYarn> yarns,
     Optional<LastMark> lastMark) {
 
-  /** Copies the yarns. */
+  /**
+   * Copies the yarns.
+   *
+   * @param blanket the brief in the file made ready, with the pieces' states
+   * @param sequences every piece's yarns, open where the file leaves them so
+   * @param earlier the sequences that it was solved from, where the file has them
+   * @param score the score that the file states
+   * @param bound the bound that the file states
+   * @param solved how it was found, where the file says so
+   * @param yarns the yarn totals that the file states
+   * @param lastMark what stood before the last mark, where the file says so
+   */
   public StatedArrangement {
     yarns = List.copyOf(yarns);
   }
@@ -50,7 +61,7 @@ public record StatedArrangement(
       Optional<Double> leftMetres) {}
 
   /**
-   * The arrangement with its score worked out again.
+   * {@return the arrangement with its score worked out again}
    *
    * @throws IllegalArgumentException if a round is open
    */

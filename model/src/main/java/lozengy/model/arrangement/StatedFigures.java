@@ -37,6 +37,7 @@ record StatedFigures(
           false,
           "metres");
   private static final Range SEEDS = Range.whole(Long.MIN_VALUE, Long.MAX_VALUE, "");
+  private static final Range CHOICES = Range.whole(2, 1000, "arrangements");
   private static final Range COUNTS = Range.whole(0, Long.MAX_VALUE, "");
 
   static StatedFigures read(Fields of) {
@@ -93,10 +94,25 @@ record StatedFigures(
     Optional<Double> seconds = number(of, "seconds", Range.of(0, 1_000_000_000, "seconds"));
     Optional<String> version = of.get("version").flatMap(StatedFigures::text);
     Optional<String> proof = of.get("proof").flatMap(StatedFigures::text);
+    Optional<Arrangement.Choice> choice =
+        of.get("choice").flatMap(Located::fields).flatMap(StatedFigures::choice);
     of.tellUnknown();
     return Optional.of(
         new Arrangement.Solved(
-            seed.orElse(0L), moves.orElse(0L), seconds, version.orElse(""), proof.orElse("")));
+            seed.orElse(0L),
+            moves.orElse(0L),
+            seconds,
+            version.orElse(""),
+            proof.orElse(""),
+            choice));
+  }
+
+  private static Optional<Arrangement.Choice> choice(Fields of) {
+    Optional<Long> count = whole(of, "count", CHOICES);
+    Optional<Double> within = number(of, "within_points", SCORES);
+    of.tellUnknown();
+    return count.flatMap(
+        wanted -> within.map(points -> new Arrangement.Choice(wanted.intValue(), points)));
   }
 
   private static Optional<String> text(Located located) {

@@ -164,6 +164,8 @@ public final class Blanket {
   /**
    * Makes a brief ready.
    *
+   * @param brief the brief
+   * @return the blanket
    * @throws InputException with all mistakes if the brief's parts do not fit together
    */
   public static Blanket of(Brief brief) {
@@ -177,6 +179,9 @@ public final class Blanket {
   /**
    * Makes a brief ready whose references have been judged already, so that locks can be held
    * against the rules.
+   *
+   * @param brief the brief
+   * @return the blanket
    */
   public static Blanket ofUnjudged(Brief brief) {
     return new Blanket(brief);
@@ -247,79 +252,119 @@ public final class Blanket {
     }
   }
 
-  /** The brief. */
+  /** {@return the brief} */
   public Brief brief() {
     return brief;
   }
 
-  /** The layout. */
+  /** {@return the layout} */
   public Layout layout() {
     return layout;
   }
 
-  /** How many pieces. */
+  /** {@return how many pieces} */
   public int pieceCount() {
     return states.length;
   }
 
-  /** The place of a piece. */
+  /**
+   * {@return the place of a piece}
+   *
+   * @param piece the piece's index, from 0
+   */
   public Place place(int piece) {
     return layout.places().get(piece);
   }
 
-  /** The kind of a piece. */
+  /**
+   * {@return the kind of a piece}
+   *
+   * @param piece the piece's index, from 0
+   */
   public PieceKind kind(int piece) {
     return place(piece).kind();
   }
 
-  /** How many rounds a piece has. */
+  /**
+   * {@return how many rounds a piece has}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int roundCount(int piece) {
     return motif(kind(piece)).rounds().size();
   }
 
-  /** How many rounds the piece with the most has; a motif that no piece follows does not count. */
+  /**
+   * {@return how many rounds the piece with the most has; a motif that no piece follows does not
+   * count}
+   */
   public int layerCount() {
     return layers;
   }
 
-  /** The motif of a kind. */
+  /**
+   * {@return the motif of a kind}
+   *
+   * @param kind the kind of piece
+   */
   public Motif motif(PieceKind kind) {
     return motifs[kind.ordinal()];
   }
 
-  /** How many yarns. */
+  /** {@return how many yarns} */
   public int yarnCount() {
     return tones.length;
   }
 
-  /** A yarn. */
+  /**
+   * {@return a yarn}
+   *
+   * @param yarn the yarn's index, from 0
+   */
   public Yarn yarn(int yarn) {
     return brief.yarns().get(yarn);
   }
 
-  /** The index of a yarn by its code, or -1. */
+  /**
+   * {@return the index of a yarn by its code, or -1}
+   *
+   * @param code the yarn's code
+   */
   public int yarnIndex(String code) {
     return yarnIndex.getOrDefault(code, -1);
   }
 
-  /** The tone of a yarn, stated or by its lightness. */
+  /**
+   * {@return the tone of a yarn, stated or by its lightness}
+   *
+   * @param yarn the yarn's index, from 0
+   */
   public Tone tone(int yarn) {
     return tones[yarn];
   }
 
-  /** A yarn's colour in CIELAB. */
+  /**
+   * {@return a yarn's colour in CIELAB}
+   *
+   * @param yarn the yarn's index, from 0
+   */
   public Lab lab(int yarn) {
     return labs[yarn];
   }
 
-  /** CIEDE2000 between two yarns' colours. */
+  /**
+   * {@return CIEDE2000 between two yarns' colours}
+   *
+   * @param yarnA the one yarn's index, from 0
+   * @param yarnB the other yarn's index, from 0
+   */
   public double difference(int yarnA, int yarnB) {
     return differences[yarnA][yarnB];
   }
 
   /**
-   * Differences between yarns' colours as seen by people who lack one kind of cone. Worked out on
-   * the first call, which takes O(yarns squared).
+   * {@return differences between yarns' colours as seen by people who lack one kind of cone} Worked
+   * out on the first call, which takes O(yarns squared).
    */
   public synchronized SeenDifferences seen() {
     if (seen == null) {
@@ -329,20 +374,33 @@ public final class Blanket {
   }
 
   /**
-   * Whether two borders in these yarns count as the same: the same yarn, or less than min-contrast.
+   * {@return whether two borders in these yarns count as the same: the same yarn, or less than
+   * min-contrast}
+   *
+   * @param yarnA the one yarn's index, from 0
+   * @param yarnB the other yarn's index, from 0
    */
   public boolean sameBorder(int yarnA, int yarnB) {
     return yarnA == yarnB || differences[yarnA][yarnB] < brief.rules().minContrast();
   }
 
-  /** Whether two yarns may not meet as borders on a seam: they count as the same, or are apart. */
+  /**
+   * {@return whether two yarns may not meet as borders on a seam: they count as the same, or are
+   * apart}
+   *
+   * @param yarnA the one yarn's index, from 0
+   * @param yarnB the other yarn's index, from 0
+   */
   public boolean bordersClash(int yarnA, int yarnB) {
     return sameBorder(yarnA, yarnB) || look.apart(yarnA, yarnB);
   }
 
   /**
-   * Whether what the borders of two pieces on a seam must not be no longer matters: both are joined
-   * already, or both have the border that the look gives all pieces.
+   * {@return whether what the borders of two pieces on a seam must not be no longer matters: both
+   * are joined already, or both have the border that the look gives all pieces}
+   *
+   * @param first the one piece's index, from 0
+   * @param second the other piece's index, from 0
    */
   public boolean bordersMayMatch(int first, int second) {
     return states[first] == PieceState.JOINED && states[second] == PieceState.JOINED
@@ -353,114 +411,179 @@ public final class Blanket {
     return locks.yarn(piece, roundCount(piece) - 1) == look.border(piece);
   }
 
-  /** The pieces that the look's symmetry ties to each other. */
+  /** {@return the pieces that the look's symmetry ties to each other} */
   public Orbits orbits() {
     return orbits;
   }
 
-  /** The yarn that a note says a round has, or OPEN; what follows from the look is left out. */
+  /**
+   * {@return the yarn that a note says a round has, or OPEN; what follows from the look is left
+   * out}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public int stated(int piece, int round) {
     return stated.yarn(piece, round);
   }
 
-  /** The look that the brief asks for. */
+  /** {@return the look that the brief asks for} */
   public ReadyLook look() {
     return look;
   }
 
-  /** Whether a round that is free may take a yarn, by its tone, by bans and by zones. */
+  /**
+   * {@return whether a round that is free may take a yarn, by its tone, by bans and by zones}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public boolean mayTake(int piece, int round, int yarn) {
     return toneAllows(kind(piece), round, yarn)
         && !banned(piece, yarn)
         && look.allows(piece, round, roundCount(piece), yarn);
   }
 
-  /** Millimetres that a round of a kind takes in a yarn. */
+  /**
+   * {@return millimetres that a round of a kind takes in a yarn}
+   *
+   * @param kind the kind of piece
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public long needMillimetres(PieceKind kind, int round, int yarn) {
     return needs[kind.ordinal()][round][yarn];
   }
 
-  /** Whether a round of a kind may take a yarn by its tone. */
+  /**
+   * {@return whether a round of a kind may take a yarn by its tone}
+   *
+   * @param kind the kind of piece
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public boolean toneAllows(PieceKind kind, int round, int yarn) {
     return toneAllows[kind.ordinal()][round][yarn];
   }
 
-  /** Millimetres of a yarn at hand; of one that was counted, when it was. */
+  /**
+   * {@return millimetres of a yarn at hand; of one that was counted, when it was}
+   *
+   * @param yarn the yarn's index, from 0
+   */
   public long stockMillimetres(int yarn) {
     return brief.yarns().get(yarn).stockMillimetres();
   }
 
-  /** Millimetres of a yarn at hand less what the rules keep back. */
+  /**
+   * {@return millimetres of a yarn at hand less what the rules keep back}
+   *
+   * @param yarn the yarn's index, from 0
+   */
   public long usableMillimetres(int yarn) {
     return usable[yarn];
   }
 
   /**
-   * What a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging, less the
-   * rounds that had been worked when the yarn was counted. Below 0 where these are more: added to
-   * the use of all rounds, worked ones included, it gives what counts against the stock.
+   * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging,
+   * less the rounds that had been worked when the yarn was counted} Below 0 where these are more:
+   * added to the use of all rounds, worked ones included, it gives what counts against the stock.
+   *
+   * @param yarn the yarn's index, from 0
    */
   public long fixedUseMillimetres(int yarn) {
     return fixedUse[yarn];
   }
 
   /**
-   * Millimetres of a yarn in rounds that had been worked when it was counted, and so do not count
-   * against what was left.
+   * {@return millimetres of a yarn in rounds that had been worked when it was counted, and so do
+   * not count against what was left}
+   *
+   * @param yarn the yarn's index, from 0
    */
   public long settledMillimetres(int yarn) {
     return settled[yarn];
   }
 
   /**
-   * Millimetres that joining takes, without seams that had been worked when its yarn was counted.
+   * {@return millimetres that joining takes, without seams that had been worked when its yarn was
+   * counted}
    */
   public long joiningMillimetres() {
     return joiningUse;
   }
 
-  /** Millimetres that edging takes, without what had been worked when its yarn was counted. */
+  /**
+   * {@return millimetres that edging takes, without what had been worked when its yarn was counted}
+   */
   public long edgingMillimetres() {
     return edgingUse;
   }
 
-  /** How far a piece has come. */
+  /**
+   * {@return how far a piece has come}
+   *
+   * @param piece the piece's index, from 0
+   */
   public PieceState state(int piece) {
     return states[piece];
   }
 
   /**
-   * The yarn that a round must keep, by a lock, because the piece is worked, because the look gives
-   * all borders, or because one of these holds of an image of the piece; or OPEN.
+   * {@return the yarn that a round must keep, by a lock, because the piece is worked, because the
+   * look gives all borders, or because one of these holds of an image of the piece; or OPEN}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
    */
   public int locked(int piece, int round) {
     return locks.yarn(piece, round);
   }
 
-  /** Whether a yarn is banned from a piece. */
+  /**
+   * {@return whether a yarn is banned from a piece}
+   *
+   * @param piece the piece's index, from 0
+   * @param yarn the yarn's index, from 0
+   */
   public boolean banned(int piece, int yarn) {
     boolean[] banned = bans.get(piece);
     return banned != null && banned[yarn];
   }
 
-  /** Whether a round's yarn may change: the piece is planned and the round is not locked. */
+  /**
+   * {@return whether a round's yarn may change: the piece is planned and the round is not locked}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public boolean free(int piece, int round) {
     return states[piece] == PieceState.PLANNED && locked(piece, round) == Sequences.OPEN;
   }
 
-  /** The finished pieces that have no place yet. */
+  /** {@return the finished pieces that have no place yet} */
   public Pile pile() {
     return pile;
   }
 
-  /** Whether a piece of the pile may come to lie at a place: it is planned, and of its kind. */
+  /**
+   * {@return whether a piece of the pile may come to lie at a place: it is planned, and of its
+   * kind}
+   *
+   * @param piece the piece's index, from 0
+   */
   public boolean takesPile(int piece) {
     return states[piece] == PieceState.PLANNED && pileShows[kind(piece).ordinal()] != null;
   }
 
   /**
-   * Whether a planned piece of a kind can show a yarn in a round: by its tone, or because a piece
-   * of the pile does.
+   * {@return whether a planned piece of a kind can show a yarn in a round: by its tone, or because
+   * a piece of the pile does}
+   *
+   * @param kind the kind of piece
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
    */
   public boolean mayShow(PieceKind kind, int round, int yarn) {
     boolean[][] shows = pileShows[kind.ordinal()];
@@ -468,15 +591,19 @@ public final class Blanket {
   }
 
   /**
-   * Whether a planned piece that is not locked can show a yarn in a round: as {@link #mayTake}
-   * says, or because a piece of the pile does.
+   * {@return whether a planned piece that is not locked can show a yarn in a round: as {@link
+   * #mayTake} says, or because a piece of the pile does}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
    */
   public boolean mayShow(int piece, int round, int yarn) {
     boolean[][] shows = pileShows[kind(piece).ordinal()];
     return mayTake(piece, round, yarn) || shows != null && shows[round][yarn];
   }
 
-  /** Sequences for this blanket's pieces, all open. */
+  /** {@return sequences for this blanket's pieces, all open} */
   public Sequences open() {
     int[] rounds = new int[states.length];
     for (int piece = 0; piece < rounds.length; piece++) {
@@ -485,14 +612,16 @@ public final class Blanket {
     return new Sequences(rounds);
   }
 
-  /** A copy of the locked yarns, other rounds open. */
+  /** {@return a copy of the locked yarns, other rounds open} */
   public Sequences locks() {
     return locks.copy();
   }
 
   /**
-   * Millimetres of each yarn that sequences take, with joining and edging; open rounds take none.
-   * Of a yarn that was counted, only what counts against what was left then.
+   * {@return millimetres of each yarn that sequences take, with joining and edging; open rounds
+   * take none} Of a yarn that was counted, only what counts against what was left then.
+   *
+   * @param sequences the yarns of its pieces' rounds; rounds may be open
    */
   public long[] usedMillimetres(Sequences sequences) {
     long[] used = fixedUse.clone();

@@ -43,7 +43,13 @@ public final class Laid {
     lay(sequences, known, false);
   }
 
-  /** Finds where the pile's pieces lie. */
+  /**
+   * Finds where the pile's pieces lie.
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds; rounds may be open
+   * @return where they lie
+   */
   public static Laid of(Blanket blanket, Sequences sequences) {
     return new Laid(blanket, sequences);
   }
@@ -67,29 +73,47 @@ public final class Laid {
     return Arrays.stream(yarns).anyMatch(yarn -> blanket.banned(piece, yarn));
   }
 
-  /** The stack whose piece lies at a place, by its index in the pile; or -1. */
+  /**
+   * {@return the stack whose piece lies at a place, by its index in the pile; or -1}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int stack(int piece) {
     return stackOf[piece];
   }
 
-  /** Whether a piece of the pile lies at a place. */
+  /**
+   * {@return whether a piece of the pile lies at a place}
+   *
+   * @param piece the piece's index, from 0
+   */
   public boolean holds(int piece) {
     return stackOf[piece] >= 0;
   }
 
-  /** Whether what is at a place is worked: made, joined, or from the pile. */
+  /**
+   * {@return whether what is at a place is worked: made, joined, or from the pile}
+   *
+   * @param piece the piece's index, from 0
+   */
   public boolean worked(int piece) {
     return stackOf[piece] >= 0 || blanket.state(piece) != PieceState.PLANNED;
   }
 
-  /** How far what is at a place has come: a piece from the pile is made. */
+  /**
+   * {@return how far what is at a place has come: a piece from the pile is made}
+   *
+   * @param piece the piece's index, from 0
+   */
   public PieceState state(int piece) {
     return holds(piece) ? PieceState.MADE : blanket.state(piece);
   }
 
   /**
-   * Whether what is at a place is certain to be still to be worked: it is planned, and neither from
-   * the pile nor, where rounds are open, can it come to be.
+   * {@return whether what is at a place is certain to be still to be worked: it is planned, and
+   * neither from the pile nor, where rounds are open, can it come to be}
+   *
+   * @param piece the piece's index, from 0
    */
   public boolean toWork(int piece) {
     return !worked(piece)
@@ -108,12 +132,16 @@ public final class Laid {
     return open && fits;
   }
 
-  /** How many pieces of a stack have found no place. */
+  /**
+   * {@return how many pieces of a stack have found no place}
+   *
+   * @param stack the stack's index in the pile, from 0
+   */
   public int missing(int stack) {
     return missing[stack];
   }
 
-  /** The pieces from the pile, in order of their places. */
+  /** {@return the pieces from the pile, in order of their places} */
   public List<Integer> pieces() {
     List<Integer> pieces = new ArrayList<>();
     for (int piece = 0; piece < stackOf.length; piece++) {

@@ -79,29 +79,42 @@ public final class Orbits {
     return images.build().distinct().sorted().toArray();
   }
 
-  /** Whether any two pieces are tied to each other. */
+  /** {@return whether any two pieces are tied to each other} */
   public boolean any() {
     return any;
   }
 
   /**
-   * The pieces that lead an orbit, ascending; the first planned piece of each. Not to be changed.
+   * {@return the pieces that lead an orbit, ascending; the first planned piece of each} Not to be
+   * changed.
    */
   public int[] leads() {
     return leads;
   }
 
-  /** Whether a piece leads its orbit. */
+  /**
+   * {@return whether a piece leads its orbit}
+   *
+   * @param piece the piece's index, from 0
+   */
   public boolean leads(int piece) {
     return of[piece] == piece;
   }
 
-  /** The piece that leads a piece's orbit. */
+  /**
+   * {@return the piece that leads a piece's orbit}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int lead(int piece) {
     return of[piece];
   }
 
-  /** The pieces of an orbit by its lead, ascending; not to be changed. */
+  /**
+   * {@return the pieces of an orbit by its lead, ascending; not to be changed}
+   *
+   * @param lead the index of a piece that leads its orbit
+   */
   public int[] members(int lead) {
     return members[lead];
   }

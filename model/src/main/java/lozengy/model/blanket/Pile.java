@@ -15,7 +15,11 @@ import lozengy.model.layout.PieceKind;
  */
 public record Pile(List<Stack> stacks) {
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param stacks the pieces, in the brief's order
+   */
   public Pile {
     stacks = List.copyOf(stacks);
   }
@@ -30,7 +34,7 @@ public record Pile(List<Stack> stacks) {
    */
   public record Stack(PieceKind kind, int[] yarns, int count, String path) {
 
-    /** The yarn of their borders. */
+    /** {@return the yarn of their borders} */
     public int border() {
       return yarns[yarns.length - 1];
     }
@@ -57,22 +61,32 @@ public record Pile(List<Stack> stacks) {
     return new Pile(new ArrayList<>(stacks.values()));
   }
 
-  /** Whether no piece lies on it. */
+  /** {@return whether no piece lies on it} */
   public boolean isEmpty() {
     return stacks.isEmpty();
   }
 
-  /** How many pieces of a kind lie on it. */
+  /**
+   * {@return how many pieces of a kind lie on it}
+   *
+   * @param kind the kind of piece
+   */
   public int count(PieceKind kind) {
     return stacks.stream().filter(s -> s.kind() == kind).mapToInt(Stack::count).sum();
   }
 
-  /** How many pieces lie on it. */
+  /** {@return how many pieces lie on it} */
   public int count() {
     return stacks.stream().mapToInt(Stack::count).sum();
   }
 
-  /** Whether a piece of a kind shows a yarn in a round. */
+  /**
+   * {@return whether a piece of a kind shows a yarn in a round}
+   *
+   * @param kind the kind of piece
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public boolean shows(PieceKind kind, int round, int yarn) {
     return stacks.stream().anyMatch(s -> s.kind() == kind && s.yarns()[round] == yarn);
   }

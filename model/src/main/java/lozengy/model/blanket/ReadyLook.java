@@ -68,20 +68,22 @@ public final class ReadyLook {
     return groups;
   }
 
-  /** The look as asked for. */
+  /** {@return the look as asked for} */
   public Look asked() {
     return look;
   }
 
-  /** Whether all borders are given, so that neighbours may match by design. */
+  /** {@return whether all borders are given, so that neighbours may match by design} */
   public boolean givesBorders() {
     return borders.length > 0;
   }
 
   /**
-   * The yarn that the look gives a piece's border, or {@link Sequences#OPEN}. Of two that
+   * {@return the yarn that the look gives a piece's border, or {@link Sequences#OPEN}} Of two that
    * alternate, squares of odd rows on point, and straight those of the first square's colour on a
    * chessboard, take the first; the pieces on a seam with them the second.
+   *
+   * @param piece the piece's index, from 0
    */
   public int border(int piece) {
     if (borders.length < 2) {
@@ -96,9 +98,12 @@ public final class ReadyLook {
   }
 
   /**
-   * Whether zones let a round have a yarn; O(zones of the piece).
+   * {@return whether zones let a round have a yarn; O(zones of the piece)}
    *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
    * @param roundCount rounds of the piece
+   * @param yarn the yarn's index, from 0
    */
   public boolean allows(int piece, int round, int roundCount, int yarn) {
     if (zonesOf == null || zonesOf[piece] == null) {
@@ -112,20 +117,29 @@ public final class ReadyLook {
     return true;
   }
 
-  /** A number that pieces in the same zones share. */
+  /**
+   * {@return a number that pieces in the same zones share}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int zoneGroup(int piece) {
     return zoneGroups == null ? 0 : zoneGroups[piece];
   }
 
-  /** Whether two yarns never meet on a seam. */
+  /**
+   * {@return whether two yarns never meet on a seam}
+   *
+   * @param yarnA the one yarn's index, from 0
+   * @param yarnB the other yarn's index, from 0
+   */
   public boolean apart(int yarnA, int yarnB) {
     return apart != null && apart[yarnA * yarns + yarnB];
   }
 
   /**
-   * How well two yarns side by side have the contrast that is wanted, 0 to 1: with t the contrast
-   * wanted, 0 to 1, 1 - |contrast - t| / max(t, 1 - t). Where nothing is said of contrast it is the
-   * contrast itself.
+   * {@return how well two yarns side by side have the contrast that is wanted, 0 to 1: with t the
+   * contrast wanted, 0 to 1, 1 - |contrast - t| / max(t, 1 - t)} Where nothing is said of contrast
+   * it is the contrast itself.
    *
    * @param contrast contrast of the two, 0 to 1
    */

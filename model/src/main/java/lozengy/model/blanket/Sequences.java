@@ -33,42 +33,65 @@ public final class Sequences {
     yarns = other.yarns.clone();
   }
 
-  /** A copy that changes on its own. */
+  /** {@return a copy that changes on its own} */
   public Sequences copy() {
     return new Sequences(this);
   }
 
-  /** How many pieces. */
+  /** {@return how many pieces} */
   public int pieces() {
     return start.length - 1;
   }
 
-  /** How many rounds a piece has. */
+  /**
+   * {@return how many rounds a piece has}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int rounds(int piece) {
     return start[piece + 1] - start[piece];
   }
 
-  /** The yarn of a round. */
+  /**
+   * {@return the yarn of a round}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public int yarn(int piece, int round) {
     return yarns[start[piece] + round];
   }
 
-  /** Sets the yarn of a round. */
+  /**
+   * Sets the yarn of a round.
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0, or {@link #OPEN}
+   */
   public void set(int piece, int round, int yarn) {
     yarns[start[piece] + round] = yarn;
   }
 
-  /** The yarn of a piece's border. */
+  /**
+   * {@return the yarn of a piece's border}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int border(int piece) {
     return yarns[start[piece + 1] - 1];
   }
 
-  /** The yarns of a piece, centre first, as a copy. */
+  /**
+   * {@return the yarns of a piece, centre first, as a copy}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int[] of(int piece) {
     return Arrays.copyOfRange(yarns, start[piece], start[piece + 1]);
   }
 
-  /** Whether no round is open. */
+  /** {@return whether no round is open} */
   public boolean complete() {
     for (int yarn : yarns) {
       if (yarn == OPEN) {

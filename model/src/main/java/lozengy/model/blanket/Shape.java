@@ -8,6 +8,8 @@ public final class Shape {
   /**
    * Makes sure that sequences have a blanket's pieces and rounds, and name its yarns or none.
    *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
    * @throws IllegalArgumentException naming the first place where they do not
    */
   public static void require(Blanket blanket, Sequences sequences) {
@@ -34,6 +36,8 @@ public final class Shape {
   /**
    * Makes sure of the shape, and that no round is open.
    *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
    * @throws IllegalArgumentException naming the first place where it is not so
    */
   public static void requireComplete(Blanket blanket, Sequences sequences) {

@@ -13,35 +13,65 @@ public final class Words {
 
   private Words() {}
 
-  /** A yarn by name and code, {@code Reed (REE)}; by code alone where the name says the same. */
+  /**
+   * {@return a yarn by name and code, {@code Reed (REE)}; by code alone where the name says the
+   * same}
+   *
+   * @param blanket the blanket
+   * @param yarn the yarn's index, from 0
+   */
   public static String yarn(Blanket blanket, int yarn) {
     String code = blanket.yarn(yarn).code();
     String name = blanket.yarn(yarn).name();
     return name.equals(code) ? code : name + " (" + code + ")";
   }
 
-  /** A piece by name. */
+  /**
+   * {@return a piece by name}
+   *
+   * @param blanket the blanket
+   * @param piece the piece's index, from 0
+   */
   public static String piece(Blanket blanket, int piece) {
     return blanket.place(piece).name();
   }
 
-  /** Pieces by name, as a list. */
+  /**
+   * {@return pieces by name, as a list}
+   *
+   * @param blanket the blanket
+   * @param pieces pieces' indices, from 0
+   */
   public static String pieces(Blanket blanket, Collection<Integer> pieces) {
     return list(pieces.stream().map(piece -> piece(blanket, piece)).toList());
   }
 
-  /** A round of a piece, counted from 1 at the centre; the last is the border. */
+  /**
+   * {@return a round of a piece, counted from 1 at the centre; the last is the border}
+   *
+   * @param blanket the blanket
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public static String round(Blanket blanket, int piece, int round) {
     return round == blanket.roundCount(piece) - 1 ? "the border" : "round " + (round + 1);
   }
 
-  /** Rounds from indices: {@code round 2}, or {@code rounds 2, 3 and 5}. */
+  /**
+   * {@return rounds from indices: {@code round 2}, or {@code rounds 2, 3 and 5}}
+   *
+   * @param rounds rounds, from 0 at the centre
+   */
   public static String rounds(Collection<Integer> rounds) {
     return (rounds.size() == 1 ? "round " : "rounds ")
         + list(rounds.stream().map(round -> Integer.toString(round + 1)).toList());
   }
 
-  /** A list of one or more: {@code a, b and c}; a long one ends in {@code and 12 more}. */
+  /**
+   * {@return a list of one or more: {@code a, b and c}; a long one ends in {@code and 12 more}}
+   *
+   * @param items the words to list, at least one
+   */
   public static String list(List<String> items) {
     if (items.size() == 1) {
       return items.get(0);
@@ -51,19 +81,30 @@ public final class Words {
     return String.join(", ", items.subList(0, shown)) + " and " + last;
   }
 
-  /** A length in m with two decimals, or three where the millimetres need them. */
+  /**
+   * {@return a length in m with two decimals, or three where the millimetres need them}
+   *
+   * @param millimetres the length in mm
+   */
   public static String metres(long millimetres) {
     BigDecimal metres = BigDecimal.valueOf(millimetres, 3);
     return (millimetres % 10 == 0 ? metres.setScale(2) : metres).toPlainString() + " m";
   }
 
-  /** A number without needless zeros: {@code 5}, {@code 2.5}. */
+  /**
+   * {@return a number without needless zeros: {@code 5}, {@code 2.5}}
+   *
+   * @param number the number
+   */
   public static String number(double number) {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   /**
-   * A CIEDE2000 difference to one decimal, rounded down so that it never seems to reach a limit.
+   * {@return a CIEDE2000 difference to one decimal, rounded down so that it never seems to reach a
+   * limit}
+   *
+   * @param difference the difference, CIEDE2000
    */
   public static String difference(double difference) {
     return BigDecimal.valueOf(difference).setScale(1, RoundingMode.DOWN).toPlainString()

@@ -11,6 +11,8 @@ public record Ball(double grams, long millimetres) {
   /**
    * Checks the range.
    *
+   * @param grams weight of a ball in g, above 0
+   * @param millimetres length of yarn on a ball in mm, above 0
    * @throws IllegalArgumentException if a number is not above 0
    */
   public Ball {

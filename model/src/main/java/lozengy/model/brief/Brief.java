@@ -44,7 +44,23 @@ public record Brief(
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
 
-  /** Copies the collections. What the parts mean together is judged by {@link BriefMistakes}. */
+  /**
+   * Copies the collections. What the parts mean together is judged by {@link BriefMistakes}.
+   *
+   * @param title what the blanket is called
+   * @param layout the layout
+   * @param motifs the motif of each kind of piece that the layout has
+   * @param yarns the yarns, in the brief's order
+   * @param tones where tones change
+   * @param joining yarn along the seams, where stated
+   * @param edging yarn along the outline, where stated
+   * @param rules what must hold
+   * @param prefer what weighs
+   * @param look the look that is asked for
+   * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
+   *     both hold
+   * @param pile finished pieces that have no place yet, in the brief's order
+   */
   public Brief {
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
     byKind.putAll(motifs);
@@ -54,13 +70,31 @@ public record Brief(
     pile = List.copyOf(pile);
   }
 
-  /** This brief with another pile. */
+  /**
+   * {@return this brief with another pile}
+   *
+   * @param other what stands in its place
+   */
   public Brief withPile(List<PileEntry> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other);
   }
 
-  /** A brief that asks for no look and has no pile. */
+  /**
+   * A brief that asks for no look and has no pile.
+   *
+   * @param title what the blanket is called
+   * @param layout the layout
+   * @param motifs the motif of each kind of piece that the layout has
+   * @param yarns the yarns, in the brief's order
+   * @param tones where tones change
+   * @param joining yarn along the seams, where stated
+   * @param edging yarn along the outline, where stated
+   * @param rules what must hold
+   * @param prefer what weighs
+   * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
+   *     both hold
+   */
   public Brief(
       String title,
       LayoutSize layout,
@@ -77,37 +111,62 @@ public record Brief(
         List.of());
   }
 
-  /** This brief with other notes on single pieces. */
+  /**
+   * {@return this brief with other notes on single pieces}
+   *
+   * @param notes the notes, in their order
+   */
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile);
   }
 
-  /** This brief with other yarns. */
+  /**
+   * {@return this brief with other yarns}
+   *
+   * @param others what stands in their place
+   */
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
         title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
-  /** This brief with other rules. */
+  /**
+   * {@return this brief with other rules}
+   *
+   * @param other what stands in its place
+   */
   public Brief withRules(Rules other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile);
   }
 
-  /** This brief with other motifs. */
+  /**
+   * {@return this brief with other motifs}
+   *
+   * @param others what stands in their place
+   */
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
         title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
-  /** This brief with another layout. */
+  /**
+   * {@return this brief with another layout}
+   *
+   * @param other what stands in its place
+   */
   public Brief withLayout(LayoutSize other) {
     return new Brief(
         title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
-  /** This brief with other joining and edging. */
+  /**
+   * {@return this brief with other joining and edging}
+   *
+   * @param otherJoining yarn along the seams; empty for none
+   * @param otherEdging yarn along the outline; empty for none
+   */
   public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
     return new Brief(
         title,
@@ -124,19 +183,31 @@ public record Brief(
         pile);
   }
 
-  /** This brief with other preferences. */
+  /**
+   * {@return this brief with other preferences}
+   *
+   * @param other what stands in its place
+   */
   public Brief withPrefer(Preferences other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile);
   }
 
-  /** This brief with another title. */
+  /**
+   * {@return this brief with another title}
+   *
+   * @param other what stands in its place
+   */
   public Brief withTitle(String other) {
     return new Brief(
         other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
   }
 
-  /** This brief with another look. */
+  /**
+   * {@return this brief with another look}
+   *
+   * @param other what stands in its place
+   */
   public Brief withLook(Look other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile);

@@ -12,6 +12,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Mistakes;
+import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
@@ -41,6 +42,8 @@ public final class BriefReader {
   /**
    * Reads a brief file.
    *
+   * @param file the file, YAML or JSON in UTF-8
+   * @return the brief, valid
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Path file) {
@@ -50,6 +53,8 @@ public final class BriefReader {
   /**
    * Reads a brief.
    *
+   * @param source the text and what messages call it
+   * @return the brief, valid
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(SourceText source) {
@@ -60,6 +65,8 @@ public final class BriefReader {
   /**
    * Reads a brief whose tree is there.
    *
+   * @param root the tree of fields
+   * @return the brief, valid
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Located root) {
@@ -78,6 +85,8 @@ public final class BriefReader {
   /**
    * Reads a brief whose locks may break rules.
    *
+   * @param root the tree of fields
+   * @return the brief, whose locks may break rules
    * @throws InputException with all other mistakes, if there is one
    */
   public static Brief readUnjudged(Located root) {
@@ -91,6 +100,8 @@ public final class BriefReader {
    * rule. Mistakes are collected; where there is one, the brief has stopgaps in it and must not be
    * used.
    *
+   * @param root the tree of fields
+   * @return the brief, to be used only where no mistake was collected
    * @throws InputException if there is no brief at all
    */
   public static Brief readParts(Located root) {
@@ -142,7 +153,11 @@ public final class BriefReader {
   private static Preferences prefer(Fields of, Look look) {
     Preferences asked = RulesReader.preferences(of);
     boolean said =
-        of.get("prefer").flatMap(Located::fields).flatMap(f -> f.get(Part.FADE.word())).isPresent();
+        of.get("prefer")
+            .filter(prefer -> prefer.node() instanceof Node.Mapping)
+            .flatMap(Located::fields)
+            .flatMap(fields -> fields.get(Part.FADE.word()))
+            .isPresent();
     if (look.fade().isEmpty() || said) {
       return asked;
     }

@@ -26,7 +26,11 @@ public final class BriefWriter {
     this.json = json;
   }
 
-  /** The brief as a file's text. */
+  /**
+   * {@return the brief as a file's text}
+   *
+   * @param brief the brief
+   */
   public static String text(Brief brief) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
@@ -40,6 +44,8 @@ public final class BriefWriter {
   /**
    * Writes the brief as the next value.
    *
+   * @param json where it is written
+   * @param brief the brief
    * @throws IOException if the stream fails
    */
   public static void write(JsonText json, Brief brief) throws IOException {

@@ -18,6 +18,11 @@ public record Counted(
   /**
    * Copies the lists.
    *
+   * @param left yarn at hand when it was counted
+   * @param made selectors of the pieces that were made then, not joined
+   * @param joined selectors of the pieces that were joined then; a seam between two of them had
+   *     been worked
+   * @param edgedPercent part of the outline that had its edging then, 0 to 100
    * @throws IllegalArgumentException if the part of the outline is out of its range
    */
   public Counted {

@@ -45,17 +45,19 @@ public record Fade(Towards towards, Order order, List<String> yarns, Where where
       this.y = y;
     }
 
-    /** The word used in files. */
+    /** {@return the word used in files} */
     public String word() {
       return word;
     }
 
     /**
-     * How far a place lies in this direction; only the order of these numbers matters. A diagonal
-     * runs from corner to corner.
+     * {@return how far a place lies in this direction; only the order of these numbers matters} A
+     * diagonal runs from corner to corner.
      *
      * @param placeX lattice coordinate, 0 to {@code width}
      * @param placeY lattice coordinate, 0 to {@code height}
+     * @param width the largest x of the lattice
+     * @param height the largest y of the lattice
      */
     public long along(int placeX, int placeY, int width, int height) {
       long fromMiddleX = 2L * placeX - width;
@@ -84,13 +86,20 @@ public record Fade(Towards towards, Order order, List<String> yarns, Where where
       this.word = word;
     }
 
-    /** The word used in files; empty for a stated one, which is a list. */
+    /** {@return the word used in files; empty for a stated one, which is a list} */
     public String word() {
       return word;
     }
   }
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param towards where the last of them lie
+   * @param order the order of the yarns
+   * @param yarns codes in their order, where it is stated; else empty
+   * @param where the rounds that fade
+   */
   public Fade {
     yarns = List.copyOf(yarns);
     if (yarns.isEmpty() == (order == Order.STATED)) {

@@ -30,13 +30,17 @@ public final class GroupNames {
 
   private GroupNames() {}
 
-  /** Whether a selector is a word for a kind of pieces or for an edge. */
+  /**
+   * {@return whether a selector is a word for a kind of pieces or for an edge}
+   *
+   * @param selector the selector
+   */
   public static boolean isWord(String selector) {
     return WORDS.contains(selector);
   }
 
   /**
-   * What is wrong with a selector that stands for no piece, as a remedy.
+   * {@return what is wrong with a selector that stands for no piece, as a remedy}
    *
    * @param selector the selector
    * @param layout the layout in which it stands for none

@@ -88,6 +88,7 @@ final class LockMistakes {
       case SYMMETRY -> "Give both the same yarn, or change look.symmetry";
       case ZONES -> hold + ", or change the zone";
       case BORDERS -> hold + ", or change look.borders";
+      case COUNTS -> hold + ", or change look.counts";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
       case PILE -> "Let these places open, or take pieces off the pile";

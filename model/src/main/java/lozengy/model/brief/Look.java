@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.
@@ -14,6 +15,7 @@ import java.util.Optional;
  *     two that alternate like the squares of a chessboard
  * @param zones where only some yarns may lie
  * @param apart pairs of yarns that never meet on a seam
+ * @param counts how many pieces show a yarn, at least or at most
  * @param fade yarns in an order along a direction, where asked for
  */
 public record Look(
@@ -22,6 +24,7 @@ public record Look(
     List<String> borders,
     List<Zone> zones,
     List<Pair> apart,
+    List<Count> counts,
     Optional<Fade> fade) {
 
   /** The contrast of a calm blanket. */
@@ -32,7 +35,7 @@ public record Look(
 
   /** Asks for nothing. */
   public static final Look NONE =
-      new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), Optional.empty());
+      new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), List.of(), Optional.empty());
 
   /**
    * Where only some yarns may lie.
@@ -42,7 +45,12 @@ public record Look(
    */
   public record Zone(Where where, List<String> only) {
 
-    /** Copies the codes. */
+    /**
+     * Copies the codes.
+     *
+     * @param where the rounds it speaks of
+     * @param only codes of the yarns that they may take, at least one
+     */
     public Zone {
       only = List.copyOf(only);
     }
@@ -57,8 +65,54 @@ public record Look(
   public record Pair(String first, String second) {}
 
   /**
+   * How many pieces show a yarn. A piece counts once, however many of the rounds show the yarn.
+   *
+   * @param yarn the yarn's code
+   * @param where the pieces it speaks of, and the rounds of which one must show the yarn
+   * @param atLeast the least number of pieces, 0 or more
+   * @param atMost the largest number of pieces, not below atLeast; empty for any number
+   */
+  public record Count(String yarn, Where where, int atLeast, OptionalInt atMost) {
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws IllegalArgumentException if atLeast is below 0 or above atMost
+     */
+    public Count {
+      if (atLeast < 0 || atMost.orElse(atLeast) < atLeast) {
+        throw new IllegalArgumentException("0 <= at least <= at most");
+      }
+    }
+
+    /**
+     * The same with other numbers.
+     *
+     * @param least the least number of pieces
+     * @param most the largest number of pieces; empty for any number
+     * @return the count
+     */
+    public Count with(int least, OptionalInt most) {
+      return new Count(yarn, where, least, most);
+    }
+
+    /** {@return what is counted, in words, such as {@code of triangles have MUD in the border}} */
+    public String words() {
+      return "of %s have %s in %s".formatted(where.atWords(), yarn, where.someRoundWords());
+    }
+  }
+
+  /**
    * Checks the ranges and copies the lists.
    *
+   * @param symmetry how the blanket is the same as its own image
+   * @param contrast the contrast wanted of borders on a seam and of rounds side by side, 0 (calm)
+   *     to 100 (lively) percent of what counts as full; {@link #LIVELY} where nothing is said
+   * @param borders codes of the yarns that all borders take: none for any, one for a fixed border,
+   *     two that alternate like the squares of a chessboard
+   * @param zones where only some yarns may lie
+   * @param apart pairs of yarns that never meet on a seam
+   * @param fade yarns in an order along a direction, where asked for
    * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are
    *     named
    */
@@ -72,35 +126,70 @@ public record Look(
     borders = List.copyOf(borders);
     zones = List.copyOf(zones);
     apart = List.copyOf(apart);
+    counts = List.copyOf(counts);
   }
 
-  /** This look with another symmetry. */
+  /**
+   * {@return this look with another symmetry}
+   *
+   * @param other what stands in its place
+   */
   public Look withSymmetry(Symmetry other) {
-    return new Look(other, contrast, borders, zones, apart, fade);
+    return new Look(other, contrast, borders, zones, apart, counts, fade);
   }
 
-  /** This look with another contrast. */
+  /**
+   * {@return this look with another contrast}
+   *
+   * @param other what stands in its place
+   */
   public Look withContrast(double other) {
-    return new Look(symmetry, other, borders, zones, apart, fade);
+    return new Look(symmetry, other, borders, zones, apart, counts, fade);
   }
 
-  /** This look with other borders. */
+  /**
+   * {@return this look with other borders}
+   *
+   * @param codes yarns' codes: none, one for all borders, or two that alternate
+   */
   public Look withBorders(String... codes) {
-    return new Look(symmetry, contrast, List.of(codes), zones, apart, fade);
+    return new Look(symmetry, contrast, List.of(codes), zones, apart, counts, fade);
   }
 
-  /** This look with other zones. */
+  /**
+   * {@return this look with other zones}
+   *
+   * @param others what stands in their place
+   */
   public Look withZones(List<Zone> others) {
-    return new Look(symmetry, contrast, borders, others, apart, fade);
+    return new Look(symmetry, contrast, borders, others, apart, counts, fade);
   }
 
-  /** This look with other pairs of yarns apart. */
+  /**
+   * {@return this look with other pairs of yarns apart}
+   *
+   * @param others what stands in their place
+   */
   public Look withApart(List<Pair> others) {
-    return new Look(symmetry, contrast, borders, zones, others, fade);
+    return new Look(symmetry, contrast, borders, zones, others, counts, fade);
   }
 
-  /** This look with another fade. */
+  /**
+   * This look with other counts.
+   *
+   * @param others the counts
+   * @return the look
+   */
+  public Look withCounts(List<Count> others) {
+    return new Look(symmetry, contrast, borders, zones, apart, others, fade);
+  }
+
+  /**
+   * {@return this look with another fade}
+   *
+   * @param other what stands in its place
+   */
   public Look withFade(Fade other) {
-    return new Look(symmetry, contrast, borders, zones, apart, Optional.of(other));
+    return new Look(symmetry, contrast, borders, zones, apart, counts, Optional.of(other));
   }
 }

@@ -47,6 +47,7 @@ final class LookMistakes {
     found.judgePile();
     found.judgeZones();
     found.judgeApart();
+    found.judgeCounts();
     brief.look().fade().ifPresent(found::judgeFade);
     return found.mistakes;
   }
@@ -110,6 +111,32 @@ final class LookMistakes {
             path,
             pair.first() + " and " + pair.second() + " alternate as borders",
             "Keep them apart, or let look.borders alternate, not both");
+      }
+    }
+  }
+
+  /** A count cannot ask for more pieces than it speaks of. */
+  private void judgeCounts() {
+    for (int i = 0; i < look.counts().size(); i++) {
+      Look.Count count = look.counts().get(i);
+      String path = "look.counts[" + i + "]";
+      judgeCodes(List.of(count.yarn()), path + ".yarn");
+      judgeWhere(count.where(), path);
+      boolean named =
+          layout != null
+              && count.where().at().stream().noneMatch(name -> layout.select(name).isEmpty());
+      long pieces =
+          named
+              ? layout.select(count.where().at()).stream()
+                  .filter(p -> covers(count.where(), p))
+                  .count()
+              : 0;
+      if (pieces > 0 && count.atLeast() > pieces) {
+        add(
+            path + ".at-least",
+            "%d pieces are asked for, and there are only %d such"
+                .formatted(count.atLeast(), pieces),
+            "Ask for no more than " + pieces + ", or name more pieces in at");
       }
     }
   }

@@ -5,11 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
+import lozengy.model.layout.Layout;
 
 /** Reads the look that a brief asks for. */
 final class LookReader {
@@ -25,6 +27,7 @@ final class LookReader {
       Words.meanings(
           new Fade.Order[] {Fade.Order.DARK_TO_LIGHT, Fade.Order.LIGHT_TO_DARK}, Fade.Order::word);
 
+  private static final Range PIECES = Range.whole(0, Layout.MOST_PIECES, "pieces");
   private static final Range ROUND = Range.whole(1, 50, "");
   private static final String BORDER = "border";
   private static final String ALL = "all";
@@ -46,6 +49,7 @@ final class LookReader {
             of.get("borders").map(LookReader::borders).orElse(List.of()),
             of.get("zones").map(LookReader::zones).orElse(List.of()),
             of.get("apart").map(LookReader::apart).orElse(List.of()),
+            of.get("counts").map(LookReader::counts).orElse(List.of()),
             of.get("fade").flatMap(LookReader::fade));
     of.tellUnknown();
     return look;
@@ -108,6 +112,47 @@ final class LookReader {
       pairs.add(codes.size() == 2 ? new Look.Pair(codes.get(0), codes.get(1)) : STOPGAP);
     }
     return pairs;
+  }
+
+  private static List<Look.Count> counts(Located located) {
+    List<Look.Count> counts = new ArrayList<>();
+    for (Located item : located.items("counts, each with a yarn and at-least or at-most")) {
+      // a stopgap keeps the numbers of the counts behind it
+      counts.add(
+          item.fields()
+              .map(LookReader::count)
+              .orElseGet(() -> new Look.Count("?", Where.EVERYWHERE, 0, OptionalInt.empty())));
+    }
+    return counts;
+  }
+
+  private static Look.Count count(Fields of) {
+    String yarn = of.need("yarn", "yarn: MUD").flatMap(YarnReader::code).orElse("?");
+    Where where = where(of, Where.EVERYWHERE);
+    Optional<Located> least = of.get("at-least");
+    Optional<Located> most = of.get("at-most");
+    if (least.isEmpty() && most.isEmpty()) {
+      of.need("at-least", "at-least: 4, or at-most: 12");
+    }
+    OptionalInt atLeast = pieces(least);
+    OptionalInt atMost = pieces(most);
+    if (atLeast.isPresent() && atMost.isPresent() && atLeast.getAsInt() > atMost.getAsInt()) {
+      least
+          .get()
+          .wrong(
+              "At least " + atLeast.getAsInt() + " is more than at most " + atMost.getAsInt(),
+              "Lower at-least, or raise at-most");
+      atLeast = OptionalInt.empty();
+    }
+    of.tellUnknown();
+    return new Look.Count(yarn, where, atLeast.orElse(0), atMost);
+  }
+
+  private static OptionalInt pieces(Optional<Located> located) {
+    return located
+        .flatMap(each -> each.number(PIECES, "Give " + PIECES.words()))
+        .map(number -> OptionalInt.of(number.intValueExact()))
+        .orElse(OptionalInt.empty());
   }
 
   private static Optional<Fade> fade(Located located) {

@@ -49,6 +49,13 @@ final class LookWriter {
       }
       json.endList();
     }
+    if (!look.counts().isEmpty()) {
+      json.field("counts").tallList();
+      for (Look.Count count : look.counts()) {
+        count(count);
+      }
+      json.endList();
+    }
     if (look.fade().isPresent()) {
       Fade fade = look.fade().get();
       json.field("fade").mapping();
@@ -61,6 +68,19 @@ final class LookWriter {
       }
       where(fade.where());
       json.endMapping();
+    }
+    json.endMapping();
+  }
+
+  private void count(Look.Count count) throws IOException {
+    json.mapping();
+    json.field("yarn").text(count.yarn());
+    where(count.where());
+    if (count.atLeast() > 0 || count.atMost().isEmpty()) {
+      json.field("at-least").number(count.atLeast());
+    }
+    if (count.atMost().isPresent()) {
+      json.field("at-most").number(count.atMost().getAsInt());
     }
     json.endMapping();
   }

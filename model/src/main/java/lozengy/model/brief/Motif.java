@@ -15,6 +15,9 @@ public record Motif(OptionalDouble edgeCm, List<Round> rounds) {
   /**
    * Copies the rounds.
    *
+   * @param edgeCm for a square, the length of its side in cm; for a side triangle, its measured
+   *     long edge (the brief's {@code base}) in cm, where stated; for a corner triangle empty
+   * @param rounds its rounds, centre first, at least one
    * @throws IllegalArgumentException if there is no round, or the edge is not above 0
    */
   public Motif {

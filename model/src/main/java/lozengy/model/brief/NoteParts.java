@@ -18,13 +18,25 @@ import lozengy.model.layout.Place;
  */
 public record NoteParts(List<String> chosen, List<String> others) {
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param chosen selectors of the pieces that were chosen
+   * @param others selectors of the others
+   */
   public NoteParts {
     chosen = List.copyOf(chosen);
     others = List.copyOf(others);
   }
 
-  /** Parts a note's selectors; O(pieces that they stand for). */
+  /**
+   * Parts a note's selectors; O(pieces that they stand for).
+   *
+   * @param layout the layout
+   * @param note the note
+   * @param isChosen tells of a place whether it is chosen
+   * @return its selectors in two parts
+   */
   public static NoteParts of(Layout layout, PieceNote note, Predicate<Place> isChosen) {
     Set<String> chosen = new LinkedHashSet<>();
     Set<String> others = new LinkedHashSet<>();
@@ -41,7 +53,7 @@ public record NoteParts(List<String> chosen, List<String> others) {
   }
 
   /**
-   * Notes with nothing held in some pieces: locks and states are gone there, bans stay.
+   * {@return notes with nothing held in some pieces: locks and states are gone there, bans stay}
    *
    * @param layout the layout
    * @param notes the notes
@@ -67,7 +79,12 @@ public record NoteParts(List<String> chosen, List<String> others) {
   /** Tells whether a note holds no more at a place. */
   @FunctionalInterface
   public interface Loosening {
-    /** Whether it holds no more. */
+    /**
+     * {@return whether it holds no more}
+     *
+     * @param note the note
+     * @param place a place that the note is about
+     */
     boolean test(PieceNote note, Place place);
   }
 }

@@ -18,7 +18,7 @@ public final class PieceNames {
   private PieceNames() {}
 
   /**
-   * Which pieces of the family of an unknown name there are, as a remedy.
+   * {@return which pieces of the family of an unknown name there are, as a remedy}
    *
    * @param name a name that no piece has
    * @param size the layout's size

@@ -29,7 +29,19 @@ public record PieceNote(
   /** What stands before the first round in a file where rounds are counted from the border. */
   static final String ROUNDS_BEFORE = "..";
 
-  /** Copies the collections. */
+  /**
+   * Copies the collections.
+   *
+   * @param at selectors of the pieces, as written, at least one; see {@link
+   *     lozengy.model.layout.Layout#select}
+   * @param rounds yarn codes to hold, an empty entry leaves a round open; an empty list holds
+   *     nothing
+   * @param fromBorder whether the last of {@code rounds} is the border's and rounds before the
+   *     first are left open, so that the note fits pieces with different numbers of rounds; if not,
+   *     the first is the centre's and there are as many as the pieces have
+   * @param state how far the pieces have come
+   * @param not codes of yarns that these pieces may not take
+   */
   public PieceNote {
     at = List.copyOf(at);
     rounds = List.copyOf(rounds);
@@ -39,18 +51,34 @@ public record PieceNote(
     }
   }
 
-  /** A note whose rounds begin at the centre. */
+  /**
+   * A note whose rounds begin at the centre.
+   *
+   * @param at selectors of the pieces, as written, at least one; see {@link
+   *     lozengy.model.layout.Layout#select}
+   * @param rounds yarn codes to hold, an empty entry leaves a round open; an empty list holds
+   *     nothing
+   * @param state how far the pieces have come
+   * @param not codes of yarns that these pieces may not take
+   */
   public PieceNote(
       List<String> at, List<Optional<String>> rounds, PieceState state, Set<String> not) {
     this(at, rounds, false, state, not);
   }
 
-  /** The same said of other pieces. */
+  /**
+   * {@return the same said of other pieces}
+   *
+   * @param others names and groups of pieces
+   */
   public PieceNote of(List<String> others) {
     return new PieceNote(others, rounds, fromBorder, state, not);
   }
 
-  /** What is left of this note where its pieces are no longer held or worked; may be nothing. */
+  /**
+   * {@return what is left of this note where its pieces are no longer held or worked; may be
+   * nothing}
+   */
   public Optional<PieceNote> bansOnly() {
     return not.isEmpty()
         ? Optional.empty()
@@ -63,7 +91,7 @@ public record PieceNote(
   }
 
   /**
-   * The codes held, one for each round of a piece, centre first.
+   * {@return the codes held, one for each round of a piece, centre first}
    *
    * @param roundCount how many rounds the piece has
    * @throws IllegalArgumentException if more are given, or without {@code fromBorder} fewer

@@ -55,12 +55,20 @@ public final class PieceNoteReader {
     return names;
   }
 
-  /** The name of a piece. */
+  /**
+   * {@return the name of a piece}
+   *
+   * @param located the field
+   */
   public static Optional<String> name(Located located) {
     return located.text(MOST_NAME_CHARACTERS);
   }
 
-  /** How far a piece has come. */
+  /**
+   * {@return how far a piece has come}
+   *
+   * @param located the field
+   */
   public static Optional<PieceState> state(Located located) {
     return located.word(STATES);
   }
@@ -72,7 +80,11 @@ public final class PieceNoteReader {
         && first.text().equals(PieceNote.ROUNDS_BEFORE);
   }
 
-  /** Codes of the yarns of a piece, centre first; empty for an open round. */
+  /**
+   * {@return codes of the yarns of a piece, centre first; empty for an open round}
+   *
+   * @param located the field
+   */
   public static List<Optional<String>> rounds(Located located) {
     return rounds(located, 0);
   }

@@ -11,7 +11,7 @@ public enum PieceState {
   /** Worked and joined: its colours and its place are fixed. */
   JOINED;
 
-  /** The word used in files and on the terminal. */
+  /** {@return the word used in files and on the terminal} */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
   }

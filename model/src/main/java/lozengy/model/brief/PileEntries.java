@@ -15,7 +15,11 @@ public final class PileEntries {
 
   private final Map<Sort, Integer> counts = new LinkedHashMap<>();
 
-  /** A pile as it is. */
+  /**
+   * A pile as it is.
+   *
+   * @param entries what lies on it
+   */
   public PileEntries(List<PileEntry> entries) {
     entries.forEach(this::put);
   }
@@ -24,7 +28,11 @@ public final class PileEntries {
     return new Sort(entry.kind(), entry.rounds(), entry.counted());
   }
 
-  /** Puts pieces on it. */
+  /**
+   * Puts pieces on it.
+   *
+   * @param entry the pieces
+   */
   public void put(PileEntry entry) {
     counts.merge(sort(entry), entry.count(), Integer::sum);
   }
@@ -32,6 +40,8 @@ public final class PileEntries {
   /**
    * Takes one piece off it.
    *
+   * @param kind the kind of piece
+   * @param rounds yarns' codes, centre first
    * @return the piece, with the yarns that were counted since it was worked
    * @throws IllegalArgumentException if there is none
    */
@@ -45,7 +55,11 @@ public final class PileEntries {
     throw new IllegalArgumentException("no such " + kind.word() + " lies on the pile");
   }
 
-  /** Says that some yarns were counted, with all that lies on it worked by then. */
+  /**
+   * Says that some yarns were counted, with all that lies on it worked by then.
+   *
+   * @param codes yarns' codes
+   */
   public void count(Set<String> codes) {
     List<PileEntry> before = list();
     counts.clear();
@@ -56,7 +70,7 @@ public final class PileEntries {
     }
   }
 
-  /** The entries. */
+  /** {@return the entries} */
   public List<PileEntry> list() {
     List<PileEntry> list = new ArrayList<>();
     counts.forEach(

@@ -21,6 +21,11 @@ public record PileEntry(PieceKind kind, List<String> rounds, int count, Set<Stri
   /**
    * Copies the collections.
    *
+   * @param kind what they are
+   * @param rounds codes of their yarns, centre first, one for each round
+   * @param count how many there are, at least 1
+   * @param counted codes of the yarns that were counted since they were worked: what they hold of
+   *     these no longer counts against what was left then
    * @throws IllegalArgumentException if there is no piece or no round
    */
   public PileEntry {
@@ -31,12 +36,20 @@ public record PileEntry(PieceKind kind, List<String> rounds, int count, Set<Stri
     }
   }
 
-  /** The same with another number of pieces. */
+  /**
+   * {@return the same with another number of pieces}
+   *
+   * @param other how many pieces
+   */
   public PileEntry withCount(int other) {
     return new PileEntry(kind, rounds, other, counted);
   }
 
-  /** The same with other counted yarns. */
+  /**
+   * {@return the same with other counted yarns}
+   *
+   * @param codes yarns' codes
+   */
   public PileEntry withCounted(Set<String> codes) {
     return new PileEntry(kind, rounds, count, codes);
   }

@@ -29,6 +29,8 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
   /**
    * Copies the weights; a part that is missing takes its default.
    *
+   * @param weights weight of each part, 0 or more; 0 leaves it out; holds all parts
+   * @param words the parts whose weight was given in words, with the word; its number is the weight
    * @throws IllegalArgumentException if a weight is negative or not finite, or a word does not fit
    */
   public Preferences {
@@ -56,13 +58,18 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
   /**
    * Weights in numbers alone.
    *
+   * @param weights weight of each part, 0 or more; 0 leaves it out; holds all parts
    * @throws IllegalArgumentException if a weight is negative or not finite
    */
   public Preferences(Map<Part, Double> weights) {
     this(weights, Map.of());
   }
 
-  /** The weight of a part. */
+  /**
+   * {@return the weight of a part}
+   *
+   * @param part the part
+   */
   public double weight(Part part) {
     return weights.get(part);
   }

@@ -14,6 +14,8 @@ public record Round(Set<Tone> tones, YarnAmount amount) {
   /**
    * Copies the tones.
    *
+   * @param tones tones it may take, not empty; all three where the brief states none
+   * @param amount yarn that it takes
    * @throws IllegalArgumentException if no tone is allowed
    */
   public Round {

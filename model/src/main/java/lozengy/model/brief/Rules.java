@@ -33,7 +33,7 @@ public record Rules(
       this.word = word;
     }
 
-    /** The word used in files. */
+    /** {@return the word used in files} */
     public String word() {
       return word;
     }
@@ -42,6 +42,11 @@ public record Rules(
   /**
    * Checks the ranges.
    *
+   * @param minContrast CIEDE2000 that two borders on a seam must reach at least; 0: only the same
+   *     yarn is a repeat
+   * @param withinPiece which rounds of one piece must differ
+   * @param copies how many pieces may share a sequence, at least 1; empty: any number
+   * @param keepBackPercent part of each yarn's stock that stays untouched, 0 to 100
    * @throws IllegalArgumentException if a number is out of its range
    */
   public Rules {

@@ -9,6 +9,7 @@ import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.Nearest;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -129,12 +130,21 @@ final class RulesReader {
         weights.put(part, words.get(part).number());
       } else {
         given
-            .flatMap(weight -> weight.number(WEIGHTS, WEIGHT_REMEDY))
+            .flatMap(weight -> weight.number(WEIGHTS, weightRemedy(weight)))
             .ifPresent(weight -> weights.put(part, weight.doubleValue()));
       }
     }
     found.get().tellUnknown();
     return new Preferences(weights, words);
+  }
+
+  /** What would be right, and the word that is nearest to what stands there, if one is. */
+  private static String weightRemedy(Located given) {
+    return given.node() instanceof Node.Scalar scalar
+        ? Nearest.to(scalar.text().strip(), WEIGHT_WORDS.keySet())
+            .map(word -> "Maybe " + word + " is meant. " + WEIGHT_REMEDY)
+            .orElse(WEIGHT_REMEDY)
+        : WEIGHT_REMEDY;
   }
 
   private static Optional<Weight> weightWord(Located given) {

@@ -19,7 +19,7 @@ public enum Symmetry {
     this.word = word;
   }
 
-  /** The word used in files. */
+  /** {@return the word used in files} */
   public String word() {
     return word;
   }

@@ -19,14 +19,19 @@ public record Where(List<String> at, List<Integer> rounds) {
   /** The border of all pieces. */
   public static final Where BORDERS = new Where(List.of("all"), List.of(BORDER));
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param at names of pieces or of groups of pieces, at least one
+   * @param rounds numbers of rounds from 1 at the centre, or {@link #BORDER}; empty: all rounds
+   */
   public Where {
     at = List.copyOf(at);
     rounds = List.copyOf(rounds);
   }
 
   /**
-   * Whether it speaks of a round.
+   * {@return whether it speaks of a round}
    *
    * @param round from 0 at the centre
    * @param roundCount rounds of the piece
@@ -37,7 +42,18 @@ public record Where(List<String> at, List<Integer> rounds) {
         || round == roundCount - 1 && rounds.contains(BORDER);
   }
 
-  /** The rounds in words, such as {@code the border} or {@code rounds 1 and 2}. */
+  /** {@return the pieces in words, such as {@code all pieces} or {@code row1, top-left}} */
+  public String atWords() {
+    return String.join(
+        ", ", at.stream().map(name -> name.equals("all") ? "all pieces" : name).toList());
+  }
+
+  /** {@return one of the rounds in words, such as {@code the border} or {@code round 1 or 2}} */
+  public String someRoundWords() {
+    return rounds.isEmpty() ? "some round" : roundsWords().replace(" and ", " or ");
+  }
+
+  /** {@return the rounds in words, such as {@code the border} or {@code rounds 1 and 2}} */
   public String roundsWords() {
     if (rounds.isEmpty()) {
       return "all rounds";

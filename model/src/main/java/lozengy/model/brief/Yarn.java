@@ -32,6 +32,17 @@ public record Yarn(
   /**
    * Checks the numbers.
    *
+   * @param code short name, unique in the brief
+   * @param name full name; may equal the code
+   * @param colour how it looks
+   * @param ball its put-up, where stated
+   * @param balls whole or part balls at hand, 0 or more
+   * @param left loose yarn at hand beside the balls, where stated
+   * @param share its wanted share against the other yarns, 0 or more; 1 is usual
+   * @param statedTone its tone where the brief states it, to be used instead of the one by
+   *     lightness
+   * @param counted what was at hand when it was counted in the middle of the work, if it was;
+   *     counts in place of {@code balls} and {@code left}
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
    *     are at hand but no put-up is stated
    */
@@ -47,7 +58,19 @@ public record Yarn(
     }
   }
 
-  /** A yarn that was not counted again. */
+  /**
+   * A yarn that was not counted again.
+   *
+   * @param code short name, unique in the brief
+   * @param name full name; may equal the code
+   * @param colour how it looks
+   * @param ball its put-up, where stated
+   * @param balls whole or part balls at hand, 0 or more
+   * @param left loose yarn at hand beside the balls, where stated
+   * @param share its wanted share against the other yarns, 0 or more; 1 is usual
+   * @param statedTone its tone where the brief states it, to be used instead of the one by
+   *     lightness
+   */
   public Yarn(
       String code,
       String name,
@@ -60,17 +83,27 @@ public record Yarn(
     this(code, name, colour, ball, balls, left, share, statedTone, Optional.empty());
   }
 
-  /** This yarn, counted. */
+  /**
+   * {@return this yarn, counted}
+   *
+   * @param count what was counted; empty for nothing
+   */
   public Yarn withCount(Optional<Counted> count) {
     return new Yarn(code, name, colour, ball, balls, left, share, statedTone, count);
   }
 
-  /** This yarn with another share. */
+  /**
+   * {@return this yarn with another share}
+   *
+   * @param other how much of it is wanted against the other yarns
+   */
   public Yarn withShare(double other) {
     return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
   }
 
-  /** What is at hand in whole millimetres: what was counted, or else balls and loose yarn. */
+  /**
+   * {@return what is at hand in whole millimetres: what was counted, or else balls and loose yarn}
+   */
   public long stockMillimetres() {
     if (counted.isPresent()) {
       return counted.get().left().millimetres(ball.orElse(null));

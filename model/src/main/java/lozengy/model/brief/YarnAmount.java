@@ -14,6 +14,7 @@ public sealed interface YarnAmount {
     /**
      * Checks the sign.
      *
+     * @param millimetres whole millimetres, 0 or more
      * @throws IllegalArgumentException if negative
      */
     public Length {
@@ -32,6 +33,7 @@ public sealed interface YarnAmount {
     /**
      * Checks the sign.
      *
+     * @param milligrams whole milligrams, 0 or more
      * @throws IllegalArgumentException if negative
      */
     public Weight {
@@ -44,6 +46,7 @@ public sealed interface YarnAmount {
   /**
    * Reads an amount of loose yarn, such as {@code 85 g}: a number and m, yd, g or oz.
    *
+   * @param text a number and its unit
    * @return the amount; empty if the text is none, or out of the range that a brief allows
    */
   static Optional<YarnAmount> read(String text) {
@@ -55,6 +58,7 @@ public sealed interface YarnAmount {
    * grams per ball, to the nearest millimetre.
    *
    * @param ball the put-up; may be null for a length
+   * @return its length in mm
    * @throws IllegalArgumentException if this is a weight and there is no put-up
    */
   default long millimetres(Ball ball) {

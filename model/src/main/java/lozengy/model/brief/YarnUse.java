@@ -11,6 +11,8 @@ public record YarnUse(String yarn, double metresPerMetre) {
   /**
    * Checks the number.
    *
+   * @param yarn code of the yarn
+   * @param metresPerMetre metres of yarn per metre of seam or outline, 0 or more
    * @throws IllegalArgumentException if negative or not finite
    */
   public YarnUse {

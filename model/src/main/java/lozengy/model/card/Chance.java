@@ -14,7 +14,7 @@ public record Chance(double mean, double standardError, int shuffles) {
     return new Chance(mean, 0, 0);
   }
 
-  /** Whether the expectation is exact. */
+  /** {@return whether the expectation is exact} */
   public boolean exact() {
     return shuffles == 0;
   }

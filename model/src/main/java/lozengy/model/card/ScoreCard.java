@@ -51,6 +51,7 @@ public record ScoreCard(
    * @param blanket the blanket
    * @param sequences complete sequences
    * @param earlier the sequences they were solved from, where there are such
+   * @return the card
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static ScoreCard of(Blanket blanket, Sequences sequences, Optional<Sequences> earlier) {
@@ -74,6 +75,9 @@ public record ScoreCard(
   /**
    * The statistics of all layers, the border first.
    *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
+   * @return the statistics
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static List<LayerCard> layers(Blanket blanket, Sequences sequences) {
@@ -85,7 +89,13 @@ public record ScoreCard(
     return List.copyOf(layers);
   }
 
-  /** Repeats of all layers: layers are shuffled apart from each other, so variances add up. */
+  /**
+   * Repeats of all layers: layers are shuffled apart from each other, so variances add up.
+   *
+   * @param blanket the blanket
+   * @param layers the statistics of all layers, the border first
+   * @return the weight of repeats, beside its expectation and its variance
+   */
   public static Statistic repeats(Blanket blanket, List<LayerCard> layers) {
     double observed = 0;
     double expected = 0;

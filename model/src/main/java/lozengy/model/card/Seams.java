@@ -17,8 +17,11 @@ public final class Seams {
   private Seams() {}
 
   /**
-   * The seam whose borders are closest; of equal ones the first. Empty where there is no seam.
-   * Sequences are complete. O(seams).
+   * {@return the seam whose borders are closest; of equal ones the first} Empty where there is no
+   * seam. Sequences are complete. O(seams).
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
    */
   public static Optional<ClosestSeam> closest(Blanket blanket, Sequences sequences) {
     int[] all = new int[blanket.layout().seams().size()];
@@ -31,6 +34,11 @@ public final class Seams {
   /**
    * Where people who lack one kind of cone can hardly tell borders apart: the deficiencies that
    * this concerns. O(seams + yarns squared).
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
+   * @return the deficiencies with the seams that they concern; none where all borders can be told
+   *     apart
    */
   public static List<AlikeSeams> alike(Blanket blanket, Sequences sequences) {
     List<AlikeSeams> alike = new ArrayList<>();

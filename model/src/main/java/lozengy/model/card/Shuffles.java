@@ -50,7 +50,11 @@ public final class Shuffles {
 
   private Shuffles() {}
 
-  /** A number of shuffles that suits a blanket's size. */
+  /**
+   * {@return a number of shuffles that suits a blanket's size}
+   *
+   * @param blanket the blanket
+   */
   public static int count(Blanket blanket) {
     int rounds = 1;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
@@ -67,6 +71,7 @@ public final class Shuffles {
    * @param earlier the sequences they were solved from, where there are such
    * @param seed seed of the shuffles
    * @param count how many, at least 2
+   * @return their scores
    */
   public static Scores scores(
       Blanket blanket, Sequences sequences, Optional<Sequences> earlier, long seed, int count) {

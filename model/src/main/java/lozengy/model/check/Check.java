@@ -20,12 +20,13 @@ public final class Check {
           new NeighbourBordersRule(),
           new ApartRule(),
           new WithinPieceRule(),
+          new CountsRule(),
           new CopiesRule(),
           new YarnTotalsRule());
 
   private Check() {}
 
-  /** All rules, in the order in which faults are told. */
+  /** {@return all rules, in the order in which faults are told} */
   public static List<Rule> rules() {
     return RULES;
   }
@@ -33,6 +34,8 @@ public final class Check {
   /**
    * Finds all faults of an arrangement, open rounds among them.
    *
+   * @param blanket the blanket, whose rules are held against them
+   * @param sequences the yarns of its pieces' rounds
    * @return the faults, rule by rule; empty if it is valid
    * @throws IllegalArgumentException if the sequences have not the blanket's pieces and rounds, or
    *     name a yarn that it has not

@@ -12,7 +12,14 @@ import java.util.List;
  */
 public record Fault(RuleId rule, List<Integer> pieces, List<Integer> yarns, String words) {
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param rule id of the rule
+   * @param pieces indices of the pieces concerned; empty where it concerns the blanket
+   * @param yarns indices of the yarns concerned
+   * @param words what is wrong, in words for a person, names and values first
+   */
   public Fault {
     pieces = List.copyOf(pieces);
     yarns = List.copyOf(yarns);

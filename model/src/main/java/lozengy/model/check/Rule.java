@@ -14,7 +14,7 @@ import lozengy.model.blanket.Sequences;
  */
 public interface Rule {
 
-  /** The rule's id. */
+  /** {@return the rule's id} */
   RuleId id();
 
   /**

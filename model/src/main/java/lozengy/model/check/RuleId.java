@@ -26,12 +26,14 @@ public enum RuleId {
   APART,
   /** Rounds of a piece differ. */
   WITHIN_PIECE,
+  /** As many pieces show a yarn as the look asks for. */
+  COUNTS,
   /** No more pieces share a sequence than allowed. */
   COPIES,
   /** No yarn runs out. */
   YARN_TOTALS;
 
-  /** The word used in files and on the terminal. */
+  /** {@return the word used in files and on the terminal} */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

@@ -14,11 +14,14 @@ public final class ColourDifference {
   private ColourDifference() {}
 
   /**
-   * The CIEDE2000 difference with kL = kC = kH = 1. Symmetric; 0 only for equal colours.
+   * {@return the CIEDE2000 difference with kL = kC = kH = 1} Symmetric; 0 only for equal colours.
    *
    * <p>Source: G. Sharma, W. Wu and E. N. Dalal, "The CIEDE2000 Color-Difference Formula:
    * Implementation Notes, Supplementary Test Data, and Mathematical Observations", Color Research
    * and Application 30(1), 2005, 21-30. The names follow theirs.
+   *
+   * @param first the one colour
+   * @param second the other colour
    */
   public static double ciede2000(Lab first, Lab second) {
     double meanC = (chroma(first.a(), first.b()) + chroma(second.a(), second.b())) / 2;

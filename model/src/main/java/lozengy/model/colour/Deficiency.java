@@ -40,7 +40,7 @@ public enum Deficiency {
     this.matrix = matrix;
   }
 
-  /** The word used on the terminal and in files, {@code red-type}. */
+  /** {@return the word used on the terminal and in files, {@code red-type}} */
   public String word() {
     return name().toLowerCase(Locale.ROOT) + "-type";
   }
@@ -63,7 +63,11 @@ public enum Deficiency {
     return seen;
   }
 
-  /** The colour as seen, in L*a*b*. */
+  /**
+   * {@return the colour as seen, in L*a*b*}
+   *
+   * @param colour the colour as most people see it
+   */
   public Lab seen(Srgb colour) {
     double[] linear = seenLinear(colour);
     return LabColours.ofLinear(linear[0], linear[1], linear[2]);

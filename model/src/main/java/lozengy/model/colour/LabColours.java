@@ -23,7 +23,11 @@ public final class LabColours {
 
   private LabColours() {}
 
-  /** The colour in L*a*b*. */
+  /**
+   * {@return the colour in L*a*b*}
+   *
+   * @param colour the colour in sRGB
+   */
   public static Lab of(Srgb colour) {
     return of(colour.red() / 255.0, colour.green() / 255.0, colour.blue() / 255.0);
   }

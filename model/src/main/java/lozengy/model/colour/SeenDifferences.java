@@ -10,7 +10,11 @@ public final class SeenDifferences {
 
   private final double[][][] differences;
 
-  /** The differences of all pairs of colours, by their indices in the list. */
+  /**
+   * The differences of all pairs of colours, by their indices in the list.
+   *
+   * @param colours the colours
+   */
   public SeenDifferences(List<Srgb> colours) {
     int count = colours.size();
     differences = new double[Deficiency.values().length][count][count];
@@ -26,12 +30,23 @@ public final class SeenDifferences {
     }
   }
 
-  /** The difference of two colours as seen with a deficiency. */
+  /**
+   * {@return the difference of two colours as seen with a deficiency}
+   *
+   * @param deficiency the deficiency
+   * @param first the one colour's index, from 0
+   * @param second the other colour's index, from 0
+   */
   public double between(Deficiency deficiency, int first, int second) {
     return differences[deficiency.ordinal()][first][second];
   }
 
-  /** The deficiency with which two colours are closest; of equal ones the first. */
+  /**
+   * {@return the deficiency with which two colours are closest; of equal ones the first}
+   *
+   * @param first the one colour's index, from 0
+   * @param second the other colour's index, from 0
+   */
   public Deficiency worst(int first, int second) {
     Deficiency worst = Deficiency.RED;
     for (Deficiency deficiency : Deficiency.values()) {
@@ -42,7 +57,12 @@ public final class SeenDifferences {
     return worst;
   }
 
-  /** The smallest difference of two colours over all deficiencies. */
+  /**
+   * {@return the smallest difference of two colours over all deficiencies}
+   *
+   * @param first the one colour's index, from 0
+   * @param second the other colour's index, from 0
+   */
   public double least(int first, int second) {
     return between(worst(first, second), first, second);
   }

@@ -14,6 +14,9 @@ public record Srgb(int red, int green, int blue) {
   /**
    * Checks the channels.
    *
+   * @param red red, 0 to 255
+   * @param green green, 0 to 255
+   * @param blue blue, 0 to 255
    * @throws IllegalArgumentException if a channel is outside 0 to 255
    */
   public Srgb {
@@ -38,7 +41,7 @@ public record Srgb(int red, int green, int blue) {
     return new Srgb(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff);
   }
 
-  /** The form {@code #rrggbb}, in lower case. */
+  /** {@return the form {@code #rrggbb}, in lower case} */
   public String hex() {
     return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
   }

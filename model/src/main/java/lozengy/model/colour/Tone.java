@@ -9,7 +9,7 @@ public enum Tone {
   /** From the lightness where light begins. */
   LIGHT;
 
-  /** The word used in files and on the terminal. */
+  /** {@return the word used in files and on the terminal} */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT);
   }

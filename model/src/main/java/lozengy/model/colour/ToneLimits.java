@@ -15,6 +15,8 @@ public record ToneLimits(double darkBelow, double lightFrom) {
   /**
    * Checks the order of the limits.
    *
+   * @param darkBelow L*, 0 to 100
+   * @param lightFrom L*, {@code darkBelow} to 100
    * @throws IllegalArgumentException if a limit is outside 0 to 100 or they are out of order
    */
   public ToneLimits {
@@ -27,7 +29,11 @@ public record ToneLimits(double darkBelow, double lightFrom) {
     }
   }
 
-  /** The tone of a yarn with this lightness L*. */
+  /**
+   * {@return the tone of a yarn with this lightness L*}
+   *
+   * @param lightness CIE L*, 0 to 100
+   */
   public Tone toneOf(double lightness) {
     if (lightness < darkBelow) {
       return Tone.DARK;

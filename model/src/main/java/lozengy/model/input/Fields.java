@@ -23,7 +23,12 @@ public final class Fields {
     return at.child(name, null).path();
   }
 
-  /** A field that may be missing; one that stands for nothing counts as missing. */
+  /**
+   * A field that may be missing; one that stands for nothing counts as missing.
+   *
+   * @param name the field's name
+   * @return the value; empty if it is missing
+   */
   public Optional<Located> get(String name) {
     known.add(name);
     Node value = mapping.get(name);
@@ -37,7 +42,9 @@ public final class Fields {
   /**
    * A field that must be there.
    *
+   * @param name the field's name
    * @param example a right line for it
+   * @return the value; empty if it is missing, which is then among the mistakes
    */
   public Optional<Located> need(String name, String example) {
     Optional<Located> found = get(name);
@@ -76,7 +83,13 @@ public final class Fields {
         .orElse("Known here are " + String.join(", ", known));
   }
 
-  /** Adds a mistake about the mapping as a whole, to be mended by a field. */
+  /**
+   * Adds a mistake about the mapping as a whole, to be mended by a field.
+   *
+   * @param name the field's name
+   * @param found what was found
+   * @param remedy what would be right
+   */
   public void lacks(String name, String found, String remedy) {
     at.mistakes().add(path(name), mapping.line(), found, remedy);
   }

@@ -20,7 +20,7 @@ public final class InputException extends RuntimeException {
     this.mistakes = List.copyOf(mistakes);
   }
 
-  /** All mistakes, in the input's order. */
+  /** {@return all mistakes, in the input's order} */
   public List<Mistake> mistakes() {
     return mistakes;
   }

@@ -27,13 +27,20 @@ public final class JsonText {
   /** What is written. */
   @FunctionalInterface
   public interface Content {
-    /** Writes one value. */
+    /**
+     * Writes one value.
+     *
+     * @param json where to
+     * @throws IOException if the stream fails
+     */
     void write(JsonText json) throws IOException;
   }
 
   /**
    * Writes one value and a line feed; flushes the stream and leaves it open.
    *
+   * @param out the stream
+   * @param content what writes the value
    * @throws IOException if the stream fails
    */
   public static void write(OutputStream out, Content content) throws IOException {
@@ -43,6 +50,8 @@ public final class JsonText {
   /**
    * The same with all of the value on one line.
    *
+   * @param out the stream
+   * @param content what writes the value
    * @throws IOException if the stream fails
    */
   public static void writeLine(OutputStream out, Content content) throws IOException {
@@ -63,59 +72,107 @@ public final class JsonText {
     out.flush();
   }
 
-  /** Begins a mapping with a line for each field. */
+  /**
+   * Begins a mapping with a line for each field.
+   *
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText tallMapping() throws IOException {
     lines.nextTall(true);
     generator.writeStartObject();
     return this;
   }
 
-  /** Begins a mapping on one line. */
+  /**
+   * Begins a mapping on one line.
+   *
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText mapping() throws IOException {
     lines.nextTall(false);
     generator.writeStartObject();
     return this;
   }
 
-  /** Ends the innermost mapping. */
+  /**
+   * Ends the innermost mapping.
+   *
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText endMapping() throws IOException {
     generator.writeEndObject();
     return this;
   }
 
-  /** Begins a list with a line for each item. */
+  /**
+   * Begins a list with a line for each item.
+   *
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText tallList() throws IOException {
     lines.nextTall(true);
     generator.writeStartArray();
     return this;
   }
 
-  /** Begins a list on one line. */
+  /**
+   * Begins a list on one line.
+   *
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText list() throws IOException {
     lines.nextTall(false);
     generator.writeStartArray();
     return this;
   }
 
-  /** Ends the innermost list. */
+  /**
+   * Ends the innermost list.
+   *
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText endList() throws IOException {
     generator.writeEndArray();
     return this;
   }
 
-  /** Names the field whose value comes next. */
+  /**
+   * Names the field whose value comes next.
+   *
+   * @param name the field's name
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText field(String name) throws IOException {
     generator.writeFieldName(name);
     return this;
   }
 
-  /** Writes a text. */
+  /**
+   * Writes a text.
+   *
+   * @param text the text
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText text(String text) throws IOException {
     generator.writeString(text);
     return this;
   }
 
-  /** Writes a text, or null where there is none. */
+  /**
+   * Writes a text, or null where there is none.
+   *
+   * @param text the text
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText text(Optional<String> text) throws IOException {
     if (text.isEmpty()) {
       generator.writeNull();
@@ -125,31 +182,62 @@ public final class JsonText {
     return this;
   }
 
-  /** Writes true or false. */
+  /**
+   * Writes true or false.
+   *
+   * @param flag the value
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText flag(boolean flag) throws IOException {
     generator.writeBoolean(flag);
     return this;
   }
 
-  /** Writes a whole number. */
+  /**
+   * Writes a whole number.
+   *
+   * @param number the number
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText number(long number) throws IOException {
     generator.writeNumber(number);
     return this;
   }
 
-  /** Writes a number so that reading it gives the same double. */
+  /**
+   * Writes a number so that reading it gives the same double.
+   *
+   * @param number the number
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText number(double number) throws IOException {
     generator.writeNumber(shortest(BigDecimal.valueOf(number)));
     return this;
   }
 
-  /** Writes a number. */
+  /**
+   * Writes a number.
+   *
+   * @param number the number
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText number(BigDecimal number) throws IOException {
     generator.writeNumber(shortest(number));
     return this;
   }
 
-  /** Writes a number rounded to so many decimals, halves up, or null where there is none. */
+  /**
+   * Writes a number rounded to so many decimals, halves up, or null where there is none.
+   *
+   * @param number the number
+   * @param decimals how many decimals at most, 0 or more
+   * @return this
+   * @throws IOException if the stream fails
+   */
   public JsonText rounded(Optional<Double> number, int decimals) throws IOException {
     if (number.isEmpty()) {
       generator.writeNull();
@@ -159,7 +247,10 @@ public final class JsonText {
   }
 
   /**
-   * The shortest plain form, such as {@code 100} or {@code 0.25}; with an exponent if very small.
+   * {@return the shortest plain form, such as {@code 100} or {@code 0.25}; with an exponent if very
+   * small}
+   *
+   * @param number the number
    */
   public static String shortest(BigDecimal number) {
     BigDecimal stripped = number.stripTrailingZeros();

@@ -27,7 +27,9 @@ public final class Located {
   /**
    * The root of an input.
    *
+   * @param node the value that all others lie in
    * @param mistakes where mistakes go
+   * @return the root
    */
   public static Located root(Node node, Mistakes mistakes) {
     return new Located(node, null, "", mistakes);
@@ -40,17 +42,17 @@ public final class Located {
     return new Located(value, this, nameOrIndex, mistakes);
   }
 
-  /** The value. */
+  /** {@return the value} */
   public Node node() {
     return node;
   }
 
-  /** Where mistakes go. */
+  /** {@return where mistakes go} */
   public Mistakes mistakes() {
     return mistakes;
   }
 
-  /** Its path, such as {@code yarns[3].colour}; put together when asked for. */
+  /** {@return its path, such as {@code yarns[3].colour}; put together when asked for} */
   public String path() {
     String above = parent == null ? "" : parent.path();
     if (step instanceof Integer index) {
@@ -59,19 +61,24 @@ public final class Located {
     return above.isEmpty() ? (String) step : above + "." + step;
   }
 
-  /** Adds a mistake about this value. */
+  /**
+   * Adds a mistake about this value.
+   *
+   * @param found what was found
+   * @param remedy what would be right
+   */
   public void wrong(String found, String remedy) {
     if (!(node instanceof Node.Broken)) {
       mistakes.add(path(), node.line(), found, remedy);
     }
   }
 
-  /** Whether the value stands for nothing. */
+  /** {@return whether the value stands for nothing} */
   public boolean empty() {
     return node instanceof Node.Scalar scalar && scalar.empty();
   }
 
-  /** What the value is, in words for a message. */
+  /** {@return what the value is, in words for a message} */
   public String shown() {
     if (node instanceof Node.Scalar scalar) {
       return scalar.empty() ? "Nothing" : Words.quoted(scalar.text());
@@ -83,6 +90,7 @@ public final class Located {
    * A text of one line.
    *
    * @param mostCharacters longest text allowed
+   * @return the value; empty if it is wrong, which is then among the mistakes
    */
   public Optional<String> text(int mostCharacters) {
     Optional<String> text = scalar("Give a text");
@@ -108,6 +116,7 @@ public final class Located {
    * A single value's text as written.
    *
    * @param remedy what would be right
+   * @return the value; empty if it is wrong, which is then among the mistakes
    */
   public Optional<String> scalar(String remedy) {
     if (node instanceof Node.Scalar scalar && !scalar.empty()) {
@@ -117,7 +126,13 @@ public final class Located {
     return Optional.empty();
   }
 
-  /** One of some words. */
+  /**
+   * One of some words.
+   *
+   * @param meanings the words that are right, with their meanings
+   * @param <T> what a word means
+   * @return the value; empty if it is wrong, which is then among the mistakes
+   */
   public <T> Optional<T> word(Map<String, T> meanings) {
     String all = "Write " + Words.or(meanings.keySet());
     Optional<String> word = scalar(all);
@@ -131,7 +146,12 @@ public final class Located {
     return word.map(meanings::get);
   }
 
-  /** A number without a unit. */
+  /**
+   * A number without a unit.
+   *
+   * @param range the numbers that are right
+   * @return the value; empty if it is wrong, which is then among the mistakes
+   */
   public Optional<BigDecimal> number(Range range) {
     return number(range, "Give " + range.words());
   }
@@ -139,7 +159,9 @@ public final class Located {
   /**
    * A number without a unit.
    *
+   * @param range the numbers that are right
    * @param remedy what would be right
+   * @return the value; empty if it is wrong, which is then among the mistakes
    */
   public Optional<BigDecimal> number(Range range, String remedy) {
     Optional<String> text = scalar(remedy);
@@ -165,6 +187,7 @@ public final class Located {
    *
    * @param ranges the units that are right, with their ranges
    * @param example a right value
+   * @return the value; empty if it is wrong, which is then among the mistakes
    */
   public Optional<Quantity> quantity(Map<String, Range> ranges, String example) {
     String remedy = "Give a number in " + Words.or(ranges.keySet()) + ", such as " + example;
@@ -193,6 +216,7 @@ public final class Located {
    * A list.
    *
    * @param what what it lists, such as {@code yarns}
+   * @return the values; none if this is no list, which is then among the mistakes
    */
   public List<Located> items(String what) {
     if (node instanceof Node.Items list) {
@@ -206,12 +230,21 @@ public final class Located {
     return List.of();
   }
 
-  /** A list, or a single value in its stead. */
+  /**
+   * A list, or a single value in its stead.
+   *
+   * @param what what it lists, such as {@code yarns}
+   * @return the values, at least this one if it is no list
+   */
   public List<Located> itemOrItems(String what) {
     return node instanceof Node.Scalar ? List.of(this) : items(what);
   }
 
-  /** Fields. */
+  /**
+   * Fields.
+   *
+   * @return the fields; empty if this is no mapping, which is then among the mistakes
+   */
   public Optional<Fields> fields() {
     if (node instanceof Node.Mapping mapping) {
       return Optional.of(new Fields(mapping, this));

@@ -12,7 +12,7 @@ public record Mistake(String path, int line, String found, String remedy) {
 
   private static final int MOST_PATH_CHARACTERS = 200;
 
-  /** The mistake in one line of words, without characters that a terminal would obey. */
+  /** {@return the mistake in one line of words, without characters that a terminal would obey} */
   public String words() {
     StringBuilder words = new StringBuilder();
     if (line > 0) {

@@ -13,7 +13,11 @@ public final class Mistakes {
   private final List<Mistake> listed = new ArrayList<>();
   private int unlisted;
 
-  /** Adds a mistake. */
+  /**
+   * Adds a mistake.
+   *
+   * @param mistake the mistake
+   */
   public void add(Mistake mistake) {
     if (listed.size() < MOST_LISTED) {
       listed.add(mistake);
@@ -22,19 +26,28 @@ public final class Mistakes {
     }
   }
 
-  /** Adds a mistake. */
+  /**
+   * Adds a mistake.
+   *
+   * @param path the value's path
+   * @param line the line, from 1; 0 if not known
+   * @param found what was found
+   * @param remedy what would be right
+   */
   public void add(String path, int line, String found, String remedy) {
     add(new Mistake(path, line, found, remedy));
   }
 
-  /** Whether there is none. */
+  /** {@return whether there is none} */
   public boolean none() {
     return listed.isEmpty();
   }
 
   /**
-   * Whether a mistake makes the value at a path doubtful: one at it, below it or above it. O(
-   * mistakes).
+   * {@return whether a mistake makes the value at a path doubtful: one at it, below it or above it}
+   * O( mistakes).
+   *
+   * @param path the value's path
    */
   public boolean doubt(String path) {
     for (Mistake mistake : listed) {
@@ -51,7 +64,7 @@ public final class Mistakes {
         && (inner.length() == outer.length() || ".[".indexOf(inner.charAt(outer.length())) >= 0);
   }
 
-  /** All mistakes, sorted by line. */
+  /** {@return all mistakes, sorted by line} */
   public List<Mistake> list() {
     List<Mistake> all = new ArrayList<>(listed);
     all.sort(Comparator.comparingInt(Mistake::line));
@@ -74,7 +87,13 @@ public final class Mistakes {
     }
   }
 
-  /** An exception with all mistakes so far and one that no reading gets past. */
+  /**
+   * {@return an exception with all mistakes so far and one that no reading gets past}
+   *
+   * @param line the line, from 1; 0 if not known
+   * @param found what was found
+   * @param remedy what would be right
+   */
   public InputException fatal(int line, String found, String remedy) {
     add("", line, found, remedy);
     return new InputException(list());

@@ -10,9 +10,13 @@ public final class Nearest {
   private Nearest() {}
 
   /**
-   * The candidate nearest to a word by optimal string alignment (changes, additions, omissions and
-   * swaps of neighbours, case aside), if it is near: at most a third of the longer length, or one.
-   * Ties go to the earlier candidate. O(candidates x length²), for lengths of a name's.
+   * {@return the candidate nearest to a word by optimal string alignment (changes, additions,
+   * omissions and swaps of neighbours, case aside), if it is near: at most a third of the longer
+   * length, or one} Ties go to the earlier candidate. O(candidates x length²), for lengths of a
+   * name's.
+   *
+   * @param word the word
+   * @param candidates what may be meant
    */
   public static Optional<String> to(String word, Collection<String> candidates) {
     String best = null;

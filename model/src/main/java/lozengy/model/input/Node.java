@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  */
 public sealed interface Node {
 
-  /** The line, from 1. */
+  /** {@return the line, from 1} */
   int line();
 
   /**
@@ -21,7 +21,7 @@ public sealed interface Node {
    * @param quoted whether it stood in quotes (or in a YAML block)
    */
   record Scalar(int line, String text, boolean quoted) implements Node {
-    /** Whether it stands for nothing: empty, {@code ~} or {@code null}, without quotes. */
+    /** {@return whether it stands for nothing: empty, {@code ~} or {@code null}, without quotes} */
     public boolean empty() {
       return !quoted
           && (text.isEmpty()
@@ -45,7 +45,11 @@ public sealed interface Node {
    * @param fields its fields in the file's order
    */
   record Mapping(int line, List<Field> fields) implements Node {
-    /** The value of a field, or null. O(fields). */
+    /**
+     * {@return the value of a field, or null} O(fields).
+     *
+     * @param name the field's name
+     */
     public Node get(String name) {
       for (Field field : fields) {
         if (field.name().equals(name)) {
@@ -73,9 +77,11 @@ public sealed interface Node {
   record Field(int line, String name, Node value) {}
 
   /**
-   * The line of a path such as {@code yarns[3].colour} below this node: that of the value there,
-   * or, where it is missing, of the deepest node on the way to it. O(length of the path and of the
-   * mappings on it).
+   * {@return the line of a path such as {@code yarns[3].colour} below this node: that of the value
+   * there, or, where it is missing, of the deepest node on the way to it} O(length of the path and
+   * of the mappings on it).
+   *
+   * @param path fields by name, items by index from 0, such as {@code yarns[3].colour}
    */
   default int lineAt(String path) {
     Node node = this;
@@ -89,7 +95,12 @@ public sealed interface Node {
     return node.line();
   }
 
-  /** The line of the value at a path, see {@link #lineAt}; empty where nothing stands there. */
+  /**
+   * {@return the line of the value at a path, see {@link #lineAt}; empty where nothing stands
+   * there}
+   *
+   * @param path fields by name, items by index from 0, such as {@code yarns[3].colour}
+   */
   default OptionalInt lineOf(String path) {
     Node node = this;
     for (String step : steps(path)) {

@@ -23,7 +23,12 @@ public record Quantity(BigDecimal number, String unit) {
   private static final Pattern QUANTITY =
       Pattern.compile("([-+.\\d](?:[-+./ \\d]*[\\d.])?(?:[eE][-+]?\\d+)?)\\s*([^\\d\\s][^\\d]*)?");
 
-  /** Reads a number with or without a unit; empty if the text is none. */
+  /**
+   * Reads a number with or without a unit; empty if the text is none.
+   *
+   * @param text a number, with or without a unit
+   * @return the number and its unit; empty if the text is none
+   */
   public static Optional<Quantity> parse(String text) {
     Matcher matcher = QUANTITY.matcher(text.strip());
     if (!matcher.matches()) {

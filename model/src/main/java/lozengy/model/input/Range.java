@@ -14,22 +14,47 @@ import java.math.BigDecimal;
 public record Range(
     BigDecimal least, boolean leastAllowed, BigDecimal most, boolean whole, String unit) {
 
-  /** Numbers above 0. */
+  /**
+   * Numbers above 0.
+   *
+   * @param most largest number, allowed
+   * @param unit what is counted or measured, such as {@code metres}; may be empty
+   * @return the range
+   */
   public static Range above0(long most, String unit) {
     return new Range(BigDecimal.ZERO, false, BigDecimal.valueOf(most), false, unit);
   }
 
-  /** Numbers from {@code least} on. */
+  /**
+   * Numbers from {@code least} on.
+   *
+   * @param least smallest number, allowed
+   * @param most largest number, allowed
+   * @param unit what is counted or measured, such as {@code metres}; may be empty
+   * @return the range
+   */
   public static Range of(long least, long most, String unit) {
     return new Range(BigDecimal.valueOf(least), true, BigDecimal.valueOf(most), false, unit);
   }
 
-  /** Whole numbers from {@code least} on. */
+  /**
+   * Whole numbers from {@code least} on.
+   *
+   * @param least smallest number, allowed
+   * @param most largest number, allowed
+   * @param unit what is counted or measured, such as {@code metres}; may be empty
+   * @return the range
+   */
   public static Range whole(long least, long most, String unit) {
     return new Range(BigDecimal.valueOf(least), true, BigDecimal.valueOf(most), true, unit);
   }
 
-  /** Whether a number is in the range. */
+  /**
+   * Whether a number is in the range.
+   *
+   * @param number the number
+   * @return whether it is
+   */
   public boolean holds(BigDecimal number) {
     int toLeast = number.compareTo(least);
     return (leastAllowed ? toLeast >= 0 : toLeast > 0)
@@ -37,7 +62,7 @@ public record Range(
         && (!whole || number.stripTrailingZeros().scale() <= 0);
   }
 
-  /** The range in words, such as {@code a number of metres above 0, at most 1000}. */
+  /** {@return the range in words, such as {@code a number of metres above 0, at most 1000}} */
   public String words() {
     return (whole ? "a whole number" : "a number")
         + (unit.isEmpty() ? "" : " of " + unit)

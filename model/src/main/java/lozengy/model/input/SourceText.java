@@ -28,6 +28,10 @@ public record SourceText(String name, String text, boolean json) {
 
   /**
    * Takes a text: JSON if its name ends in {@code .json} or it begins with a brace, otherwise YAML.
+   *
+   * @param name what to call it in messages
+   * @param text its content
+   * @return the text with its name
    */
   public static SourceText of(String name, String text) {
     String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
@@ -39,6 +43,8 @@ public record SourceText(String name, String text, boolean json) {
   /**
    * Reads a file.
    *
+   * @param file the file, YAML or JSON in UTF-8
+   * @return the text with its name
    * @throws InputException if there is no such file, it cannot be read, is too large or is not
    *     UTF-8 text
    */
@@ -60,6 +66,8 @@ public record SourceText(String name, String text, boolean json) {
    * Reads a stream to its end.
    *
    * @param name what to call it in messages
+   * @param in the stream, which is left open
+   * @return the text with its name
    * @throws IOException if the stream fails
    * @throws InputException if it is too large or not UTF-8 text
    */

@@ -28,7 +28,12 @@ public final class WholeFile {
   /** What is written. */
   @FunctionalInterface
   public interface Content {
-    /** Writes all of it. */
+    /**
+     * Writes all of it.
+     *
+     * @param out the stream
+     * @throws IOException if the stream fails
+     */
     void write(OutputStream out) throws IOException;
   }
 
@@ -72,6 +77,8 @@ public final class WholeFile {
   /**
    * Checks, before any work is done, that a file can be written.
    *
+   * @param target the file
+   * @param overwrite whether a file that is there may be replaced
    * @throws InputException as {@link #write} does
    */
   public static void checkTarget(Path target, boolean overwrite) {

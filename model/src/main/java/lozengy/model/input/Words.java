@@ -15,7 +15,11 @@ public final class Words {
 
   private Words() {}
 
-  /** A text in quotes, cut where it is long, without characters that a terminal would obey. */
+  /**
+   * {@return a text in quotes, cut where it is long, without characters that a terminal would obey}
+   *
+   * @param text the text
+   */
   public static String quoted(String text) {
     return '"' + visible(cut(text, MOST_SHOWN)) + '"';
   }
@@ -69,17 +73,30 @@ public final class Words {
     };
   }
 
-  /** A whole number with its thousands apart, such as {@code 1,000,000}. */
+  /**
+   * {@return a whole number with its thousands apart, such as {@code 1,000,000}}
+   *
+   * @param number the number
+   */
   public static String number(long number) {
     return String.format(Locale.ROOT, "%,d", number);
   }
 
-  /** A number and what it counts, such as {@code 1 piece} or {@code 2 pieces}. */
+  /**
+   * {@return a number and what it counts, such as {@code 1 piece} or {@code 2 pieces}}
+   *
+   * @param number the number
+   * @param what what it counts, in the singular
+   */
   public static String count(long number, String what) {
     return number(number) + " " + what + (number == 1 ? "" : "s");
   }
 
-  /** A choice, such as {@code a, b or c}. */
+  /**
+   * {@return a choice, such as {@code a, b or c}}
+   *
+   * @param words the words to choose from, at least one
+   */
   public static String or(Collection<String> words) {
     List<String> list = List.copyOf(words);
     int last = list.size() - 1;
@@ -88,7 +105,14 @@ public final class Words {
         : String.join(", ", list.subList(0, last)) + " or " + list.get(last);
   }
 
-  /** Values by their words, in their own order. */
+  /**
+   * Values by their words, in their own order.
+   *
+   * @param values the values
+   * @param word tells a value's word
+   * @param <T> what the words mean
+   * @return the values by word
+   */
   public static <T> Map<String, T> meanings(T[] values, Function<T, String> word) {
     Map<String, T> meanings = new LinkedHashMap<>();
     for (T value : values) {

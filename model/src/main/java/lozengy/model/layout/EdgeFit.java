@@ -46,32 +46,41 @@ public record EdgeFit(double sideCm, double measuredCm, long triangles, double o
     return motif == null ? OptionalDouble.empty() : motif.edgeCm();
   }
 
-  /** What the long edge spans by geometry, in cm. */
+  /** {@return what the long edge spans by geometry, in cm} */
   public double spanCm() {
     return sideCm * Math.sqrt(2);
   }
 
-  /** By how much one triangle's edge is longer than its span, in % of it; below 0 if shorter. */
+  /**
+   * {@return by how much one triangle's edge is longer than its span, in % of it; below 0 if
+   * shorter}
+   */
   public double trianglePercent() {
     return 100 * (measuredCm - spanCm()) / spanCm();
   }
 
-  /** By how much all triangles together lengthen the outline, in cm; below 0 if they shorten it. */
+  /**
+   * {@return by how much all triangles together lengthen the outline, in cm; below 0 if they
+   * shorten it}
+   */
   public double outlineChangeCm() {
     return triangles * (measuredCm - spanCm());
   }
 
-  /** By how much all triangles together lengthen the outline, in % of it; below 0 if shorter. */
+  /**
+   * {@return by how much all triangles together lengthen the outline, in % of it; below 0 if
+   * shorter}
+   */
   public double outlinePercent() {
     return 100 * outlineChangeCm() / outlineCm;
   }
 
-  /** Whether the edge matches, as far as a tape measure tells. */
+  /** {@return whether the edge matches, as far as a tape measure tells} */
   public boolean fits() {
     return Math.abs(trianglePercent()) < FITS_WITHIN_PERCENT;
   }
 
-  /** The fit in words for a person. */
+  /** {@return the fit in words for a person} */
   public String words() {
     String compared =
         String.format(

@@ -23,9 +23,11 @@ public final class GroupedNames {
   private GroupedNames() {}
 
   /**
-   * The names, in the layout's order; O(pieces).
+   * Names pieces, in the layout's order; O(pieces).
    *
+   * @param layout the layout
    * @param places pieces of the layout
+   * @return selectors that together stand for these pieces and no others
    */
   public static List<String> of(Layout layout, Collection<Place> places) {
     Set<Place> named = new HashSet<>(places);

@@ -47,6 +47,8 @@ public final class Layout {
   /**
    * Lays out the places of a size.
    *
+   * @param size setting, squares across and down, and what is at the edges
+   * @return the layout
    * @throws IllegalArgumentException if it has more than {@link #MOST_PIECES} pieces
    */
   public static Layout of(LayoutSize size) {
@@ -57,17 +59,22 @@ public final class Layout {
     return new Layout(size);
   }
 
-  /** The size. */
+  /** {@return the size} */
   public LayoutSize size() {
     return size;
   }
 
-  /** All places, in the fixed order. */
+  /** {@return all places, in the fixed order} */
   public List<Place> places() {
     return places;
   }
 
-  /** The place of that name. */
+  /**
+   * The place of that name.
+   *
+   * @param name a name such as {@code r3c2}
+   * @return the place; empty if none is called so
+   */
   public Optional<Place> find(String name) {
     return Optional.ofNullable(byName.get(name));
   }
@@ -79,6 +86,7 @@ public final class Layout {
    * range within one row, along one side, of rows or of strips, such as {@code r3c1..r3c6}. A name
    * takes O(1) time, a word O(pieces).
    *
+   * @param selector the name, word or range
    * @return the places in the fixed order (strip by strip in a range of strips); empty if it stands
    *     for none
    */
@@ -89,6 +97,7 @@ public final class Layout {
   /**
    * The places that any of several selectors stands for, each once.
    *
+   * @param selectors names, words or ranges
    * @return the places in the order of the selectors
    */
   public List<Place> select(Collection<String> selectors) {
@@ -100,32 +109,32 @@ public final class Layout {
     return List.copyOf(selected);
   }
 
-  /** How many strips there are; O(pieces log pieces) time on the first call. */
+  /** {@return how many strips there are; O(pieces log pieces) time on the first call} */
   public synchronized int stripCount() {
     return groups.stripCount();
   }
 
-  /** Pairs of places that share a side. */
+  /** {@return pairs of places that share a side} */
   public Pairs seams() {
     return seams;
   }
 
-  /** Pairs of places that share only a corner point. */
+  /** {@return pairs of places that share only a corner point} */
   public Pairs touches() {
     return touches;
   }
 
   /**
-   * Pairs of places that are neither, with lattice points (for a triangle, the centre of the square
-   * it is cut from) at most the square root of 5 sides apart.
+   * {@return pairs of places that are neither, with lattice points (for a triangle, the centre of
+   * the square it is cut from) at most the square root of 5 sides apart}
    */
   public Pairs near() {
     return near;
   }
 
   /**
-   * The pieces that meet, as an unmodifiable graph with a vertex for every place and an edge for
-   * every seam and touch. Built on the first call, which takes O(pieces) time and memory.
+   * {@return the pieces that meet, as an unmodifiable graph with a vertex for every place and an
+   * edge for every seam and touch} Built on the first call, which takes O(pieces) time and memory.
    */
   public synchronized Graph<Place, Contact> graph() {
     if (graph == null) {

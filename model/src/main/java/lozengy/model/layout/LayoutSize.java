@@ -15,6 +15,11 @@ public record LayoutSize(
   /**
    * Checks the numbers.
    *
+   * @param setting how the squares stand
+   * @param across squares in the first row, at least 1
+   * @param down rows (on point, rows of the outer squares), at least 1
+   * @param sideTriangles whether triangles fill the sides; on point only
+   * @param cornerTriangles whether triangles fill the corners; on point only
    * @throws IllegalArgumentException if a number is below 1, or a straight setting asks for
    *     triangles
    */
@@ -27,18 +32,20 @@ public record LayoutSize(
     }
   }
 
-  /** How many squares, by the formula; does not build the layout. */
+  /** {@return how many squares, by the formula; does not build the layout} */
   public long squares() {
     long outer = (long) across * down;
     return setting == Setting.STRAIGHT ? outer : outer + (across - 1L) * (down - 1L);
   }
 
-  /** How many pieces of all kinds, by the formula; does not build the layout. */
+  /** {@return how many pieces of all kinds, by the formula; does not build the layout} */
   public long pieces() {
     return squares() + (sideTriangles ? sidePlaces() : 0) + (cornerTriangles ? 4 : 0);
   }
 
-  /** How many places along the sides a triangle can fill, filled or open; 0 when straight. */
+  /**
+   * {@return how many places along the sides a triangle can fill, filled or open; 0 when straight}
+   */
   public long sidePlaces() {
     return setting == Setting.STRAIGHT ? 0 : 2L * (across + (long) down - 2);
   }

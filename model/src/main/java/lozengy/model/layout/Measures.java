@@ -26,6 +26,7 @@ public record Measures(
    *
    * @param layout the layout
    * @param motifs the motifs; of them only the square's edge is read
+   * @return its measures
    * @throws IllegalArgumentException if there is no square motif, or its edge is not stated
    */
   public static Measures of(Layout layout, Map<PieceKind, Motif> motifs) {

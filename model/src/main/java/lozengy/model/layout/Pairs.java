@@ -9,7 +9,7 @@ package lozengy.model.layout;
  */
 public record Pairs(int[] first, int[] second) {
 
-  /** How many pairs. */
+  /** {@return how many pairs} */
   public int size() {
     return first.length;
   }

@@ -17,7 +17,7 @@ public enum PieceKind {
     this.quarterSquares = quarterSquares;
   }
 
-  /** The word used in files, the same as its motif's. */
+  /** {@return the word used in files, the same as its motif's} */
   public String word() {
     return word;
   }

@@ -13,7 +13,7 @@ public enum Setting {
     this.word = word;
   }
 
-  /** The word used in files. */
+  /** {@return the word used in files} */
   public String word() {
     return word;
   }

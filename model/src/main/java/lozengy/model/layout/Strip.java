@@ -13,6 +13,8 @@ public record Strip(int number, List<Place> pieces) {
   /**
    * Copies the pieces.
    *
+   * @param number from 1, counted from the top left
+   * @param pieces its pieces from left to right, at least one; each shares a seam with the next
    * @throws IllegalArgumentException if there is none
    */
   public Strip {

@@ -20,7 +20,11 @@ public final class Strips {
 
   private Strips() {}
 
-  /** The strips of a layout, in joining order; O(pieces log pieces) time. */
+  /**
+   * {@return the strips of a layout, in joining order; O(pieces log pieces) time}
+   *
+   * @param layout the layout
+   */
   public static List<Strip> of(Layout layout) {
     boolean onPoint = layout.size().setting() == Setting.ON_POINT;
     List<List<Place>> rows = new ArrayList<>();

@@ -20,7 +20,11 @@ import lozengy.model.blanket.Shape;
  */
 public record MakeList(List<Batch> batches) {
 
-  /** Copies the batches. */
+  /**
+   * Copies the batches.
+   *
+   * @param batches what to work in which yarn, in order
+   */
   public MakeList {
     batches = List.copyOf(batches);
   }
@@ -42,12 +46,22 @@ public record MakeList(List<Batch> batches) {
    */
   public record Batch(int yarn, List<Task> tasks) {
 
-    /** Copies the tasks. */
+    /**
+     * Copies the tasks.
+     *
+     * @param yarn index of the yarn
+     * @param tasks the rounds, at least one, by kind of piece, then round, then piece; two rounds
+     *     of one piece only where they follow each other in the same yarn
+     */
     public Batch {
       tasks = List.copyOf(tasks);
     }
 
-    /** Millimetres of yarn that the batch takes. */
+    /**
+     * {@return millimetres of yarn that the batch takes}
+     *
+     * @param blanket the blanket of the list
+     */
     public long millimetres(Blanket blanket) {
       return tasks.stream()
           .mapToLong(
@@ -61,6 +75,7 @@ public record MakeList(List<Batch> batches) {
    *
    * @param blanket the blanket
    * @param sequences its pieces' yarns
+   * @return the list
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static MakeList of(Blanket blanket, Sequences sequences) {

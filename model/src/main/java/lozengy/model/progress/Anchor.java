@@ -21,7 +21,7 @@ public enum Anchor {
     this.bottom = bottom;
   }
 
-  /** The word used on the command line. */
+  /** {@return the word used on the command line} */
   public String word() {
     return word;
   }

@@ -7,7 +7,7 @@ import lozengy.model.brief.PileEntry;
 /** One wish to change what is asked for in the middle of the work. */
 public sealed interface Change {
 
-  /** What messages call the wish. */
+  /** {@return what messages call the wish} */
   String place();
 
   /**

@@ -39,6 +39,7 @@ public final class Changes {
    *
    * @param standing how things stand
    * @param changes what is to change
+   * @return what is to be solved next
    * @throws InputException with all mistakes if a change names what is not there, cannot be made,
    *     or breaks a rule that was not broken before
    */
@@ -47,8 +48,11 @@ public final class Changes {
   }
 
   /**
-   * The same where locks may break rules, so that what they cannot hold can be explained.
+   * Applies changes where locks may break rules, so that what they cannot hold can be explained.
    *
+   * @param standing how things stand
+   * @param changes what is to change
+   * @return what is asked for then
    * @throws InputException with all mistakes if a change names what is not there or cannot be made
    */
   public static Changed applyUnjudged(Standing standing, List<Change> changes) {

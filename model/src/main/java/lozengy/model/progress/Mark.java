@@ -17,7 +17,14 @@ import lozengy.model.brief.YarnAmount;
 public record Mark(
     List<State> states, List<Work> worked, List<Count> counts, Optional<Edged> edged) {
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param states pieces that have come so far
+   * @param worked pieces that were worked otherwise than planned
+   * @param counts yarns that were counted again
+   * @param edged part of the outline that has its edging, where stated
+   */
   public Mark {
     states = List.copyOf(states);
     worked = List.copyOf(worked);

@@ -20,14 +20,22 @@ public record Marked(
     List<Integer> yarns,
     List<Integer> counted) {
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param blanket the blanket with the new states and counts
+   * @param sequences the pieces' yarns, as worked
+   * @param states pieces whose state has changed
+   * @param yarns pieces whose yarns have changed
+   * @param counted yarns whose count has changed
+   */
   public Marked {
     states = List.copyOf(states);
     yarns = List.copyOf(yarns);
     counted = List.copyOf(counted);
   }
 
-  /** Whether all was as marked before. */
+  /** {@return whether all was as marked before} */
   public boolean nothingNew() {
     return states.isEmpty() && yarns.isEmpty() && counted.isEmpty();
   }

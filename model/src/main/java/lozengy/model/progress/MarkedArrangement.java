@@ -15,6 +15,8 @@ public final class MarkedArrangement {
    * The arrangement with a mark. A bound is no longer stated: facts may break what it was proved
    * from. How it was found stays stated as long as its yarns are those that were found.
    *
+   * @param before the arrangement as it was
+   * @param mark what has come about
    * @return the arrangement itself where nothing is new
    * @throws lozengy.model.input.InputException with all mistakes of the mark
    */
@@ -38,10 +40,14 @@ public final class MarkedArrangement {
 
   private static Arrangement.Solved unproved(Arrangement.Solved solved) {
     return new Arrangement.Solved(
-        solved.seed(), solved.moves(), solved.seconds(), solved.version(), "none");
+        solved.seed(), solved.moves(), solved.seconds(), solved.version(), "none", solved.choice());
   }
 
-  /** The arrangement as it was before its last mark; empty if there is none. */
+  /**
+   * {@return the arrangement as it was before its last mark; empty if there is none}
+   *
+   * @param marked an arrangement that may have been marked
+   */
   public static Optional<Arrangement> undone(Arrangement marked) {
     return marked.lastMark().map(mark -> undone(marked, mark));
   }

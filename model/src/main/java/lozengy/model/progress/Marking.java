@@ -51,6 +51,7 @@ public final class Marking {
    * @param planned the pieces' yarns as they were; a piece that is worked must have all of them
    *     then
    * @param mark what has come about
+   * @return the blanket and its yarns with the mark
    * @throws InputException with all mistakes, if the mark names what is not there or contradicts
    *     itself
    */

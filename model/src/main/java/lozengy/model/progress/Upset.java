@@ -17,7 +17,15 @@ import lozengy.model.blanket.Sequences;
 public record Upset(
     List<Piece> pieces, int freeRounds, int changedRounds, int heldRounds, int newRounds) {
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param pieces the pieces whose yarns have changed
+   * @param freeRounds how many rounds had a yarn before and were free to change
+   * @param changedRounds how many of these have another yarn now
+   * @param heldRounds how many rounds have another yarn because they are locked to it now
+   * @param newRounds how many rounds had no yarn before
+   */
   public Upset {
     pieces = List.copyOf(pieces);
   }
@@ -37,6 +45,7 @@ public record Upset(
    * @param blanket the blanket as it was planned last
    * @param before the plan before; open where there was none
    * @param after the plan now
+   * @return what the second plan changes of the first
    */
   public static Upset of(Blanket blanket, Sequences before, Sequences after) {
     List<Piece> pieces = new ArrayList<>();

@@ -15,17 +15,25 @@ public final class ColourVisionSeams {
   private ColourVisionSeams() {}
 
   /**
-   * How well two borders can be told apart by people with any of the deficiencies: 0 not at all, 1
-   * with ease.
+   * {@return how well two borders can be told apart by people with any of the deficiencies: 0 not
+   * at all, 1 with ease}
+   *
+   * @param blanket the blanket
+   * @param yarn the yarn's index, from 0
+   * @param other the other yarn's index, from 0
    */
   public static double toldApart(Blanket blanket, int yarn, int other) {
     return Math.min(1, blanket.seen().least(yarn, other) / Scorer.TOLD_APART);
   }
 
   /**
-   * For each deficiency the seams, as indices of {@link lozengy.model.layout.Layout#seams()}, whose
-   * borders are less than {@link Scorer#TOLD_APART} apart as seen with it. Seams with an open
-   * border and seams with one yarn on both sides are left out. O(seams + yarns squared).
+   * {@return for each deficiency the seams, as indices of {@link
+   * lozengy.model.layout.Layout#seams()}, whose borders are less than {@link Scorer#TOLD_APART}
+   * apart as seen with it} Seams with an open border and seams with one yarn on both sides are left
+   * out. O(seams + yarns squared).
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
    */
   public static Map<Deficiency, int[]> alike(Blanket blanket, Sequences sequences) {
     Pairs seams = blanket.layout().seams();

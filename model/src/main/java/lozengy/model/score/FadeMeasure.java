@@ -58,7 +58,11 @@ public final class FadeMeasure {
     this.rounds = count;
   }
 
-  /** The measure of a blanket's fade; empty where its look has none. */
+  /**
+   * {@return the measure of a blanket's fade; empty where its look has none}
+   *
+   * @param blanket the blanket
+   */
   public static Optional<FadeMeasure> of(Blanket blanket) {
     return blanket.brief().look().fade().map(fade -> new FadeMeasure(blanket, fade));
   }
@@ -109,7 +113,7 @@ public final class FadeMeasure {
     }
   }
 
-  /** How many rounds fade. */
+  /** {@return how many rounds fade} */
   public int rounds() {
     return rounds;
   }
@@ -117,7 +121,10 @@ public final class FadeMeasure {
   /**
    * Points of the part that a round loses in a yarn; 0 for one that does not fade.
    *
+   * @param piece the piece's index, from 0
    * @param round from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   * @return the points, 0 or more; 0 for a round that does not fade
    */
   public double points(int piece, int round, int yarn) {
     int layer = blanket.roundCount(piece) - 1 - round;

@@ -47,24 +47,32 @@ public final class JoinCounts {
     squares += weight * weight;
   }
 
-  /** The weight of all joins. */
+  /** {@return the weight of all joins} */
   public double total() {
     return total;
   }
 
-  /** The expected weight of joins within a colour that {@code count} places have. */
+  /**
+   * {@return the expected weight of joins within a colour that {@code count} places have}
+   *
+   * @param count how many places have the colour, 0 or more
+   */
   public double expected(int count) {
     return total * chance(falling(count, 2), 2);
   }
 
-  /** The variance of that weight. */
+  /**
+   * {@return the variance of that weight}
+   *
+   * @param count how many places have the colour, 0 or more
+   */
   public double variance(int count) {
     double expected = expected(count);
     return moment(falling(count, 2), falling(count, 3), falling(count, 4)) - expected * expected;
   }
 
   /**
-   * The expected weight of all joins between places of the same colour.
+   * {@return the expected weight of all joins between places of the same colour}
    *
    * @param counts places of each colour; places beyond their sum are of no colour
    */
@@ -72,7 +80,11 @@ public final class JoinCounts {
     return total * chance(sumFalling(counts, 2), 2);
   }
 
-  /** The variance of that weight. */
+  /**
+   * {@return the variance of that weight}
+   *
+   * @param counts places of each colour; places beyond their sum are of no colour
+   */
   public double variance(int[] counts) {
     double expected = expected(counts);
     double twoPairs = sumFalling(counts, 2);

@@ -11,12 +11,22 @@ public final class Layers {
 
   private Layers() {}
 
-  /** The weight of a layer: the border 2, others 1. */
+  /**
+   * {@return the weight of a layer: the border 2, others 1}
+   *
+   * @param layer the layer, from 0 at the border
+   */
   public static int weight(int layer) {
     return layer == 0 ? 2 : 1;
   }
 
-  /** The weight of a layer in spread: 0 for borders that the look gives, else {@link #weight}. */
+  /**
+   * {@return the weight of a layer in spread: 0 for borders that the look gives, else {@link
+   * #weight}}
+   *
+   * @param blanket the blanket
+   * @param layer the layer, from 0 at the border
+   */
   public static int spreadWeight(Blanket blanket, int layer) {
     return layer == 0 && blanket.look().givesBorders() ? 0 : weight(layer);
   }

@@ -20,17 +20,21 @@ public enum Nearness {
     this.words = words;
   }
 
-  /** The weight of a pair. */
+  /** {@return the weight of a pair} */
   public int weight() {
     return weight;
   }
 
-  /** Where the two meet, in words. */
+  /** {@return where the two meet, in words} */
   public String words() {
     return words;
   }
 
-  /** The pairs of a layout that lie this close. */
+  /**
+   * {@return the pairs of a layout that lie this close}
+   *
+   * @param layout the layout
+   */
   public Pairs pairs(Layout layout) {
     return switch (this) {
       case SEAM -> layout.seams();

@@ -19,12 +19,12 @@ public enum Part {
   /** How well yarns follow their order along the direction of a fade. */
   FADE;
 
-  /** Whether the part is scored only where a brief gives it a weight above 0. */
+  /** {@return whether the part is scored only where a brief gives it a weight above 0} */
   public boolean onlyIfAsked() {
     return this == COLOUR_VISION || this == FADE;
   }
 
-  /** The word used in files and on the terminal. */
+  /** {@return the word used in files and on the terminal} */
   public String word() {
     return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
   }

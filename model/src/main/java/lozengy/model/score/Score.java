@@ -12,7 +12,13 @@ import lozengy.model.brief.Preferences;
  */
 public record Score(double total, Map<Part, Double> parts) {
 
-  /** Copies the parts. */
+  /**
+   * Copies the parts.
+   *
+   * @param total weighted mean of the parts asked for, 0 to 100; 100 where none is asked for
+   * @param parts every part's figure, 0 to 100; {@link Part#KEEP} only where there is an earlier
+   *     arrangement, those {@link Part#onlyIfAsked()} only where they weigh
+   */
   public Score {
     parts = Map.copyOf(parts);
   }
@@ -22,6 +28,7 @@ public record Score(double total, Map<Part, Double> parts) {
    *
    * @param parts the parts' figures, 0 to 100
    * @param prefer their weights; a part that weighs 0 is left out of the total
+   * @return the score
    */
   public static Score of(Map<Part, Double> parts, Preferences prefer) {
     double sum = 0;

@@ -39,6 +39,7 @@ public final class Scorer {
    * @param blanket the blanket
    * @param sequences complete sequences
    * @param earlier the sequences they were solved from, for the part keep
+   * @return its score
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static Score score(Blanket blanket, Sequences sequences, Optional<Sequences> earlier) {
@@ -48,21 +49,31 @@ public final class Scorer {
   }
 
   /**
-   * How well two yarns side by side have the contrast that the look wants, 0 to 1: their CIEDE2000
-   * difference by {@link #FULL_CONTRAST}, at most 1, where it wants a lively blanket.
+   * {@return how well two yarns side by side have the contrast that the look wants, 0 to 1: their
+   * CIEDE2000 difference by {@link #FULL_CONTRAST}, at most 1, where it wants a lively blanket}
+   *
+   * @param blanket the blanket
+   * @param yarn the yarn's index, from 0
+   * @param other the other yarn's index, from 0
    */
   public static double contrast(Blanket blanket, int yarn, int other) {
     return blanket.look().wanted(Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
   }
 
-  /** The seams that the score looks at: all, or none where the look gives the borders. */
+  /**
+   * {@return the seams that the score looks at: all, or none where the look gives the borders}
+   *
+   * @param blanket the blanket
+   */
   public static Pairs countedSeams(Blanket blanket) {
     return blanket.look().givesBorders() ? NO_SEAMS : blanket.layout().seams();
   }
 
   /**
-   * What balance and spread find in each layer, the border first.
+   * {@return what balance and spread find in each layer, the border first}
    *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static List<LayerDetail> layers(Blanket blanket, Sequences sequences) {
@@ -87,8 +98,10 @@ public final class Scorer {
   }
 
   /**
-   * What the weight of repeats would be on average, over all layers by their weights, if the target
-   * counts were shuffled: the E0 that spread is measured by.
+   * {@return what the weight of repeats would be on average, over all layers by their weights, if
+   * the target counts were shuffled: the E0 that spread is measured by}
+   *
+   * @param blanket the blanket
    */
   public static double expectedRepeats(Blanket blanket) {
     return SpreadPart.expected(blanket, Targets.of(blanket));

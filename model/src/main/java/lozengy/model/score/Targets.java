@@ -1,65 +1,103 @@
 package lozengy.model.score;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.ReadyLook;
 import lozengy.model.layout.PieceKind;
 
 /**
  * How often each layer should show each yarn. Within a layer, the rounds that allow the same yarns
- * by tone and by the look's zones and borders form a group; a group's rounds are dealt to its yarns
- * by their shares, by largest remainder; a layer's target for a yarn is the sum over its groups. Of
- * equal remainders the larger share comes first, then the code that is earlier in the alphabet, so
- * that the order of the yarns in a brief makes no difference. Where all yarns of a group have share
- * 0 they count as equal; rounds that no yarn's tone fits are dealt to none. Locks, bans and stock
- * change no target.
+ * by tone and by the look's zones and borders, and that the same of its counts speak of, form a
+ * group; a group's rounds are dealt to its yarns by their shares, by largest remainder; a layer's
+ * target for a yarn is the sum over its groups. Of equal remainders the larger share comes first,
+ * then the code that is earlier in the alphabet, so that the order of the yarns in a brief makes no
+ * difference. Where all yarns of a group have share 0 they count as equal; rounds that no yarn's
+ * tone fits are dealt to none. Locks, bans and stock change no target. What a count of the look
+ * makes of this is told at {@link CountedDeal}.
  *
- * <p>O(pieces + layers x kinds x yarns) and sorting, in exact arithmetic.
+ * <p>O(pieces + layers x kinds x yarns) and sorting, in exact arithmetic; with counts also O(pieces
+ * x counts).
  *
  * @param pieces pieces that have the layer, by layer
  * @param counts wanted count by layer and yarn
  */
 public record Targets(int[] pieces, int[][] counts) {
 
-  /** A yarn's whole part of a group's rounds, and what is left of its claim. */
-  private record Claim(int yarn, BigDecimal share, int whole, BigDecimal remainder) {}
+  /**
+   * Rounds that are dealt together.
+   *
+   * @param layer their layer
+   * @param yarns the yarns that they allow
+   * @param counts numbers of the look's counts that speak of them
+   */
+  record Group(int layer, BitSet yarns, BitSet counts) {}
 
-  /** The targets of a blanket. */
+  /**
+   * {@return the targets of a blanket}
+   *
+   * @param blanket the blanket
+   */
   public static Targets of(Blanket blanket) {
     int[] pieces = new int[blanket.layerCount()];
     int[][] counts = new int[blanket.layerCount()][blanket.yarnCount()];
-    Collection<List<Integer>> alike = alike(blanket);
-    for (int layer = 0; layer < pieces.length; layer++) {
-      Map<BitSet, Integer> groups = new LinkedHashMap<>();
-      for (List<Integer> some : alike) {
-        int piece = some.get(0);
-        int round = blanket.roundCount(piece) - 1 - layer;
-        if (round >= 0) {
-          pieces[layer] += some.size();
-          groups.merge(allowed(blanket, piece, round), some.size(), Integer::sum);
-        }
-      }
-      for (Map.Entry<BitSet, Integer> group : groups.entrySet()) {
-        deal(blanket, group.getKey(), group.getValue(), counts[layer]);
+    List<ReadyCount> asked = ReadyCount.of(blanket);
+    Map<Group, Integer> groups = new LinkedHashMap<>();
+    for (Alike alike : alike(blanket, asked)) {
+      int piece = alike.pieces().get(0);
+      int rounds = blanket.roundCount(piece);
+      for (int layer = 0; layer < rounds; layer++) {
+        int round = rounds - 1 - layer;
+        pieces[layer] += alike.pieces().size();
+        BitSet counted = new BitSet();
+        alike.counts().stream()
+            .filter(i -> asked.get(i).covers(round, rounds))
+            .forEach(counted::set);
+        Group group = new Group(layer, allowed(blanket, piece, round), counted);
+        groups.merge(group, alike.pieces().size(), Integer::sum);
       }
     }
+    CountedDeal.of(blanket, asked, groups)
+        .forEach(
+            (group, dealt) -> {
+              for (int yarn = 0; yarn < dealt.length; yarn++) {
+                counts[group.layer()][yarn] += dealt[yarn];
+              }
+            });
     return new Targets(pieces, counts);
   }
 
-  /** Pieces of one kind of which the look asks the same. */
-  private static Collection<List<Integer>> alike(Blanket blanket) {
-    Map<Long, List<Integer>> alike = new LinkedHashMap<>();
+  /**
+   * Pieces of one kind of which the look asks the same.
+   *
+   * @param pieces the pieces
+   * @param counts numbers of the look's counts that speak of them
+   */
+  private record Alike(List<Integer> pieces, BitSet counts) {}
+
+  private static Collection<Alike> alike(Blanket blanket, List<ReadyCount> asked) {
+    BitSet[] counts = new BitSet[blanket.pieceCount()];
+    for (int i = 0; i < asked.size(); i++) {
+      for (int piece : asked.get(i).pieces()) {
+        counts[piece] = counts[piece] == null ? new BitSet() : counts[piece];
+        counts[piece].set(i);
+      }
+    }
+    BitSet none = new BitSet();
+    Map<List<Object>, Alike> alike = new LinkedHashMap<>();
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       long look = blanket.look().border(piece) + 1L << 32 | blanket.look().zoneGroup(piece);
       long key = look * PieceKind.values().length + blanket.kind(piece).ordinal();
-      alike.computeIfAbsent(key, k -> new ArrayList<>()).add(piece);
+      BitSet counted = counts[piece] == null ? none : counts[piece];
+      alike
+          .computeIfAbsent(List.of(key, counted), k -> new Alike(new ArrayList<>(), counted))
+          .pieces()
+          .add(piece);
     }
     return alike.values();
   }
@@ -79,42 +117,5 @@ public record Targets(int[] pieces, int[][] counts) {
               && look.allows(piece, round, rounds, yarn));
     }
     return yarns;
-  }
-
-  private static void deal(Blanket blanket, BitSet yarns, int rounds, int[] counts) {
-    List<Claim> claims = claims(blanket, yarns, rounds);
-    claims.sort(
-        Comparator.comparing(Claim::remainder)
-            .thenComparing(Claim::share)
-            .reversed()
-            .thenComparing(claim -> blanket.yarn(claim.yarn()).code()));
-    int over = rounds;
-    for (Claim claim : claims) {
-      counts[claim.yarn()] += claim.whole();
-      over -= claim.whole();
-    }
-    for (Claim claim : claims.subList(0, Math.min(over, claims.size()))) {
-      counts[claim.yarn()]++;
-    }
-  }
-
-  private static List<Claim> claims(Blanket blanket, BitSet yarns, int rounds) {
-    boolean noShares = yarns.stream().allMatch(yarn -> blanket.yarn(yarn).share() == 0);
-    Map<Integer, BigDecimal> shares = new LinkedHashMap<>();
-    yarns.stream()
-        .forEach(
-            yarn ->
-                shares.put(
-                    yarn,
-                    noShares ? BigDecimal.ONE : BigDecimal.valueOf(blanket.yarn(yarn).share())));
-    BigDecimal sum = shares.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-    List<Claim> claims = new ArrayList<>();
-    shares.forEach(
-        (yarn, share) -> {
-          // the claim is rounds x share / sum; its remainder is left multiplied by the sum
-          BigDecimal[] parts = share.multiply(BigDecimal.valueOf(rounds)).divideAndRemainder(sum);
-          claims.add(new Claim(yarn, share, parts[0].intValueExact(), parts[1]));
-        });
-    return claims;
   }
 }

@@ -20,9 +20,10 @@ public final class WeakSpots {
   private WeakSpots() {}
 
   /**
-   * The worst spots, the costliest first; the worst of each part of the score is chosen before a
-   * second of any. A part's loss is divided among the places that cause it, so that all spots
-   * together cost what the total lacks of 100; equal ones come in the order of layers and pieces.
+   * {@return the worst spots, the costliest first; the worst of each part of the score is chosen
+   * before a second of any} A part's loss is divided among the places that cause it, so that all
+   * spots together cost what the total lacks of 100; equal ones come in the order of layers and
+   * pieces.
    *
    * @param blanket the blanket
    * @param sequences complete sequences

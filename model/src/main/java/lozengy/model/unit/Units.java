@@ -24,8 +24,9 @@ public final class Units {
   private Units() {}
 
   /**
-   * Whole millimetres of a length in m, halves up.
+   * {@return whole millimetres of a length in m, halves up}
    *
+   * @param metres the length in m
    * @throws ArithmeticException if there are more than a long holds
    */
   public static long millimetresOfMetres(BigDecimal metres) {
@@ -33,8 +34,9 @@ public final class Units {
   }
 
   /**
-   * Whole millimetres of a length in yd, halves up.
+   * {@return whole millimetres of a length in yd, halves up}
    *
+   * @param yards the length in yd
    * @throws ArithmeticException if there are more than a long holds
    */
   public static long millimetresOfYards(BigDecimal yards) {
@@ -42,8 +44,9 @@ public final class Units {
   }
 
   /**
-   * Whole milligrams of a weight in g, halves up.
+   * {@return whole milligrams of a weight in g, halves up}
    *
+   * @param grams the weight in g
    * @throws ArithmeticException if there are more than a long holds
    */
   public static long milligramsOfGrams(BigDecimal grams) {
@@ -51,36 +54,53 @@ public final class Units {
   }
 
   /**
-   * Whole milligrams of a weight in oz, halves up.
+   * {@return whole milligrams of a weight in oz, halves up}
    *
+   * @param ounces the weight in oz
    * @throws ArithmeticException if there are more than a long holds
    */
   public static long milligramsOfOunces(BigDecimal ounces) {
     return milligramsOfGrams(ounces.multiply(GRAMS_PER_OUNCE));
   }
 
-  /** Centimetres of a length in in. */
+  /**
+   * {@return centimetres of a length in in}
+   *
+   * @param inches the length in in
+   */
   public static BigDecimal cmOfInches(BigDecimal inches) {
     return inches.multiply(CM_PER_INCH);
   }
 
-  /** Inches of a length in cm. */
+  /**
+   * {@return inches of a length in cm}
+   *
+   * @param cm the length in cm
+   */
   public static double inchesOfCm(double cm) {
     return cm / 2.54;
   }
 
-  /** Yards of a length in m. */
+  /**
+   * {@return yards of a length in m}
+   *
+   * @param metres the length in m
+   */
   public static double yardsOfMetres(double metres) {
     return metres / 0.9144;
   }
 
-  /** A length in words, to the nearest millimetre: {@code 14.1 cm}, {@code 10 cm}. */
+  /**
+   * {@return a length in words, to the nearest millimetre: {@code 14.1 cm}, {@code 10 cm}}
+   *
+   * @param cm the length in cm
+   */
   public static String cmInWords(double cm) {
     return BigDecimal.valueOf(Math.round(cm * 10), 1).stripTrailingZeros().toPlainString() + " cm";
   }
 
   /**
-   * A length in words, to the nearest quarter inch, halves up: 9 cm is {@code 3 1/2 in}.
+   * {@return a length in words, to the nearest quarter inch, halves up: 9 cm is {@code 3 1/2 in}}
    *
    * @param cm length in cm, 0 to 1e9
    * @throws IllegalArgumentException if the length is out of its range

@@ -188,6 +188,30 @@ class BriefReaderTest {
     assertTrue(BriefWriter.text(brief).contains("\"balance\": \"off\""));
   }
 
+  @Test
+  void weightsThatAreNoneAreToldOnceWithTheWordThatIsNear() {
+    String brief =
+        """
+        format: lozengy-brief/1
+        title: Strip
+        layout: { setting: straight, across: 2, down: 1 }
+        motifs: { square: { side: 4 in, rounds: [ { yards: 2 } ] } }
+        yarns:
+          - { code: A, colour: "#000000", left: 10 yd }
+        prefer: %s
+        """;
+    List<String> words =
+        assertThrows(InputException.class, () -> read(brief.formatted("{ balance: High }")))
+            .mistakes()
+            .stream()
+            .map(Mistake::toString)
+            .toList();
+    assertEquals(1, words.size());
+    assertTrue(words.get(0).contains("Maybe high is meant"), words.get(0));
+    assertEquals(
+        1, assertThrows(InputException.class, () -> read(brief.formatted("[]"))).mistakes().size());
+  }
+
   @ParameterizedTest
   @CsvSource({
     "10 cm, 10",

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -36,17 +37,20 @@ public final class AlternativeSearch {
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
-  private final double withinPoints;
+  private final Arrangement.Choice choice;
   private final Distance distance;
   private final List<Arrangement> found = new ArrayList<>();
   private long seed;
 
   private AlternativeSearch(
-      Arrangement first, Optional<Sequences> earlier, SolveOptions options, double withinPoints) {
+      Arrangement first,
+      Optional<Sequences> earlier,
+      SolveOptions options,
+      Arrangement.Choice choice) {
     this.blanket = first.blanket();
     this.earlier = earlier;
     this.options = options;
-    this.withinPoints = withinPoints;
+    this.choice = choice;
     this.distance = new Distance(blanket);
     this.seed = options.seed();
     found.add(first);
@@ -68,7 +72,8 @@ public final class AlternativeSearch {
       SolveOptions options,
       int count,
       double withinPoints) {
-    AlternativeSearch search = new AlternativeSearch(first, earlier, options, withinPoints);
+    AlternativeSearch search =
+        new AlternativeSearch(first, earlier, options, new Arrangement.Choice(count, withinPoints));
     for (int i = 1; i < count && !options.stop().getAsBoolean(); i++) {
       search.findNext();
     }
@@ -88,7 +93,7 @@ public final class AlternativeSearch {
   }
 
   private boolean fits(Arrangement candidate) {
-    return candidate.score().total() >= best() - withinPoints
+    return candidate.score().total() >= best() - choice.withinPoints()
         && found.stream()
             .allMatch(
                 other -> distance.between(other.sequences(), candidate.sequences()) >= LEAST_APART);
@@ -101,14 +106,7 @@ public final class AlternativeSearch {
   private Optional<Arrangement> search(double shunPoints) {
     Problem plain = ProblemCompiler.compile(blanket, earlier);
     Problem problem = plain.withUnaryCost(shunning(plain, shunPoints));
-    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
-    Budget budget =
-        unlimited
-            ? new Budget(
-                java.util.OptionalLong.of(SolveOptions.defaultMoves(blanket)),
-                options.seconds(),
-                options.stop())
-            : new Budget(options.moves(), options.seconds(), options.stop());
+    Budget budget = new Budget(moves(), options.seconds(), options.stop());
     try (Search search =
         new Search(
             problem,
@@ -126,6 +124,11 @@ public final class AlternativeSearch {
           .map(problem::sequences)
           .map(sequences -> arrangement(sequences, budget));
     }
+  }
+
+  private OptionalLong moves() {
+    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
+    return unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
   }
 
   private void tell(Budget budget) {
@@ -173,7 +176,12 @@ public final class AlternativeSearch {
             .map(
                 each ->
                     new Arrangement.Solved(
-                        seed, budget.spent(), each.seconds(), each.version(), "none"));
+                        options.seed(),
+                        options.seconds().isPresent() ? budget.spent() : moves().orElseThrow(),
+                        each.seconds(),
+                        each.version(),
+                        "none",
+                        Optional.of(choice)));
     return new Arrangement(blanket, sequences, earlier, score, first.bound(), solved);
   }
 
@@ -181,7 +189,7 @@ public final class AlternativeSearch {
     double best = best();
     List<Arrangement> kept =
         found.stream()
-            .filter(each -> each.score().total() >= best - withinPoints)
+            .filter(each -> each.score().total() >= best - choice.withinPoints())
             .sorted(
                 Comparator.comparingDouble((Arrangement each) -> each.score().total()).reversed())
             .toList();

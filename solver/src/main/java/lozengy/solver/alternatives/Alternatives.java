@@ -12,7 +12,7 @@ import lozengy.model.arrangement.Arrangement;
  */
 public record Alternatives(List<Arrangement> found, double[][] distances) {
 
-  /** The smallest distance between two of them; 1 where there are fewer than two. */
+  /** {@return the smallest distance between two of them; 1 where there are fewer than two} */
   public double leastDistance() {
     double least = 1;
     for (int i = 0; i < distances.length; i++) {

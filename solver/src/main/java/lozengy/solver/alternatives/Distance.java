@@ -28,7 +28,11 @@ public final class Distance {
   private final List<int[]> symmetries;
   private final List<List<Integer>> tones = new ArrayList<>();
 
-  /** Distances between arrangements of a blanket. */
+  /**
+   * Distances between arrangements of a blanket.
+   *
+   * @param blanket the blanket
+   */
   public Distance(Blanket blanket) {
     this.blanket = blanket;
     this.symmetries = Symmetries.of(blanket);
@@ -46,6 +50,8 @@ public final class Distance {
   /**
    * The share of free rounds that differ as the two stand, without symmetries and renamings.
    *
+   * @param one the one arrangement
+   * @param other the other arrangement
    * @return 0 to 1; 0 where no round is free
    */
   public double plain(Sequences one, Sequences other) {
@@ -60,6 +66,8 @@ public final class Distance {
   /**
    * The distance.
    *
+   * @param one the one arrangement
+   * @param other the other arrangement
    * @return 0 to 1; 0 where no round is free
    */
   public double between(Sequences one, Sequences other) {

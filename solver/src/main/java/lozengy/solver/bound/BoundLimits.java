@@ -16,6 +16,7 @@ public record BoundLimits(int stages) {
   /**
    * Checks the range.
    *
+   * @param stages stages after the first, 0 or more; each takes about three times the one before
    * @throws IllegalArgumentException if negative
    */
   public BoundLimits {

@@ -27,6 +27,7 @@ public final class PartBounds {
    * @param parts the parts
    * @param limits how much effort to spend on each
    * @param stop asked now and then; once true, what is proved so far is given
+   * @return a bound for each of the parts
    */
   public static Map<Part, Bound> of(
       Blanket blanket,

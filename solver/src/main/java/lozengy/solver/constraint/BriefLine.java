@@ -16,10 +16,18 @@ public record BriefLine(RuleId rule, String path, String words, Content content)
   /** What a line does to a model: it restricts single rounds, or posts constraints, or both. */
   public interface Content {
 
-    /** Takes out of the domains what the line forbids single rounds. */
+    /**
+     * Takes out of the domains what the line forbids single rounds.
+     *
+     * @param domains what each round may take; narrowed
+     */
     default void restrict(Domains domains) {}
 
-    /** Posts what the line asks of several rounds together. */
+    /**
+     * Posts what the line asks of several rounds together.
+     *
+     * @param model the model to post to
+     */
     default void post(ConstraintModel model) {}
 
     /**

@@ -65,13 +65,17 @@ public final class ConstraintModel {
     }
   }
 
-  /** A model of all rules of a blanket. */
+  /**
+   * {@return a model of all rules of a blanket}
+   *
+   * @param blanket the blanket
+   */
   public static ConstraintModel of(Blanket blanket) {
     return of(blanket, RulePostings.lines(blanket));
   }
 
   /**
-   * A model of some lines of the brief.
+   * {@return a model of some lines of the brief}
    *
    * @param blanket the blanket
    * @param lines some of {@link RulePostings#lines}
@@ -80,7 +84,11 @@ public final class ConstraintModel {
     return new ConstraintModel(blanket, lines);
   }
 
-  /** Whether a blanket has few enough rounds, see {@link #MOST_ROUNDS}. */
+  /**
+   * {@return whether a blanket has few enough rounds, see {@link #MOST_ROUNDS}}
+   *
+   * @param blanket the blanket
+   */
   public static boolean fits(Blanket blanket) {
     int rounds = 0;
     for (int piece = 0; piece < blanket.pieceCount() && rounds <= MOST_ROUNDS; piece++) {
@@ -98,17 +106,17 @@ public final class ConstraintModel {
     return yarns.length == 1 ? model.intVar(yarns[0]) : model.intVar(yarns);
   }
 
-  /** The blanket. */
+  /** {@return the blanket} */
   public Blanket blanket() {
     return blanket;
   }
 
-  /** The Choco model. */
+  /** {@return the Choco model} */
   public Model model() {
     return model;
   }
 
-  /** Whether it states every rule exactly; if not, solutions may break a rule. */
+  /** {@return whether it states every rule exactly; if not, solutions may break a rule} */
   public boolean exact() {
     return exact;
   }
@@ -226,7 +234,9 @@ public final class ConstraintModel {
     return byYarn;
   }
 
-  /** The yarns that the variables have now; a round whose variable has none yet is open. */
+  /**
+   * {@return the yarns that the variables have now; a round whose variable has none yet is open}
+   */
   public Sequences read() {
     Sequences sequences = blanket.open();
     for (int piece = 0; piece < pieces.length; piece++) {
@@ -239,7 +249,7 @@ public final class ConstraintModel {
     return sequences;
   }
 
-  /** What the rounds may take by what is propagated now. */
+  /** {@return what the rounds may take by what is propagated now} */
   public Domains domains() {
     Domains left = domains.copy();
     for (int piece = 0; piece < pieces.length; piece++) {

@@ -27,7 +27,12 @@ public final class Domains {
     return (yarns + 63) / 64;
   }
 
-  /** Domains in which every round may take every yarn. */
+  /**
+   * Domains in which every round may take every yarn.
+   *
+   * @param blanket the blanket
+   * @return the domains
+   */
   public static Domains all(Blanket blanket) {
     int[] start = new int[blanket.pieceCount() + 1];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
@@ -44,46 +49,69 @@ public final class Domains {
   }
 
   /**
-   * What the lines of the brief leave each round by themselves: its lock, its tones, and the bans
-   * on its piece; or what pieces of the pile show that may lie there.
+   * {@return what the lines of the brief leave each round by themselves: its lock, its tones, and
+   * the bans on its piece; or what pieces of the pile show that may lie there}
+   *
+   * @param blanket the blanket
    */
   public static Domains direct(Blanket blanket) {
     return direct(blanket, RulePostings.lines(blanket));
   }
 
-  /** The same by some of the brief's lines alone. */
+  /**
+   * {@return the same by some of the brief's lines alone}
+   *
+   * @param blanket the blanket
+   * @param lines the lines of the brief that hold
+   */
   public static Domains direct(Blanket blanket, List<BriefLine> lines) {
     Domains domains = all(blanket);
     lines.forEach(line -> line.content().restrict(domains));
     return PileDomains.widened(blanket, domains, lines);
   }
 
-  /** A copy that changes on its own. */
+  /** {@return a copy that changes on its own} */
   public Domains copy() {
     return new Domains(start, yarns, bits.clone());
   }
 
-  /** How many pieces. */
+  /** {@return how many pieces} */
   public int pieces() {
     return start.length - 1;
   }
 
-  /** How many rounds a piece has. */
+  /**
+   * {@return how many rounds a piece has}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int rounds(int piece) {
     return start[piece + 1] - start[piece];
   }
 
-  /** How many yarns there are. */
+  /** {@return how many yarns there are} */
   public int yarns() {
     return yarns;
   }
 
-  /** Whether a round may take a yarn. */
+  /**
+   * {@return whether a round may take a yarn}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public boolean allows(int piece, int round, int yarn) {
     return (bits[word(piece, round, yarn)] >>> yarn & 1) != 0;
   }
 
-  /** Takes a yarn out of what a round may take. */
+  /**
+   * Takes a yarn out of what a round may take.
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public void remove(int piece, int round, int yarn) {
     bits[word(piece, round, yarn)] &= ~(1L << yarn);
   }
@@ -93,7 +121,13 @@ public final class Domains {
     bits[word(piece, round, yarn)] |= 1L << yarn;
   }
 
-  /** Leaves a round no other yarn than this; none at all if it could not take it. */
+  /**
+   * Leaves a round no other yarn than this; none at all if it could not take it.
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
   public void keepOnly(int piece, int round, int yarn) {
     boolean had = allows(piece, round, yarn);
     int from = (start[piece] + round) * words;
@@ -103,7 +137,12 @@ public final class Domains {
     }
   }
 
-  /** How many yarns a round may take. */
+  /**
+   * {@return how many yarns a round may take}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public int size(int piece, int round) {
     int from = (start[piece] + round) * words;
     int size = 0;
@@ -113,12 +152,23 @@ public final class Domains {
     return size;
   }
 
-  /** The only yarn that a round may take, or {@link Sequences#OPEN} if it may take none or more. */
+  /**
+   * {@return the only yarn that a round may take, or {@link Sequences#OPEN} if it may take none or
+   * more}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public int only(int piece, int round) {
     return size(piece, round) == 1 ? yarnsOf(piece, round)[0] : Sequences.OPEN;
   }
 
-  /** The yarns that a round may take, in order. */
+  /**
+   * {@return the yarns that a round may take, in order}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
   public int[] yarnsOf(int piece, int round) {
     int[] found = new int[size(piece, round)];
     int count = 0;

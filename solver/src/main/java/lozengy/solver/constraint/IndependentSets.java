@@ -23,9 +23,9 @@ public final class IndependentSets {
   private IndependentSets() {}
 
   /**
-   * The weight of a heaviest independent set: exact for a bipartite graph, else the whole weight,
-   * which no set exceeds; never less than any set weighs. One maximum flow over the pieces with a
-   * weight.
+   * {@return the weight of a heaviest independent set: exact for a bipartite graph, else the whole
+   * weight, which no set exceeds; never less than any set weighs} One maximum flow over the pieces
+   * with a weight.
    *
    * @param seams pairs of pieces that share a seam
    * @param weights weight by piece, 0 or more, 0 for one that may not be taken; their sum at most

@@ -16,6 +16,9 @@ public record Limits(long nodes, long fails, BooleanSupplier stop) {
   /**
    * Checks the ranges.
    *
+   * @param nodes most nodes of the search tree, at least 1
+   * @param fails most dead ends, at least 1
+   * @param stop asked at every node; once true, the search ends
    * @throws IllegalArgumentException if a number is below 1
    */
   public Limits {
@@ -24,7 +27,13 @@ public record Limits(long nodes, long fails, BooleanSupplier stop) {
     }
   }
 
-  /** Limits without a stop. */
+  /**
+   * Limits without a stop.
+   *
+   * @param nodes most nodes of the search tree, at least 1
+   * @param fails most dead ends, at least 1
+   * @return the limits
+   */
   public static Limits of(long nodes, long fails) {
     return new Limits(nodes, fails, () -> false);
   }

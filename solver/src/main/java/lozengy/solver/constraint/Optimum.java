@@ -44,6 +44,7 @@ public final class Optimum {
    * @param known a valid arrangement to start from, where there is one
    * @param seed breaks ties
    * @param limits when to stop
+   * @return the best arrangement that was found, and whether none is better
    */
   public static Result maximise(
       Blanket blanket,

@@ -24,6 +24,7 @@ public final class Proof {
    * @param model a fresh, exact model; it is used up
    * @param atMost stops counting here, at least 1
    * @param limits when to stop
+   * @return how many there are, and whether all were counted
    * @throws IllegalArgumentException if the model is not exact
    */
   public static Count count(ConstraintModel model, long atMost, Limits limits) {

@@ -16,7 +16,11 @@ import lozengy.model.layout.PieceKind;
  */
 public record RoundClass(PieceKind kind, int round, int[] pieces) {
 
-  /** The classes of a blanket, kind by kind, centre first. */
+  /**
+   * {@return the classes of a blanket, kind by kind, centre first}
+   *
+   * @param blanket the blanket
+   */
   public static List<RoundClass> of(Blanket blanket) {
     List<RoundClass> classes = new ArrayList<>();
     for (PieceKind kind : PieceKind.values()) {

@@ -7,10 +7,14 @@ import lozengy.model.check.RuleId;
 /** A rule's statement as constraints, line by line of the brief. */
 public interface RulePosting {
 
-  /** The rule. */
+  /** {@return the rule} */
   RuleId rule();
 
-  /** The lines of the brief that ask for this rule; none where the brief asks nothing. */
+  /**
+   * {@return the lines of the brief that ask for this rule; none where the brief asks nothing}
+   *
+   * @param blanket the blanket
+   */
   List<BriefLine> lines(Blanket blanket);
 
   /**

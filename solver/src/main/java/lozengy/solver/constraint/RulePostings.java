@@ -19,17 +19,22 @@ public final class RulePostings {
           new ApartPosting(),
           new BansPosting(),
           new SymmetryPosting(),
+          new CountsPosting(),
           new CopiesPosting(),
           new YarnTotalsPosting());
 
   private RulePostings() {}
 
-  /** One posting for each rule, those that a maker will hardly give up first. */
+  /** {@return one posting for each rule, those that a maker will hardly give up first} */
   public static List<RulePosting> all() {
     return ALL;
   }
 
-  /** All lines of a brief, in the order of the postings. */
+  /**
+   * {@return all lines of a brief, in the order of the postings}
+   *
+   * @param blanket the blanket
+   */
   public static List<BriefLine> lines(Blanket blanket) {
     return ALL.stream().flatMap(posting -> posting.lines(blanket).stream()).toList();
   }

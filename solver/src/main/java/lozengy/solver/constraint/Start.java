@@ -48,6 +48,7 @@ public final class Start {
    * @param model a fresh model; it is used up
    * @param seed breaks ties
    * @param limits when to stop
+   * @return an arrangement, or that there is none, or that neither was settled
    */
   public static Outcome find(ConstraintModel model, long seed, Limits limits) {
     Solver solver = model.model().getSolver();

@@ -25,7 +25,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
    */
   public record Term(int index, long length, int fixed, int possible) {
 
-    /** How many may take it or something else. */
+    /** {@return how many may take it or something else} */
     public int open() {
       return possible - fixed;
     }
@@ -37,14 +37,21 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
   /** Most bits that {@link #mostReachable} spends on the sums. */
   private static final int MOST_SUMS = 4_000_000;
 
-  /** The loads of all yarns, in order. */
+  /**
+   * {@return the loads of all yarns, in order}
+   *
+   * @param blanket the blanket
+   * @param domains what each round may take
+   */
   public static List<YarnLoad> of(Blanket blanket, Domains domains) {
     return of(blanket, domains, new long[blanket.yarnCount()]);
   }
 
   /**
-   * The loads of all yarns where only some lines of the brief hold.
+   * {@return the loads of all yarns where only some lines of the brief hold}
    *
+   * @param blanket the blanket
+   * @param domains what each round may take
    * @param lines the lines that hold, some of {@link RulePostings#lines}
    */
   public static List<YarnLoad> of(Blanket blanket, Domains domains, List<BriefLine> lines) {
@@ -92,22 +99,28 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
     }
   }
 
-  /** What the rounds take that can take nothing else, in mm. */
+  /** {@return what the rounds take that can take nothing else, in mm} */
   public long fixedUse() {
     return terms.stream().mapToLong(term -> term.length() * term.fixed()).sum();
   }
 
-  /** What is left for rounds that may take something else, in mm; negative if overdrawn. */
+  /**
+   * {@return what is left for rounds that may take something else, in mm; negative if overdrawn}
+   */
   public long openCapacity() {
     return capacity - fixedUse();
   }
 
-  /** What the rounds that may take something else would take if all took this yarn, in mm. */
+  /**
+   * {@return what the rounds that may take something else would take if all took this yarn, in mm}
+   */
   public long mostOpenUse() {
     return terms.stream().mapToLong(term -> term.length() * term.open()).sum();
   }
 
-  /** The greatest length that divides those of all open rounds, in mm; 0 if there are none. */
+  /**
+   * {@return the greatest length that divides those of all open rounds, in mm; 0 if there are none}
+   */
   public long unit() {
     long unit = 0;
     for (Term term : terms) {
@@ -117,9 +130,9 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
   }
 
   /**
-   * The most that open rounds can take without overdrawing the stock, in mm: rounds are whole, so
-   * it is often less than what is left. An upper bound on it where the sums would be too many.
-   * Negative if the stock is overdrawn already.
+   * {@return the most that open rounds can take without overdrawing the stock, in mm: rounds are
+   * whole, so it is often less than what is left} An upper bound on it where the sums would be too
+   * many. Negative if the stock is overdrawn already.
    */
   public long mostReachable() {
     long limit = Math.min(openCapacity(), mostOpenUse());

@@ -23,7 +23,12 @@ import lozengy.solver.explain.Settling.Verdict;
  */
 public record Conflict(List<BriefLine> lines, boolean minimal) {
 
-  /** Copies the lines. */
+  /**
+   * Copies the lines.
+   *
+   * @param lines the lines, in the order of the rules
+   * @param minimal whether it is proved that without any one of them the others hold together
+   */
   public Conflict {
     lines = List.copyOf(lines);
   }
@@ -81,7 +86,9 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
         minimal);
   }
 
-  /** The conflict in sentences: one for what they have in common, and one for each line. */
+  /**
+   * {@return the conflict in sentences: one for what they have in common, and one for each line}
+   */
   public List<String> words() {
     List<String> words = new ArrayList<>();
     if (lines.size() == 1) {

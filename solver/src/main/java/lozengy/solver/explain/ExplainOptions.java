@@ -23,7 +23,13 @@ public record ExplainOptions(long seed, long nodes, long fails, BooleanSupplier 
   private static final long LEAST_FAILS = 30;
   private static final long MOST_FAILS = 2_000;
 
-  /** Seed 1, and limits that do not depend on the machine. */
+  /**
+   * Seed 1, and limits that do not depend on the machine.
+   *
+   * @param seed where the random source starts
+   * @param stop asked now and then; once true, the work ends
+   * @return the options
+   */
   public static ExplainOptions of(long seed, BooleanSupplier stop) {
     return new ExplainOptions(seed, NODES, FAILS, stop);
   }

@@ -34,7 +34,14 @@ public sealed interface Explanation {
       boolean remediesComplete,
       Optional<NearestMiss> nearest)
       implements Explanation {
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @param causes why, at least one
+     * @param remedies changes that make it fit, the least upsetting first
+     * @param remediesComplete whether all changes that are known were tried to their end
+     * @param nearest how near one can come without a change
+     */
     public Impossible {
       causes = List.copyOf(causes);
       beside = List.copyOf(beside);
@@ -49,7 +56,10 @@ public sealed interface Explanation {
    */
   record Unsettled(Optional<NearestMiss> nearest) implements Explanation {}
 
-  /** How near one can come, where nothing fits; empty where something fits, or none was found. */
+  /**
+   * {@return how near one can come, where nothing fits; empty where something fits, or none was
+   * found}
+   */
   default Optional<NearestMiss> nearest() {
     return Optional.empty();
   }
@@ -59,6 +69,7 @@ public sealed interface Explanation {
    *
    * @param blanket the brief made ready; its locks may break rules
    * @param options effort
+   * @return the explanation
    */
   static Explanation of(Blanket blanket, ExplainOptions options) {
     Explanation explanation = withoutMiss(blanket, options);

@@ -33,7 +33,11 @@ public final class Feasibility {
    */
   public record Impossible(List<String> reasons) implements Answer {
 
-    /** Copies the reasons. */
+    /**
+     * Copies the reasons.
+     *
+     * @param reasons why, in words, at least one sentence
+     */
     public Impossible {
       reasons = List.copyOf(reasons);
     }
@@ -50,6 +54,7 @@ public final class Feasibility {
    * @param blanket a blanket
    * @param seed breaks ties; the same blanket, seed and limits give the same answer
    * @param limits limits of the search for an arrangement
+   * @return what was found out
    */
   public static Answer examine(Blanket blanket, long seed, Limits limits) {
     List<String> reasons = Root.arguments(blanket);
@@ -65,6 +70,7 @@ public final class Feasibility {
    * @param blanket a blanket
    * @param seed breaks ties; the same blanket, seed and limits give the same answer
    * @param limits limits of the search for an arrangement
+   * @return what was found out
    */
   public static Answer search(Blanket blanket, long seed, Limits limits) {
     if (!ConstraintModel.fits(blanket)) {

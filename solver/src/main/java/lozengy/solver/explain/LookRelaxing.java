@@ -3,19 +3,27 @@ package lozengy.solver.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.ReadyCount;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.Look.Count;
 import lozengy.model.brief.Look.Pair;
 import lozengy.model.brief.Look.Zone;
 import lozengy.model.brief.Symmetry;
 import lozengy.solver.constraint.BriefLine;
 
-/** Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look. */
+/**
+ * Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look, and
+ * asks for less in its counts.
+ */
 final class LookRelaxing implements Relaxing {
 
   private static final int ZONE_UPSET = 4;
   private static final int APART_UPSET = 3;
+  private static final int COUNT_UPSET = 1;
+  private static final int FREE_COUNT_UPSET = 5;
   private static final int BORDERS_UPSET = 8;
   private static final int SYMMETRY_UPSET = 8;
 
@@ -24,14 +32,11 @@ final class LookRelaxing implements Relaxing {
     Look look = blanket.brief().look();
     int index = Relaxing.index(line);
     if (line.path().equals("look.symmetry")) {
-      return drop(line, "give up the symmetry", SYMMETRY_UPSET, LookRelaxing::free);
+      return drop(
+          line, "give up the symmetry", SYMMETRY_UPSET, old -> old.withSymmetry(Symmetry.NONE));
     }
     if (line.path().equals("look.borders")) {
-      return drop(
-          line,
-          "leave the borders free",
-          BORDERS_UPSET,
-          old -> with(old, List.of(), old.zones(), old.apart()));
+      return drop(line, "leave the borders free", BORDERS_UPSET, Look::withBorders);
     }
     if (line.path().startsWith("look.zones[")) {
       Zone zone = look.zones().get(index);
@@ -39,7 +44,7 @@ final class LookRelaxing implements Relaxing {
           line,
           "give up the zone of " + String.join(", ", zone.only()),
           ZONE_UPSET,
-          old -> with(old, old.borders(), without(old.zones(), zone), old.apart()));
+          old -> old.withZones(without(old.zones(), zone)));
     }
     if (line.path().startsWith("look.apart[")) {
       Pair pair = look.apart().get(index);
@@ -47,9 +52,52 @@ final class LookRelaxing implements Relaxing {
           line,
           "let " + pair.first() + " and " + pair.second() + " meet",
           APART_UPSET,
-          old -> with(old, old.borders(), old.zones(), without(old.apart(), pair)));
+          old -> old.withApart(without(old.apart(), pair)));
+    }
+    if (line.path().startsWith("look.counts[")) {
+      List<Move> rungs = counts(blanket, index, line.path().endsWith(".at-least"));
+      return rungs.isEmpty() ? List.of() : List.of(new Ladder(rungs));
     }
     return List.of();
+  }
+
+  /** One piece less, or one more, and so on until nothing is asked. */
+  private static List<Move> counts(Blanket blanket, int index, boolean least) {
+    ReadyCount count = ReadyCount.of(blanket).get(index);
+    String field = least ? "at-least" : "at-most";
+    int asked = least ? count.asked().atLeast() : count.asked().atMost().orElseThrow();
+    int end = least ? 0 : count.pieces().length;
+    List<Move> rungs = new ArrayList<>();
+    for (int number = asked; number != end; ) {
+      number += least ? -1 : 1;
+      boolean none = number == end;
+      String words =
+          none
+              ? "let any number " + count.asked().words()
+              : "let %s %d %s".formatted(least ? "only" : "up to", number, count.asked().words());
+      int value = number;
+      rungs.add(
+          new Move(
+              new Remedy.Step(
+                  words,
+                  "look.counts[" + index + "]." + field,
+                  none ? Optional.empty() : Optional.of(Integer.toString(value)),
+                  List.of()),
+              Math.min(FREE_COUNT_UPSET, COUNT_UPSET + Math.abs(value - asked)),
+              brief -> brief.withLook(counted(brief.look(), index, least, value, none))));
+    }
+    return rungs;
+  }
+
+  private static Look counted(Look old, int index, boolean least, int value, boolean none) {
+    Count count = old.counts().get(index);
+    List<Count> counts = new ArrayList<>(old.counts());
+    counts.set(
+        index,
+        least
+            ? count.with(value, count.atMost())
+            : count.with(count.atLeast(), none ? OptionalInt.empty() : OptionalInt.of(value)));
+    return old.withCounts(counts);
   }
 
   private static List<Ladder> drop(
@@ -57,15 +105,6 @@ final class LookRelaxing implements Relaxing {
     Remedy.Step step = new Remedy.Step(words, line.path(), Optional.empty(), List.of());
     return List.of(
         Ladder.of(new Move(step, upset, brief -> brief.withLook(change.apply(brief.look())))));
-  }
-
-  private static Look with(Look old, List<String> borders, List<Zone> zones, List<Pair> apart) {
-    return new Look(old.symmetry(), old.contrast(), borders, zones, apart, old.fade());
-  }
-
-  private static Look free(Look old) {
-    return new Look(
-        Symmetry.NONE, old.contrast(), old.borders(), old.zones(), old.apart(), old.fade());
   }
 
   private static <T> List<T> without(List<T> all, T one) {

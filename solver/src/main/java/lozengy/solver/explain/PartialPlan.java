@@ -26,6 +26,7 @@ final class PartialPlan {
   private final int[] yarns;
   private final long[] left;
   private final int[][] neighbours;
+  private final PartialCounts counts;
   private final Map<List<Integer>, Integer> sequences = new HashMap<>();
 
   /** A plan with nothing but what is worked. */
@@ -39,6 +40,7 @@ final class PartialPlan {
     this.pieceOf = new int[start[blanket.pieceCount()]];
     this.yarns = new int[pieceOf.length];
     this.neighbours = neighbours(blanket);
+    this.counts = new PartialCounts(blanket);
     this.left = new long[blanket.yarnCount()];
     for (int yarn = 0; yarn < left.length; yarn++) {
       left[yarn] = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
@@ -110,6 +112,7 @@ final class PartialPlan {
     if (yarns[slot] != Sequences.OPEN) {
       left[yarns[slot]] += need(slot, yarns[slot]);
     }
+    counts.set(piece, slot - start[piece], yarns[slot], yarn);
     yarns[slot] = yarn;
     if (yarn != Sequences.OPEN) {
       left[yarn] -= need(slot, yarn);
@@ -137,7 +140,8 @@ final class PartialPlan {
   /**
    * The rounds that must be open for a round to take a yarn, stock aside.
    *
-   * @return the rounds; null if what is worked, or the number of copies, is against it
+   * @return the rounds; null if what is worked, the number of copies, or a count of the look is
+   *     against it
    */
   List<Integer> against(int slot, int yarn) {
     int piece = pieceOf[slot];
@@ -164,7 +168,10 @@ final class PartialPlan {
         }
       }
     }
-    return against.isEmpty() && tooManyCopies(slot, yarn) ? null : against;
+    boolean barred =
+        counts.bar(piece, slot - start[piece], yarn)
+            || against.isEmpty() && tooManyCopies(slot, yarn);
+    return barred ? null : against;
   }
 
   private boolean tooManyCopies(int slot, int yarn) {

@@ -29,7 +29,8 @@ public final class Root {
               new StuckImages(),
               new OverdrawnYarns(),
               new LongRounds(),
-              new FewSequences()),
+              new FewSequences(),
+              new StuckCounts()),
           List.of(Capacity.STOCK),
           List.of(Capacity.WHOLE_ROUNDS),
           List.of(Capacity.BORDER_LIMITS));
@@ -57,6 +58,7 @@ public final class Root {
   /**
    * Direct arguments against a blanket, in words; for blankets of any size.
    *
+   * @param blanket the blanket
    * @return sentences, each a proof by itself; empty where none is found
    */
   public static List<String> arguments(Blanket blanket) {
@@ -95,6 +97,9 @@ public final class Root {
   /**
    * Filters what each round may take: direct arguments, then, for blankets that are small enough
    * (see {@link ConstraintModel#fits}), propagation of all rules.
+   *
+   * @param blanket the blanket
+   * @return what is left of the domains, or that nothing fits
    */
   public static Result filter(Blanket blanket) {
     List<String> reasons = arguments(blanket);

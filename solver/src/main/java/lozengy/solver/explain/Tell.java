@@ -30,6 +30,9 @@ final class Tell {
   /** Pieces are told by rows and runs where there are no more of these. */
   private static final int MOST_GROUPS = 4;
 
+  /** How sentences begin that begin with no name. */
+  private static final List<String> SENTENCES = List.of("round", "the ", "at ", "of ");
+
   private Tell() {}
 
   /** Yarns by name, as a list. */
@@ -136,7 +139,7 @@ final class Tell {
 
   /** With a capital first letter, unless it begins with a name. */
   static String sentence(String words) {
-    boolean named = !words.startsWith("round") && !words.startsWith("the ");
+    boolean named = SENTENCES.stream().noneMatch(words::startsWith);
     return named ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 

@@ -11,22 +11,35 @@ import java.util.Arrays;
  */
 public record Domains(int[] of, int[][] yarns, boolean[][] allows) {
 
-  /** Whether a slot may take a yarn. */
+  /**
+   * {@return whether a slot may take a yarn}
+   *
+   * @param slot the slot's index, from 0
+   * @param yarn the yarn's index, from 0
+   */
   public boolean allows(int slot, int yarn) {
     return allows[of[slot]][yarn];
   }
 
-  /** The yarns a slot may take, ascending; not to be changed. */
+  /**
+   * {@return the yarns a slot may take, ascending; not to be changed}
+   *
+   * @param slot the slot's index, from 0
+   */
   public int[] yarns(int slot) {
     return yarns[of[slot]];
   }
 
-  /** Whether a slot may take no yarn at all, so that nothing fits. */
+  /** {@return whether a slot may take no yarn at all, so that nothing fits} */
   public boolean anyEmpty() {
     return Arrays.stream(yarns).anyMatch(domain -> domain.length == 0);
   }
 
-  /** How many bits it takes to tell an assignment of so many slots from all others. */
+  /**
+   * {@return how many bits it takes to tell an assignment of so many slots from all others}
+   *
+   * @param slots the slots' indices, from 0
+   */
   public double bits(int[] slots) {
     return Arrays.stream(slots).mapToDouble(slot -> Math.log(yarns(slot).length)).sum()
         / Math.log(2);

@@ -46,18 +46,31 @@ public final class PileMatching {
   public record Result(
       int[] stackAt, List<Integer> tooMany, List<Integer> places, List<Integer> unfilled) {
 
-    /** Whether all pieces have a place, and all places a piece or yarns to be worked in. */
+    /**
+     * {@return whether all pieces have a place, and all places a piece or yarns to be worked in}
+     */
     public boolean complete() {
       return tooMany.isEmpty() && unfilled.isEmpty();
     }
   }
 
-  /** Looks for places; O(pieces) where few places are locked. */
+  /**
+   * Looks for places; O(pieces) where few places are locked.
+   *
+   * @param blanket the blanket
+   * @return which stack may lie where, and what finds no place
+   */
   public static Result of(Blanket blanket) {
     return of(blanket, new AllAsked(blanket));
   }
 
-  /** The same where only a part of what the brief asks for holds. */
+  /**
+   * Looks for places where only a part of what the brief asks for holds.
+   *
+   * @param blanket the blanket
+   * @param places what places may hold then
+   * @return which stack may lie where, and what finds no place
+   */
   public static Result of(Blanket blanket, Places places) {
     return new PileMatching(blanket, places).find();
   }
@@ -65,16 +78,33 @@ public final class PileMatching {
   /** What places may hold. */
   public interface Places {
 
-    /** How many pieces of a stack are to lie somewhere. */
+    /**
+     * {@return how many pieces of a stack are to lie somewhere}
+     *
+     * @param stack a stack of the pile
+     */
     int count(Stack stack);
 
-    /** Whether a piece of a stack may lie at a place. */
+    /**
+     * {@return whether a piece of a stack may lie at a place}
+     *
+     * @param stack a stack of the pile
+     * @param piece the place's piece, by its index from 0
+     */
     boolean fits(Stack stack, int piece);
 
-    /** Whether any piece of a kind may lie at a place of that kind. */
+    /**
+     * {@return whether any piece of its kind may lie at a place}
+     *
+     * @param piece the place's piece, by its index from 0
+     */
     boolean takesAny(int piece);
 
-    /** Whether a new piece could be worked at a place. */
+    /**
+     * {@return whether a new piece could be worked at a place}
+     *
+     * @param piece the place's piece, by its index from 0
+     */
     boolean takesNew(int piece);
   }
 

@@ -46,17 +46,22 @@ public record PilePlaces(
         matching.stackAt());
   }
 
-  /** Whether there is no pile. */
+  /** {@return whether there is no pile} */
   public boolean isEmpty() {
     return counts.length == 0;
   }
 
-  /** How many pieces there are. */
+  /** {@return how many pieces there are} */
   public int pieces() {
     return IntStream.of(counts).sum();
   }
 
-  /** Whether the pile fills all places of a kind, so that nothing is left to be worked there. */
+  /**
+   * {@return whether the pile fills all places of a kind, so that nothing is left to be worked
+   * there}
+   *
+   * @param kind the kind's ordinal
+   */
   public boolean fills(int kind) {
     int pieces = 0;
     for (int stack = 0; stack < counts.length; stack++) {
@@ -65,7 +70,13 @@ public record PilePlaces(
     return pieces > 0 && pieces == places[kind].length;
   }
 
-  /** Whether the locks of a place let a stack's piece lie there. */
+  /**
+   * {@return whether the locks of a place let a stack's piece lie there}
+   *
+   * @param slots the rounds of all pieces as slots
+   * @param stack the stack's index, from 0
+   * @param place the place's piece, by its index from 0
+   */
   public boolean fits(Slots slots, int stack, int place) {
     int slot = slots.pieceStart()[place];
     for (int yarn : yarns[stack]) {
@@ -81,6 +92,9 @@ public record PilePlaces(
    * Where the pile's pieces lie in an assignment: places first at which no other piece may show
    * their yarns.
    *
+   * @param slots the rounds of all pieces as slots
+   * @param domains what each round may take
+   * @param assignment the yarn of every slot
    * @return by place the stack, or -1
    * @throws IllegalArgumentException if a piece lies nowhere
    */
@@ -129,6 +143,8 @@ public record PilePlaces(
   /**
    * Deals the pieces to places at random, seams left out.
    *
+   * @param slots the rounds of all pieces as slots
+   * @param domains what each round may take
    * @param below gives a random number from 0 to below its argument
    * @return by place the stack, or -1
    */

@@ -37,6 +37,7 @@ import lozengy.model.blanket.Sequences;
  * @param stepCost cost of the lightest repeat: the scale of a small step
  * @param unitsPerPoint units that make a point of the total
  * @param pile the finished pieces that have no place yet
+ * @param counts how many pieces are to show a yarn; null where nothing is asked
  */
 public record Problem(
     Blanket blanket,
@@ -64,9 +65,14 @@ public record Problem(
     double overdrawCost,
     int stepCost,
     double unitsPerPoint,
-    PilePlaces pile) {
+    PilePlaces pile,
+    PieceCounts counts) {
 
-  /** This problem with other pair costs. */
+  /**
+   * {@return this problem with other pair costs}
+   *
+   * @param other what stands in their place
+   */
   public Problem withPairs(PairCosts other) {
     return new Problem(
         blanket,
@@ -94,10 +100,15 @@ public record Problem(
         overdrawCost,
         stepCost,
         unitsPerPoint,
-        pile);
+        pile,
+        counts);
   }
 
-  /** This problem with other costs of single rounds. */
+  /**
+   * {@return this problem with other costs of single rounds}
+   *
+   * @param other what stands in their place
+   */
   public Problem withUnaryCost(int[] other) {
     return new Problem(
         blanket,
@@ -125,10 +136,16 @@ public record Problem(
         overdrawCost,
         stepCost,
         unitsPerPoint,
-        pile);
+        pile,
+        counts);
   }
 
-  /** This problem with other costs within pieces. */
+  /**
+   * {@return this problem with other costs within pieces}
+   *
+   * @param other what stands in their place
+   * @param adjacentMustDiffer whether rounds side by side in a piece must differ
+   */
   public Problem withInnerCost(int[] other, boolean adjacentMustDiffer) {
     return new Problem(
         blanket,
@@ -156,15 +173,27 @@ public record Problem(
         overdrawCost,
         stepCost,
         unitsPerPoint,
-        pile);
+        pile,
+        counts);
   }
 
-  /** Millimetres that a slot takes in a yarn. */
+  /**
+   * {@return millimetres that a slot takes in a yarn}
+   *
+   * @param slot the slot's index, from 0
+   * @param yarn the yarn's index, from 0
+   */
   public int need(int slot, int yarn) {
     return needs[slotClass[slot]][yarn];
   }
 
-  /** The loss for the fullest yarn's leeway, from its use: 0 with 10 % of the use left over. */
+  /**
+   * {@return the loss for the fullest yarn's leeway, from its use: 0 with 10 % of the use left
+   * over}
+   *
+   * @param yarn the yarn's index, from 0
+   * @param used millimetres of the yarn in use
+   */
   public long leewayLoss(int yarn, long used) {
     if (used <= 0) {
       return 0;
@@ -176,13 +205,23 @@ public record Problem(
     return (long) (leewayCost * (1 - Math.max(0, ratio)));
   }
 
-  /** The penalty of a yarn's use beyond what is usable. */
+  /**
+   * {@return the penalty of a yarn's use beyond what is usable}
+   *
+   * @param yarn the yarn's index, from 0
+   * @param used millimetres of the yarn in use
+   */
   public long overdrawLoss(int yarn, long used) {
     long over = used - usable[yarn];
     return over <= 0 ? 0 : hardCost / 16 + (long) (overdrawCost * over);
   }
 
-  /** Turns an assignment of slots into sequences. */
+  /**
+   * Turns an assignment of slots into sequences.
+   *
+   * @param assignment the yarn of every slot
+   * @return the sequences
+   */
   public Sequences sequences(int[] assignment) {
     Sequences sequences = blanket.open();
     for (int piece = 0; piece < slots.pieces(); piece++) {
@@ -196,7 +235,12 @@ public record Problem(
     return sequences;
   }
 
-  /** Turns sequences into an assignment of slots. */
+  /**
+   * Turns sequences into an assignment of slots.
+   *
+   * @param sequences the yarns of its pieces' rounds
+   * @return the yarn of every slot
+   */
   public int[] assignment(Sequences sequences) {
     int[] assignment = new int[slots.count()];
     for (int piece = 0; piece < slots.pieces(); piece++) {

@@ -40,6 +40,7 @@ public final class ProblemCompiler {
    *
    * @param blanket the blanket
    * @param earlier sequences to stay close to, where re-solving
+   * @return the problem
    */
   public static Problem compile(Blanket blanket, Optional<Sequences> earlier) {
     return new ProblemCompiler(blanket, earlier).compile();
@@ -89,7 +90,8 @@ public final class ProblemCompiler {
         scale.stepCost / 100.0,
         scale.stepCost,
         scale.unitsPerPoint,
-        pile);
+        pile,
+        PieceCounts.of(blanket, slots));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {

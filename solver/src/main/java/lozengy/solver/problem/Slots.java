@@ -26,22 +26,34 @@ public record Slots(
     int[] lead,
     boolean tied) {
 
-  /** How many of the blanket's pieces a piece stands for. */
+  /**
+   * {@return how many of the blanket's pieces a piece stands for}
+   *
+   * @param ofPiece the piece's index, from 0
+   */
   public int weight(int ofPiece) {
     return members[ofPiece].length;
   }
 
-  /** How many pieces. */
+  /** {@return how many pieces} */
   public int pieces() {
     return pieceStart.length - 1;
   }
 
-  /** The border slot of a piece. */
+  /**
+   * {@return the border slot of a piece}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int border(int piece) {
     return pieceStart[piece + 1] - 1;
   }
 
-  /** How many rounds a piece has. */
+  /**
+   * {@return how many rounds a piece has}
+   *
+   * @param piece the piece's index, from 0
+   */
   public int rounds(int piece) {
     return pieceStart[piece + 1] - pieceStart[piece];
   }

@@ -32,12 +32,12 @@ public final class Budget {
     this.stop = stop;
   }
 
-  /** Seconds since the start. */
+  /** {@return seconds since the start} */
   public double elapsedSeconds() {
     return (System.nanoTime() - startNanos) / NANOS;
   }
 
-  /** Moves spent so far. */
+  /** {@return moves spent so far} */
   public long spent() {
     return spent;
   }
@@ -55,7 +55,7 @@ public final class Budget {
     return stop.getAsBoolean() || moves.isPresent() && spent >= moves.getAsLong();
   }
 
-  /** Whether the search must end. */
+  /** {@return whether the search must end} */
   public boolean over() {
     return stop.getAsBoolean()
         || moves.isPresent() && spent >= moves.getAsLong()

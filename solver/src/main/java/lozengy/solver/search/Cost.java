@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.solver.problem.PairCosts;
@@ -16,8 +17,9 @@ import lozengy.solver.problem.Slots;
  * second opinion on its deltas. O(slots + pairs).
  *
  * @param total cost units with all penalties
- * @param hard broken rules: repeats on seams and within pieces, surplus copies, overdrawn yarns;
- *     those between fixed slots alone are left out, they are facts
+ * @param hard broken rules: repeats on seams and within pieces, surplus copies, pieces too many or
+ *     too few for a count, overdrawn yarns; those between fixed slots alone are left out, they are
+ *     facts
  */
 record Cost(long total, long hard) {
 
@@ -35,6 +37,7 @@ record Cost(long total, long hard) {
     tally.balance();
     tally.stock();
     tally.sequences();
+    tally.counts();
     return new Cost(tally.total, tally.hard);
   }
 
@@ -143,6 +146,19 @@ record Cost(long total, long hard) {
         leeway = Math.max(leeway, problem.leewayLoss(y, used[y]));
       }
       total += leeway;
+    }
+
+    private void counts() {
+      Sequences sequences = problem.sequences(yarn);
+      for (ReadyCount count : ReadyCount.of(problem.blanket())) {
+        int showing = 0;
+        for (int piece : count.pieces()) {
+          showing += count.shown(sequences, piece) ? 1 : 0;
+        }
+        int off = Math.max(0, showing - count.atMost()) + Math.max(0, count.atLeast() - showing);
+        total += (long) off * problem.hardCost();
+        hard += off;
+      }
     }
 
     private void sequences() {

@@ -6,8 +6,9 @@ import lozengy.solver.problem.Slots;
 
 /**
  * Exchanges a finished piece of the pile with what lies at another place of its kind, finished or
- * still to be worked. Yarns never leave their piece, so counts, stock and copies stay as they are:
- * only pairs are weighed, O(rounds) to tell and O(pairs of the rounds) to make. No move allocates.
+ * still to be worked. Yarns never leave their piece, so balance, stock and copies stay as they are:
+ * only pairs and the look's counts are weighed, O(rounds) to tell and O(pairs of the rounds) to
+ * make. No move allocates.
  */
 final class PileMoves {
 

@@ -184,7 +184,11 @@ public final class Search implements AutoCloseable {
     return bestCost() < Long.MAX_VALUE;
   }
 
-  /** Starts all walkers from a valid assignment found elsewhere. */
+  /**
+   * Starts all walkers from a valid assignment found elsewhere.
+   *
+   * @param assignment the yarn of every slot; copied by each walker
+   */
   public void startFrom(int[] assignment) {
     dealt = false;
     together(walker -> walker.restart(assignment));
@@ -272,12 +276,14 @@ public final class Search implements AutoCloseable {
     return budget.countsMovesOnly() ? 1 : CHUNK;
   }
 
-  /** Cost of the best valid assignment; {@link Long#MAX_VALUE} while there is none. */
+  /** {@return cost of the best valid assignment; {@link Long#MAX_VALUE} while there is none} */
   public long bestCost() {
     return walkers.stream().mapToLong(Walker::bestCost).min().orElse(Long.MAX_VALUE);
   }
 
-  /** The best valid assignment; of equals, the first walker's; null while there is none. */
+  /**
+   * {@return the best valid assignment; of equals, the first walker's; null while there is none}
+   */
   public int[] best() {
     long bestCost = bestCost();
     return bestCost == Long.MAX_VALUE
@@ -285,7 +291,7 @@ public final class Search implements AutoCloseable {
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
   }
 
-  /** The state with the fewest broken rules, valid or not. */
+  /** {@return the state with the fewest broken rules, valid or not} */
   public int[] nearest() {
     Walker nearest = walkers.get(0);
     for (Walker walker : walkers) {

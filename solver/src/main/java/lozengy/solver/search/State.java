@@ -32,6 +32,7 @@ final class State {
   final StockUse stock;
   final SequenceCounts sequences;
   final LaidPile laid;
+  private final CountUse counts;
   private long surplusFacts;
   private long pairFaults;
   private long cost;
@@ -61,6 +62,7 @@ final class State {
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
     this.laid = new LaidPile(problem);
+    this.counts = new CountUse(problem);
   }
 
   /** Takes over an assignment and counts everything afresh. */
@@ -76,10 +78,12 @@ final class State {
     }
     stock.reset(yarn);
     sequences.reset(slots, yarn);
+    counts.reset(yarn);
     Cost fresh = Cost.of(problem, yarn, stock.pressure());
     cost = fresh.total();
     surplusFacts = Cost.surplusFacts(problem, yarn);
-    pairFaults = fresh.hard() - stock.overdrawn() - (sequences.surplus() - surplusFacts);
+    pairFaults = fresh.hard() - stock.overdrawn() - counts.broken();
+    pairFaults -= sequences.surplus() - surplusFacts;
   }
 
   /** The cost with all penalties, as the sum of the costs told so far. */
@@ -89,7 +93,7 @@ final class State {
 
   /** Broken rules, as {@link Cost#hard()} counts them. */
   long hard() {
-    return pairFaults + stock.overdrawn() + sequences.surplus() - surplusFacts;
+    return pairFaults + stock.overdrawn() + counts.broken() + sequences.surplus() - surplusFacts;
   }
 
   /** Weighs overdrawn yarns by another factor from now on. */
@@ -112,6 +116,9 @@ final class State {
     int from = yarn[slot];
     long told = pairs.change(slot, from, to) + innerChange(slot, from, to);
     told += balanceChange(slot, from, to);
+    if (counts.any()) {
+      told += counts.change(slot, from, to);
+    }
     long sequenceGain = sequenceGain();
     if (told > most + stock.mostToGain(from) + sequenceGain) {
       return told;
@@ -145,6 +152,9 @@ final class State {
       told += balanceChange(slotA, a, b);
       told += balanceChange(slotB, b, a);
     }
+    if (counts.any()) {
+      told += countsExchange(slotA, slotB);
+    }
     long sequenceGain = 2 * sequenceGain();
     if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
       if (told > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
@@ -173,7 +183,37 @@ final class State {
         told += pairs.exchange(slotA, slotB, a, b, true);
       }
     }
+    return counts.any() ? told + countsExchangeOfSequences(pieceA, pieceB) : told;
+  }
+
+  private long countsExchange(int slotA, int slotB) {
+    int a = yarn[slotA];
+    int b = yarn[slotB];
+    long told = counts.change(slotA, a, b);
+    counts.apply(slotA, a, b);
+    told += counts.change(slotB, b, a);
+    counts.apply(slotA, b, a);
     return told;
+  }
+
+  private long countsExchangeOfSequences(int pieceA, int pieceB) {
+    long before = counts.broken();
+    exchangeCounted(pieceA, pieceB, false);
+    long told = hardCost * (counts.broken() - before);
+    exchangeCounted(pieceA, pieceB, true);
+    return told;
+  }
+
+  private void exchangeCounted(int pieceA, int pieceB, boolean back) {
+    int slotB = pieceStart[pieceB];
+    for (int slotA = pieceStart[pieceA]; slotA < pieceStart[pieceA + 1]; slotA++, slotB++) {
+      int a = back ? yarn[slotB] : yarn[slotA];
+      int b = back ? yarn[slotA] : yarn[slotB];
+      if (a != b) {
+        counts.apply(slotA, a, b);
+        counts.apply(slotB, b, a);
+      }
+    }
   }
 
   private long balanceChange(int slot, int from, int to) {
@@ -278,6 +318,9 @@ final class State {
       if (differ) {
         pairFaults += (yarn[other] == to ? 1 : 0) - (yarn[other] == from ? 1 : 0);
       }
+    }
+    if (counts.any()) {
+      counts.apply(slot, from, to);
     }
     surplus[layer[slot] * yarns + from] -= weight[slot];
     surplus[layer[slot] * yarns + to] += weight[slot];

@@ -4,6 +4,7 @@ import static lozengy.solver.constraint.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
@@ -291,5 +292,40 @@ class ArgumentsTest {
     assertEquals(5, reasons.size());
     assertEquals(
         "The border of r1c5 is locked to A, but must be light; and 2 more like it", reasons.get(4));
+  }
+
+  private static Blanket counted(long stock, Look.Count... counts) {
+    BlanketBuilder builder = BlanketBuilder.straight(3, 3).motif(PieceKind.SQUARE, round(1000));
+    builder.yarn(Tone.DARK, new Srgb(0, 0, 0), stock).yarns(3, Tone.LIGHT, PLENTY);
+    Brief brief = builder.build().brief();
+    return Blanket.of(brief.withLook(Look.NONE.withCounts(List.of(counts))));
+  }
+
+  private static Look.Count count(String yarn, String at, int least, int most) {
+    Where where = new Where(List.of(at), List.of(Where.BORDER));
+    return new Look.Count(yarn, where, least, OptionalInt.of(most));
+  }
+
+  @Test
+  void countsThatCannotBeKept() {
+    assertSays(counted(PLENTY, count("A", "all", 5, 5), count("B", "all", 4, 9)));
+    assertSays(
+        counted(PLENTY, count("A", "all", 6, 9)),
+        "At least 6 of all pieces are to have A in the border, and only 5 can, for borders on a seam"
+            + " differ");
+    assertSays(
+        counted(3_900, count("A", "all", 4, 9)),
+        "At least 4 of all pieces are to have A in the border, and its 3.90 m suffice for only 3");
+    assertSays(
+        counted(PLENTY, count("A", "all", 5, 9), count("B", "all", 5, 9)),
+        "Of 9 (all pieces) at least 5 with A and 5 with B are asked for in the border: 1 too"
+            + " many");
+    Brief fixed = counted(PLENTY, count("A", "row1", 0, 1), count("B", "row2", 3, 3)).brief();
+    Look.Zone zone = new Look.Zone(new Where(List.of("r1c1", "r1c3"), List.of()), List.of("A"));
+    Look.Zone other = new Look.Zone(new Where(List.of("r2c2"), List.of()), List.of("C"));
+    assertSays(
+        Blanket.of(fixed.withLook(fixed.look().withZones(List.of(zone, other)))),
+        "At most 1 of row1 are to have A in the border, and 2 can have nothing else there",
+        "At least 3 of row2 are to have B in the border, and only 2 can");
   }
 }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import lozengy.cli.Json;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -106,7 +107,7 @@ public final class CardData {
         "observed", number(statistic.observed()),
         "expected", number(statistic.expected()),
         "variance", number(statistic.variance()),
-        "z", number(statistic.z()));
+        "z", statistic.varies() ? Optional.of(number(statistic.z())) : Optional.empty());
   }
 
   private static Map<String, Object> layer(Blanket blanket, LayerCard layer) {
@@ -127,7 +128,8 @@ public final class CardData {
         "pieces", layer.pieces(),
         "joins", joins,
         "repeats", statistic(layer.repeats()),
-        "lightness", statistic(layer.lightness()),
+        "lightness",
+            Optional.of(layer.lightness()).filter(Statistic::varies).map(CardData::statistic),
         "yarns", yarns);
   }
 

@@ -87,7 +87,7 @@ public final class CardText {
             + "on average, or where +- stands the mean of "
             + card.chanceTotal().shuffles()
             + " shuffles (seed 1) and its standard");
-    line(INDENT + "error. Spread is told before it is cut off at 0.");
+    line(INDENT + "error. No shuffle changes balance. Spread is told before it is cut off at 0.");
     line(
         "at most: proved for each part by itself, as if no other weighed; the total for all together.");
   }
@@ -118,7 +118,7 @@ public final class CardText {
   private void seams() {
     card.closest()
         .ifPresent(seam -> line("Closest borders on a seam: " + seam(seam) + " (CIEDE2000)"));
-    if (card.alike().isEmpty()) {
+    if (card.alike().isEmpty() && card.closest().isPresent()) {
       line("Borders on every seam can be told apart with any type of colour vision.");
     }
     for (AlikeSeams alike : card.alike()) {
@@ -167,12 +167,16 @@ public final class CardText {
     moran.row("layer", "I", "expected", "variance", "z");
     for (LayerCard layer : card.layers()) {
       Statistic i = layer.lightness();
-      moran.row(
-          name(layer),
-          Figures.fixed(i.observed(), 4),
-          Figures.fixed(i.expected(), 4),
-          Figures.fixed(i.variance(), 6),
-          Figures.fixed(i.z(), 2));
+      if (i.varies()) {
+        moran.row(
+            name(layer),
+            Figures.fixed(i.observed(), 4),
+            Figures.fixed(i.expected(), 4),
+            Figures.fixed(i.variance(), 6),
+            Figures.fixed(i.z(), 2));
+      } else {
+        moran.row(name(layer), "-", "-", "-", "-");
+      }
     }
     table(moran);
   }
@@ -184,7 +188,7 @@ public final class CardText {
         Figures.shortest(statistic.observed(), 2),
         Figures.fixed(statistic.expected(), 2),
         Figures.fixed(statistic.variance(), 2),
-        Figures.fixed(statistic.z(), 2));
+        statistic.varies() ? Figures.fixed(statistic.z(), 2) : "-");
   }
 
   private static String name(LayerCard layer) {

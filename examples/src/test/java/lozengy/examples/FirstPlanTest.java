@@ -1,0 +1,48 @@
+package lozengy.examples;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import lozengy.model.arrangement.ArrangementReader;
+import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.check.Check;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class FirstPlanTest {
+
+  private static final Path SOURCE =
+      Path.of("src", "main", "java", "lozengy", "examples", "FirstPlan.java");
+
+  @Test
+  void theReadmeShowsItsLines() throws Exception {
+    Matcher shown =
+        Pattern.compile("```java\n(.*?)```", Pattern.DOTALL)
+            .matcher(Files.readString(Tour.readme()));
+    assertEquals(true, shown.find(), "the README shows no Java");
+    List<String> lines = Files.readAllLines(SOURCE);
+    int from = 0;
+    while (!lines.get(from).contains("void plan(")) {
+      from++;
+    }
+    int to = lines.lastIndexOf("  }");
+    String body =
+        lines.subList(from + 1, to).stream()
+            .map(line -> line.substring(4) + "\n")
+            .collect(Collectors.joining());
+    assertEquals(body, shown.group(1));
+  }
+
+  @Test
+  void itsAnswerIsValid(@TempDir Path folder) throws Exception {
+    Path answer = folder.resolve("cushion.arrangement.json");
+    FirstPlan.plan(ExampleBriefs.file("cushion.yaml"), answer);
+    StatedArrangement read = ArrangementReader.read(answer);
+    assertEquals(List.of(), Check.faults(read.blanket(), read.sequences()));
+  }
+}

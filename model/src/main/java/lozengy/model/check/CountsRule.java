@@ -1,0 +1,60 @@
+package lozengy.model.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.ReadyCount;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.blanket.Words;
+
+/**
+ * As many pieces show a yarn as the look asks for. Made and joined pieces count, but what they show
+ * beyond the largest number is a fact and no fault; nor is it one if pieces that are all made and
+ * joined are too few. A piece with an open round counts towards the least number where it can still
+ * come to show the yarn. O(rounds of the pieces that are counted).
+ */
+public final class CountsRule implements Rule {
+
+  @Override
+  public RuleId id() {
+    return RuleId.COUNTS;
+  }
+
+  @Override
+  public List<Fault> faults(Blanket blanket, Sequences sequences) {
+    Shape.require(blanket, sequences);
+    List<Fault> faults = new ArrayList<>();
+    for (ReadyCount count : ReadyCount.of(blanket)) {
+      List<Integer> showing = new ArrayList<>();
+      int open = 0;
+      for (int piece : count.pieces()) {
+        if (count.shown(sequences, piece)) {
+          showing.add(piece);
+        } else if (count.open(sequences, piece)) {
+          open++;
+        }
+      }
+      if (showing.size() > count.atMost()) {
+        faults.add(fault(blanket, count, showing, "at most " + count.asked().atMost().getAsInt()));
+      }
+      if (showing.size() + open < count.atLeast()) {
+        faults.add(fault(blanket, count, showing, "at least " + count.atLeast()));
+      }
+    }
+    return faults;
+  }
+
+  private Fault fault(Blanket blanket, ReadyCount count, List<Integer> showing, String asked) {
+    String words =
+        "%d of %s %s %s in %s, and %s are asked for"
+            .formatted(
+                showing.size(),
+                count.asked().where().atWords(),
+                showing.size() == 1 ? "has" : "have",
+                Words.yarn(blanket, count.yarn()),
+                count.asked().where().someRoundWords(),
+                asked);
+    return new Fault(id(), showing, List.of(count.yarn()), words);
+  }
+}

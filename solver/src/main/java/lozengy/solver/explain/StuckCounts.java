@@ -1,0 +1,219 @@
+package lozengy.solver.explain;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.ReadyCount;
+import lozengy.model.blanket.Words;
+import lozengy.model.check.RuleId;
+import lozengy.model.layout.Pairs;
+import lozengy.solver.constraint.ConstraintModel;
+import lozengy.solver.constraint.IndependentSets;
+import lozengy.solver.explain.Finding.Slot;
+
+/**
+ * More pieces that are to show a yarn than can, by their rounds, by seams or by stock; and fewer
+ * that may than must. Every count by itself, and the least numbers of counts that speak of the same
+ * one round of the same pieces together.
+ */
+final class StuckCounts implements Argument {
+
+  private static final RuleId[] NONE = {};
+
+  @Override
+  public List<Finding> findings(Asked asked) {
+    List<Finding> findings = new ArrayList<>();
+    List<ReadyCount> counts = ReadyCount.of(asked.blanket());
+    for (ReadyCount count : counts) {
+      if (asked.paths().contains(count.atLeastPath())) {
+        tooFew(asked, count).ifPresent(findings::add);
+      }
+      if (asked.paths().contains(count.atMostPath())) {
+        tooMany(asked, count).ifPresent(findings::add);
+      }
+    }
+    if (findings.isEmpty()) {
+      together(asked, counts, findings);
+    }
+    return findings;
+  }
+
+  private static Optional<Finding> tooFew(Asked asked, ReadyCount count) {
+    int[] able =
+        IntStream.of(count.pieces())
+            .filter(
+                piece -> rounds(asked, count, piece).anyMatch(r -> allows(asked, count, piece, r)))
+            .toArray();
+    if (able.length < count.atLeast()) {
+      return Optional.of(few(asked, count, "only %d can".formatted(able.length), NONE));
+    }
+    long apart = apart(asked, count, able);
+    if (apart < count.atLeast()) {
+      String why = "only %d can, for borders on a seam differ".formatted(apart);
+      return Optional.of(few(asked, count, why, RuleId.NEIGHBOUR_BORDERS));
+    }
+    int enough = asked.bounded(count.yarn()) ? enough(asked, count, able) : able.length;
+    if (enough < count.atLeast()) {
+      Blanket blanket = asked.blanket();
+      String uses = String.join(" and ", Tell.uses(blanket, List.of(count.yarn())));
+      long left = Math.max(0, asked.loads().get(count.yarn()).capacity());
+      String why =
+          "its %s%s suffice for only %d"
+              .formatted(Words.metres(left), uses.isEmpty() ? "" : " after " + uses, enough);
+      BitSet yarns = new BitSet();
+      yarns.set(count.yarn());
+      return Optional.of(few(asked, count, why, NONE).withYarns(yarns));
+    }
+    return Optional.empty();
+  }
+
+  private static IntStream rounds(Asked asked, ReadyCount count, int piece) {
+    int rounds = asked.direct().rounds(piece);
+    return IntStream.range(0, rounds).filter(round -> count.covers(round, rounds));
+  }
+
+  private static boolean allows(Asked asked, ReadyCount count, int piece, int round) {
+    return asked.direct().allows(piece, round, count.yarn());
+  }
+
+  private static boolean must(Asked asked, ReadyCount count, int piece, int round) {
+    return allows(asked, count, piece, round) && asked.direct().size(piece, round) == 1;
+  }
+
+  private static Finding few(Asked asked, ReadyCount count, String why, RuleId... rules) {
+    String words =
+        "at least %d of %s are to have %s in %s, and %s"
+            .formatted(
+                count.atLeast(),
+                count.asked().where().atWords(),
+                Words.yarn(asked.blanket(), count.yarn()),
+                count.asked().where().someRoundWords(),
+                why);
+    return finding(asked, count, words, rules);
+  }
+
+  private static Finding finding(Asked asked, ReadyCount count, String words, RuleId... rules) {
+    List<Slot> slots = new ArrayList<>();
+    for (int piece : count.pieces()) {
+      rounds(asked, count, piece).forEach(round -> slots.add(new Slot(piece, round)));
+    }
+    RuleId[] used =
+        Stream.concat(Stream.of(RuleId.COUNTS), Arrays.stream(rules)).toArray(RuleId[]::new);
+    return Finding.of(words, slots, used);
+  }
+
+  /** How many of the pieces can show the yarn in their borders, where only these count. */
+  private static long apart(Asked asked, ReadyCount count, int[] able) {
+    Blanket blanket = asked.blanket();
+    boolean bordersOnly =
+        IntStream.of(able)
+            .allMatch(
+                piece ->
+                    rounds(asked, count, piece)
+                        .filter(round -> allows(asked, count, piece, round))
+                        .allMatch(round -> round == blanket.roundCount(piece) - 1));
+    if (!bordersOnly || !asked.bordersDiffer() || !ConstraintModel.fits(blanket)) {
+      return able.length;
+    }
+    long[] weights = new long[blanket.pieceCount()];
+    IntStream.of(able).forEach(piece -> weights[piece] = 1);
+    Pairs all = blanket.layout().seams();
+    int[] judged =
+        IntStream.range(0, all.size())
+            .filter(seam -> !blanket.bordersMayMatch(all.first()[seam], all.second()[seam]))
+            .toArray();
+    return IndependentSets.heaviest(
+        new Pairs(
+            IntStream.of(judged).map(seam -> all.first()[seam]).toArray(),
+            IntStream.of(judged).map(seam -> all.second()[seam]).toArray()),
+        weights);
+  }
+
+  /** For how many of the pieces the yarn suffices, the shortest round of each. */
+  private static int enough(Asked asked, ReadyCount count, int[] able) {
+    Blanket blanket = asked.blanket();
+    long[] lengths =
+        IntStream.of(able)
+            .mapToLong(
+                piece ->
+                    rounds(asked, count, piece)
+                        .filter(round -> allows(asked, count, piece, round))
+                        .mapToLong(
+                            round ->
+                                must(asked, count, piece, round)
+                                    ? 0
+                                    : blanket.needMillimetres(
+                                        blanket.kind(piece), round, count.yarn()))
+                        .min()
+                        .orElse(0))
+            .sorted()
+            .toArray();
+    long left = asked.loads().get(count.yarn()).openCapacity();
+    int enough = 0;
+    while (enough < lengths.length && lengths[enough] <= left) {
+      left -= lengths[enough++];
+    }
+    return enough;
+  }
+
+  private static Optional<Finding> tooMany(Asked asked, ReadyCount count) {
+    long certain =
+        IntStream.of(count.pieces())
+            .filter(
+                piece -> rounds(asked, count, piece).anyMatch(r -> must(asked, count, piece, r)))
+            .count();
+    if (certain <= count.atMost()) {
+      return Optional.empty();
+    }
+    String words =
+        "at most %d of %s are to have %s in %s, and %d can have nothing else there"
+            .formatted(
+                count.asked().atMost().orElseThrow(),
+                count.asked().where().atWords(),
+                Words.yarn(asked.blanket(), count.yarn()),
+                count.asked().where().someRoundWords(),
+                certain);
+    return Optional.of(finding(asked, count, words));
+  }
+
+  /** Least numbers of several yarns in one and the same round of the same pieces. */
+  private static void together(Asked asked, List<ReadyCount> counts, List<Finding> findings) {
+    for (int i = 0; i < counts.size(); i++) {
+      ReadyCount first = counts.get(i);
+      boolean oneRound =
+          IntStream.of(first.pieces()).allMatch(piece -> rounds(asked, first, piece).count() == 1);
+      List<ReadyCount> same = new ArrayList<>();
+      for (ReadyCount other : counts.subList(i, counts.size())) {
+        boolean again = same.stream().anyMatch(before -> before.yarn() == other.yarn());
+        if (!again
+            && asked.paths().contains(other.atLeastPath())
+            && other.asked().where().equals(first.asked().where())) {
+          same.add(other);
+        }
+      }
+      int sum = same.stream().mapToInt(ReadyCount::atLeast).sum();
+      if (oneRound && sum > first.pieces().length) {
+        List<String> each =
+            same.stream()
+                .map(
+                    count -> count.atLeast() + " with " + Words.yarn(asked.blanket(), count.yarn()))
+                .toList();
+        String words =
+            "of %d (%s) at least %s are asked for in %s: %d too many"
+                .formatted(
+                    first.pieces().length,
+                    first.asked().where().atWords(),
+                    Words.list(each),
+                    first.asked().where().someRoundWords(),
+                    sum - first.pieces().length);
+        findings.add(finding(asked, first, words));
+        return;
+      }
+    }
+  }
+}
