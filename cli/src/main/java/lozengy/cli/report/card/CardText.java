@@ -57,7 +57,7 @@ public final class CardText {
 
   private void parts() {
     TextTable table = new TextTable(1, WIDEST);
-    table.row("", "here", "shuffle", "at most", "weight", "costs");
+    table.row("", "here", "shuffle", "at most", "others kept", "weight", "costs");
     for (Part part : Part.values()) {
       Double figure = card.score().parts().get(part);
       if (figure != null) {
@@ -66,6 +66,7 @@ public final class CardText {
             Figures.fixed(figure, 2),
             chance(card.chance().get(part)),
             ceiling(full.best().get(part).total()),
+            ceiling(full.kept().get(part)),
             Figures.shortest(full.weight(part), 2),
             Figures.fixed(full.cost(part), 2));
       }
@@ -77,6 +78,7 @@ public final class CardText {
         Figures.fixed(card.score().total(), 2),
         chance(card.chanceTotal()),
         bound,
+        "",
         "",
         Figures.fixed(100 - card.score().total(), 2));
     table(table);
@@ -90,6 +92,10 @@ public final class CardText {
     line(INDENT + "error. No shuffle changes balance. Spread is told before it is cut off at 0.");
     line(
         "at most: proved for each part by itself, as if no other weighed; the total for all together.");
+    line(
+        "others kept: proved; no arrangement has more of this part unless another that weighs falls");
+    line(INDENT + "below what it is here.");
+    line("costs: points of the total that the part lacks.");
   }
 
   private static String chance(Chance chance) {
