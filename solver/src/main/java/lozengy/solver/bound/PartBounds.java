@@ -11,16 +11,19 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Preferences;
 import lozengy.model.score.Part;
 
-/**
- * For each part of the score alone a figure that no valid arrangement exceeds: the bound of the
- * same brief with no other part weighing.
- */
+/** Figures that parts of the score, one by one, exceed in no valid arrangement. */
 public final class PartBounds {
+
+  /** How much more than all others together the part weighs in the sums that are bounded. */
+  private static final double[] TIMES_THE_OTHERS = {0.5, 2};
+
+  private static final double MOST = 100;
 
   private PartBounds() {}
 
   /**
-   * Bounds parts one by one.
+   * Bounds parts one by one, the others left aside: the bound of the same brief with no other part
+   * weighing.
    *
    * @param blanket the blanket
    * @param earlier the sequences that would be solved from
@@ -37,13 +40,85 @@ public final class PartBounds {
       BooleanSupplier stop) {
     Map<Part, Bound> bounds = new EnumMap<>(Part.class);
     for (Part part : parts) {
-      Map<Part, Double> weights = new EnumMap<>(Part.class);
+      Map<Part, Double> alone = new EnumMap<>(Part.class);
       for (Part each : Part.values()) {
-        weights.put(each, each == part ? 1.0 : 0.0);
+        alone.put(each, each == part ? 1.0 : 0.0);
       }
-      Blanket alone = Blanket.ofUnjudged(blanket.brief().withPrefer(new Preferences(weights)));
-      bounds.put(part, Bounds.of(alone, earlier, limits, stop));
+      bounds.put(part, bound(blanket, alone, earlier, limits, stop));
     }
     return bounds;
+  }
+
+  /**
+   * Bounds parts one by one over the arrangements in which every other part that weighs is at least
+   * as good as in a given one. With weights w, the given figures h and a bound B on the weighted
+   * sum of all parts, such an arrangement has w(p) x(p) &lt;= B - sum over other q of w(q) x(q)
+   * &lt;= B - sum w(q) h(q). This holds for any weights: it is tried with the brief's own, where
+   * their bound is known, and with some that let the part weigh more; the least figure is taken.
+   *
+   * @param blanket the blanket
+   * @param earlier the sequences that would be solved from
+   * @param figures the given arrangement's parts
+   * @param known a bound on the brief's own total, if there is one
+   * @param limits how much effort to spend on each
+   * @param stop asked now and then; once true, what is proved so far is given
+   * @return figures from the given ones up to 100
+   */
+  public static Map<Part, Double> othersKept(
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      Map<Part, Double> figures,
+      Optional<Bound> known,
+      BoundLimits limits,
+      BooleanSupplier stop) {
+    Preferences prefer = blanket.brief().prefer();
+    Map<Part, Double> own = new EnumMap<>(Part.class);
+    for (Part each : Part.values()) {
+      own.put(each, figures.containsKey(each) ? prefer.weight(each) : 0.0);
+    }
+    Map<Part, Double> bounds = new EnumMap<>(Part.class);
+    for (Map.Entry<Part, Double> figure : figures.entrySet()) {
+      Part part = figure.getKey();
+      double least =
+          known
+              .filter(bound -> own.get(part) > 0)
+              .map(bound -> left(own, figures, part, bound.total()))
+              .orElse(MOST);
+      for (double times : TIMES_THE_OTHERS) {
+        double others = sum(own) - own.get(part);
+        if (figure.getValue() < MOST && others > 0 && !stop.getAsBoolean()) {
+          Map<Part, Double> heavier = new EnumMap<>(own);
+          heavier.put(part, times * others);
+          double total = bound(blanket, heavier, earlier, limits, stop).total();
+          least = Math.min(least, left(heavier, figures, part, total));
+        }
+      }
+      bounds.put(part, Math.max(figure.getValue(), Math.min(MOST, least)));
+    }
+    return bounds;
+  }
+
+  /** What a bound on the weighted mean leaves to a part, the others being as they are. */
+  private static double left(
+      Map<Part, Double> weights, Map<Part, Double> figures, Part part, double bound) {
+    double points = sum(weights) * bound;
+    for (Map.Entry<Part, Double> figure : figures.entrySet()) {
+      points -= figure.getKey() == part ? 0 : weights.get(figure.getKey()) * figure.getValue();
+    }
+    return points / weights.get(part);
+  }
+
+  private static double sum(Map<Part, Double> weights) {
+    return weights.values().stream().mapToDouble(Double::doubleValue).sum();
+  }
+
+  private static Bound bound(
+      Blanket blanket,
+      Map<Part, Double> weights,
+      Optional<Sequences> earlier,
+      BoundLimits limits,
+      BooleanSupplier stop) {
+    Blanket weighed = Blanket.ofUnjudged(blanket.brief().withPrefer(new Preferences(weights)));
+    return Bounds.of(weighed, earlier, limits, stop);
   }
 }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
+import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 
 /** Tries every arrangement of a tiny blanket and judges each from scratch. */
@@ -16,11 +18,12 @@ public final class Exhaustive {
   private final Optional<Sequences> earlier;
   private final List<int[]> slots = new ArrayList<>();
   private final List<int[]> domains = new ArrayList<>();
-  private double best = Double.NEGATIVE_INFINITY;
+  private final Consumer<Score> judge;
 
-  private Exhaustive(Blanket blanket, Optional<Sequences> earlier) {
+  private Exhaustive(Blanket blanket, Optional<Sequences> earlier, Consumer<Score> judge) {
     this.blanket = blanket;
     this.earlier = earlier;
+    this.judge = judge;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         if (blanket.locked(piece, round) == Sequences.OPEN) {
@@ -44,7 +47,7 @@ public final class Exhaustive {
   /** How many ways there are to fill the open rounds. */
   public static double ways(Blanket blanket) {
     double ways = 1;
-    for (int[] domain : new Exhaustive(blanket, Optional.empty()).domains) {
+    for (int[] domain : new Exhaustive(blanket, Optional.empty(), score -> {}).domains) {
       ways *= domain.length;
     }
     return ways;
@@ -52,17 +55,20 @@ public final class Exhaustive {
 
   /** The best total of all valid arrangements; empty if none is valid. */
   public static OptionalDouble best(Blanket blanket, Optional<Sequences> earlier) {
-    Exhaustive all = new Exhaustive(blanket, earlier);
-    all.fill(0, blanket.locks());
-    return all.best == Double.NEGATIVE_INFINITY
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(all.best);
+    return scores(blanket, earlier).stream().mapToDouble(Score::total).max();
+  }
+
+  /** The scores of all valid arrangements. */
+  static List<Score> scores(Blanket blanket, Optional<Sequences> earlier) {
+    List<Score> scores = new ArrayList<>();
+    new Exhaustive(blanket, earlier, scores::add).fill(0, blanket.locks());
+    return scores;
   }
 
   private void fill(int slot, Sequences sequences) {
     if (slot == slots.size()) {
       if (Check.faults(blanket, sequences).isEmpty()) {
-        best = Math.max(best, Scorer.score(blanket, sequences, earlier).total());
+        judge.accept(Scorer.score(blanket, sequences, earlier));
       }
       return;
     }

@@ -62,6 +62,7 @@ public final class CardData {
                 "shuffled", chance(full.card().chance().get(part)),
                 "at_most", number(full.best().get(part).total()),
                 "at_most_proof", full.best().get(part).proof(),
+                "at_most_others_kept", number(full.kept().get(part)),
                 "weight", number(full.weight(part)),
                 "costs_points", number(full.cost(part))));
       }

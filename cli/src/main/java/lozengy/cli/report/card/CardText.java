@@ -7,9 +7,7 @@ import lozengy.cli.report.PlainText;
 import lozengy.cli.report.TextTable;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.card.AlikeSeams;
 import lozengy.model.card.Chance;
-import lozengy.model.card.ClosestSeam;
 import lozengy.model.card.LayerCard;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Statistic;
@@ -48,7 +46,7 @@ public final class CardText {
     line("");
     weakSpots();
     line("");
-    seams();
+    new CardWords(full.arrangement(), card).seams().forEach(this::sentence);
     line("");
     joins();
     line("");
@@ -57,7 +55,7 @@ public final class CardText {
 
   private void parts() {
     TextTable table = new TextTable(1, WIDEST);
-    table.row("", "here", "shuffle", "at most", "weight", "costs");
+    table.row("", "here", "shuffle", "at most", "others kept", "weight", "costs");
     for (Part part : Part.values()) {
       Double figure = card.score().parts().get(part);
       if (figure != null) {
@@ -66,6 +64,7 @@ public final class CardText {
             Figures.fixed(figure, 2),
             chance(card.chance().get(part)),
             ceiling(full.best().get(part).total()),
+            ceiling(full.kept().get(part)),
             Figures.shortest(full.weight(part), 2),
             Figures.fixed(full.cost(part), 2));
       }
@@ -77,6 +76,7 @@ public final class CardText {
         Figures.fixed(card.score().total(), 2),
         chance(card.chanceTotal()),
         bound,
+        "",
         "",
         Figures.fixed(100 - card.score().total(), 2));
     table(table);
@@ -90,6 +90,10 @@ public final class CardText {
     line(INDENT + "error. No shuffle changes balance. Spread is told before it is cut off at 0.");
     line(
         "at most: proved for each part by itself, as if no other weighed; the total for all together.");
+    line(
+        "others kept: proved; no arrangement has more of this part unless another that weighs falls");
+    line(INDENT + "below what it is here.");
+    line("costs: points of the total that the part lacks.");
   }
 
   private static String chance(Chance chance) {
@@ -115,34 +119,6 @@ public final class CardText {
     }
   }
 
-  private void seams() {
-    card.closest()
-        .ifPresent(seam -> line("Closest borders on a seam: " + seam(seam) + " (CIEDE2000)"));
-    if (card.alike().isEmpty() && card.closest().isPresent()) {
-      line("Borders on every seam can be told apart with any type of colour vision.");
-    }
-    for (AlikeSeams alike : card.alike()) {
-      line(
-          "Hard to tell apart with a "
-              + alike.deficiency().word()
-              + " deficiency of colour vision: "
-              + Figures.count(alike.seams(), "seam"));
-      line(INDENT + "closest " + seam(alike.closest()) + " (CIEDE2000 as seen)");
-    }
-  }
-
-  private String seam(ClosestSeam seam) {
-    int first = full.arrangement().sequences().border(seam.first());
-    int second = full.arrangement().sequences().border(seam.second());
-    return PlainText.oneLine(blanket.yarn(first).name() + " and " + blanket.yarn(second).name())
-        + ", "
-        + Figures.fixed(Math.floor(seam.difference() * 100) / 100, 2)
-        + " apart at "
-        + blanket.place(seam.first()).name()
-        + ", "
-        + blanket.place(seam.second()).name();
-  }
-
   private void joins() {
     line("The same yarn on both sides, against chance (Cliff & Ord, counts as they are)");
     TextTable table = new TextTable(2, WIDEST);
@@ -151,11 +127,11 @@ public final class CardText {
       for (Nearness nearness : Nearness.values()) {
         row(
             table,
-            name(layer),
+            CardWords.name(layer),
             nearness.name().toLowerCase(java.util.Locale.ROOT),
             layer.joins().get(nearness));
       }
-      row(table, name(layer), "weighed", layer.repeats());
+      row(table, CardWords.name(layer), "weighed", layer.repeats());
     }
     row(table, "all", "weighed", card.repeats());
     table(table);
@@ -169,13 +145,13 @@ public final class CardText {
       Statistic i = layer.lightness();
       if (i.varies()) {
         moran.row(
-            name(layer),
+            CardWords.name(layer),
             Figures.fixed(i.observed(), 4),
             Figures.fixed(i.expected(), 4),
             Figures.fixed(i.variance(), 6),
             Figures.fixed(i.z(), 2));
       } else {
-        moran.row(name(layer), "-", "-", "-", "-");
+        moran.row(CardWords.name(layer), "-", "-", "-", "-");
       }
     }
     table(moran);
@@ -191,15 +167,11 @@ public final class CardText {
         statistic.varies() ? Figures.fixed(statistic.z(), 2) : "-");
   }
 
-  private static String name(LayerCard layer) {
-    return layer.layer() == 0 ? "border" : layer.layer() + " in";
-  }
-
   private void counts() {
     line("Pieces that show each yarn, by layer: here/wanted");
     TextTable table = new TextTable(1, WIDEST);
     List<String> head = new ArrayList<>(List.of(""));
-    card.layers().forEach(layer -> head.add(name(layer)));
+    card.layers().forEach(layer -> head.add(CardWords.name(layer)));
     table.row(head.toArray(String[]::new));
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       List<String> row = new ArrayList<>(List.of(blanket.yarn(yarn).code()));
@@ -215,6 +187,11 @@ public final class CardText {
 
   private void table(TextTable table) {
     table.lines().forEach(each -> line(INDENT + each));
+  }
+
+  /** A sentence; what stands after its semicolon comes on a line of its own. */
+  private void sentence(String words) {
+    line(words.replace("; closest ", "\n" + INDENT + "closest "));
   }
 
   private void line(String words) {

@@ -14,8 +14,11 @@ import lozengy.solver.bound.PartBounds;
  * @param arrangement the arrangement
  * @param card its card
  * @param best for each part a figure that none exceeds, the others left aside, with its proof
+ * @param kept for each part a figure that none exceeds in which every other part that weighs is at
+ *     least as good as here
  */
-public record FullCard(Arrangement arrangement, ScoreCard card, Map<Part, Bound> best) {
+public record FullCard(
+    Arrangement arrangement, ScoreCard card, Map<Part, Bound> best, Map<Part, Double> kept) {
 
   /** Pieces beyond which a bound is worked out in one stage. */
   private static final int MANY_PIECES = 600;
@@ -32,7 +35,16 @@ public record FullCard(Arrangement arrangement, ScoreCard card, Map<Part, Bound>
             card.score().parts().keySet(),
             limits,
             () -> false);
-    return new FullCard(arrangement, card, best);
+    Map<Part, Double> kept =
+        PartBounds.othersKept(
+            arrangement.blanket(),
+            arrangement.earlier(),
+            card.score().parts(),
+            arrangement.bound(),
+            limits,
+            () -> false);
+    best.forEach((part, bound) -> kept.merge(part, bound.total(), Math::min));
+    return new FullCard(arrangement, card, best, kept);
   }
 
   /** The weight of a part. */
