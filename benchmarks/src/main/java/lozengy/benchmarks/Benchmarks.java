@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
       BatchRuns.class,
       MidWork.class,
       Kernels.class,
+      LookRuns.class,
       Tables.class
     })
 public final class Benchmarks {

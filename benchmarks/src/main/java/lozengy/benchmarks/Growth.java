@@ -1,44 +1,35 @@
 package lozengy.benchmarks;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import lozengy.benchmarks.brief.BriefSet;
 import lozengy.benchmarks.brief.BriefSpec;
 import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.benchmarks.peer.Contender;
 import lozengy.benchmarks.peer.LozengyContender;
-import lozengy.benchmarks.peer.Stopwatch;
 import lozengy.benchmarks.record.Results;
-import lozengy.model.arrangement.Arrangement;
-import lozengy.model.arrangement.ArrangementReader;
-import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.check.Check;
-import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /**
- * How time grows with the number of pieces: every stage from the brief's file to the arrangement's,
- * and the least time limit with which a blanket's score comes as near as asked to what the smallest
- * reaches.
+ * How time grows with the number of pieces: every stage from the brief's file to the arrangement's
+ * and the reports, and the least time limit with which a blanket's score comes as near as asked to
+ * what the smallest reaches.
  *
  * <p>The limit is found by doubling it until the score is reached and then halving the ratio to the
- * last that failed, twice: it is known within a factor of 2^(1/4).
+ * last that failed, twice: it is known within a factor of 2^(1/4). It begins with what the next
+ * smaller blanket needed.
  */
 @Command(
     name = "growth",
@@ -47,15 +38,27 @@ import picocli.CommandLine.Option;
 public final class Growth implements Callable<Integer> {
 
   private static final List<String> COLUMNS =
-      List.of("brief", "pieces", "seed", "stage", "limit_s", "seconds", "valid", "score", "target");
+      List.of("brief", "pieces", "run", "stage", "limit_s", "seconds", "valid", "score", "target");
 
   private static final int HALVINGS = 2;
+  private static final int WARM_UPS = 3;
+
+  /** Pieces up to which stages are repeated. */
+  private static final int MOST_TO_REPEAT = 50_000;
 
   @Option(names = "--briefs", split = ",", description = "Names of briefs, smallest first.")
   private List<String> briefs = BriefSet.growth().stream().map(BriefSpec::name).toList();
 
   @Option(names = "--seeds", split = ",", description = "Seeds: ${DEFAULT-VALUE}.")
-  private List<Long> seeds = List.of(1L, 2L, 3L);
+  private List<Long> seeds = List.of(1L);
+
+  @Option(
+      names = "--repeats",
+      description = "How often each stage, once above 50,000 pieces: ${DEFAULT-VALUE}.")
+  private int repeats = 3;
+
+  @Option(names = "--stages-only", description = "Leave the search out.")
+  private boolean stagesOnly;
 
   @Option(
       names = "--reference-limit",
@@ -69,7 +72,7 @@ public final class Growth implements Callable<Integer> {
   private double shortest = 0.1;
 
   @Option(names = "--longest", description = "Last limit in seconds: ${DEFAULT-VALUE}.")
-  private double longest = 300;
+  private double longest = 60;
 
   @Option(names = "--threads", description = "Threads: ${DEFAULT-VALUE}.")
   private int threads = Runtime.getRuntime().availableProcessors();
@@ -84,11 +87,12 @@ public final class Growth implements Callable<Integer> {
     folder = Files.createTempDirectory("lozengy-growth");
     try (Results.Writer writer = output.open(COLUMNS)) {
       results = writer;
-      for (long seed : seeds) {
-        OptionalDouble target = OptionalDouble.empty();
-        for (String name : briefs) {
-          target = OptionalDouble.of(measure(BriefSet.named(name), seed, target));
-        }
+      warmUp();
+      for (String name : briefs) {
+        stages(PlantedBrief.of(BriefSet.named(name)));
+      }
+      for (long seed : stagesOnly ? List.<Long>of() : seeds) {
+        search(seed);
       }
     } finally {
       Files.delete(folder);
@@ -96,40 +100,56 @@ public final class Growth implements Callable<Integer> {
     return 0;
   }
 
-  /** Measures a size; returns the score to reach, which the first size sets. */
-  private double measure(BriefSpec spec, long seed, OptionalDouble given) throws IOException {
-    Path file = DumpBriefs.write(folder, PlantedBrief.of(spec));
-    Stopwatch reading = new Stopwatch();
-    Brief brief = BriefReader.read(file);
-    double readSeconds = reading.seconds();
-    Files.delete(file);
-    Stopwatch making = new Stopwatch();
-    Blanket blanket = Blanket.of(brief);
-    Size size = new Size(spec, blanket, seed);
-    stage(size, "read", readSeconds);
-    stage(size, "make-ready", making.seconds());
-    attempt(size, "first", new LozengyContender(threads, true), longest, Double.NaN);
-    Contender lozengy = new LozengyContender(threads, false);
-    double target =
-        given.isPresent()
-            ? given.getAsDouble()
-            : attempt(size, "reference", lozengy, referenceLimit, Double.NaN).score() - within;
-    Attempt reached = climb(size, lozengy, target);
-    if (reached.sequences().isPresent()) {
-      afterwards(size, reached.sequences().get());
+  /** All stages of the smallest, so that compiling the program counts for none. */
+  private void warmUp() throws IOException {
+    PlantedBrief smallest = PlantedBrief.of(BriefSet.named(briefs.get(0)));
+    for (int i = 0; i < WARM_UPS; i++) {
+      new Stages(folder, false, (stage, seconds) -> {}).run(smallest);
     }
-    return target;
   }
 
-  private record Size(BriefSpec spec, Blanket blanket, long seed) {}
+  private void stages(PlantedBrief made) throws IOException {
+    int often = made.blanket().pieceCount() > MOST_TO_REPEAT ? 1 : repeats;
+    for (int repeat = 1; repeat <= often; repeat++) {
+      Size size = new Size(made.spec(), made.blanket(), repeat);
+      new Stages(
+              folder,
+              repeat == 1,
+              (stage, seconds) ->
+                  write(
+                      size,
+                      stage,
+                      List.of("", String.format(Locale.ROOT, "%.6f", seconds), "", "", "")))
+          .run(made);
+    }
+  }
+
+  /** The first valid arrangement and the climb, of each size. */
+  private void search(long seed) {
+    double target = Double.NaN;
+    double from = shortest;
+    for (String name : briefs) {
+      BriefSpec spec = BriefSet.named(name);
+      Size size = new Size(spec, PlantedBrief.of(spec).blanket(), seed);
+      attempt(size, "first", new LozengyContender(threads, true), longest, Double.NaN);
+      Contender lozengy = new LozengyContender(threads, false);
+      if (Double.isNaN(target)) {
+        target = attempt(size, "reference", lozengy, referenceLimit, Double.NaN).score() - within;
+      }
+      from = climb(size, lozengy, target, from);
+    }
+  }
+
+  /** A blanket, and which seed or which repetition of it. */
+  private record Size(BriefSpec spec, Blanket blanket, long run) {}
 
   /** A solve and what came of it; the score is NaN where nothing valid did. */
   private record Attempt(double seconds, double score, Optional<Sequences> sequences) {}
 
-  /** The shortest solve found that reaches the target, or the last that was tried. */
-  private Attempt climb(Size size, Contender lozengy, double target) {
+  /** The shortest limit found that reaches the target, or the last that was tried. */
+  private double climb(Size size, Contender lozengy, double target, double from) {
     double failed = 0;
-    double limit = shortest;
+    double limit = from;
     Attempt attempt = attempt(size, "climb", lozengy, limit, target);
     while (!(attempt.score() >= target) && limit * 2 <= longest) {
       failed = limit;
@@ -148,13 +168,13 @@ public final class Growth implements Callable<Integer> {
       }
     }
     row(size, reached ? "reached" : "not-reached", limit, attempt, target);
-    return attempt;
+    return limit;
   }
 
   private Attempt attempt(
       Size size, String stage, Contender contender, double limit, double target) {
     System.gc();
-    Contender.Run run = contender.run(size.blanket(), size.seed(), limit);
+    Contender.Run run = contender.run(size.blanket(), size.run(), limit);
     Optional<Sequences> found =
         run.found().stream()
             .map(Contender.Found::sequences)
@@ -167,33 +187,6 @@ public final class Growth implements Callable<Integer> {
     Attempt attempt = new Attempt(run.seconds(), score, found);
     row(size, stage, limit, attempt, target);
     return attempt;
-  }
-
-  /** What follows a solve, each stage once. */
-  private void afterwards(Size size, Sequences sequences) throws IOException {
-    Stopwatch checking = new Stopwatch();
-    boolean valid = Check.faults(size.blanket(), sequences).isEmpty();
-    stage(size, valid ? "check" : "check-failed", checking.seconds());
-    Stopwatch scoring = new Stopwatch();
-    Score score = Scorer.score(size.blanket(), sequences, Optional.empty());
-    stage(size, "score", scoring.seconds());
-    Arrangement arrangement =
-        new Arrangement(
-            size.blanket(), sequences, Optional.empty(), score, Optional.empty(), Optional.empty());
-    Path file = folder.resolve("arrangement.json");
-    Stopwatch writing = new Stopwatch();
-    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file))) {
-      ArrangementWriter.write(out, arrangement);
-    }
-    stage(size, "write", writing.seconds());
-    Stopwatch reading = new Stopwatch();
-    boolean same = ArrangementReader.read(file).sequences().equals(sequences);
-    stage(size, same ? "read-back" : "read-back-failed", reading.seconds());
-    Files.delete(file);
-  }
-
-  private void stage(Size size, String stage, double seconds) {
-    write(size, stage, List.of("", Output.seconds(seconds), "", "", ""));
   }
 
   private void row(Size size, String stage, double limit, Attempt attempt, double target) {
@@ -213,7 +206,7 @@ public final class Growth implements Callable<Integer> {
     List<String> cells = new ArrayList<>();
     cells.add(size.spec().name());
     cells.add(Integer.toString(size.blanket().pieceCount()));
-    cells.add(Long.toString(size.seed()));
+    cells.add(Long.toString(size.run()));
     cells.add(stage);
     cells.addAll(end);
     results.row(cells);

@@ -88,7 +88,7 @@ public final class WholeSolve implements Callable<Integer> {
       names = "--limits",
       split = ",",
       description = "Lozengy's limits in seconds: ${DEFAULT-VALUE}.")
-  private List<Double> limits = List.of(0.3, 1.0, 3.0, 10.0);
+  private List<Double> limits = List.of(0.3, 1.0, 10.0);
 
   @Option(names = "--peer-limit", description = "The peers' limit in seconds: ${DEFAULT-VALUE}.")
   private double peerLimit = 60;
@@ -119,6 +119,7 @@ public final class WholeSolve implements Callable<Integer> {
         .forEach(row -> done.add(RUN.stream().map(row::get).toList()));
     try (Results.Writer writer = output.open(COLUMNS)) {
       results = writer;
+      System.out.println(estimate(contenders));
       for (BriefSpec spec : specs) {
         PlantedBrief made = PlantedBrief.of(spec);
         contenders.forEach(contender -> runs(made, contender));
@@ -143,21 +144,56 @@ public final class WholeSolve implements Callable<Integer> {
     contenders.forEach(contender -> contender.run(small.blanket(), 0, WARM_UP_LIMIT));
   }
 
+  private List<Double> limits(Contender contender) {
+    return switch (contender.name()) {
+      case "lozengy" -> limits;
+      case "lozengy-first" -> List.of(firstLimit);
+      default -> List.of(peerLimit);
+    };
+  }
+
+  private List<Long> seeds(Contender contender) {
+    return contender instanceof LozengyContender ? seeds : peerSeeds;
+  }
+
+  /** How long what is left takes at most, by the limits; what ends by itself is not counted. */
+  private String estimate(List<Contender> contenders) {
+    List<String> parts = new ArrayList<>();
+    double all = 0;
+    for (Contender contender : contenders) {
+      if (contender.name().equals("lozengy-first")) {
+        parts.add("lozengy-first ends by itself");
+        continue;
+      }
+      double left = 0;
+      for (String brief : briefs) {
+        for (double limit : limits(contender)) {
+          for (long seed : seeds(contender)) {
+            left += done.contains(key(brief, contender, seed, limit)) ? 0 : limit;
+          }
+        }
+      }
+      parts.add(String.format(Locale.ROOT, "%s %.1f", contender.name(), left / 60));
+      all += left;
+    }
+    return String.format(
+        Locale.ROOT, "by the limits %.1f minutes: %s", all / 60, String.join(", ", parts));
+  }
+
+  private static List<String> key(String brief, Contender contender, long seed, double limit) {
+    return List.of(brief, contender.name(), Long.toString(seed), Double.toString(limit));
+  }
+
   private void runs(PlantedBrief made, Contender contender) {
-    boolean own = contender instanceof LozengyContender;
-    List<Double> ownLimits = contender.name().equals("lozengy") ? limits : List.of(firstLimit);
-    for (double limit : own ? ownLimits : List.of(peerLimit)) {
-      for (long seed : own ? seeds : peerSeeds) {
+    for (double limit : limits(contender)) {
+      for (long seed : seeds(contender)) {
         run(made, contender, seed, limit);
       }
     }
   }
 
   private void run(PlantedBrief made, Contender contender, long seed, double limit) {
-    List<String> key =
-        List.of(
-            made.spec().name(), contender.name(), Long.toString(seed), Double.toString(limit));
-    if (done.contains(key)) {
+    if (done.contains(key(made.spec().name(), contender, seed, limit))) {
       return;
     }
     System.gc();

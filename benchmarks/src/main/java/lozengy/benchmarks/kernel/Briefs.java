@@ -16,7 +16,7 @@ import org.openjdk.jmh.annotations.State;
 public class Briefs {
 
   /** Name of the brief. */
-  @Param({"reference", "double-bed", "growth-10000"})
+  @Param({"reference", "growth-10000"})
   public String brief;
 
   PlantedBrief planted;

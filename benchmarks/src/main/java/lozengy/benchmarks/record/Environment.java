@@ -54,9 +54,7 @@ public final class Environment {
     all.put("cores", Integer.toString(Runtime.getRuntime().availableProcessors()));
     all.put("memory", gibibytes(machine.getTotalMemorySize()));
     all.put("heap limit", gibibytes(Runtime.getRuntime().maxMemory()));
-    all.put(
-        LOAD,
-        String.format(Locale.ROOT, "%.2f", machine.getSystemLoadAverage()));
+    all.put(LOAD, String.format(Locale.ROOT, "%.2f", machine.getSystemLoadAverage()));
     return all;
   }
 

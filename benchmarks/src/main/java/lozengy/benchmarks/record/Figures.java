@@ -43,4 +43,9 @@ final class Figures {
   static String number(double value, int decimals) {
     return String.format(Locale.ROOT, "%." + decimals + "f", value);
   }
+
+  /** A number without decimals where it is whole. */
+  static String plain(double number) {
+    return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
+  }
 }

@@ -1,8 +1,8 @@
 package lozengy.benchmarks.record;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -46,12 +46,16 @@ public final class MarkdownTables {
     String tables;
     if (columns.contains("event")) {
       tables = WholeTables.of(results);
+    } else if (columns.contains("worked_altered")) {
+      tables = midwork(results);
     } else if (columns.contains("what")) {
       tables = cold(results);
     } else if (columns.contains("stage")) {
-      tables = growth(results);
-    } else if (columns.contains("benchmark")) {
-      tables = kernels(results);
+      tables = GrowthTable.of(results);
+    } else if (columns.contains("benchmark") || columns.contains("workers")) {
+      tables = asItIs(results);
+    } else if (columns.contains("look")) {
+      tables = LooksTable.of(results);
     } else {
       throw new IllegalArgumentException(
           name + " has columns that no table is made of: " + columns);
@@ -118,39 +122,50 @@ public final class MarkdownTables {
     return table.text();
   }
 
-  private static String growth(Results results) {
-    Set<String> stages = new LinkedHashSet<>();
-    Map<String, Map<String, List<Map<String, String>>>> byBrief = new LinkedHashMap<>();
-    for (Map<String, String> row : results.rows()) {
-      stages.add(row.get("stage"));
-      byBrief
-          .computeIfAbsent(row.get("brief"), brief -> new LinkedHashMap<>())
-          .computeIfAbsent(row.get("stage"), stage -> new ArrayList<>())
-          .add(row);
-    }
-    stages.remove("climb");
-    List<String> headings = new ArrayList<>(List.of("median s", "pieces"));
-    headings.addAll(stages);
-    headings.add("score reached");
-    MarkdownTable table = new MarkdownTable(headings);
-    byBrief.forEach(
-        (brief, byStage) -> {
-          List<Map<String, String>> reached =
-              byStage.getOrDefault("reached", List.of()).stream().toList();
-          List<String> cells = new ArrayList<>();
-          cells.add(brief);
-          cells.add(byStage.values().iterator().next().get(0).get("pieces"));
-          for (String stage : stages) {
-            List<Map<String, String>> rows = byStage.getOrDefault(stage, List.of());
-            cells.add(Figures.medianOf(numbers(rows, "seconds"), rows.size(), 3));
-          }
-          cells.add(Figures.medianOf(numbers(reached, "score"), reached.size(), 2));
-          table.row(cells);
+  private static String midwork(Results results) {
+    Map<String, List<Map<String, String>>> groups = new LinkedHashMap<>();
+    results
+        .rows()
+        .forEach(row -> groups.computeIfAbsent(row.get("what"), k -> new ArrayList<>()).add(row));
+    MarkdownTable table =
+        new MarkdownTable(
+            List.of(
+                "solve",
+                "limit, s",
+                "runs",
+                "valid",
+                "worked pieces altered",
+                "free rounds",
+                "changed, least to most",
+                "median score"));
+    groups.forEach(
+        (what, rows) -> {
+          List<Double> changed = numbers(rows, "rounds_changed");
+          table.row(
+              List.of(
+                  what,
+                  rows.get(0).get("limit_s"),
+                  Integer.toString(rows.size()),
+                  Long.toString(
+                      rows.stream().filter(row -> row.get("valid").equals("yes")).count()),
+                  range(numbers(rows, "worked_altered")),
+                  range(numbers(rows, "rounds_free")),
+                  range(changed),
+                  Figures.medianOf(numbers(rows, "score"), rows.size(), 2)));
         });
     return table.text();
   }
 
-  private static String kernels(Results results) {
+  private static String range(List<Double> values) {
+    if (values.isEmpty()) {
+      return Figures.NONE;
+    }
+    String least = Figures.plain(Collections.min(values));
+    String most = Figures.plain(Collections.max(values));
+    return least.equals(most) ? least : least + " to " + most;
+  }
+
+  private static String asItIs(Results results) {
     List<String> columns = List.copyOf(results.rows().get(0).keySet());
     MarkdownTable table = new MarkdownTable(columns);
     for (Map<String, String> row : results.rows()) {

@@ -117,8 +117,7 @@ public record Results(Map<String, String> about, List<Map<String, String>> rows)
               "%s was made with %s: %s, this is %s".formatted(file, name, then, about.get(name)));
         }
       }
-      if (!before.rows().isEmpty()
-          && !List.copyOf(before.rows().get(0).keySet()).equals(columns)) {
+      if (!before.rows().isEmpty() && !List.copyOf(before.rows().get(0).keySet()).equals(columns)) {
         throw new IllegalArgumentException(
             "%s has the columns %s".formatted(file, before.rows().get(0).keySet()));
       }

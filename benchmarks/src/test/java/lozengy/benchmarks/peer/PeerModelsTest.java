@@ -31,6 +31,8 @@ import lozengy.model.score.Scorer;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
+import lozengy.solver.bound.BoundLimits;
+import lozengy.solver.bound.Bounds;
 import org.chocosolver.solver.variables.IntVar;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -238,6 +240,38 @@ class PeerModelsTest {
     double ours = ((SolveResult.Found) result).arrangement().score().total();
     assertTrue(ours <= optimum + CLOSE, ours + " above " + optimum);
     assertTrue(ours > optimum - 1, ours + " far below " + optimum);
+  }
+
+  /** By the bound alone, without the exact search that settles a brief as small as this. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2, 3, 4, 5, 6, 7})
+  void theBoundIsNeverBelowTheOptimumThatCpSatProves(int number) {
+    BriefSpec spec =
+        new BriefSpec(
+            "small",
+            new LayoutSize(
+                number % 2 == 0 ? Setting.STRAIGHT : Setting.ON_POINT,
+                2,
+                2 + number / 4,
+                false,
+                false),
+            "LD",
+            new BriefSpec.YarnCounts(3, 0, 3),
+            new double[] {10, 2, 0.5, 25}[number % 4],
+            number % 3 == 0 ? BriefSpec.Stock.EVEN : BriefSpec.Stock.ODD,
+            BriefSpec.Known.NOTHING,
+            new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1 + number / 6), 0),
+            number % 2 == 1);
+    Blanket blanket = PlantedBrief.of(spec).blanket();
+    CpSatModel stated = new CpSatModel(blanket);
+    CpSolver solver = cpSat(stated);
+    assertEquals(CpSolverStatus.OPTIMAL, solver.solve(stated.model()));
+    double optimum = stated.losses().total(solver.objectiveValue());
+    for (int stages : new int[] {0, 2}) {
+      double bound =
+          Bounds.of(blanket, Optional.empty(), new BoundLimits(stages), () -> false).total();
+      assertTrue(bound >= optimum - CLOSE, bound + " below " + optimum + ", stages " + stages);
+    }
   }
 
   @Test
