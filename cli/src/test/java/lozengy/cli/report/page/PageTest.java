@@ -14,11 +14,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lozengy.cli.report.Figures;
 import lozengy.cli.report.Markup;
 import lozengy.cli.report.Samples;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.card.LayerCard;
+import lozengy.model.card.ScoreCard;
 import lozengy.model.layout.Strips;
+import lozengy.model.score.Part;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -74,6 +78,21 @@ class PageTest {
     }
     assertEquals(3 * blanket.layout().seams().size(), data.get("seams").size());
     assertFalse(data.has("earlier"));
+  }
+
+  @Test
+  void theScoreSectionBearsTheCardsFigures() {
+    ScoreCard card =
+        ScoreCard.of(arrangement.blanket(), arrangement.sequences(), arrangement.earlier());
+    String section = page.substring(page.indexOf("id=\"score\""), page.indexOf("Moran's I:"));
+    assertTrue(section.contains(">" + Figures.fixed(card.repeats().z(), 1) + "<"), section);
+    for (LayerCard layer : card.layers()) {
+      assertTrue(section.contains(">" + Figures.fixed(layer.repeats().expected(), 0) + "<"));
+      assertTrue(section.contains(">" + Figures.fixed(layer.lightness().observed(), 2) + "<"));
+    }
+    String spread = Figures.fixed(card.chance().get(Part.SPREAD).mean(), 1);
+    assertTrue(section.contains(">" + spread + "<"), spread);
+    assertTrue(page.contains("Closest borders on a seam: "));
   }
 
   @Test
