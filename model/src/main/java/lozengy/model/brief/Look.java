@@ -77,6 +77,10 @@ public record Look(
     /**
      * Checks the numbers.
      *
+     * @param yarn the yarn's code
+     * @param where the pieces it speaks of, and the rounds of which one must show the yarn
+     * @param atLeast the least number of pieces, 0 or more
+     * @param atMost the largest number of pieces, not below atLeast; empty for any number
      * @throws IllegalArgumentException if atLeast is below 0 or above atMost
      */
     public Count {
@@ -112,6 +116,7 @@ public record Look(
    *     two that alternate like the squares of a chessboard
    * @param zones where only some yarns may lie
    * @param apart pairs of yarns that never meet on a seam
+   * @param counts how many pieces show a yarn, at least or at most
    * @param fade yarns in an order along a direction, where asked for
    * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are
    *     named

@@ -38,6 +38,8 @@ public sealed interface Explanation {
      * Copies the lists.
      *
      * @param causes why, at least one
+     * @param beside further causes, which are left when those are mended; none where a single
+     *     change mends all
      * @param remedies changes that make it fit, the least upsetting first
      * @param remediesComplete whether all changes that are known were tried to their end
      * @param nearest how near one can come without a change
