@@ -99,7 +99,9 @@ public final class ColdRuns implements Callable<Integer> {
             Path.of("benchmarks", "target", "classes").toString(),
             Hello.class.getName()));
     commands.put("version", List.of(LAUNCHER, "--version"));
+    commands.put("version without launcher", withoutLauncher("--version"));
     commands.put("check", List.of(LAUNCHER, "check", answer.toString()));
+    commands.put("check without launcher", withoutLauncher("check", answer.toString()));
     for (int i = 0; i < starts; i++) {
       for (Map.Entry<String, List<String>> command : commands.entrySet()) {
         Commands.Ended ended = Commands.run(command.getValue());
@@ -116,6 +118,26 @@ public final class ColdRuns implements Callable<Integer> {
                 ""));
       }
     }
+  }
+
+  /** The JVM alone, as the launcher starts it for a short command. */
+  private static List<String> withoutLauncher(String... words) throws IOException {
+    Path archive =
+        Path.of("target", "launcher", "classes-" + System.getProperty("java.version") + ".jsa");
+    List<String> command =
+        new ArrayList<>(
+            List.of(
+                Commands.java(),
+                "-XX:TieredStopAtLevel=1",
+                "-XX:+UseSerialGC",
+                "-XX:-UsePerfData",
+                "-Xshare:auto",
+                "-XX:SharedArchiveFile=" + archive.toRealPath(),
+                "-cp",
+                Path.of("cli", "target", "lozengy.jar").toRealPath().toString(),
+                "lozengy.cli.Main"));
+    command.addAll(List.of(words));
+    return command;
   }
 
   private void solve(PlantedBrief made, Path brief, double limit, long seed) throws IOException {
