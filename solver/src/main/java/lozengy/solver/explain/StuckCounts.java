@@ -4,22 +4,30 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Orbits;
+import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
+import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.IndependentSets;
 import lozengy.solver.explain.Finding.Slot;
 
 /**
  * More pieces that are to show a yarn than can, by their rounds, by seams or by stock; and fewer
- * that may than must. Every count by itself, and the least numbers of counts that speak of the same
- * one round of the same pieces together.
+ * that may than must; and numbers that a symmetry rules out. Every count by itself, and the least
+ * numbers of counts that speak of the same one round of the same pieces together.
  */
 final class StuckCounts implements Argument {
 
@@ -36,6 +44,7 @@ final class StuckCounts implements Argument {
       if (asked.paths().contains(count.atMostPath())) {
         tooMany(asked, count).ifPresent(findings::add);
       }
+      images(asked, count).ifPresent(findings::add);
     }
     if (findings.isEmpty()) {
       together(asked, counts, findings);
@@ -162,23 +171,94 @@ final class StuckCounts implements Argument {
   }
 
   private static Optional<Finding> tooMany(Asked asked, ReadyCount count) {
-    long certain =
+    Blanket blanket = asked.blanket();
+    int[] certain =
         IntStream.of(count.pieces())
             .filter(
                 piece -> rounds(asked, count, piece).anyMatch(r -> must(asked, count, piece, r)))
-            .count();
-    if (certain <= count.atMost()) {
+            .toArray();
+    if (certain.length > count.atMost()) {
+      String why = "%d can have nothing else there".formatted(certain.length);
+      return Optional.of(finding(asked, count, many(blanket, count, why)));
+    }
+    long worked = IntStream.of(certain).filter(p -> blanket.state(p) != PieceState.PLANNED).count();
+    int ofPile = ofPile(asked, count);
+    if (worked + ofPile > count.atMost()) {
+      String why = "at least %d pieces of the pile with it must lie there".formatted(ofPile);
+      return Optional.of(finding(asked, count, many(blanket, count, why), RuleId.PILE));
+    }
+    return Optional.empty();
+  }
+
+  private static String many(Blanket blanket, ReadyCount count, String why) {
+    return "at most %d of %s are to have %s in %s, and %s"
+        .formatted(
+            count.asked().atMost().orElseThrow(),
+            count.asked().where().atWords(),
+            Words.yarn(blanket, count.yarn()),
+            count.asked().where().someRoundWords(),
+            why);
+  }
+
+  /** How many pieces of the pile with the yarn find no place that the count does not speak of. */
+  private static int ofPile(Asked asked, ReadyCount count) {
+    Blanket blanket = asked.blanket();
+    Set<Integer> spokenOf = IntStream.of(count.pieces()).boxed().collect(Collectors.toSet());
+    int all = 0;
+    for (PieceKind kind : PieceKind.values()) {
+      int showing = 0;
+      for (Stack stack : blanket.pile().stacks()) {
+        int rounds = stack.yarns().length;
+        boolean shows =
+            asked.paths().contains(stack.path())
+                && stack.kind() == kind
+                && IntStream.range(0, rounds)
+                    .anyMatch(r -> stack.yarns()[r] == count.yarn() && count.covers(r, rounds));
+        showing += shows ? stack.count() : 0;
+      }
+      long elsewhere =
+          Tell.all(blanket)
+              .filter(p -> blanket.kind(p) == kind && blanket.takesPile(p) && !spokenOf.contains(p))
+              .count();
+      all += (int) Math.max(0, showing - elsewhere);
+    }
+    return all;
+  }
+
+  /** Pieces that are each other's images come together, which leaves only some numbers. */
+  private static Optional<Finding> images(Asked asked, ReadyCount count) {
+    Orbits orbits = asked.blanket().orbits();
+    if (!orbits.any() || !asked.rules().contains(RuleId.SYMMETRY)) {
       return Optional.empty();
     }
+    int least = asked.paths().contains(count.atLeastPath()) ? count.atLeast() : 0;
+    int most = asked.paths().contains(count.atMostPath()) ? count.atMost() : count.pieces().length;
+    Map<Integer, Integer> together = new TreeMap<>();
+    IntStream.of(count.pieces()).forEach(p -> together.merge(orbits.lead(p), 1, Integer::sum));
+    BitSet reachable = new BitSet();
+    reachable.set(0);
+    for (int images : together.values()) {
+      for (int sum = count.pieces().length - images; sum >= 0; sum--) {
+        if (reachable.get(sum)) {
+          reachable.set(sum + images);
+        }
+      }
+    }
+    int next = reachable.nextSetBit(least);
+    if (next >= 0 && next <= most) {
+      return Optional.empty();
+    }
+    int below = reachable.previousSetBit(Math.max(0, least - 1));
     String words =
-        "at most %d of %s are to have %s in %s, and %d can have nothing else there"
-            .formatted(
-                count.asked().atMost().orElseThrow(),
-                count.asked().where().atWords(),
-                Words.yarn(asked.blanket(), count.yarn()),
-                count.asked().where().someRoundWords(),
-                certain);
-    return Optional.of(finding(asked, count, words));
+        "%s of %s are to have %s in %s, and pieces that are each other's images come together: %d"
+                .formatted(
+                    least == most ? "just " + least : "from " + least + " to " + most,
+                    count.asked().where().atWords(),
+                    Words.yarn(asked.blanket(), count.yarn()),
+                    count.asked().where().someRoundWords(),
+                    below)
+            + (next < 0 ? " can" : " or " + next + " can");
+    return Optional.of(finding(asked, count, words, RuleId.SYMMETRY));
   }
 
   /** Least numbers of several yarns in one and the same round of the same pieces. */

@@ -31,7 +31,8 @@ final class Tell {
   private static final int MOST_GROUPS = 4;
 
   /** How sentences begin that begin with no name. */
-  private static final List<String> SENTENCES = List.of("round", "the ", "at ", "of ");
+  private static final List<String> SENTENCES =
+      List.of("round", "the ", "at ", "of ", "just ", "from ");
 
   private Tell() {}
 

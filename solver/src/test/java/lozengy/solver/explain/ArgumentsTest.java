@@ -10,6 +10,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
@@ -327,5 +328,35 @@ class ArgumentsTest {
         Blanket.of(fixed.withLook(fixed.look().withZones(List.of(zone, other)))),
         "At most 1 of row1 are to have A in the border, and 2 can have nothing else there",
         "At least 3 of row2 are to have B in the border, and only 2 can");
+  }
+
+  @Test
+  void countsThatASymmetryRulesOut() {
+    Look both = Look.NONE.withSymmetry(Symmetry.BOTH);
+    Brief brief = counted(PLENTY).brief();
+    Look.Count corners =
+        new Look.Count("A", new Where(List.of("r1c1..r1c3"), List.of()), 1, OptionalInt.of(1));
+    assertSays(Blanket.of(brief.withLook(both.withCounts(List.of(corners)))));
+    assertSays(Blanket.of(brief.withLook(both.withCounts(List.of(count("A", "all", 3, 3))))));
+    Look.Count pair =
+        new Look.Count("A", new Where(List.of("r1c1", "r1c3"), List.of()), 1, OptionalInt.of(1));
+    assertSays(
+        Blanket.of(brief.withLook(both.withCounts(List.of(pair)))),
+        "Just 1 of r1c1, r1c3 are to have A in some round, and pieces that are each other's images"
+            + " come together: 0 or 2 can");
+  }
+
+  @Test
+  void aPileThatBreaksACount() {
+    Brief brief = counted(PLENTY, count("A", "row1..row2", 0, 1)).brief();
+    assertSays(Blanket.of(brief.withPile(List.of(pile(4)))));
+    assertSays(
+        Blanket.of(brief.withPile(List.of(pile(5)))),
+        "At most 1 of row1..row2 are to have A in the border, and at least 2 pieces of the pile"
+            + " with it must lie there");
+  }
+
+  private static PileEntry pile(int pieces) {
+    return new PileEntry(PieceKind.SQUARE, List.of("A"), pieces, Set.of());
   }
 }
