@@ -1,29 +1,18 @@
 package lozengy.model.blanket;
 
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
-import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
-import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
-import lozengy.model.brief.PileEntry;
-import lozengy.model.brief.Round;
 import lozengy.model.brief.Yarn;
-import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;
-import lozengy.model.colour.LabColours;
 import lozengy.model.colour.SeenDifferences;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Layout;
-import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 
@@ -36,129 +25,31 @@ public final class Blanket {
 
   private final Brief brief;
   private final Layout layout;
-  private final Motif[] motifs;
-  private final Map<String, Integer> yarnIndex = new HashMap<>();
-  private final Tone[] tones;
-  private final Lab[] labs;
-  private final double[][] differences;
-  private final long[] usable;
-  private final long[] fixedUse;
-  private final long[] settled;
-  private final long joiningUse;
-  private final long edgingUse;
-  private final long[][][] needs;
-  private final boolean[][][] toneAllows;
-  private final int layers;
+  private final ReadyYarns yarns;
+  private final ReadyMotifs motifs;
+  private final KnownPieces known;
   private final PieceState[] states;
   private final Sequences locks;
-  private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private final ReadyLook look;
+  private final FixedUse fixedUse;
   private final Pile pile;
   private final boolean[][][] pileShows;
-  private final ReadyLook look;
-  private final Orbits orbits;
-  private final Sequences stated;
+  private final int layers;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
     this.brief = brief;
     this.layout = Layout.of(brief.layout());
-    this.motifs = new Motif[PieceKind.values().length];
-    brief.motifs().forEach((kind, motif) -> motifs[kind.ordinal()] = motif);
-    List<Yarn> yarns = brief.yarns();
-    int count = yarns.size();
-    this.tones = new Tone[count];
-    this.labs = new Lab[count];
-    this.usable = new long[count];
-    this.fixedUse = new long[count];
-    this.settled = new long[count];
-    for (int yarn = 0; yarn < count; yarn++) {
-      Yarn each = yarns.get(yarn);
-      yarnIndex.put(each.code(), yarn);
-      labs[yarn] = LabColours.of(each.colour());
-      double lightness = labs[yarn].lightness();
-      tones[yarn] = each.statedTone().orElseGet(() -> brief.tones().toneOf(lightness));
-      usable[yarn] = usable(each.stockMillimetres());
-    }
-    this.differences = new double[count][count];
-    for (int a = 0; a < count; a++) {
-      for (int b = 0; b < a; b++) {
-        differences[a][b] = ColourDifference.ciede2000(labs[a], labs[b]);
-        differences[b][a] = differences[a][b];
-      }
-    }
-    this.needs = new long[motifs.length][][];
-    this.toneAllows = new boolean[motifs.length][][];
-    for (PieceKind kind : brief.motifs().keySet()) {
-      compileMotif(kind);
-    }
-    int pieces = layout.places().size();
-    this.layers = IntStream.range(0, pieces).map(this::roundCount).max().orElse(0);
-    this.states = new PieceState[pieces];
-    Arrays.fill(states, PieceState.PLANNED);
-    this.locks = open();
-    brief.pieces().forEach(this::addNote);
-    this.look = new ReadyLook(brief.look(), layout, count, yarnIndex::get);
-    this.orbits = new Orbits(layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED);
-    this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
-    if (look.givesBorders()) {
-      lockBorders();
-    }
-    if (orbits.any()) {
-      lockImages();
-    }
-    Measures measures = Measures.of(layout, brief.motifs());
-    FixedUse use = new FixedUse(brief, layout, states);
-    this.joiningUse = use.joiningMillimetres(measures);
-    this.edgingUse = use.edgingMillimetres(measures);
-    brief.joining().ifPresent(joining -> fixedUse[yarnIndex.get(joining.yarn())] += joiningUse);
-    brief.edging().ifPresent(edging -> fixedUse[yarnIndex.get(edging.yarn())] += edgingUse);
-    for (int yarn = 0; yarn < count; yarn++) {
-      int each = yarn;
-      yarns
-          .get(yarn)
-          .counted()
-          .ifPresent(
-              counted -> use.settledPieces(counted).stream().forEach(piece -> settle(piece, each)));
-    }
-    this.pile = Pile.of(brief.pile(), yarnIndex);
-    this.pileShows = pileShows(pile);
-    brief.pile().forEach(this::settle);
-  }
-
-  /** Takes what a worked piece holds of a yarn off that yarn's use. */
-  private void settle(int piece, int yarn) {
-    for (int round = 0; round < roundCount(piece); round++) {
-      if (locked(piece, round) == yarn) {
-        fixedUse[yarn] -= needMillimetres(kind(piece), round, yarn);
-        settled[yarn] += needMillimetres(kind(piece), round, yarn);
-      }
-    }
-  }
-
-  /** Takes what pieces on the pile hold of yarns that were counted since off those yarns' use. */
-  private void settle(PileEntry entry) {
-    for (int round = 0; round < entry.rounds().size(); round++) {
-      if (entry.counted().contains(entry.rounds().get(round))) {
-        int yarn = yarnIndex.get(entry.rounds().get(round));
-        long millimetres = needMillimetres(entry.kind(), round, yarn) * entry.count();
-        fixedUse[yarn] -= millimetres;
-        settled[yarn] += millimetres;
-      }
-    }
-  }
-
-  private boolean[][][] pileShows(Pile pile) {
-    boolean[][][] shows = new boolean[motifs.length][][];
-    for (Pile.Stack stack : pile.stacks()) {
-      int kind = stack.kind().ordinal();
-      if (shows[kind] == null) {
-        shows[kind] = new boolean[stack.yarns().length][yarnCount()];
-      }
-      for (int round = 0; round < stack.yarns().length; round++) {
-        shows[kind][round][stack.yarns()[round]] = true;
-      }
-    }
-    return shows;
+    this.yarns = ReadyYarns.of(brief);
+    this.motifs = ReadyMotifs.of(brief, yarns);
+    this.known = new KnownPieces(brief, layout, yarns, open());
+    this.states = known.states();
+    this.locks = known.locks();
+    this.look = known.look();
+    this.fixedUse = new FixedUse(brief, layout, yarns, motifs, known);
+    this.pile = Pile.of(brief.pile(), yarns.index());
+    this.pileShows = pile.shown(yarnCount());
+    this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
   }
 
   /**
@@ -185,71 +76,6 @@ public final class Blanket {
    */
   public static Blanket ofUnjudged(Brief brief) {
     return new Blanket(brief);
-  }
-
-  private long usable(long stock) {
-    return (long) Math.floor(stock * (100 - brief.rules().keepBackPercent()) / 100 + 1e-6);
-  }
-
-  private void compileMotif(PieceKind kind) {
-    List<Round> rounds = motifs[kind.ordinal()].rounds();
-    long[][] need = new long[rounds.size()][yarnCount()];
-    boolean[][] allows = new boolean[rounds.size()][yarnCount()];
-    for (int round = 0; round < rounds.size(); round++) {
-      for (int yarn = 0; yarn < yarnCount(); yarn++) {
-        Optional<Ball> ball = brief.yarns().get(yarn).ball();
-        need[round][yarn] = rounds.get(round).amount().millimetres(ball.orElse(null));
-        allows[round][yarn] = rounds.get(round).tones().contains(tones[yarn]);
-      }
-    }
-    needs[kind.ordinal()] = need;
-    toneAllows[kind.ordinal()] = allows;
-  }
-
-  private void addNote(PieceNote note) {
-    for (Place place : layout.select(note.at())) {
-      int piece = place.index();
-      if (note.state().compareTo(states[piece]) > 0) {
-        states[piece] = note.state();
-      }
-      List<Optional<String>> codes = note.codes(locks.rounds(piece));
-      for (int round = 0; round < codes.size(); round++) {
-        if (codes.get(round).isPresent()) {
-          locks.set(piece, round, yarnIndex.get(codes.get(round).get()));
-        }
-      }
-      for (String code : note.not()) {
-        bans.computeIfAbsent(piece, p -> new boolean[yarnCount()])[yarnIndex.get(code)] = true;
-      }
-    }
-  }
-
-  /** Locks the borders that the look gives, but for those that are worked or locked already. */
-  private void lockBorders() {
-    for (int piece = 0; piece < states.length; piece++) {
-      int border = roundCount(piece) - 1;
-      if (states[piece] == PieceState.PLANNED && locks.yarn(piece, border) == Sequences.OPEN) {
-        locks.set(piece, border, look.border(piece));
-      }
-    }
-  }
-
-  /** Locks the rounds of planned pieces whose image is locked. */
-  private void lockImages() {
-    for (int lead : orbits.leads()) {
-      int[] members = orbits.members(lead);
-      for (int round = 0; round < roundCount(lead); round++) {
-        int locked = Sequences.OPEN;
-        for (int piece : members) {
-          locked = locked == Sequences.OPEN ? locks.yarn(piece, round) : locked;
-        }
-        for (int piece : members) {
-          if (states[piece] == PieceState.PLANNED && locks.yarn(piece, round) == Sequences.OPEN) {
-            locks.set(piece, round, locked);
-          }
-        }
-      }
-    }
   }
 
   /** {@return the brief} */
@@ -291,7 +117,7 @@ public final class Blanket {
    * @param piece the piece's index, from 0
    */
   public int roundCount(int piece) {
-    return motif(kind(piece)).rounds().size();
+    return motifs.roundCount(kind(piece));
   }
 
   /**
@@ -308,12 +134,12 @@ public final class Blanket {
    * @param kind the kind of piece
    */
   public Motif motif(PieceKind kind) {
-    return motifs[kind.ordinal()];
+    return motifs.motifs()[kind.ordinal()];
   }
 
   /** {@return how many yarns} */
   public int yarnCount() {
-    return tones.length;
+    return yarns.tones().length;
   }
 
   /**
@@ -331,7 +157,7 @@ public final class Blanket {
    * @param code the yarn's code
    */
   public int yarnIndex(String code) {
-    return yarnIndex.getOrDefault(code, -1);
+    return yarns.index().getOrDefault(code, -1);
   }
 
   /**
@@ -340,7 +166,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public Tone tone(int yarn) {
-    return tones[yarn];
+    return yarns.tones()[yarn];
   }
 
   /**
@@ -349,7 +175,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public Lab lab(int yarn) {
-    return labs[yarn];
+    return yarns.labs()[yarn];
   }
 
   /**
@@ -359,7 +185,7 @@ public final class Blanket {
    * @param yarnB the other yarn's index, from 0
    */
   public double difference(int yarnA, int yarnB) {
-    return differences[yarnA][yarnB];
+    return yarns.differences()[yarnA][yarnB];
   }
 
   /**
@@ -381,7 +207,7 @@ public final class Blanket {
    * @param yarnB the other yarn's index, from 0
    */
   public boolean sameBorder(int yarnA, int yarnB) {
-    return yarnA == yarnB || differences[yarnA][yarnB] < brief.rules().minContrast();
+    return yarnA == yarnB || difference(yarnA, yarnB) < brief.rules().minContrast();
   }
 
   /**
@@ -413,7 +239,7 @@ public final class Blanket {
 
   /** {@return the pieces that the look's symmetry ties to each other} */
   public Orbits orbits() {
-    return orbits;
+    return known.orbits();
   }
 
   /**
@@ -424,7 +250,7 @@ public final class Blanket {
    * @param round the round, from 0 at the centre
    */
   public int stated(int piece, int round) {
-    return stated.yarn(piece, round);
+    return known.stated().yarn(piece, round);
   }
 
   /** {@return the look that the brief asks for} */
@@ -453,7 +279,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public long needMillimetres(PieceKind kind, int round, int yarn) {
-    return needs[kind.ordinal()][round][yarn];
+    return motifs.needMillimetres()[kind.ordinal()][round][yarn];
   }
 
   /**
@@ -464,7 +290,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public boolean toneAllows(PieceKind kind, int round, int yarn) {
-    return toneAllows[kind.ordinal()][round][yarn];
+    return motifs.toneAllows()[kind.ordinal()][round][yarn];
   }
 
   /**
@@ -482,7 +308,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public long usableMillimetres(int yarn) {
-    return usable[yarn];
+    return yarns.usableMillimetres()[yarn];
   }
 
   /**
@@ -493,7 +319,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public long fixedUseMillimetres(int yarn) {
-    return fixedUse[yarn];
+    return fixedUse.fixedMillimetres()[yarn];
   }
 
   /**
@@ -503,7 +329,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public long settledMillimetres(int yarn) {
-    return settled[yarn];
+    return fixedUse.settledMillimetres()[yarn];
   }
 
   /**
@@ -511,14 +337,14 @@ public final class Blanket {
    * counted}
    */
   public long joiningMillimetres() {
-    return joiningUse;
+    return fixedUse.joiningMillimetres();
   }
 
   /**
    * {@return millimetres that edging takes, without what had been worked when its yarn was counted}
    */
   public long edgingMillimetres() {
-    return edgingUse;
+    return fixedUse.edgingMillimetres();
   }
 
   /**
@@ -548,8 +374,7 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public boolean banned(int piece, int yarn) {
-    boolean[] banned = bans.get(piece);
-    return banned != null && banned[yarn];
+    return known.banned(piece, yarn);
   }
 
   /**
@@ -605,7 +430,7 @@ public final class Blanket {
 
   /** {@return sequences for this blanket's pieces, all open} */
   public Sequences open() {
-    int[] rounds = new int[states.length];
+    int[] rounds = new int[layout.places().size()];
     for (int piece = 0; piece < rounds.length; piece++) {
       rounds[piece] = roundCount(piece);
     }
@@ -624,9 +449,9 @@ public final class Blanket {
    * @param sequences the yarns of its pieces' rounds; rounds may be open
    */
   public long[] usedMillimetres(Sequences sequences) {
-    long[] used = fixedUse.clone();
+    long[] used = fixedUse.fixedMillimetres().clone();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      long[][] need = needs[kind(piece).ordinal()];
+      long[][] need = motifs.needMillimetres()[kind(piece).ordinal()];
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN) {

@@ -6,10 +6,12 @@ import java.util.Optional;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Measures;
 import lozengy.model.layout.Pairs;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 
 /**
@@ -21,16 +23,87 @@ final class FixedUse {
 
   private final Brief brief;
   private final Layout layout;
-  private final PieceState[] states;
+  private final ReadyYarns yarns;
+  private final ReadyMotifs motifs;
+  private final KnownPieces known;
+  private final long joining;
+  private final long edging;
+  private final long[] fixed;
+  private final long[] settled;
 
-  FixedUse(Brief brief, Layout layout, PieceState[] states) {
+  FixedUse(Brief brief, Layout layout, ReadyYarns yarns, ReadyMotifs motifs, KnownPieces known) {
     this.brief = brief;
     this.layout = layout;
-    this.states = states;
+    this.yarns = yarns;
+    this.motifs = motifs;
+    this.known = known;
+    Measures measures = Measures.of(layout, brief.motifs());
+    this.joining = joining(measures);
+    this.edging = edging(measures);
+    this.settled = new long[yarns.tones().length];
+    this.fixed = new long[settled.length];
+    settlePieces();
+    brief.pile().forEach(this::settle);
+    brief.joining().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
+    brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
+    for (int yarn = 0; yarn < fixed.length; yarn++) {
+      fixed[yarn] -= settled[yarn];
+    }
   }
 
   /** Millimetres that joining takes, without seams that a count has settled. */
-  long joiningMillimetres(Measures measures) {
+  long joiningMillimetres() {
+    return joining;
+  }
+
+  /** Millimetres that edging takes, without what a count has settled. */
+  long edgingMillimetres() {
+    return edging;
+  }
+
+  /** By yarn, millimetres of joining and edging less those settled in rounds; not to be changed. */
+  long[] fixedMillimetres() {
+    return fixed;
+  }
+
+  /** By yarn, millimetres of rounds that a count has settled; not to be changed. */
+  long[] settledMillimetres() {
+    return settled;
+  }
+
+  /** Settles what worked pieces hold of the yarns that were counted since. */
+  private void settlePieces() {
+    for (int yarn = 0; yarn < settled.length; yarn++) {
+      int each = yarn;
+      brief
+          .yarns()
+          .get(yarn)
+          .counted()
+          .ifPresent(counted -> settledPieces(counted).stream().forEach(p -> settle(p, each)));
+    }
+  }
+
+  private void settle(int piece, int yarn) {
+    PieceKind kind = layout.places().get(piece).kind();
+    for (int round = 0; round < motifs.roundCount(kind); round++) {
+      if (known.locks().yarn(piece, round) == yarn) {
+        settled[yarn] += motifs.needMillimetres()[kind.ordinal()][round][yarn];
+      }
+    }
+  }
+
+  /** Settles what pieces on the pile hold of yarns that were counted since. */
+  private void settle(PileEntry entry) {
+    for (int round = 0; round < entry.rounds().size(); round++) {
+      if (entry.counted().contains(entry.rounds().get(round))) {
+        int yarn = yarns.index().get(entry.rounds().get(round));
+        long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
+        settled[yarn] += need * entry.count();
+      }
+    }
+  }
+
+  private long joining(Measures measures) {
     if (brief.joining().isEmpty()) {
       return 0;
     }
@@ -41,8 +114,7 @@ final class FixedUse {
     return millimetres(lengthCm, use);
   }
 
-  /** Millimetres that edging takes, without what a count has settled. */
-  long edgingMillimetres(Measures measures) {
+  private long edging(Measures measures) {
     if (brief.edging().isEmpty()) {
       return 0;
     }
@@ -77,18 +149,18 @@ final class FixedUse {
     BitSet joined = new BitSet();
     layout.select(selectors).stream()
         .mapToInt(Place::index)
-        .filter(piece -> states[piece] == PieceState.JOINED)
+        .filter(piece -> known.states()[piece] == PieceState.JOINED)
         .forEach(joined::set);
     return joined;
   }
 
   /** Pieces whose rounds a count has settled. */
-  BitSet settledPieces(Counted counted) {
+  private BitSet settledPieces(Counted counted) {
     BitSet settled = new BitSet();
     for (List<String> selectors : List.of(counted.made(), counted.joined())) {
       layout.select(selectors).stream()
           .mapToInt(Place::index)
-          .filter(piece -> states[piece] != PieceState.PLANNED)
+          .filter(piece -> known.states()[piece] != PieceState.PLANNED)
           .forEach(settled::set);
     }
     return settled;

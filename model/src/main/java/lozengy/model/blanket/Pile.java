@@ -90,4 +90,22 @@ public record Pile(List<Stack> stacks) {
   public boolean shows(PieceKind kind, int round, int yarn) {
     return stacks.stream().anyMatch(s -> s.kind() == kind && s.yarns()[round] == yarn);
   }
+
+  /**
+   * By ordinal of the kind of piece, round and yarn: whether a piece shows it; null for a kind of
+   * which none lies on it.
+   */
+  boolean[][][] shown(int yarnCount) {
+    boolean[][][] shown = new boolean[PieceKind.values().length][][];
+    for (Stack stack : stacks) {
+      int kind = stack.kind().ordinal();
+      if (shown[kind] == null) {
+        shown[kind] = new boolean[stack.yarns().length][yarnCount];
+      }
+      for (int round = 0; round < stack.yarns().length; round++) {
+        shown[kind][round][stack.yarns()[round]] = true;
+      }
+    }
+    return shown;
+  }
 }
