@@ -118,7 +118,11 @@ final class Moves {
 
   /** Gives a random slot a random other yarn. */
   void change(double temperature) {
-    int slot = pick(free);
+    change(pick(free), temperature);
+  }
+
+  /** Gives a slot a random other yarn. */
+  void change(int slot, double temperature) {
     if (held(slot)) {
       return;
     }
@@ -151,7 +155,11 @@ final class Moves {
    * Exchanges the yarns of two slots with the same needs and domain: counts and stock stay as is.
    */
   void exchangeAlike(double temperature) {
-    int slotA = pick(free);
+    exchangeAlike(pick(free), temperature);
+  }
+
+  /** Exchanges the yarns of a slot and another one with the same needs and domain. */
+  void exchangeAlike(int slotA, double temperature) {
     int[] like = freeAlike[groupOf[slotA]];
     exchange(slotA, pick(like), temperature);
   }

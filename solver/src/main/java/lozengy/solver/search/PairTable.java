@@ -137,6 +137,15 @@ final class PairTable {
     return repeats;
   }
 
+  /** Repeats on a slot's seams. */
+  int repeats(int slot, int[] yarn) {
+    int repeats = 0;
+    for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
+      repeats += clash[yarn[slot] * yarns + yarn[seamSlot[i]]] ? 1 : 0;
+    }
+    return repeats;
+  }
+
   /** The first entry that is not what it is from scratch, in words; or null. */
   String firstWrongEntry(int[] yarn) {
     PairTable fresh = new PairTable(problem);

@@ -161,7 +161,8 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < most && !found() && !ends.getAsBoolean(); deal++) {
       together(walker -> walker.deal(FIRST_EXCHANGES));
       barOverdrawing(deal % 2 == 0);
-      leg((movesOfSlot << deal) * slots, hotOfDeal(deal), ends);
+      // even where the deal is valid at once a chunk is walked, which tells the speed
+      leg(found() ? CHUNK : (movesOfSlot << deal) * slots, hotOfDeal(deal), ends);
     }
     barOverdrawing(true);
     dealt = found();

@@ -302,6 +302,20 @@ final class State {
     return copiesMore * copyCost + surplusMore * hardCost;
   }
 
+  /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
+  boolean atFault(int slot) {
+    int p = piece[slot];
+    for (int other = pieceStart[p]; other < pieceStart[p + 1]; other++) {
+      boolean differ =
+          other != slot && (allDiffer || adjacentDiffer && Math.abs(other - slot) == 1);
+      if (differ && yarn[other] == yarn[slot]) {
+        return true;
+      }
+    }
+    return pairs.repeats(slot, yarn) > 0
+        || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
+  }
+
   /** Gives a slot another yarn. The cost told for it is to be added by the caller. */
   void apply(int slot, int to) {
     int from = yarn[slot];

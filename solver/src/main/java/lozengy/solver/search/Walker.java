@@ -77,6 +77,9 @@ final class Walker {
    */
   void deal(int exchanges) {
     state.reset(new CountPlan(problem, draws).deal(exchanges));
+    moves.keepTo(0, 1);
+    untilWindow = 0;
+    new Mending(state, moves).mend();
     look();
   }
 

@@ -1,0 +1,57 @@
+package lozengy.solver.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
+import lozengy.solver.RandomBriefs;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
+import org.junit.jupiter.api.Test;
+
+/** Mending finds what is at fault, keeps the state's books, and leaves little to the walk. */
+class MendingTest {
+
+  @Test
+  void mendsMostFaultsOfRandomDeals() {
+    long before = 0;
+    long after = 0;
+    int mended = 0;
+    for (long seed = 1; seed <= 200; seed++) {
+      Brief brief = RandomBriefs.of(seed, 4, 9);
+      if (!BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
+      if (problem.domains().anyEmpty() || problem.slots().free().length == 0) {
+        continue;
+      }
+      Draws draws = new Draws(seed);
+      State state = new State(problem);
+      Moves moves = new Moves(state, draws, new Audit(Assertions.FULL, state, seed));
+      state.reset(new CountPlan(problem, draws).deal(300));
+      assertEquals(state.hard() > state.stock.overdrawn(), anyAtFault(state), "seed " + seed);
+      before += state.hard();
+      new Mending(state, moves).mend();
+      after += state.hard();
+      Cost fresh = Cost.of(problem, state.yarn, state.stock.pressure());
+      assertEquals(fresh.hard(), state.hard(), "seed " + seed);
+      assertEquals(fresh.total(), state.cost(), "seed " + seed);
+      mended++;
+    }
+    assertTrue(mended > 80, "only " + mended + " deals");
+    assertTrue(after * 4 < before, before + " faults before, " + after + " after");
+  }
+
+  private static boolean anyAtFault(State state) {
+    for (int slot : state.problem.slots().free()) {
+      if (state.atFault(slot)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
