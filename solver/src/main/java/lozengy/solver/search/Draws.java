@@ -16,6 +16,9 @@ final class Draws {
     }
   }
 
+  /** No {@link #exponential} is larger. */
+  static final double MOST = MINUS_LOG[0];
+
   private final SplittableRandom random;
 
   Draws(long seed) {

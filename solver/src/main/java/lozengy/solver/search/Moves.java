@@ -32,7 +32,9 @@ final class Moves {
   private final int[] groupOf;
   private final int[][] freePieces;
   private final int[] kindOfPiece;
+  private final boolean[] allFree;
   private final int[] freeBorders;
+  private final boolean pile;
   private final int[] chain = new int[LONGEST_CHAIN];
   private final boolean[] inChain;
   private double windowFrom;
@@ -65,17 +67,20 @@ final class Moves {
       }
     }
     this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
+    this.pile = !problem.pile().isEmpty();
     this.kindOfPiece = new int[slots.pieces()];
+    this.allFree = new boolean[slots.pieces()];
     this.freePieces = new int[PieceKind.values().length * MOST_IMAGES][];
     for (int piece = 0; piece < kindOfPiece.length; piece++) {
       int kind = problem.blanket().kind(slots.lead()[piece]).ordinal();
+      allFree[piece] = allFree(piece);
       kindOfPiece[piece] = kind + PieceKind.values().length * (slots.weight(piece) - 1);
     }
     for (int kind = 0; kind < freePieces.length; kind++) {
       int wanted = kind;
       freePieces[kind] =
           java.util.stream.IntStream.range(0, slots.pieces())
-              .filter(piece -> kindOfPiece[piece] == wanted && allFree(piece))
+              .filter(piece -> kindOfPiece[piece] == wanted && allFree[piece])
               .toArray();
     }
     this.inChain = new boolean[slots.count()];
@@ -131,14 +136,14 @@ final class Moves {
     if (to == state.yarn[slot]) {
       return;
     }
-    long most = (long) (temperature * draws.exponential());
+    long most = ceiling(temperature);
     if (audit != null && audit.full()) {
       int from = state.yarn[slot];
       long told = state.change(slot, to, NO_LIMIT);
       audit.tried("change", told, () -> state.apply(slot, to), () -> state.apply(slot, from), slot);
     }
     long told = state.change(slot, to, most);
-    if (told <= most) {
+    if (told <= most && accepts(told, temperature)) {
       state.apply(slot, to);
       made("change", told, slot, slot);
     }
@@ -160,8 +165,43 @@ final class Moves {
 
   /** Exchanges the yarns of a slot and another one with the same needs and domain. */
   void exchangeAlike(int slotA, double temperature) {
-    int[] like = freeAlike[groupOf[slotA]];
-    exchange(slotA, pick(like), temperature);
+    int slotB = pick(freeAlike[groupOf[slotA]]);
+    if (state.yarn[slotA] == state.yarn[slotB] || !mayExchange(slotA, slotB)) {
+      return;
+    }
+    if (audit != null && audit.full()) {
+      tryOut(slotA, slotB, state.exchangeAlike(slotA, slotB, NO_LIMIT));
+    }
+    long most = ceiling(temperature);
+    long told = state.exchangeAlike(slotA, slotB, most);
+    if (told <= most && accepts(told, temperature)) {
+      swap(slotA, slotB);
+      made("exchange", told, slotA, slotB);
+    }
+  }
+
+  /** No loss above this is ever accepted. */
+  private static long ceiling(double temperature) {
+    return (long) (temperature * Draws.MOST);
+  }
+
+  /** Whether a loss is taken: Metropolis' rule. */
+  private boolean accepts(long told, double temperature) {
+    return told <= 0 || told <= temperature * draws.exponential();
+  }
+
+  /** Whether neither slot is held by a finished piece, and both stand for as many places. */
+  private boolean mayExchange(int slotA, int slotB) {
+    if (pile && (held(slotA) || held(slotB))) {
+      return false;
+    }
+    return !slots.tied()
+        || slots.weight(slots.piece()[slotA]) == slots.weight(slots.piece()[slotB]);
+  }
+
+  private void tryOut(int slotA, int slotB, long told) {
+    Runnable swap = () -> swap(slotA, slotB);
+    audit.tried("exchange", told, swap, swap, slotA, slotB);
   }
 
   /** Exchanges the yarns of two slots of any layers: shifts counts and stock by little. */
@@ -183,23 +223,18 @@ final class Moves {
   private void exchange(int slotA, int slotB, double temperature) {
     int a = state.yarn[slotA];
     int b = state.yarn[slotB];
-    if (held(slotA) || held(slotB)) {
-      return;
-    }
-    if (slots.tied() && slots.weight(slots.piece()[slotA]) != slots.weight(slots.piece()[slotB])) {
-      return;
-    }
     if (a == b || !problem.domains().allows(slotA, b) || !problem.domains().allows(slotB, a)) {
       return;
     }
-    long most = (long) (temperature * draws.exponential());
-    if (audit != null && audit.full()) {
-      long told = state.exchange(slotA, slotB, NO_LIMIT);
-      Runnable swap = () -> swap(slotA, slotB);
-      audit.tried("exchange", told, swap, swap, slotA, slotB);
+    if (!mayExchange(slotA, slotB)) {
+      return;
     }
+    if (audit != null && audit.full()) {
+      tryOut(slotA, slotB, state.exchange(slotA, slotB, NO_LIMIT));
+    }
+    long most = ceiling(temperature);
     long told = state.exchange(slotA, slotB, most);
-    if (told <= most) {
+    if (told <= most && accepts(told, temperature)) {
       swap(slotA, slotB);
       made("exchange", told, slotA, slotB);
     }
@@ -222,7 +257,7 @@ final class Moves {
   void exchangeSequences(double temperature) {
     int pieceA = slots.piece()[pick(free)];
     int[] like = freePieces[kindOfPiece[pieceA]];
-    if (like.length < 2 || !allFree(pieceA)) {
+    if (like.length < 2 || !allFree[pieceA]) {
       return;
     }
     int pieceB = pick(like);
@@ -230,14 +265,13 @@ final class Moves {
     if (held || pieceA == pieceB || !domainsAllowExchange(pieceA, pieceB)) {
       return;
     }
-    long most = (long) (temperature * draws.exponential());
     long told = state.exchangeSequences(pieceA, pieceB);
     if (audit != null && audit.full()) {
       Runnable swap = () -> swapSequences(pieceA, pieceB);
       audit.tried(
           "exchange of sequences", told, swap, swap, slots.border(pieceA), slots.border(pieceB));
     }
-    if (told <= most) {
+    if (told <= ceiling(temperature) && accepts(told, temperature)) {
       swapSequences(pieceA, pieceB);
       made("exchange of sequences", told, slots.border(pieceA), slots.border(pieceB));
     }
@@ -285,7 +319,6 @@ final class Moves {
     if (length < 2) {
       return;
     }
-    long most = (long) (temperature * draws.exponential());
     long told = 0;
     for (int i = 0; i < length; i++) {
       int slot = chain[i];
@@ -299,7 +332,7 @@ final class Moves {
       audit.tried("Kempe chain", told, exchange, exchange, seed);
       exchangeAlongChain(length, a, b);
     }
-    if (told <= most) {
+    if (told <= ceiling(temperature) && accepts(told, temperature)) {
       made("Kempe chain", told, seed, seed);
     } else {
       exchangeAlongChain(length, a, b);

@@ -162,7 +162,8 @@ public final class Search implements AutoCloseable {
       together(walker -> walker.deal(FIRST_EXCHANGES));
       barOverdrawing(deal % 2 == 0);
       // even where the deal is valid at once a chunk is walked, which tells the speed
-      leg(found() ? CHUNK : (movesOfSlot << deal) * slots, hotOfDeal(deal), ends);
+      long longest = found() ? CHUNK : Long.MAX_VALUE;
+      leg(Math.min(longest, (movesOfSlot << deal) * slots), hotOfDeal(deal), ends);
     }
     barOverdrawing(true);
     dealt = found();

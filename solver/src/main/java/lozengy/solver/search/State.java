@@ -6,8 +6,8 @@ import lozengy.solver.problem.Slots;
 
 /**
  * An assignment of yarns to slots with everything that a move's cost needs at hand: for each slot
- * and yarn what the pairs with other pieces would cost, counts by layer, yarn used, and shared
- * sequences. To tell a change's cost is O(1), to make it O(pairs of the slot). No method allocates.
+ * and yarn what it would cost beside the others, counts by layer, yarn used, and shared sequences.
+ * To tell a change's cost is O(1), to make it O(pairs of the slot). No method allocates.
  */
 final class State {
 
@@ -18,10 +18,9 @@ final class State {
   private final int[] piece;
   private final int[] layer;
   private final int[] pieceStart;
-  private final int[] inner;
   private final boolean adjacentDiffer;
   private final boolean allDiffer;
-  private final PairTable pairs;
+  private final CostTable table;
   private final boolean tied;
   private final int[] weight;
   private final int[] surplus;
@@ -44,8 +43,7 @@ final class State {
     this.piece = slots.piece();
     this.layer = slots.layer();
     this.pieceStart = slots.pieceStart();
-    this.pairs = new PairTable(problem);
-    this.inner = problem.innerCost();
+    this.table = new CostTable(problem);
     this.adjacentDiffer = problem.adjacentDiffer();
     this.allDiffer = problem.allDiffer();
     this.yarn = new int[slots.count()];
@@ -69,7 +67,7 @@ final class State {
   void reset(int[] assignment) {
     System.arraycopy(assignment, 0, yarn, 0, yarn.length);
     laid.reset(yarn);
-    pairs.rebuild(yarn);
+    table.rebuild(yarn);
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] = -problem.targets()[i];
     }
@@ -114,8 +112,7 @@ final class State {
    */
   long change(int slot, int to, long most) {
     int from = yarn[slot];
-    long told = pairs.change(slot, from, to) + innerChange(slot, from, to);
-    told += balanceChange(slot, from, to);
+    long told = table.change(slot, from, to) + balanceChange(slot, from, to);
     if (counts.any()) {
       told += counts.change(slot, from, to);
     }
@@ -133,22 +130,35 @@ final class State {
   }
 
   /**
+   * The cost of exchanging the yarns of two slots with the same needs and layer, so that counts and
+   * stock stay as they are; early out as there.
+   */
+  long exchangeAlike(int slotA, int slotB, long most) {
+    if (counts.any()) {
+      return exchange(slotA, slotB, most);
+    }
+    int a = yarn[slotA];
+    int b = yarn[slotB];
+    long told = table.change(slotA, a, b) + table.change(slotB, b, a);
+    long ceiling = most + 2 * sequenceGain();
+    int ofLayer = layer[slotA];
+    if (ofLayer > 0 && told > ceiling + table.mostTwice(ofLayer)) {
+      return told;
+    }
+    told -= table.countedTwice(slotA, slotB, a, b);
+    boolean settled = !sequencesMatter || told > ceiling;
+    return settled ? told : told + sequenceExchange(slotA, slotB, a, b);
+  }
+
+  /**
    * The cost of exchanging the yarns of two slots, of any pieces and layers; early out as there.
    */
   long exchange(int slotA, int slotB, long most) {
     int a = yarn[slotA];
     int b = yarn[slotB];
-    int layerA = layer[slotA];
-    int layerB = layer[slotB];
-    long told;
-    if (piece[slotA] == piece[slotB]) {
-      told = pairs.change(slotA, a, b) + pairs.change(slotB, b, a);
-      told += innerExchange(slotA, slotB, a, b);
-    } else {
-      told = pairs.exchange(slotA, slotB, a, b, layerA == layerB);
-      told += innerChange(slotA, a, b) + innerChange(slotB, b, a);
-    }
-    if (layerA != layerB) {
+    long told = table.change(slotA, a, b) + table.change(slotB, b, a);
+    told -= table.countedTwice(slotA, slotB, a, b);
+    if (layer[slotA] != layer[slotB]) {
       told += balanceChange(slotA, a, b);
       told += balanceChange(slotB, b, a);
     }
@@ -180,7 +190,8 @@ final class State {
       int a = yarn[slotA];
       int b = yarn[slotB];
       if (a != b) {
-        told += pairs.exchange(slotA, slotB, a, b, true);
+        told += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
+        told -= table.countedTwice(slotA, slotB, a, b);
       }
     }
     return counts.any() ? told + countsExchangeOfSequences(pieceA, pieceB) : told;
@@ -230,37 +241,11 @@ final class State {
     return steps * balanceCost[ofLayer];
   }
 
-  private long innerChange(int slot, int from, int to) {
-    int start = pieceStart[piece[slot]];
-    int end = pieceStart[piece[slot] + 1];
-    long told = 0;
-    if (slot > start) {
-      int row = yarn[slot - 1] * yarns;
-      told += inner[row + to] - inner[row + from];
-    }
-    if (slot + 1 < end) {
-      int row = yarn[slot + 1] * yarns;
-      told += inner[row + to] - inner[row + from];
-    }
-    if (allDiffer) {
-      for (int other = start; other < end; other++) {
-        if (other < slot - 1 || other > slot + 1) {
-          told += (yarn[other] == to ? hardCost : 0) - (yarn[other] == from ? hardCost : 0);
-        }
-      }
-    }
-    return tied ? told * weight[slot] : told;
-  }
-
-  private long innerExchange(int slotA, int slotB, int a, int b) {
-    long told = innerChange(slotA, a, b);
-    yarn[slotA] = b;
-    told += innerChange(slotB, b, a);
-    yarn[slotA] = a;
-    return told;
-  }
-
+  /** The most that one piece's other sequence could win; nothing while no two are alike. */
   private long sequenceGain() {
+    if (sequences.distinct() == slots.pieces()) {
+      return 0;
+    }
     return sequences.surplus() > surplusFacts ? copyCost + hardCost : copyCost;
   }
 
@@ -312,7 +297,7 @@ final class State {
         return true;
       }
     }
-    return pairs.repeats(slot, yarn) > 0
+    return table.repeats(slot, yarn) > 0
         || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
   }
 
@@ -322,7 +307,7 @@ final class State {
     if (from == to) {
       return;
     }
-    pairFaults += pairs.apply(slot, from, to, yarn);
+    pairFaults += table.apply(slot, from, to, yarn);
     int p = piece[slot];
     int start = pieceStart[p];
     int end = pieceStart[p + 1];
@@ -347,12 +332,12 @@ final class State {
 
   /** The first kept entry that is not what it is from scratch, in words; or null. */
   String firstWrongEntry() {
-    return pairs.firstWrongEntry(yarn);
+    return table.firstWrongEntry(yarn);
   }
 
   /** Spoils a kept cost, for tests of the assertions. */
   void spoilPairCost(int slot, int by) {
-    pairs.spoil(slot, by);
+    table.spoil(slot, by);
   }
 
   /** Whether a slot may change. */

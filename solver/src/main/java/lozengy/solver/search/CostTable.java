@@ -1,0 +1,245 @@
+package lozengy.solver.search;
+
+import java.util.Arrays;
+import lozengy.solver.problem.PairCosts;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.Slots;
+
+/**
+ * For each slot and yarn, what the slot would cost if it had that yarn, beside other pieces and
+ * within its own: kept as yarns change, so that a change's cost is two look-ups. To keep it is
+ * O(pairs of the slot + yarns). No method allocates, {@link #rebuild} apart.
+ */
+final class CostTable {
+
+  /** Lattice distance, in either coordinate, beyond which two pieces are no pair. */
+  private static final int REACH = 4;
+
+  private final Problem problem;
+  private final int yarns;
+  private final int[] piece;
+  private final int[] layer;
+  private final int[] pieceStart;
+  private final int[] lightStart;
+  private final int[] lightSlot;
+  private final int[] lightCost;
+  private final int[] seamStart;
+  private final int[] seamSlot;
+  private final int[] seamCost;
+  private final int[] inner;
+  private final int apartCost;
+  private final int[] weight;
+  private final boolean[] clash;
+  private final long[] mostTwice;
+  private final int[] x;
+  private final int[] y;
+  private final int[] cost;
+
+  CostTable(Problem problem) {
+    this.problem = problem;
+    this.yarns = problem.yarns();
+    Slots slots = problem.slots();
+    this.piece = slots.piece();
+    this.layer = slots.layer();
+    this.pieceStart = slots.pieceStart();
+    PairCosts pairs = problem.pairs();
+    this.lightStart = pairs.lightStart();
+    this.lightSlot = pairs.lightSlot();
+    this.lightCost = pairs.lightCost();
+    this.seamStart = pairs.seamStart();
+    this.seamSlot = pairs.seamSlot();
+    this.seamCost = pairs.seamCost();
+    this.inner = problem.innerCost();
+    this.apartCost = problem.allDiffer() ? problem.hardCost() : 0;
+    this.weight = new int[slots.pieces()];
+    this.clash = new boolean[yarns * yarns];
+    for (int a = 0; a < yarns; a++) {
+      for (int b = 0; b < yarns; b++) {
+        clash[a * yarns + b] = problem.blanket().bordersClash(a, b);
+      }
+    }
+    // images of two pieces can be a pair wherever the pieces themselves lie
+    this.x = new int[slots.pieces()];
+    this.y = new int[slots.pieces()];
+    for (int p = 0; p < x.length; p++) {
+      weight[p] = slots.weight(p);
+      x[p] = slots.tied() ? 0 : problem.blanket().place(p).x();
+      y[p] = slots.tied() ? 0 : problem.blanket().place(p).y();
+    }
+    this.mostTwice = new long[problem.balanceCost().length];
+    for (int slot = 0; slot < slots.count(); slot++) {
+      for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
+        mostTwice[layer[slot]] = Math.max(mostTwice[layer[slot]], 2L * lightCost[i]);
+      }
+    }
+    this.cost = new int[slots.count() * yarns];
+  }
+
+  /** Works the table out afresh, with what slots cost by themselves. */
+  void rebuild(int[] yarn) {
+    Arrays.fill(cost, 0);
+    if (problem.unaryCost() != null) {
+      System.arraycopy(problem.unaryCost(), 0, cost, 0, cost.length);
+    }
+    for (int slot = 0; slot < yarn.length; slot++) {
+      int row = slot * yarns;
+      for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
+        cost[row + yarn[lightSlot[i]]] += lightCost[i];
+      }
+      for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
+        int other = yarn[seamSlot[i]] * yarns;
+        for (int b = 0; b < yarns; b++) {
+          cost[row + b] += seamCost[other + b];
+        }
+      }
+      int p = piece[slot];
+      for (int other = pieceStart[p]; other < pieceStart[p + 1]; other++) {
+        if (Math.abs(other - slot) == 1) {
+          for (int b = 0; b < yarns; b++) {
+            cost[row + b] += weight[p] * inner[yarn[other] * yarns + b];
+          }
+        } else if (other != slot) {
+          cost[row + yarn[other]] += weight[p] * apartCost;
+        }
+      }
+    }
+  }
+
+  /** What it costs to change a slot from one yarn to another, all else as it is. */
+  int change(int slot, int from, int to) {
+    int row = slot * yarns;
+    return cost[row + to] - cost[row + from];
+  }
+
+  /** The same of what lies beside the slot's piece alone. */
+  int beside(int slot, int from, int to, int[] yarn) {
+    int p = piece[slot];
+    int within = 0;
+    for (int other = pieceStart[p]; other < pieceStart[p + 1]; other++) {
+      if (Math.abs(other - slot) == 1) {
+        int row = yarn[other] * yarns;
+        within += inner[row + to] - inner[row + from];
+      } else if (other != slot) {
+        within += yarn[other] == to ? apartCost : 0;
+        within -= yarn[other] == from ? apartCost : 0;
+      }
+    }
+    return change(slot, from, to) - weight[p] * within;
+  }
+
+  /** The most that {@link #countedTwice} is for two slots of a layer, seams apart. */
+  long mostTwice(int ofLayer) {
+    return mostTwice[ofLayer];
+  }
+
+  /** What both slots' entries count, as they exchange a and b, of the pair that they make. */
+  long countedTwice(int slotA, int slotB, int a, int b) {
+    int pieceA = piece[slotA];
+    int pieceB = piece[slotB];
+    if (pieceA == pieceB) {
+      return withinPiece(slotA, slotB, a, b);
+    }
+    boolean apart =
+        layer[slotA] != layer[slotB]
+            || Math.abs(x[pieceA] - x[pieceB]) > REACH
+            || Math.abs(y[pieceA] - y[pieceB]) > REACH;
+    if (apart) {
+      return 0;
+    }
+    long twice = 0;
+    for (int i = lightStart[slotA]; i < lightStart[slotA + 1]; i++) {
+      if (lightSlot[i] == slotB) {
+        twice += 2L * lightCost[i];
+      }
+    }
+    for (int i = seamStart[slotA]; i < seamStart[slotA + 1]; i++) {
+      if (seamSlot[i] == slotB) {
+        twice += seamCost[a * yarns + a] + seamCost[b * yarns + b] - 2L * seamCost[a * yarns + b];
+      }
+    }
+    return twice;
+  }
+
+  private long withinPiece(int slotA, int slotB, int a, int b) {
+    long twice =
+        Math.abs(slotA - slotB) == 1
+            ? inner[a * yarns + a] + inner[b * yarns + b] - 2L * inner[a * yarns + b]
+            : 2L * apartCost;
+    return weight[piece[slotA]] * twice;
+  }
+
+  /**
+   * Keeps the table as a slot changes its yarn.
+   *
+   * @param yarn yarns of all slots
+   * @return repeats on seams that come of it, less those that go
+   */
+  int apply(int slot, int from, int to, int[] yarn) {
+    for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
+      int row = lightSlot[i] * yarns;
+      cost[row + from] -= lightCost[i];
+      cost[row + to] += lightCost[i];
+    }
+    applyWithin(slot, from, to);
+    int repeats = 0;
+    for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
+      int other = seamSlot[i];
+      applyRow(other, seamCost, from, to, 1);
+      repeats += clash[to * yarns + yarn[other]] ? 1 : 0;
+      repeats -= clash[from * yarns + yarn[other]] ? 1 : 0;
+    }
+    return repeats;
+  }
+
+  private void applyWithin(int slot, int from, int to) {
+    int p = piece[slot];
+    int start = pieceStart[p];
+    int end = pieceStart[p + 1];
+    if (slot > start) {
+      applyRow(slot - 1, inner, from, to, weight[p]);
+    }
+    if (slot + 1 < end) {
+      applyRow(slot + 1, inner, from, to, weight[p]);
+    }
+    for (int other = start; apartCost > 0 && other < end; other++) {
+      if (other < slot - 1 || other > slot + 1) {
+        cost[other * yarns + from] -= weight[p] * apartCost;
+        cost[other * yarns + to] += weight[p] * apartCost;
+      }
+    }
+  }
+
+  private void applyRow(int other, int[] matrix, int from, int to, int times) {
+    int row = other * yarns;
+    int fromRow = from * yarns;
+    int toRow = to * yarns;
+    for (int b = 0; b < yarns; b++) {
+      cost[row + b] += times * (matrix[toRow + b] - matrix[fromRow + b]);
+    }
+  }
+
+  /** Repeats on a slot's seams. */
+  int repeats(int slot, int[] yarn) {
+    int repeats = 0;
+    for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
+      repeats += clash[yarn[slot] * yarns + yarn[seamSlot[i]]] ? 1 : 0;
+    }
+    return repeats;
+  }
+
+  /** The first entry that is not what it is from scratch, in words; or null. */
+  String firstWrongEntry(int[] yarn) {
+    CostTable fresh = new CostTable(problem);
+    fresh.rebuild(yarn);
+    int at = Arrays.mismatch(cost, fresh.cost);
+    return at < 0
+        ? null
+        : "cost of slot %d with yarn %d kept %d, from scratch %d"
+            .formatted(at / yarns, at % yarns, cost[at], fresh.cost[at]);
+  }
+
+  /** Spoils an entry, for tests of the assertions. */
+  void spoil(int slot, int by) {
+    cost[slot * yarns] += by;
+  }
+}
