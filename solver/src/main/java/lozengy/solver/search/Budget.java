@@ -12,12 +12,16 @@ public final class Budget {
 
   private static final double NANOS = 1e9;
 
+  /** The part that the latest moves have in the speed. */
+  private static final double LATEST_PART = 0.3;
+
   private final long startNanos = System.nanoTime();
   private final OptionalLong moves;
   private final OptionalDouble seconds;
   private final BooleanSupplier stop;
   private long spent;
-  private double searchStart = Double.NaN;
+  private double resumed;
+  private double speed;
 
   /**
    * Starts the clock.
@@ -42,11 +46,17 @@ public final class Budget {
     return spent;
   }
 
-  /** Counts moves as spent. */
+  /** Moves are made from now on: what was done since the last ones does not count as slowness. */
+  void resume() {
+    resumed = elapsedSeconds();
+  }
+
+  /** Counts moves as spent. The latest count most for the speed, which grows as code warms up. */
   void spend(long made) {
-    if (Double.isNaN(searchStart)) {
-      searchStart = elapsedSeconds();
-    }
+    double now = elapsedSeconds();
+    double latest = made / Math.max(1e-9, now - resumed);
+    speed = spent == 0 ? latest : speed + LATEST_PART * (latest - speed);
+    resumed = now;
     spent += made;
   }
 
@@ -68,8 +78,8 @@ public final class Budget {
   }
 
   /**
-   * Moves that may still be made: those left, or as many as fit the seconds left at the speed so
-   * far.
+   * Moves that may still be made: those left, or as many as fit the seconds left at the speed of
+   * late.
    *
    * @param fallback the answer where nothing limits, or no speed is known yet
    */
@@ -77,9 +87,7 @@ public final class Budget {
     long left = moves.isPresent() ? moves.getAsLong() - spent : Long.MAX_VALUE;
     if (seconds.isPresent()) {
       double now = elapsedSeconds();
-      boolean known = spent > 0 && now > searchStart;
-      double speed = known ? spent / (now - searchStart) : 0;
-      double fitting = known ? speed * (seconds.getAsDouble() - now) : fallback;
+      double fitting = spent > 0 ? speed * (seconds.getAsDouble() - now) : fallback;
       left = Math.min(left, (long) fitting);
     }
     return left == Long.MAX_VALUE ? fallback : left;

@@ -83,6 +83,9 @@ public final class Search implements AutoCloseable {
 
   private static final int IDLE_LEGS = 4;
 
+  /** Moves of a walker for which a better plan of counts than the first is worth its time. */
+  private static final long MOVES_WORTH_A_DEAL = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
+
   /** Moves of a walker that take about as long as a floor does. */
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
 
@@ -212,12 +215,12 @@ public final class Search implements AutoCloseable {
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
     if (!dealAfresh(end)) {
-      if (dealt) {
+      if (dealt && movesLeft(end) >= MOVES_WORTH_A_DEAL) {
         deal(movesLeft(end));
       }
       leg(Math.max(1, (long) (movesLeft(end) * FIRST_PART)), HOT);
       askForFloor(end);
-      leg(Math.max(1, movesLeft(end)), HOT);
+      lastLeg(end, HOT);
     }
     int idle = 0;
     while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
@@ -334,8 +337,21 @@ public final class Search implements AutoCloseable {
   }
 
   private void leg(long moves, double hot, BooleanSupplier ends) {
+    leg(() -> moves, hot, ends);
+  }
+
+  /** A leg that takes all moves left; a limit in seconds tells only on the way how many. */
+  private void lastLeg(long end, double hot) {
+    long before = budget.spent();
+    leg(() -> Math.max(1, (budget.spent() - before) / WALKERS + movesLeft(end)), hot, this::ended);
+  }
+
+  private void leg(LongSupplier length, double hot, BooleanSupplier ends) {
     double step = problem.stepCost();
-    walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, moves));
+    long moves = length.getAsLong();
+    long planned = moves;
+    walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, planned));
+    budget.resume();
     long done = 0;
     while (done < moves && !ends.getAsBoolean()) {
       long chunk = Math.min(CHUNK, moves - done);
@@ -346,6 +362,9 @@ public final class Search implements AutoCloseable {
       together(walker -> walker.walk(each));
       done += chunk;
       budget.spend(chunk * WALKERS);
+      moves = length.getAsLong();
+      long now = moves;
+      walkers.forEach(walker -> walker.stretchLeg(now));
       if (done >= moves || ends.getAsBoolean()) {
         walkers.forEach(Walker::look);
       }

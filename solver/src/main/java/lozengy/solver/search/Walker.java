@@ -103,6 +103,11 @@ final class Walker {
     legDone = 0;
   }
 
+  /** Tells that the leg has another length than was thought. */
+  void stretchLeg(long movesOfLeg) {
+    legMoves = movesOfLeg;
+  }
+
   /** Makes so many moves of the leg. */
   void walk(long count) {
     for (long done = 0; done < count; done += STRIDE) {
