@@ -19,6 +19,7 @@ import picocli.CommandLine.Command;
       MidWork.class,
       Kernels.class,
       LookRuns.class,
+      Pace.class,
       Tables.class
     })
 public final class Benchmarks {
