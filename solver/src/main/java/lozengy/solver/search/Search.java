@@ -44,29 +44,14 @@ public final class Search implements AutoCloseable {
 
   private static final int MORE_LEG = 250;
 
-  /**
-   * Moves for each slot between two fresh deals, of blankets up to so many slots; of larger ones
-   * more by the square of their size.
-   */
-  private static final long MOVES_BETWEEN_DEALS = 2500;
-
-  private static final double SLOTS_OF_SMALL = 200;
-
-  /** The part of all moves that fresh deals may take; the rest goes over the best. */
-  private static final double DEALING_PART = 0.6;
-
   /** Fresh deals without any better end the dealing, if they are also half of all. */
   private static final int IDLE_DEALS = 64;
 
   /** The part of the first leg, where a blanket is too large for fresh deals. */
   private static final double FIRST_PART = 0.2;
 
-  /** Exchanges of a plan of counts: at the start, and later by the moves of the leg to come. */
+  /** Exchanges of a plan of counts at the start. */
   private static final int FIRST_EXCHANGES = 300;
-
-  private static final int LEAST_EXCHANGES = 1000;
-  private static final int MOST_EXCHANGES = 10_000;
-  private static final int MOVES_OF_EXCHANGE = 150;
 
   /**
    * Temperatures, in steps of the lightest repeat: hot enough to rearrange, cold enough to settle.
@@ -82,9 +67,6 @@ public final class Search implements AutoCloseable {
   private static final double COLD = 0.08;
 
   private static final int IDLE_LEGS = 4;
-
-  /** Moves of a walker for which a better plan of counts than the first is worth its time. */
-  private static final long MOVES_WORTH_A_DEAL = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
 
   /** Moves of a walker that take about as long as a floor does. */
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
@@ -215,12 +197,15 @@ public final class Search implements AutoCloseable {
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
     if (!dealAfresh(end)) {
-      if (dealt && movesLeft(end) >= MOVES_WORTH_A_DEAL) {
+      if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(movesLeft(end));
       }
       leg(Math.max(1, (long) (movesLeft(end) * FIRST_PART)), HOT);
       askForFloor(end);
-      lastLeg(end, HOT);
+      // under a time limit only now is it known how many moves there are
+      if (!dealAfresh(end)) {
+        lastLeg(end, HOT);
+      }
     }
     int idle = 0;
     while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
@@ -237,13 +222,12 @@ public final class Search implements AutoCloseable {
    * @return whether at least one leg was made
    */
   private boolean dealAfresh(long end) {
-    double size = Math.max(1, slots / SLOTS_OF_SMALL);
-    long length = (long) (MOVES_BETWEEN_DEALS * slots * size * size);
     int deals = 0;
     int lastBetter = 0;
     long spent = 0;
+    long length = DealSchedule.movesBetween(slots, movesLeft(end));
     while (!ended()
-        && spent + length <= DEALING_PART * (spent + movesLeft(end))
+        && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
       deal(length);
@@ -252,14 +236,15 @@ public final class Search implements AutoCloseable {
       deals++;
       lastBetter = bestCost() < before ? deals : lastBetter;
       askForFloor(end);
+      length = DealSchedule.movesBetween(slots, spent + movesLeft(end));
     }
     return deals > 0;
   }
 
   /** Deals all walkers afresh, with as good a plan as suits the moves to come. */
   private void deal(long moves) {
-    long exchanges = Math.max(LEAST_EXCHANGES, Math.min(MOST_EXCHANGES, moves / MOVES_OF_EXCHANGE));
-    together(walker -> walker.deal((int) exchanges));
+    int exchanges = DealSchedule.exchanges(moves);
+    together(walker -> walker.deal(exchanges));
   }
 
   /** Waits for the floor, once, if so many moves are left that this may save some. */

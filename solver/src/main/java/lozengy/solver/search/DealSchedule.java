@@ -1,0 +1,48 @@
+package lozengy.solver.search;
+
+/**
+ * How often a search deals afresh and how good a plan of counts each deal gets, by the size of the
+ * blanket and the moves that there are. All moves here are those of one walker.
+ */
+final class DealSchedule {
+
+  /** The part of all moves that fresh deals may take; the rest goes over the best. */
+  static final double PART = 0.6;
+
+  /**
+   * Moves for each slot between two fresh deals, of blankets up to so many slots; of larger ones
+   * more by the square of their size.
+   */
+  private static final long MOVES_BETWEEN_DEALS = 2500;
+
+  private static final double SLOTS_OF_SMALL = 200;
+
+  /** Fresh deals of a small blanket, at least: with fewer moves they come that much faster. */
+  private static final int DEALS_OF_SMALL = 4;
+
+  private static final long LEAST_MOVES_BETWEEN_DEALS = 600;
+
+  /** Exchanges of a plan of counts, by the moves of the leg to come. */
+  private static final int LEAST_EXCHANGES = 1000;
+
+  private static final int MOST_EXCHANGES = 10_000;
+  private static final int MOVES_OF_EXCHANGE = 150;
+
+  /** Moves of a walker for which a better plan of counts than the first is worth its time. */
+  static final long MOVES_WORTH_A_PLAN = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
+
+  private DealSchedule() {}
+
+  /** Moves between two fresh deals, by all the moves that there are. */
+  static long movesBetween(int slots, long moves) {
+    double size = Math.max(1, slots / SLOTS_OF_SMALL);
+    long full = (long) (MOVES_BETWEEN_DEALS * slots * size * size);
+    long least = slots <= SLOTS_OF_SMALL ? LEAST_MOVES_BETWEEN_DEALS * slots : full;
+    return Math.max(least, Math.min(full, (long) (PART * moves / DEALS_OF_SMALL)));
+  }
+
+  /** Exchanges of a plan of counts for a leg of so many moves. */
+  static int exchanges(long moves) {
+    return (int) Math.max(LEAST_EXCHANGES, Math.min(MOST_EXCHANGES, moves / MOVES_OF_EXCHANGE));
+  }
+}
