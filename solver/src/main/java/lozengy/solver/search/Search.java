@@ -16,10 +16,11 @@ import lozengy.solver.problem.Problem;
  * Several walkers in lockstep: each makes the same number of moves between two meetings, so that
  * the outcome depends on the seed and the moves alone, however many threads carry them.
  *
- * <p>Short first legs find a valid assignment. After that, small blankets are dealt afresh many
- * times, for the counts that are dealt decide much of the score, and the best is gone over once
- * more; the larger a blanket, the longer such a leg, until a single one takes all there is. Where
- * time is left over, further legs start again from the best of all walkers.
+ * <p>Each deal is mended before it is walked, so most are valid at once; short first legs serve
+ * where they are not. After that, small blankets are dealt afresh many times, for the counts that
+ * are dealt decide much of the score, and the best is gone over once more; the larger a blanket,
+ * the longer such a leg, until a single one takes all there is. Where time is left over, further
+ * legs start again from the best of all walkers.
  */
 public final class Search implements AutoCloseable {
 
