@@ -70,7 +70,8 @@ public final class Inputs {
       throw Refusal.of(
           source.label(),
           "Some rounds have no yarn yet",
-          "Fill them with 'lozengy solve'; 'lozengy check' names them");
+          "'lozengy check' names them; 'lozengy solve' fills them, or where none fit, 'lozengy explain'"
+              + " tells why");
     }
     return stated.scored();
   }

@@ -13,6 +13,9 @@ public final class ChartsSideBySide {
   private static final double HEAD = 10;
   private static final double FONT = 3;
 
+  /** How much wider bold text is, in the widest of the common fonts. */
+  private static final double BOLD = 1.2;
+
   /** Room in mm for the largest of them. */
   private static final double ROOM = 110;
 
@@ -64,7 +67,7 @@ public final class ChartsSideBySide {
       ChartPage page = new ChartPage(scale, width, height, left, top + HEAD, height);
       svg.open("g", "id", "arrangement-" + (i + 1));
       String number = (i + 1) + "  ";
-      double ems = (cellWidth - GAP) / FONT - TextWidth.ems(number);
+      double ems = (cellWidth - GAP) / FONT / BOLD - TextWidth.ems(number);
       String label = number + TextWidth.fitEnd(PlainText.oneLine(labels.get(i)), ems);
       head(svg, label, arrangements.get(i), left, top);
       pieces(svg, page, arrangements.get(i), drawings.get(i));

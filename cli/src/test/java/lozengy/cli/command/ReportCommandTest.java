@@ -108,6 +108,7 @@ class ReportCommandTest {
       Result result = Run.of(command, open);
       assertEquals(2, result.code());
       assertTrue(result.err().contains("Some rounds have no yarn yet"), result.err());
+      assertTrue(result.err().contains("'lozengy explain' tells why"), result.err());
     }
   }
 

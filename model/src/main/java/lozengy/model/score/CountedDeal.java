@@ -103,13 +103,7 @@ final class CountedDeal {
 
   /** How many rounds too many, above 0, or too few, below 0, the deal has for a count. */
   private int off(int count) {
-    int sum = 0;
-    for (int group = 0; group < rounds.length; group++) {
-      if (groups.get(group).counts().get(count)) {
-        int pin = pinned[group][asked.get(count).yarn()];
-        sum += pin == UNPINNED ? dealt[group][asked.get(count).yarn()] : pin;
-      }
-    }
+    int sum = sum(count);
     int most = asked.get(count).asked().atMost().orElse(sum);
     return sum > most ? sum - most : Math.min(0, sum - asked.get(count).asked().atLeast());
   }
@@ -166,7 +160,7 @@ final class CountedDeal {
    */
   private boolean staysWhole(int count, int by) {
     int off = off(count);
-    int sum = off == 0 ? sum(count) : 0;
+    int sum = sum(count);
     int most = asked.get(count).asked().atMost().orElse(Integer.MAX_VALUE);
     int least = asked.get(count).asked().atLeast();
     return off == 0
@@ -174,11 +168,14 @@ final class CountedDeal {
         : !mended.get(count) || off > 0 == by < 0;
   }
 
+  /** How many rounds the deal has for a count. */
   private int sum(int count) {
+    int yarn = asked.get(count).yarn();
     int sum = 0;
     for (int group = 0; group < rounds.length; group++) {
       if (groups.get(group).counts().get(count)) {
-        sum += pinned[group][asked.get(count).yarn()];
+        int pin = pinned[group][yarn];
+        sum += pin == UNPINNED ? dealt[group][yarn] : pin;
       }
     }
     return sum;

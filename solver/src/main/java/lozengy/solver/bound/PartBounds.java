@@ -55,6 +55,8 @@ public final class PartBounds {
    * sum of all parts, such an arrangement has w(p) x(p) &lt;= B - sum over other q of w(q) x(q)
    * &lt;= B - sum w(q) h(q). This holds for any weights: it is tried with the brief's own, where
    * their bound is known, and with some that let the part weigh more; the least figure is taken.
+   * All are tried quickly, and only the one that then says most, if it says more than the known
+   * bound, with the effort that is allowed.
    *
    * @param blanket the blanket
    * @param earlier the sequences that would be solved from
@@ -84,14 +86,21 @@ public final class PartBounds {
               .filter(bound -> own.get(part) > 0)
               .map(bound -> left(own, figures, part, bound.total()))
               .orElse(MOST);
+      double others = sum(own) - own.get(part);
+      Map<Part, Double> telling = own;
       for (double times : TIMES_THE_OTHERS) {
-        double others = sum(own) - own.get(part);
         if (figure.getValue() < MOST && others > 0 && !stop.getAsBoolean()) {
           Map<Part, Double> heavier = new EnumMap<>(own);
           heavier.put(part, times * others);
-          double total = bound(blanket, heavier, earlier, limits, stop).total();
-          least = Math.min(least, left(heavier, figures, part, total));
+          double total = bound(blanket, heavier, earlier, BoundLimits.QUICK, stop).total();
+          double left = left(heavier, figures, part, total);
+          telling = left < least ? heavier : telling;
+          least = Math.min(least, left);
         }
+      }
+      if (telling != own && limits.stages() > 0) {
+        double total = bound(blanket, telling, earlier, limits, stop).total();
+        least = Math.min(least, left(telling, figures, part, total));
       }
       bounds.put(part, Math.max(figure.getValue(), Math.min(MOST, least)));
     }
