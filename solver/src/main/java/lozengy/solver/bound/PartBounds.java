@@ -19,6 +19,9 @@ public final class PartBounds {
 
   private static final double MOST = 100;
 
+  /** Points that a quick bound must say more than is known, for more effort to be spent on it. */
+  private static final double WORTH = 1;
+
   private PartBounds() {}
 
   /**
@@ -55,8 +58,8 @@ public final class PartBounds {
    * sum of all parts, such an arrangement has w(p) x(p) &lt;= B - sum over other q of w(q) x(q)
    * &lt;= B - sum w(q) h(q). This holds for any weights: it is tried with the brief's own, where
    * their bound is known, and with some that let the part weigh more; the least figure is taken.
-   * All are tried quickly, and only the one that then says most, if it says more than the known
-   * bound, with the effort that is allowed.
+   * All are tried quickly, and only the one that then says most, if that is a point or more beyond
+   * what was known, with the effort that is allowed.
    *
    * @param blanket the blanket
    * @param earlier the sequences that would be solved from
@@ -87,6 +90,7 @@ public final class PartBounds {
               .map(bound -> left(own, figures, part, bound.total()))
               .orElse(MOST);
       double others = sum(own) - own.get(part);
+      double before = Math.min(MOST, least);
       Map<Part, Double> telling = own;
       for (double times : TIMES_THE_OTHERS) {
         if (figure.getValue() < MOST && others > 0 && !stop.getAsBoolean()) {
@@ -98,7 +102,7 @@ public final class PartBounds {
           least = Math.min(least, left);
         }
       }
-      if (telling != own && limits.stages() > 0) {
+      if (before - least >= WORTH && limits.stages() > 0) {
         double total = bound(blanket, telling, earlier, limits, stop).total();
         least = Math.min(least, left(telling, figures, part, total));
       }
