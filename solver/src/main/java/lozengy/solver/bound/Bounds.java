@@ -1,9 +1,11 @@
 package lozengy.solver.bound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -24,6 +26,15 @@ public final class Bounds {
   /** Rounds of the first stage's program; each further stage has twice as many. */
   private static final int ROUNDS = 10;
 
+  /** Most ranges of leeway that a stage splits. */
+  private static final int SPLITS = 3;
+
+  /** Most pieces for which it matters that they are whole. */
+  private static final int MOST_WHOLE = 2_000;
+
+  /** Halvings by which it is found where a leeway makes balance cost more. */
+  private static final int HALVINGS = 10;
+
   private final Blanket blanket;
   private final Targets targets;
   private final Weights weights;
@@ -31,6 +42,7 @@ public final class Bounds {
   private final double certain;
   private final LayerRepeats[] layers;
   private final RepeatFloor[] floors;
+  private final WholeCounts[] wholes;
   private final BooleanSupplier stop;
   private List<LeewayRange> ranges;
   private double best = 100;
@@ -58,10 +70,14 @@ public final class Bounds {
     this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));
     this.layers = new LayerRepeats[blanket.layerCount()];
     this.floors = new RepeatFloor[layers.length];
+    this.wholes = new WholeCounts[layers.length];
     for (int layer = 0; layer < layers.length; layer++) {
       double unit =
           weights.repeats()[layer] == 0 ? 0 : weights.balance()[layer] / weights.repeats()[layer];
       layers[layer] = new LayerRepeats(blanket, layer, unit);
+      if (weights.balance()[layer] > 0 && blanket.pieceCount() <= MOST_WHOLE) {
+        wholes[layer] = new WholeCounts(blanket, targets, layer);
+      }
     }
   }
 
@@ -111,20 +127,32 @@ public final class Bounds {
               : layers[layer].at(stage, wanted(layer), stop);
     }
     int rounds = ROUNDS << stage;
-    List<LeewayRange> improved = new ArrayList<>();
-    for (LeewayRange range : ranges) {
-      improved.add(improve(range, rounds));
-    }
+    List<LeewayRange> improved = new ArrayList<>(ranges);
     improved.sort(Comparator.comparingDouble(LeewayRange::bound).reversed());
-    LeewayRange top = improved.get(0);
-    if (weights.leeway() > 0 && top.worthSplitting()) {
-      improved.set(0, improve(top.below(), rounds));
-      improved.add(improve(top.above(), rounds));
+    double reached = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < improved.size(); i++) {
+      // a range that is proved lower than another can be left for later
+      if (improved.get(i).bound() > reached) {
+        improved.set(i, improve(improved.get(i), rounds));
+        reached = Math.max(reached, improved.get(i).bound());
+      }
+    }
+    boolean splitting = weights.leeway() > 0;
+    for (int splits = 0; splits < SPLITS && splitting; splits++) {
+      improved.sort(Comparator.comparingDouble(LeewayRange::bound).reversed());
+      LeewayRange top = improved.get(0);
+      OptionalDouble where = where(top);
+      splitting = where.isPresent() && !stop.getAsBoolean();
+      if (splitting) {
+        improved.set(0, improve(top.below(where.getAsDouble()), rounds));
+        improved.add(improve(top.above(where.getAsDouble()), rounds));
+      }
     }
     double most = improved.stream().mapToDouble(LeewayRange::bound).max().orElse(100);
     ranges = improved.stream().filter(range -> !range.empty()).toList();
     // where repeats outweigh the expected ones, spread is 0 and not below
-    most = most < 0 ? 0 : Math.max(most, 100 - weights.spread());
+    double withoutSpread = weights.spread() == 0 ? 0 : 100 - weights.spread();
+    most = most < 0 ? 0 : Math.max(most, withoutSpread);
     if (most < best) {
       best = most;
       joint = true;
@@ -160,10 +188,48 @@ public final class Bounds {
     return may;
   }
 
+  /**
+   * Where to split a range: below its likely leeway, where balance begins to cost more, or there.
+   */
+  private OptionalDouble where(LeewayRange range) {
+    int before = Arrays.stream(over(range.low())).sum();
+    if (Arrays.stream(over(range.likely())).sum() > before) {
+      double low = range.low();
+      double high = range.likely();
+      for (int i = 0; i < HALVINGS; i++) {
+        double middle = (low + high) / 2;
+        boolean more = Arrays.stream(over(middle)).sum() > before;
+        low = more ? low : middle;
+        high = more ? middle : high;
+      }
+      if (high < range.high()) {
+        return OptionalDouble.of(high);
+      }
+    }
+    return range.worthSplitting() ? OptionalDouble.of(range.likely()) : OptionalDouble.empty();
+  }
+
+  /** By layer, the pieces by which targets are exceeded at least where leeway is at least this. */
+  private int[] over(double leeway) {
+    int[] over = new int[layers.length];
+    for (int layer = 0; layer < over.length; layer++) {
+      over[layer] = wholes[layer] == null ? 0 : wholes[layer].over(leeway);
+    }
+    return over;
+  }
+
   private LeewayRange improve(LeewayRange range, int rounds) {
     ScoreProgram score =
         new ScoreProgram(
-            blanket, targets, weights, groups, floors, certain, range.low(), range.high());
+            blanket,
+            targets,
+            weights,
+            groups,
+            floors,
+            over(range.low()),
+            certain,
+            range.low(),
+            range.high());
     PrimalDual search = new PrimalDual(score.program(), range.multipliers());
     search.improve(rounds, stop);
     return new LeewayRange(

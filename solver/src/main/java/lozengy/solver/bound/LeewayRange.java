@@ -36,11 +36,13 @@ record LeewayRange(
     return likely - low > NARROW && high - likely > NARROW / 4;
   }
 
-  LeewayRange below() {
-    return new LeewayRange(low, likely, multipliers, bound, likely, counts);
+  /** What of the range is at most this. */
+  LeewayRange below(double leeway) {
+    return new LeewayRange(low, leeway, multipliers, bound, Math.min(likely, leeway), counts);
   }
 
-  LeewayRange above() {
-    return new LeewayRange(likely, high, multipliers, bound, likely, counts);
+  /** What of the range is at least this. */
+  LeewayRange above(double leeway) {
+    return new LeewayRange(leeway, high, multipliers, bound, Math.max(likely, leeway), counts);
   }
 }

@@ -29,6 +29,7 @@ final class PrimalDual {
   private double weight = 1;
   private int since;
   private double startBound;
+  private boolean looked;
   private double best = Double.POSITIVE_INFINITY;
   private final double[] bestPoint;
   private double[] bestMultipliers;
@@ -143,9 +144,13 @@ final class PrimalDual {
     }
     double meanBound = proof.of(mean);
     double bound = proof.of(multipliers);
-    if (Math.min(meanBound, bound) < best) {
+    boolean least = Math.min(meanBound, bound) < best;
+    if (least) {
       best = Math.min(meanBound, bound);
       bestMultipliers = meanBound < bound ? mean.clone() : multipliers.clone();
+    }
+    if (least || !looked) {
+      looked = true;
       for (int variable = 0; variable < point.length; variable++) {
         bestPoint[variable] = pointSum[variable] / since;
       }

@@ -16,7 +16,8 @@ import lozengy.solver.bound.PieceGroups.Group;
  *   <li>paths: how many pieces of a group have yarn a in a round, and a then b in two rounds side
  *       by side, which gives the contrast within pieces exactly;
  *   <li>n(l, c): how many pieces show yarn c in layer l; balance loses by sum |n - t| = 2 sum
- *       max(0, n - t) - sum (n - t), exactly;
+ *       max(0, n - t) - sum (n - t), exactly; {@link WholeCounts} says what the sum of max(0, n - t)
+ *       is at least;
  *   <li>the weight of repeats: {@link RepeatRows};
  *   <li>the contrast of seams: {@link SeamRows};
  *   <li>stock and leeway: {@link StockRows};
@@ -37,6 +38,7 @@ final class ScoreProgram {
   private final LinearProgram program = new LinearProgram();
   private final int[][][] nodes;
   private final int[][] counts;
+  private final int[][] overs;
   private final int[][][] kindCounts;
   private final int[][][] certainCounts;
   private final int[][] kindPieces;
@@ -46,6 +48,7 @@ final class ScoreProgram {
    * Puts the program together.
    *
    * @param floors floors under the repeats, by layer
+   * @param over by layer, the pieces by which targets are exceeded at least
    * @param certain points that are gained whatever the arrangement
    * @param low least leeway, 0 to 1
    * @param high most leeway
@@ -56,6 +59,7 @@ final class ScoreProgram {
       Weights weights,
       PieceGroups groups,
       RepeatFloor[] floors,
+      int[] over,
       double certain,
       double low,
       double high) {
@@ -65,6 +69,7 @@ final class ScoreProgram {
     this.groups = groups;
     this.nodes = new int[groups.groups().size()][][];
     this.counts = new int[blanket.layerCount()][blanket.yarnCount()];
+    this.overs = new int[blanket.layerCount()][blanket.yarnCount()];
     this.kindCounts = new int[blanket.layerCount()][KINDS][blanket.yarnCount()];
     this.certainCounts = new int[blanket.layerCount()][KINDS][blanket.yarnCount()];
     this.kindPieces = new int[blanket.layerCount()][KINDS];
@@ -75,6 +80,7 @@ final class ScoreProgram {
     int[] repeats = new RepeatRows(blanket, targets, weights, this).add(floors);
     new SeamRows(blanket, weights, groups, this).add(repeats[0]);
     leeway = new StockRows(blanket, weights, groups, this).add(low, high);
+    addLeastOver(over);
     program.scale();
   }
 
@@ -212,6 +218,7 @@ final class ScoreProgram {
           kindCounts[layer][kind][yarn] = count;
           shown |= count != NONE;
         }
+        overs[layer][yarn] = NONE;
         counts[layer][yarn] = shown ? addCount(layer, yarn, pieces) : NONE;
       }
     }
@@ -243,6 +250,17 @@ final class ScoreProgram {
     return other || round < 0 ? NONE : nodes[group][round][yarn];
   }
 
+  private void addLeastOver(int[] least) {
+    for (int layer = 0; layer < least.length; layer++) {
+      program.atMost(-least[layer]);
+      for (int over : overs[layer]) {
+        if (over != NONE) {
+          program.put(over, -1);
+        }
+      }
+    }
+  }
+
   private int addCount(int layer, int yarn, int pieces) {
     int count = program.variable(0, pieces, 0);
     program.equalTo(0);
@@ -258,6 +276,7 @@ final class ScoreProgram {
       program.atMost(wanted);
       program.put(count, 1);
       program.put(over, -1);
+      overs[layer][yarn] = over;
     }
     return count;
   }
