@@ -18,13 +18,19 @@ import lozengy.model.score.Targets;
  *
  * <p>The proof holds together as told in the package's description. Deterministic by {@link
  * BoundLimits}: stages, not clocks. Each stage starts from what the one before found and spends
- * about three times as much; the least bound of all stages counts, so more stages never give a
- * worse one.
+ * about three times as much, and from the third on keeps what those proved of repeats; the least
+ * bound of all stages counts, so more stages never give a worse one.
  */
 public final class Bounds {
 
   /** Rounds of the first stage's program; each further stage has twice as many. */
-  private static final int ROUNDS = 10;
+  private static final int ROUNDS = 20;
+
+  /** Share of what the last stage found in what a stage takes for likely. */
+  private static final double FRESH = 0.35;
+
+  /** Stages whose floors of repeats give way to the next stage's. */
+  private static final int ROUGH = 2;
 
   /** Most ranges of leeway that a stage splits. */
   private static final int SPLITS = 3;
@@ -41,10 +47,11 @@ public final class Bounds {
   private final PieceGroups groups;
   private final double certain;
   private final LayerRepeats[] layers;
-  private final RepeatFloor[] floors;
+  private final List<List<RepeatFloor>> floors = new ArrayList<>();
   private final WholeCounts[] wholes;
   private final BooleanSupplier stop;
   private List<LeewayRange> ranges;
+  private final double[][][] wanted;
   private double best = 100;
   private boolean joint;
 
@@ -69,7 +76,7 @@ public final class Bounds {
             + earlier.map(before -> weights.keep() * KeepCap.of(blanket, before)).orElse(0.0);
     this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));
     this.layers = new LayerRepeats[blanket.layerCount()];
-    this.floors = new RepeatFloor[layers.length];
+    this.wanted = new double[layers.length][PieceKind.values().length][blanket.yarnCount()];
     this.wholes = new WholeCounts[layers.length];
     for (int layer = 0; layer < layers.length; layer++) {
       double unit =
@@ -121,10 +128,7 @@ public final class Bounds {
 
   private void run(int stage) {
     for (int layer = 0; layer < layers.length; layer++) {
-      floors[layer] =
-          weights.repeats()[layer] == 0
-              ? layers[layer].none()
-              : layers[layer].at(stage, wanted(layer), stop);
+      addFloor(stage, layer);
     }
     int rounds = ROUNDS << stage;
     List<LeewayRange> improved = new ArrayList<>(ranges);
@@ -159,13 +163,38 @@ public final class Bounds {
     }
   }
 
-  /** By kind of piece, how often each yarn is likely to show in a layer. */
+  /** Floors of all stages hold, but those of the first are rough and only slow the program. */
+  private void addFloor(int stage, int layer) {
+    RepeatFloor floor =
+        weights.repeats()[layer] == 0
+            ? layers[layer].none()
+            : layers[layer].at(stage, wanted(layer), stop);
+    if (stage == 0) {
+      floors.add(new ArrayList<>());
+    } else if (stage <= ROUGH) {
+      floors.get(layer).clear();
+    }
+    floors.get(layer).add(floor);
+  }
+
+  /**
+   * By kind of piece, how often each yarn is likely to show in a layer. Part of what was likely at
+   * earlier stages remains, for a program's best point leaps from stage to stage (P. Wentges,
+   * International Transactions in Operational Research 4, 1997, of prices; from memory).
+   */
   private double[][] wanted(int layer) {
     LeewayRange top = ranges.get(0);
     for (LeewayRange range : ranges) {
       top = range.bound() > top.bound() ? range : top;
     }
-    return top.counts().length > 0 ? top.counts()[layer] : expected(layer);
+    double[][] now = top.counts().length > 0 ? top.counts()[layer] : expected(layer);
+    for (int kind = 0; kind < now.length; kind++) {
+      for (int yarn = 0; yarn < now[kind].length; yarn++) {
+        double part = floors.size() == layers.length ? FRESH : 1;
+        wanted[layer][kind][yarn] += part * (now[kind][yarn] - wanted[layer][kind][yarn]);
+      }
+    }
+    return wanted[layer];
   }
 
   private double[][] expected(int layer) {

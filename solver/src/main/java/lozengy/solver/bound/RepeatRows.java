@@ -1,5 +1,6 @@
 package lozengy.solver.bound;
 
+import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.score.Targets;
 
@@ -22,26 +23,36 @@ final class RepeatRows {
     this.program = score.program();
   }
 
-  /** Adds the rows, and gives the variable of each layer's weight of repeats. */
-  int[] add(RepeatFloor[] floors) {
-    int[] repeats = new int[floors.length];
-    for (int layer = 0; layer < floors.length; layer++) {
-      RepeatFloor floor = floors[layer];
-      double least = Math.min(floor.least(), floor.total());
-      repeats[layer] = program.variable(least, floor.total(), -weights.repeats()[layer]);
-      int[] shares = new int[blanket.yarnCount()];
-      for (int yarn = 0; yarn < shares.length; yarn++) {
-        shares[yarn] = addShare(floor, layer, yarn);
-      }
-      program.atMost(-floor.base());
-      program.put(repeats[layer], -1);
-      for (int share : shares) {
-        if (share != NONE) {
-          program.put(share, 1);
-        }
+  /**
+   * Adds the rows, and gives the variable of each layer's weight of repeats.
+   *
+   * @param floors by layer, floors that all hold
+   */
+  int[] add(List<List<RepeatFloor>> floors) {
+    int[] repeats = new int[floors.size()];
+    for (int layer = 0; layer < repeats.length; layer++) {
+      double total = floors.get(layer).get(0).total();
+      double least = floors.get(layer).stream().mapToDouble(RepeatFloor::least).max().orElse(0);
+      repeats[layer] = program.variable(Math.min(least, total), total, -weights.repeats()[layer]);
+      for (RepeatFloor floor : floors.get(layer)) {
+        addFloor(floor, layer, repeats[layer]);
       }
     }
     return repeats;
+  }
+
+  private void addFloor(RepeatFloor floor, int layer, int repeats) {
+    int[] shares = new int[blanket.yarnCount()];
+    for (int yarn = 0; yarn < shares.length; yarn++) {
+      shares[yarn] = addShare(floor, layer, yarn);
+    }
+    program.atMost(-floor.base());
+    program.put(repeats, -1);
+    for (int share : shares) {
+      if (share != NONE) {
+        program.put(share, 1);
+      }
+    }
   }
 
   /** A yarn's share: at least each of its lines; its range holds the highest line's values. */

@@ -1,6 +1,7 @@
 package lozengy.solver.bound;
 
 import java.util.Arrays;
+import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.score.Scorer;
@@ -16,8 +17,8 @@ import lozengy.solver.bound.PieceGroups.Group;
  *   <li>paths: how many pieces of a group have yarn a in a round, and a then b in two rounds side
  *       by side, which gives the contrast within pieces exactly;
  *   <li>n(l, c): how many pieces show yarn c in layer l; balance loses by sum |n - t| = 2 sum
- *       max(0, n - t) - sum (n - t), exactly; {@link WholeCounts} says what the sum of max(0, n - t)
- *       is at least;
+ *       max(0, n - t) - sum (n - t), exactly; {@link WholeCounts} says what the sum of max(0, n -
+ *       t) is at least;
  *   <li>the weight of repeats: {@link RepeatRows};
  *   <li>the contrast of seams: {@link SeamRows};
  *   <li>stock and leeway: {@link StockRows};
@@ -47,7 +48,7 @@ final class ScoreProgram {
   /**
    * Puts the program together.
    *
-   * @param floors floors under the repeats, by layer
+   * @param floors by layer, floors under the repeats that all hold
    * @param over by layer, the pieces by which targets are exceeded at least
    * @param certain points that are gained whatever the arrangement
    * @param low least leeway, 0 to 1
@@ -58,7 +59,7 @@ final class ScoreProgram {
       Targets targets,
       Weights weights,
       PieceGroups groups,
-      RepeatFloor[] floors,
+      List<List<RepeatFloor>> floors,
       int[] over,
       double certain,
       double low,

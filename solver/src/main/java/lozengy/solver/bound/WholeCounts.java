@@ -28,11 +28,8 @@ final class WholeCounts {
 
   private static final int KINDS = PieceKind.values().length;
 
-  /** Most steps of one answer; a larger D is not asked for where that might take more. */
+  /** Most steps of one answer; a larger D is not asked for where they might not suffice. */
   private static final long MOST_STEPS = 5_000_000;
-
-  /** Nor is a D larger than this. */
-  private static final int MOST_OVER = 100;
 
   /** A yarn's whole numbers: what it exceeds its target by, and the pieces of minor kinds. */
   private record Choice(int change, int second, int third) {}
@@ -99,7 +96,9 @@ final class WholeCounts {
   }
 
   private int answer(double leeway, int from) {
+    int most = Math.min(Arrays.stream(pieces).sum(), Byte.MAX_VALUE - 1);
     int over = from;
+    long steps = 0;
     while (true) {
       List<List<Choice>> choices = choices(leeway, over);
       long states =
@@ -107,8 +106,8 @@ final class WholeCounts {
               * (2 * over - spare + 1)
               * (pieces[kinds[1]] + 1)
               * (pieces[kinds[2]] + 1);
-      long steps = states * choices.stream().mapToLong(List::size).sum();
-      if (steps > MOST_STEPS || over >= MOST_OVER || fits(choices, over)) {
+      steps += states * choices.stream().mapToLong(List::size).sum();
+      if (steps > MOST_STEPS || over >= most || fits(choices, over)) {
         return over;
       }
       over++;

@@ -26,8 +26,8 @@
  * <p>Leeway makes stock rows bilinear; from 0 to the most that stock allows ({@link
  * lozengy.solver.bound.LeewayCap}), ranges of leeway are bounded one by one, each by the chord over
  * its range, and the greatest of their bounds holds for all ({@link
- * lozengy.solver.bound.LeewayRange}). Pieces are whole, so that more leeway may force a layer out of
- * balance; by how much, and from which leeway on, is settled exactly ({@link
+ * lozengy.solver.bound.LeewayRange}). Pieces are whole, so that more leeway may force a layer out
+ * of balance; by how much, and from which leeway on, is settled exactly ({@link
  * lozengy.solver.bound.WholeCounts}). Spread does not fall below 0, which the program's linear loss
  * does; so the bound is never set below what all other parts can give with spread at 0.
  *

@@ -40,7 +40,7 @@ class WholeCountsTest {
   @Test
   void theLeastOfAllWaysToPartThePiecesIsFound() {
     int unbalanced = 0;
-    for (long seed = 1; seed <= 150; seed++) {
+    for (long seed = 1; seed <= 60; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       Blanket blanket = blanket(random);
       WholeCounts whole = new WholeCounts(blanket, Targets.of(blanket), 0);
@@ -54,7 +54,7 @@ class WholeCountsTest {
         }
       }
     }
-    assertTrue(unbalanced > 50, "only " + unbalanced + " had to be unbalanced");
+    assertTrue(unbalanced > 20, "only " + unbalanced + " had to be unbalanced");
   }
 
   /** Parts the kinds one after the other; counts by yarn and kind. */
