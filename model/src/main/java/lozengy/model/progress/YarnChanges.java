@@ -44,7 +44,7 @@ final class YarnChanges {
       throw Selections.wrong(
           wish.place(),
           what + " is in " + wish.code(),
-          "Put another yarn in its place: swap " + wish.code() + " for it");
+          "Put another yarn in its place: --swap " + wish.code() + "=YARN");
     }
   }
 
@@ -66,7 +66,7 @@ final class YarnChanges {
     double share = brief.yarns().get(from).share();
     Brief swapped = withYarn(brief, to, old -> old.withShare(old.share() + share));
     swapped = withYarn(swapped, from, old -> old.withShare(0));
-    if (joinsAlready(blanket, wish)) {
+    if (begun(blanket, wish)) {
       swapped = withYarn(swapped, to, old -> counted(old, to, blanket, edged(brief, from)));
     }
     swapped =
@@ -124,9 +124,13 @@ final class YarnChanges {
     return notes;
   }
 
-  private static boolean joinsAlready(Blanket blanket, Change.Swap wish) {
-    return blanket.brief().joining().filter(use -> use.yarn().equals(wish.from())).isPresent()
-        && Worked.names(blanket, PieceState.JOINED).size() > 1;
+  /** Whether some of the joining or the edging is done in the yarn that goes. */
+  private static boolean begun(Blanket blanket, Change.Swap wish) {
+    Brief brief = blanket.brief();
+    boolean joins = brief.joining().filter(use -> use.yarn().equals(wish.from())).isPresent();
+    boolean edges = brief.edging().filter(use -> use.yarn().equals(wish.from())).isPresent();
+    return joins && Worked.names(blanket, PieceState.JOINED).size() > 1
+        || edges && edged(brief, blanket.yarnIndex(wish.from())) > 0;
   }
 
   private static double edged(Brief brief, int from) {
@@ -134,30 +138,30 @@ final class YarnChanges {
   }
 
   /**
-   * The new joining yarn, counted as it must stand: the seams that are joined already were joined
-   * in the old one and must not count against it.
+   * The new yarn of joining or edging, counted as it must stand: what is joined or edged already
+   * was so in the old one and must not count against it.
    */
   private static Yarn counted(Yarn old, int yarn, Blanket blanket, double edged) {
-    long used = blanket.usedMillimetres(blanket.locks())[yarn];
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      for (int round = 0; round < blanket.roundCount(piece); round++) {
-        boolean planned = blanket.state(piece) == PieceState.PLANNED;
-        if (planned && blanket.locked(piece, round) == yarn) {
-          used -= blanket.needMillimetres(blanket.kind(piece), round, yarn);
-        }
-      }
-    }
     boolean edges =
         blanket.brief().edging().filter(use -> use.yarn().equals(old.code())).isPresent();
-    used -= edges ? blanket.edgingMillimetres() : 0;
-    long left = Math.max(0, old.stockMillimetres() - used);
+    Counted all =
+        new Counted(
+            new YarnAmount.Length(old.stockMillimetres()),
+            Worked.names(blanket, PieceState.MADE),
+            Worked.names(blanket, PieceState.JOINED),
+            edges ? old.counted().map(Counted::edgedPercent).orElse(0.0) : edged);
+    Blanket counted =
+        Blanket.ofUnjudged(
+            withYarn(blanket.brief(), yarn, each -> each.withCount(Optional.of(all))));
+    // what the count settles of this yarn's own work comes off its stock
+    long worked =
+        blanket.usedMillimetres(blanket.locks())[yarn]
+            - counted.usedMillimetres(blanket.locks())[yarn];
+    long left = Math.max(0, old.stockMillimetres() - worked);
     return old.withCount(
         Optional.of(
             new Counted(
-                new YarnAmount.Length(left),
-                Worked.names(blanket, PieceState.MADE),
-                Worked.names(blanket, PieceState.JOINED),
-                edges ? old.counted().map(Counted::edgedPercent).orElse(0.0) : edged)));
+                new YarnAmount.Length(left), all.made(), all.joined(), all.edgedPercent())));
   }
 
   private static Brief withYarn(Brief brief, int yarn, UnaryOperator<Yarn> change) {
