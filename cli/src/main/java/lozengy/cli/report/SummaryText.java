@@ -257,7 +257,7 @@ final class SummaryText {
         .append(" --seed ")
         .append(solved.seed())
         .append(" --moves ")
-        .append(solved.moves())
+        .append(Math.max(1, solved.moves()))
         .append(
             solved
                 .choice()

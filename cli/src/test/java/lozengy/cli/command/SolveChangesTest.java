@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lozengy.cli.Briefs;
@@ -271,7 +273,7 @@ class SolveChangesTest {
         "--ban=triangles | --ban triangles: There is no =. Name pieces and yarns, such as",
         "--ban=triangels=NAV | --ban triangels=NAV: There is no piece \"triangels\". Maybe triangles",
         "--ban=triangles=NAF | --ban triangles=NAF: No yarn has the code \"NAF\". Maybe NAV is meant",
-        "--without=NAV | --without NAV: The joining is in NAV. Put another yarn in its place: swap",
+        "--without=NAV | --without NAV: The joining is in NAV. Put another yarn in its place: --swap",
         "--without=XXX | --without XXX: No yarn has the code \"XXX\". The yarns' codes are NAV,",
         "--swap=NAV | --swap NAV: There is no =. Name both yarns, such as REE=SND",
         "--swap=NAV=NAV | --swap NAV=NAV: NAV is the same yarn. Name another to put in its place",
@@ -296,5 +298,20 @@ class SolveChangesTest {
     assertEquals(
         3, refused("--lock", "row9", "--swap", "NAV=XX", "--without", "YY").lines().count());
     assertEquals(2, refused("--ban", "x", "--swap", "NAV").lines().count());
+  }
+
+  @Test
+  void whereNothingIsLeftToTryTheCommandToGiveAgainCanBeGiven() {
+    assertEquals(0, Run.of("mark", file, "--joined", "all").code());
+    String first = folder.resolve("first.json").toString();
+    String again = folder.resolve("again.json").toString();
+
+    Result solved = Run.of("solve", file, "--moves", "500", "-o", first);
+
+    Matcher moves = Pattern.compile("--seed 1 --moves (\\d+)").matcher(solved.out());
+    assertTrue(moves.find(), solved.out());
+    Result repeated = Run.of("solve", file, "--seed", "1", "--moves", moves.group(1), "-o", again);
+    assertEquals(0, repeated.code(), repeated.err());
+    assertEquals(Briefs.text(first), Briefs.text(again));
   }
 }
