@@ -2,6 +2,7 @@ package lozengy.cli.command;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
@@ -18,6 +19,7 @@ import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.progress.Change;
+import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
 import lozengy.solver.explain.ExplainOptions;
@@ -99,12 +101,16 @@ final class ExplainCommand implements Callable<Integer> {
     Optional<Target> target =
         Optional.ofNullable(output).map(argument -> Target.of(argument, overwrite));
     target.ifPresent(Target::expect);
-    Blanket blanket = asked(read.document());
+    Changed task = asked(read.document());
+    Blanket blanket = task.blanket();
     Explanation explanation = Explanation.of(blanket, ExplainOptions.of(seed, stop()));
     boolean arrangement = read.document() instanceof ArrangementDocument;
     FileLines lines =
         new FileLines(
-            read.root(), arrangement ? "brief." : "", !arrangement && change.arguments().isEmpty());
+            read.root(),
+            arrangement ? "brief." : "",
+            !arrangement && change.arguments().isEmpty(),
+            task.wishes());
     boolean wrote = write(target, blanket, explanation);
     int notes = Inputs.blanket(read.document()).brief().pieces().size();
     tell(blanket, explanation, lines, source, notes, wrote ? target : Optional.empty());
@@ -120,17 +126,16 @@ final class ExplainCommand implements Callable<Integer> {
     return () -> stop.getAsBoolean() || System.nanoTime() - end >= 0;
   }
 
-  private Blanket asked(Documents.Document document) {
+  private Changed asked(Documents.Document document) {
     Blanket blanket = Inputs.blanket(document);
     List<Change> changes = change.changes(blanket.brief(), terminal);
-    if (changes.isEmpty()) {
-      return blanket;
-    }
     Optional<Sequences> earlier =
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())
             : Optional.empty();
-    return Changes.applyUnjudged(new Standing(blanket.brief(), earlier), changes).blanket();
+    return changes.isEmpty()
+        ? new Changed(blanket, earlier, earlier, Map.of())
+        : Changes.applyUnjudged(new Standing(blanket.brief(), earlier), changes);
   }
 
   /** Writes what was found, if it is wanted and there is any. */

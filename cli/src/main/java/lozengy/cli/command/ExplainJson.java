@@ -97,7 +97,7 @@ final class ExplainJson {
         "path", places.path(step.path()),
         "line", places.line(step.path()),
         "value", step.value(),
-        "options", step.options());
+        "options", places.wish(step.path()).isPresent() ? List.of() : step.options());
   }
 
   private Map<String, Object> nearest(NearestMiss miss) {

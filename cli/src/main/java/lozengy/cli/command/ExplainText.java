@@ -69,7 +69,11 @@ final class ExplainText {
               + ": no arrangement was found, and it is not proved that there is none. 'lozengy"
               + " solve' with more --moves or --seconds may find one.");
     }
-    explanation.nearest().ifPresent(this::nearest);
+    if (explanation.nearest().isPresent()) {
+      nearest(explanation.nearest().get());
+    } else if (!(explanation instanceof Explanation.Fits)) {
+      noNearest();
+    }
     written.ifPresent(path -> text.add("Wrote " + path));
     return text;
   }
@@ -131,9 +135,13 @@ final class ExplainText {
   }
 
   private String how(Remedy.Step step) {
+    String change = step.value().orElse("leave it out");
+    if (places.wish(step.path()).isPresent()) {
+      return places.path(step.path()) + ": " + change;
+    }
     Matcher note = NOTE.matcher(step.path());
     if (note.matches() && Integer.parseInt(note.group(1)) >= notes) {
-      return "the options given: " + step.value().orElse("leave it out");
+      return "the options given: " + change;
     }
     if (!step.options().isEmpty() && !places.notes()) {
       return "lozengy solve "
@@ -142,9 +150,7 @@ final class ExplainText {
           + " "
           + String.join(" ", step.options());
     }
-    return step.value()
-        .map(value -> places.place(step.path()) + ": " + value)
-        .orElseGet(() -> places.place(step.path()) + ": leave it out");
+    return places.place(step.path()) + ": " + change;
   }
 
   private void nearest(NearestMiss miss) {
@@ -161,6 +167,16 @@ final class ExplainText {
                 miss.fewest() ? "with fewer open it is proved impossible" : "fewer may do"));
     OpenRounds.of(blanket, miss.sequences())
         .forEach(open -> paragraph(INDENT, DEEPER, open.words(blanket)));
+  }
+
+  private void noNearest() {
+    text.add("");
+    text.add("To start anyway");
+    paragraph(
+        INDENT,
+        DEEPER,
+        "No part of it is shown that could be worked now: with rounds left open, a rule, the look,"
+            + " the yarn or the pile is still not met.");
   }
 
   private static String capital(String words) {

@@ -1,8 +1,11 @@
 package lozengy.cli.command;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import lozengy.model.input.Node;
 import lozengy.solver.constraint.BriefLine;
 
@@ -12,14 +15,29 @@ import lozengy.solver.constraint.BriefLine;
  * @param root the file's values
  * @param prefix what stands before a path of the brief in this file
  * @param notes whether the file's notes on pieces are those of the brief
+ * @param wishes options that brought notes on pieces, by the notes' indices in the brief
  */
-record FileLines(Node root, String prefix, boolean notes) {
+record FileLines(Node root, String prefix, boolean notes, Map<Integer, String> wishes) {
 
   private static final String NOTES = "pieces";
+  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)](\\.\\w+)?( .*)?");
 
-  /** The path in the file of a path of the brief, which may go on in words. */
+  /** The option that brought the note on pieces of a path of the brief; empty if it is none. */
+  Optional<String> wish(String path) {
+    Matcher note = NOTE.matcher(path);
+    return note.matches()
+        ? Optional.ofNullable(wishes.get(Integer.parseInt(note.group(1))))
+        : Optional.empty();
+  }
+
+  /**
+   * The path in the file of a path of the brief, which may go on in words; or the option that
+   * brought it.
+   */
   String path(String path) {
-    return prefix + path;
+    return wish(path)
+        .map(wish -> wish + (path.contains(" ") ? "," + path.substring(path.indexOf(' ')) : ""))
+        .orElse(prefix + path);
   }
 
   /** The line of the file, from 1; empty where the brief's line is a silent one, or not known. */

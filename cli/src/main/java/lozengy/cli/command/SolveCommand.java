@@ -1,6 +1,7 @@
 package lozengy.cli.command;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
@@ -164,7 +165,7 @@ final class SolveCommand implements Callable<Integer> {
             : Optional.empty();
     List<Change> changes = change.changes(blanket.brief(), terminal);
     return changes.isEmpty()
-        ? new Changed(blanket, earlier, earlier)
+        ? new Changed(blanket, earlier, earlier, Map.of())
         : Changes.apply(new Standing(blanket.brief(), earlier), changes);
   }
 

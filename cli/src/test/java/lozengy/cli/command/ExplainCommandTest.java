@@ -1,9 +1,11 @@
 package lozengy.cli.command;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import lozengy.cli.Briefs;
 import lozengy.cli.Parsed;
 import lozengy.cli.Run;
@@ -61,8 +63,27 @@ class ExplainCommandTest {
 
     assertEquals(3, result.code(), result.err());
     String words = result.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("--lock r2c1=..,BRO, r2c1:"), words);
     assertTrue(words.contains("r1c1 and r2c1 are joined along a side"), words);
-    assertTrue(words.contains("Free r1c1 of its lock the options given: leave it out"), words);
+    assertTrue(words.contains("Free r1c1 of its lock --lock r1c1=..,BRO: leave it out"), words);
+  }
+
+  @Test
+  void namesTheOptionToLeaveOutWhereAnotherOneHasTakenNotesAway() {
+    String file = Briefs.solved(folder);
+    assertEquals(0, Run.of("mark", file, "--made", "all").code());
+    String[] call = {"explain", file, "--move=all", "--lock=r1c1=..,BRO", "--lock=r2c1=..,BRO"};
+
+    Result result = Run.of(call);
+    Result json =
+        Run.of(Stream.concat(Stream.of(call), Stream.of("--json")).toArray(String[]::new));
+
+    assertEquals(3, result.code(), result.err());
+    String words = result.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("--lock r2c1=..,BRO: leave it out"), words);
+    // it would take nothing back: options lock last
+    assertFalse(words.contains("--free"), words);
+    assertFalse(json.out().contains("--free"), json.out());
   }
 
   @Test

@@ -94,10 +94,12 @@ class InfeasibleBriefsTest {
     tells(
         "pile-stock",
         "Foam (FOA): the pile's pieces hold 12.00 m; 10.00 m are there, what finished pieces hold"
-            + " included: 2.00 m short",
+            + " included: 2.00 m short, unless they were counted since (counted in a brief, mark"
+            + " --left in an arrangement)",
         without
             + "line 20, pile[0]: 6 finished squares in FOA, SAM, CRK to lay line 17, yarns[5]:"
             + " Foam (FOA) has 10.00 m What");
+    tells("pile-borders", "To start anyway No part of it is shown that could be worked now");
     tells("pile-locks", without + "line 25, pile[0]:", "line 20, pieces[0]: row1 is locked:");
   }
 

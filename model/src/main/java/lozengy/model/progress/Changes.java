@@ -68,7 +68,10 @@ public final class Changes {
     applied.throwIfAny();
     applied.judge(standing.brief(), judge);
     applied.throwIfAny();
-    return new Changed(Blanket.ofUnjudged(applied.brief), applied.sequences, applied.before);
+    Blanket blanket = Blanket.ofUnjudged(applied.brief);
+    Locks.tellIdle(blanket, changes);
+    return new Changed(
+        blanket, applied.sequences, applied.before, applied.places.byIndex(applied.brief.pieces()));
   }
 
   private static int rank(Change change) {

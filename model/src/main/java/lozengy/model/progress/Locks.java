@@ -13,6 +13,7 @@ import lozengy.model.brief.NoteParts;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
+import lozengy.model.input.Mistake;
 import lozengy.model.layout.Place;
 
 /** Locks pieces as they are planned, and frees them. */
@@ -72,10 +73,7 @@ final class Locks {
             .sorted()
             .toList();
     if (!worked.isEmpty()) {
-      throw Selections.wrong(
-          free.place(),
-          Words.pieces(blanket, worked) + (worked.size() == 1 ? " is" : " are") + " worked already",
-          "Mark pieces planned to work them anew");
+      throw worked(free.place(), blanket, worked);
     }
     List<PieceNote> notes =
         NoteParts.loosened(
@@ -87,5 +85,34 @@ final class Locks {
           free.place(), "Nothing is locked there", "Leave it out, or name other pieces");
     }
     return brief.withPieces(notes);
+  }
+
+  /**
+   * Tells of bans that keep no yarn out of anything, since all of their pieces are worked.
+   *
+   * @param blanket what is asked for with all changes
+   * @throws InputException if there are any
+   */
+  static void tellIdle(Blanket blanket, List<Change> changes) {
+    List<Mistake> mistakes = new ArrayList<>();
+    for (Change change : changes) {
+      if (change instanceof Change.Hold hold && hold.note().rounds().isEmpty()) {
+        List<Integer> pieces =
+            blanket.layout().select(hold.note().at()).stream().map(Place::index).sorted().toList();
+        if (pieces.stream().allMatch(piece -> blanket.state(piece) != PieceState.PLANNED)) {
+          mistakes.addAll(worked(hold.place(), blanket, pieces).mistakes());
+        }
+      }
+    }
+    if (!mistakes.isEmpty()) {
+      throw new InputException(mistakes);
+    }
+  }
+
+  private static InputException worked(String wish, Blanket blanket, List<Integer> worked) {
+    return Selections.wrong(
+        wish,
+        Words.pieces(blanket, worked) + (worked.size() == 1 ? " is" : " are") + " worked already",
+        "Mark pieces planned to work them anew");
   }
 }

@@ -1,5 +1,6 @@
 package lozengy.model.progress;
 
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,17 @@ final class NotePlaces {
 
   void put(PieceNote note, String place) {
     places.put(note, place);
+  }
+
+  /** The wishes that brought notes, by the notes' indices. */
+  Map<Integer, String> byIndex(List<PieceNote> notes) {
+    Map<Integer, String> byIndex = new HashMap<>();
+    for (int i = 0; i < notes.size(); i++) {
+      if (places.containsKey(notes.get(i))) {
+        byIndex.put(i, places.get(notes.get(i)));
+      }
+    }
+    return byIndex;
   }
 
   /** A mistake with the wish in place of the note's path, where a wish brought the note. */

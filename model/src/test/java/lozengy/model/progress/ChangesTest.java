@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.InputException;
 import org.junit.jupiter.api.Test;
 
@@ -101,6 +103,36 @@ class ChangesTest {
     assertEquals(
         "free: There is no piece \"r1c9\". Row 1 holds places 1 to 3",
         refused(Sample.standing(MADE), new Change.Free("free", List.of("r1c9"))));
+  }
+
+  @Test
+  void aBanOfPiecesThatAreAllWorkedIsTold() {
+    assertEquals(
+        "ban r1c3: r1c3 is worked already. Mark pieces planned to work them anew",
+        refused(Sample.standing(MADE), ban("r1c3", "SKY")));
+    // of some that are not, it keeps the yarn out of these
+    Blanket blanket = changed(Sample.standing(MADE), ban("row1", "SKY")).blanket();
+    assertTrue(blanket.banned(0, blanket.yarnIndex("SKY")));
+  }
+
+  @Test
+  void notesThatWishesBroughtAreKnownByTheWish() {
+    Changed changed =
+        changed(
+            Sample.standing("{ at: r1c1, rounds: [.., SKY] }"),
+            new Change.Without("without", "REE"),
+            ban("row3", "PEA"),
+            hold("lock r1c2=..,MUD", "r1c2", "MUD"));
+
+    List<PieceNote> notes = changed.blanket().brief().pieces();
+    assertEquals(2, changed.wishes().size());
+    changed
+        .wishes()
+        .forEach(
+            (index, wish) ->
+                assertEquals(
+                    wish.startsWith("lock") ? List.of("r1c2") : List.of("row3"),
+                    notes.get(index).at()));
   }
 
   @Test
@@ -206,10 +238,10 @@ class ChangesTest {
   @Test
   void aYarnThatJoiningOrEdgingNeedsCannotBeDoneWithout() {
     assertEquals(
-        "w: The joining is in MUD. Put another yarn in its place: swap MUD for it",
+        "w: The joining is in MUD. Put another yarn in its place: --swap MUD=YARN",
         refused(Sample.standing(), new Change.Without("w", "MUD")));
     assertEquals(
-        "w: The edging is in PEA. Put another yarn in its place: swap PEA for it",
+        "w: The edging is in PEA. Put another yarn in its place: --swap PEA=YARN",
         refused(Sample.standing(), new Change.Without("w", "PEA")));
   }
 
@@ -279,6 +311,35 @@ class ChangesTest {
     // what one joined border of 3 m took is gone from the stock
     assertEquals(500_000 - 3000, after.stockMillimetres(sky));
     assertEquals(after.joiningMillimetres(), after.usedMillimetres(after.locks())[sky]);
+  }
+
+  @Test
+  void aSwappedEdgingYarnIsNotChargedForWhatIsEdgedAlready() {
+    Blanket before = Blanket.of(Sample.brief());
+    Mark mark =
+        new Mark(
+            List.of(new Mark.State("joined", PieceState.JOINED, List.of("all"))),
+            List.of(),
+            List.of(new Mark.Count("left", "PEA", new YarnAmount.Length(1_000))),
+            Optional.of(new Mark.Edged("edged", 40)));
+    Sequences plan = Sample.plan(before.brief());
+    Standing half =
+        new Standing(Marking.apply(before, plan, mark).blanket().brief(), Optional.of(plan));
+
+    Blanket inSky = changed(half, new Change.Swap("swap", "PEA", "SKY")).blanket();
+    // MUD has joined all seams, which no count has said yet
+    Blanket inMud = changed(half, new Change.Swap("swap", "PEA", "MUD")).blanket();
+
+    assertEquals(0.6 * before.edgingMillimetres(), inSky.edgingMillimetres(), 1);
+    assertEquals(0.6 * before.edgingMillimetres(), inMud.edgingMillimetres(), 1);
+    for (String code : List.of("SKY", "MUD")) {
+      Blanket after = code.equals("SKY") ? inSky : inMud;
+      int yarn = before.yarnIndex(code);
+      long whole = before.usedMillimetres(plan)[yarn];
+      assertEquals(
+          before.yarn(yarn).stockMillimetres() - whole, after.yarn(yarn).stockMillimetres(), code);
+      assertEquals(after.edgingMillimetres(), after.usedMillimetres(plan)[yarn], code);
+    }
   }
 
   @Test

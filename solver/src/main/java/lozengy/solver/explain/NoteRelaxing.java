@@ -65,7 +65,7 @@ final class NoteRelaxing implements Relaxing {
   private static Move lifted(Blanket blanket, int index, String name) {
     PieceNote note = blanket.brief().pieces().get(index);
     boolean whole = note.at().equals(List.of(name));
-    String value = whole ? "leave not out" : "leave " + name + " out of it";
+    String value = whole ? "leave it out" : "leave " + name + " out of it";
     String words = "lift the ban of %s from %s".formatted(String.join(", ", note.not()), name);
     return new Move(
         new Remedy.Step(words, "pieces[" + index + "].not", Optional.of(value), List.of()),

@@ -72,11 +72,13 @@ final class OverdrawnByPile implements Argument {
     if (fixed > 0) {
       uses.add(Tell.fixedUse(blanket, yarn) + " " + Words.metres(fixed));
     }
-    return "%s: %s; %s are there, what finished pieces hold included: %s short"
-        .formatted(
-            Words.yarn(blanket, yarn),
-            Words.list(uses),
-            Words.metres(usable),
-            Words.metres(onPile + placed + fixed - usable));
+    String told =
+        "%s: %s; %s are there, what finished pieces hold included: %s short, unless they were"
+            + " counted since (counted in a brief, mark --left in an arrangement)";
+    return told.formatted(
+        Words.yarn(blanket, yarn),
+        Words.list(uses),
+        Words.metres(usable),
+        Words.metres(onPile + placed + fixed - usable));
   }
 }
