@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lozengy.cli.Run.Result;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -88,6 +89,15 @@ class BadInputTest {
                       assertEquals(2, directory.code());
                       assertTrue(directory.err().contains("This is a folder"), directory.err());
                     }));
+  }
+
+  @Test
+  void namesThatAreNoTextAreSentToStandardInput() {
+    // What Java makes of a file name with a byte that is no UTF-8.
+    String garbled = folder.resolve("caf\ufffd.json").toString();
+    Result result = Run.of("check", garbled);
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("give it as standard input, -"), result.err());
   }
 
   private Set<String> files() throws IOException {

@@ -20,6 +20,9 @@ public record Source(String argument) {
 
   private static final String STANDARD = "-";
 
+  /** Stands where bytes of an argument were no letter. */
+  private static final char UNREADABLE = '\ufffd';
+
   /** Whether it is standard input. */
   public boolean isStandardInput() {
     return argument.equals(STANDARD);
@@ -47,7 +50,10 @@ public record Source(String argument) {
     try {
       return Path.of(argument);
     } catch (InvalidPathException e) {
-      throw Refusal.of(argument, "This is no file name: " + e.getReason(), "Name a file");
+      throw Refusal.of(
+          argument,
+          "This is no file name: " + e.getReason(),
+          "Name a file; what cannot be named can come as standard input, -");
     }
   }
 
@@ -82,7 +88,12 @@ public record Source(String argument) {
     try {
       return Files.newInputStream(path);
     } catch (NoSuchFileException e) {
-      throw Refusal.of(argument, "There is no such file", "Check its name and its folder");
+      throw Refusal.of(
+          argument,
+          "There is no such file",
+          argument.indexOf(UNREADABLE) < 0
+              ? "Check its name and its folder"
+              : "Its name is no UTF-8: rename it, or give it as standard input, -");
     } catch (IOException e) {
       throw Refusal.of(label(), "It cannot be read: " + reason(e), "Check that you may read it");
     }

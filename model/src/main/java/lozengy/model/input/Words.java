@@ -13,6 +13,12 @@ public final class Words {
 
   private static final int MOST_SHOWN = 40;
 
+  /** Zero-width non-joiner. */
+  private static final int NON_JOINER = 0x200c;
+
+  /** Zero-width joiner. */
+  private static final int JOINER = 0x200d;
+
   private Words() {}
 
   /**
@@ -59,8 +65,14 @@ public final class Words {
     return true;
   }
 
-  /** Whether a character is fit for a name or title: neither a control nor a formatting one. */
+  /**
+   * Whether a character is fit for a name or title: neither a control nor a formatting one. The
+   * joiners are fit: several scripts and composed emoji are written with them.
+   */
   private static boolean printable(int codePoint) {
+    if (codePoint == NON_JOINER || codePoint == JOINER) {
+      return true;
+    }
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
           Character.FORMAT,

@@ -107,7 +107,7 @@ final class ContrastPart implements ScorePart {
 
   private String wrong() {
     double asked = blanket.brief().look().contrast();
-    return asked == Look.LIVELY ? "low" : asked == Look.CALM ? "high" : "other";
+    return asked == Look.LIVELY ? "Low" : asked == Look.CALM ? "High" : "Other";
   }
 
   private Loss stepLoss(double points, int piece, int round) {

@@ -133,6 +133,12 @@ class BriefReaderTest {
   }
 
   @Test
+  void joinersMayStandInATitleAndOtherFormattingMayNot() {
+    assertEquals("a\u200db\u200cc", read(with(2, "title: \"a\u200db\u200cc\"")).title());
+    assertEquals(1, mistakes(with(2, "title: \"a\u202eb\"")).size());
+  }
+
+  @Test
   void whatIsNotSaidTakesItsDefault() {
     Brief brief =
         read(

@@ -96,12 +96,12 @@ class WeakSpotsTest {
             .motif(PieceKind.SQUARE, 2);
     assertEquals(
         List.of(
-            "low contrast on the seam of r1c1 and r1c2: Sand beside Barley, 1.7 (CIEDE2000) apart"),
+            "Low contrast on the seam of r1c1 and r1c2: Sand beside Barley, 1.7 (CIEDE2000) apart"),
         words(spots(only(Part.CONTRAST, builder), "BLA,SND BLA,BAR")));
     List<WeakSpot> within = spots(only(Part.CONTRAST, builder), "BLA,SND BLA,BLA");
     assertEquals(
         List.of(
-            "low contrast within r1c2, rounds 1 and 2: Coal beside Coal, 0.0 (CIEDE2000) apart"),
+            "Low contrast within r1c2, rounds 1 and 2: Coal beside Coal, 0.0 (CIEDE2000) apart"),
         words(within));
     assertEquals(List.of(1), within.get(0).pieces());
     assertEquals(25, within.get(0).points(), 1e-9);
@@ -160,7 +160,7 @@ class WeakSpotsTest {
     assertTrue(any(four, "have the same sequence"));
     assertTrue(any(four, "Tidal mud has only 0.70 m left over"));
     assertTrue(any(four, "meets"));
-    assertTrue(any(four, "low contrast"));
+    assertTrue(any(four, "Low contrast"));
     assertEquals(costliestFirst(four), four);
     assertEquals(costliestFirst(all), all);
     // the fourth costs less than some that are left out for it

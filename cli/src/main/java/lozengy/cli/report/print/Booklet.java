@@ -34,6 +34,9 @@ public final class Booklet {
 
   private static final int REGULAR = 400;
 
+  /** What is printed where the font lacks the title's letters. */
+  private static final String NO_TITLE = "Blanket";
+
   /** Longer titles, in font sizes, are cut. */
   private static final double LONGEST_TITLE = 90;
 
@@ -108,7 +111,8 @@ public final class Booklet {
 
   private String html(Sheet sheet) {
     Markup html = sheet.html();
-    String title = TextWidth.fit(title(), LONGEST_TITLE);
+    String shown = Letters.shown(title());
+    String title = TextWidth.fit(shown.isEmpty() ? NO_TITLE : shown, LONGEST_TITLE);
     html.open("head");
     html.text("title", title);
     html.verbatim("style", "@page{size:" + paper.word() + "}\n" + resource("booklet.css"));

@@ -52,14 +52,14 @@ final class Sheet {
     html.text("span", "", "class", "tick");
   }
 
-  /** A yarn's swatch with its letter, its code and its name. */
+  /** A yarn's swatch with its letter, its code and its name, if the font has that. */
   void yarn(Blanket blanket, int yarn) {
     String hex = blanket.yarn(yarn).colour().hex();
     String style = "background-color:" + hex + ";color:" + Ink.on(blanket.yarn(yarn).colour());
     html.text("span", letters.of(yarn), "class", "swatch", "style", style);
     html.words(" ");
     html.text("b", blanket.yarn(yarn).code());
-    String name = PlainText.oneLine(blanket.yarn(yarn).name());
+    String name = Letters.shown(PlainText.oneLine(blanket.yarn(yarn).name()));
     html.words(" " + TextWidth.fit(name, LONGEST_NAME));
   }
 

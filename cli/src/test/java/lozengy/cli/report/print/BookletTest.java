@@ -129,4 +129,16 @@ class BookletTest {
     assertTrue(text.contains("Größe, Šípek, Соль, θάλασσα"));
     assertTrue(text.contains("Болото"));
   }
+
+  @Test
+  void codeStandsAloneWhereTheFontLacksTheName() throws Exception {
+    List<String> names =
+        List.of("\u9752\u3044\u6d77", "\u05db\u05d7\u05d5\u05dc", "\ud83e\uddf6 Teal");
+    Arrangement odd = Samples.named("\u51ac", names);
+    String text = String.join(" ", pages(Booklet.pdf(odd, Paper.A4, DATE)));
+    assertFalse(text.contains("#"), text);
+    assertFalse(text.contains("\u05dc"), text);
+    assertTrue(text.contains(odd.blanket().yarn(2).code() + " Teal"), text);
+    assertTrue(text.startsWith("Blanket 2026-01-31"), text);
+  }
 }
