@@ -29,6 +29,9 @@ public final class Bounds {
   /** Share of what the last stage found in what a stage takes for likely. */
   private static final double FRESH = 0.35;
 
+  /** The same once floors are no longer rough. */
+  private static final double FRESH_LATER = 0.7;
+
   /** Stages whose floors of repeats give way to the next stage's. */
   private static final int ROUGH = 2;
 
@@ -168,7 +171,7 @@ public final class Bounds {
     RepeatFloor floor =
         weights.repeats()[layer] == 0
             ? layers[layer].none()
-            : layers[layer].at(stage, wanted(layer), stop);
+            : layers[layer].at(stage, wanted(stage, layer), stop);
     if (stage == 0) {
       floors.add(new ArrayList<>());
     } else if (stage <= ROUGH) {
@@ -182,15 +185,15 @@ public final class Bounds {
    * earlier stages remains, for a program's best point leaps from stage to stage (P. Wentges,
    * International Transactions in Operational Research 4, 1997, of prices; from memory).
    */
-  private double[][] wanted(int layer) {
+  private double[][] wanted(int stage, int layer) {
     LeewayRange top = ranges.get(0);
     for (LeewayRange range : ranges) {
       top = range.bound() > top.bound() ? range : top;
     }
     double[][] now = top.counts().length > 0 ? top.counts()[layer] : expected(layer);
+    double part = stage == 0 ? 1 : stage <= ROUGH ? FRESH : FRESH_LATER;
     for (int kind = 0; kind < now.length; kind++) {
       for (int yarn = 0; yarn < now[kind].length; yarn++) {
-        double part = floors.size() == layers.length ? FRESH : 1;
         wanted[layer][kind][yarn] += part * (now[kind][yarn] - wanted[layer][kind][yarn]);
       }
     }
