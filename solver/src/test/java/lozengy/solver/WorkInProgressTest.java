@@ -229,20 +229,23 @@ class WorkInProgressTest {
 
   @Test
   void planningAgainChangesLessThanPlanningAfresh() {
-    long seed = 2;
-    Blanket blanket = Blanket.ofUnjudged(RandomBriefs.of(seed, 4, 8));
-    SolveResult result = solve(blanket, Optional.empty(), seed);
-    Arrangement first = ((SolveResult.Found) result).arrangement();
-    Changed same =
-        Changes.apply(new Standing(blanket.brief(), Optional.of(first.sequences())), List.of());
+    int kept = 0;
+    int fresh = 0;
+    for (long seed = 1; seed <= 12; seed++) {
+      Blanket blanket = Blanket.ofUnjudged(RandomBriefs.of(seed, 4, 8));
+      if (!(solve(blanket, Optional.empty(), seed) instanceof SolveResult.Found found)) {
+        continue;
+      }
+      Sequences first = found.arrangement().sequences();
+      Changed same = Changes.apply(new Standing(blanket.brief(), Optional.of(first)), List.of());
+      kept += changedRounds(first, solve(same.blanket(), same.earlier(), seed));
+      fresh += changedRounds(first, solve(same.blanket(), Optional.empty(), seed + 1));
+    }
+    assertTrue(2 * kept < fresh, kept + " against " + fresh);
+  }
 
-    Arrangement again =
-        ((SolveResult.Found) solve(same.blanket(), same.earlier(), seed)).arrangement();
-    Arrangement afresh =
-        ((SolveResult.Found) solve(same.blanket(), Optional.empty(), seed + 1)).arrangement();
-
-    int kept = Upset.of(blanket, first.sequences(), again.sequences()).changedRounds();
-    int fresh = Upset.of(blanket, first.sequences(), afresh.sequences()).changedRounds();
-    assertTrue(kept < fresh, kept + " against " + fresh);
+  private static int changedRounds(Sequences before, SolveResult after) {
+    Arrangement arrangement = ((SolveResult.Found) after).arrangement();
+    return Upset.of(arrangement.blanket(), before, arrangement.sequences()).changedRounds();
   }
 }
