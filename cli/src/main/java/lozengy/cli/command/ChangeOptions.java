@@ -86,6 +86,19 @@ final class ChangeOptions {
   private Anchor anchor;
 
   /**
+   * Sees to it that standard input is read once.
+   *
+   * @param source the file that is worked on
+   * @throws Refusal if the file and the pile are both to come from standard input
+   */
+  void expectOwnInput(Source source) {
+    if (pile != null && source.isStandardInput() && new Source(pile).isStandardInput()) {
+      throw Refusal.of(
+          "--pile", "Standard input cannot be both the file and the pile", "Name a file for one");
+    }
+  }
+
+  /**
    * The changes that are asked for.
    *
    * @param brief what is asked for as it is

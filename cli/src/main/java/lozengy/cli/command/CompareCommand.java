@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import lozengy.cli.ExitCode;
 import lozengy.cli.Json;
+import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.compare.Compared;
 import lozengy.cli.compare.Comparison;
@@ -63,8 +64,12 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (files.stream().filter(file -> new Source(file).isStandardInput()).count() > 1) {
+      throw Refusal.of("-", "Standard input holds one arrangement", "Name files for the others");
+    }
     Target target = charts == null ? null : Target.of(charts, overwrite).namedBy("--charts");
     if (target != null) {
+      expectRoom(target);
       target.expect();
     }
     List<Compared> all = new ArrayList<>();
@@ -79,6 +84,15 @@ final class CompareCommand implements Callable<Integer> {
       tell(new Comparison(all));
     }
     return ExitCode.DONE.code();
+  }
+
+  private void expectRoom(Target target) {
+    if (json.wanted() && target.file().isEmpty()) {
+      throw Refusal.of(
+          "--json",
+          "Standard output cannot take both the charts and JSON that tells of them",
+          "Name a file with --charts, or leave --json out");
+    }
   }
 
   private void tell(Comparison comparison) {

@@ -96,10 +96,17 @@ final class ExplainCommand implements Callable<Integer> {
     if (seconds != null && !(seconds > 0 && Double.isFinite(seconds))) {
       throw Refusal.of("--seconds", seconds.toString(), "Give a number above 0");
     }
-    Source source = file.source();
-    Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     Optional<Target> target =
         Optional.ofNullable(output).map(argument -> Target.of(argument, overwrite));
+    if (json.wanted() && target.filter(each -> each.file().isEmpty()).isPresent()) {
+      throw Refusal.of(
+          "--json",
+          "Standard output cannot take both the arrangement and JSON that tells of it",
+          "Name a file with -o, or leave --json out");
+    }
+    Source source = file.source();
+    change.expectOwnInput(source);
+    Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     target.ifPresent(Target::expect);
     Changed task = asked(read.document());
     Blanket blanket = task.blanket();
@@ -160,7 +167,7 @@ final class ExplainCommand implements Callable<Integer> {
       int notes,
       Optional<Target> written) {
     boolean bytesOut = written.isPresent() && written.get().file().isEmpty();
-    if (json.wanted() && !bytesOut) {
+    if (json.wanted()) {
       terminal
           .out()
           .println(

@@ -59,7 +59,7 @@ final class ExplainText {
     } else if (explanation instanceof Explanation.Impossible impossible) {
       paragraph("", "", title + ": no arrangement fits. That is proved.");
       causes("Why", impossible.causes());
-      causes("And beside that, when it is mended", impossible.beside());
+      causes("What is still in the way when that is mended", impossible.beside());
       remedies(impossible.remedies(), impossible.remediesComplete());
     } else {
       paragraph(
@@ -175,8 +175,8 @@ final class ExplainText {
     paragraph(
         INDENT,
         DEEPER,
-        "No part of it is shown that could be worked now: with rounds left open, a rule, the look,"
-            + " the yarn or the pile is still not met.");
+        "No partial plan is shown: even with rounds left open, a rule, the look, the yarn or the"
+            + " pile would not be met.");
   }
 
   private static String capital(String words) {

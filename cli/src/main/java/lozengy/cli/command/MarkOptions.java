@@ -90,7 +90,11 @@ final class MarkOptions {
     List<Mistake> mistakes = new ArrayList<>();
     if (lists().filter(PieceLists::isStandardInput).count() > 1) {
       mistakes.add(
-          new Mistake("", 0, "Two lists are to come from standard input", "Name one list with -"));
+          new Mistake(
+              "--made, --joined, --planned",
+              0,
+              "Two lists are to come from standard input",
+              "Name one list with -"));
     }
     if (edged != null && !(edged >= 0 && edged <= ALL)) {
       mistakes.add(new Mistake("--edged", 0, edged.toString(), "Give a number from 0 to 100"));

@@ -98,7 +98,7 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--paper",
       paramLabel = "PAPER",
-      description = "The booklet's paper: a4 or letter.")
+      description = "The booklet's paper: a4 or letter; a4 if not said.")
   private Paper paper;
 
   @Option(

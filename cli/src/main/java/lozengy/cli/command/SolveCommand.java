@@ -125,6 +125,7 @@ final class SolveCommand implements Callable<Integer> {
   public Integer call() {
     SolveRequest request = SolveRequest.of(seed, moves, seconds, threads);
     Source source = file.source();
+    change.expectOwnInput(source);
     Document document = Inputs.read(source, terminal);
     Changed task = changed(document);
     Optional<Sequences> earlier = task.earlier();

@@ -75,7 +75,8 @@ final class SolveReport {
           }
           each.files()
               .leftFromBefore(each.found().found().size())
-              .forEach(file -> words.println("From before, none of these: " + file));
+              .forEach(
+                  file -> words.println("Left from an earlier run, not one of these: " + file));
         });
   }
 

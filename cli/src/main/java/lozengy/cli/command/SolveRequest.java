@@ -50,7 +50,8 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
   }
 
   /**
-   * The request from what the user said; without a limit of either kind the usual time limit holds.
+   * The request from what the user said; without a limit of either kind the blanket's size gives
+   * the moves.
    *
    * @param seed null if not said
    * @param moves null if not said
@@ -60,11 +61,10 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
    */
   static SolveRequest of(Long seed, Long moves, Double seconds, Integer threads) {
     SolveOptions usual = SolveOptions.defaults();
-    OptionalDouble limit = moves == null ? usual.seconds() : OptionalDouble.empty();
     return new SolveRequest(
         seed == null ? usual.seed() : seed,
         moves == null ? OptionalLong.empty() : OptionalLong.of(moves),
-        seconds == null ? limit : OptionalDouble.of(seconds),
+        seconds == null ? OptionalDouble.empty() : OptionalDouble.of(seconds),
         threads == null ? usual.threads() : threads);
   }
 

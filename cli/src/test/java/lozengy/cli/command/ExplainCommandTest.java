@@ -56,6 +56,25 @@ class ExplainCommandTest {
   }
 
   @Test
+  void aCountIsLeftOutWholeWhereItAsksForNothingElse() {
+    String brief = Briefs.text(Briefs.write(folder));
+    String asks =
+        "\nlook: { counts: [ { yarn: BRO, rounds: border, at-least: 1%s } ] }\n"
+            + "pieces: [ { at: all, not: [BRO] } ]\n";
+
+    String alone = Briefs.write(folder, "alone.yaml", brief + asks.formatted(""));
+    String both = Briefs.write(folder, "both.yaml", brief + asks.formatted(", at-most: 3"));
+
+    assertTrue(remedies(alone).contains("\"path\":\"look.counts[0]\""), remedies(alone));
+    assertTrue(remedies(both).contains("\"path\":\"look.counts[0].at-least\""), remedies(both));
+  }
+
+  private static String remedies(String file) {
+    String json = Run.of("explain", file, "--json").out().replaceAll("\\s", "");
+    return json.substring(json.indexOf("\"remedies\""));
+  }
+
+  @Test
   void explainsLocksOfTheCommandLineThatCannotHold() {
     String file = Briefs.write(folder);
 

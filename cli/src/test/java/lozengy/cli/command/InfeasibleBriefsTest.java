@@ -99,7 +99,7 @@ class InfeasibleBriefsTest {
         without
             + "line 20, pile[0]: 6 finished squares in FOA, SAM, CRK to lay line 17, yarns[5]:"
             + " Foam (FOA) has 10.00 m What");
-    tells("pile-borders", "To start anyway No part of it is shown that could be worked now");
+    tells("pile-borders", "To start anyway No partial plan is shown: even with rounds left open");
     tells("pile-locks", without + "line 25, pile[0]:", "line 20, pieces[0]: row1 is locked:");
   }
 
@@ -129,7 +129,7 @@ class InfeasibleBriefsTest {
     tells(
         "two-troubles",
         "Why r4c2 and r5c2 are joined along a side",
-        "And beside that, when it is mended Round 5 of 111 squares, round 4 of 28 triangles");
+        "What is still in the way when that is mended Round 5 of 111 squares, round 4 of 28 triangles");
     assertFalse(explained("darks-short").contains("beside"));
   }
 

@@ -118,7 +118,7 @@ class ScoreCardCommandTest {
     Result result = Run.of("solve", brief, "--count", "2", "--moves", "1000", "--overwrite");
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("Only 1 arrangement of the 2 asked for"), result.out());
-    assertTrue(result.out().contains("From before, none of these: "), result.out());
+    assertTrue(result.out().contains("Left from an earlier run, not one of these: "), result.out());
     assertEquals(2, Run.of("solve", brief, "--within", "2", "-o", "-").code());
   }
 

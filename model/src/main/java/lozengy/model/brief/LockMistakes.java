@@ -91,7 +91,7 @@ final class LockMistakes {
       case COUNTS -> hold + ", or change look.counts";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
-      case PILE -> "Let these places open, or take pieces off the pile";
+      case PILE -> "Leave these places open, or take pieces off the pile";
       default -> hold;
     };
   }

@@ -134,7 +134,7 @@ final class LookMistakes {
       if (pieces > 0 && count.atLeast() > pieces) {
         add(
             path + ".at-least",
-            "%d pieces are asked for, and there are only %d such"
+            "At least %d pieces are asked for, and only %d have such a round"
                 .formatted(count.atLeast(), pieces),
             "Ask for no more than " + pieces + ", or name more pieces in at");
       }

@@ -11,7 +11,6 @@ import lozengy.model.input.Located;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
-import lozengy.model.layout.Layout;
 
 /** Reads the look that a brief asks for. */
 final class LookReader {
@@ -27,7 +26,7 @@ final class LookReader {
       Words.meanings(
           new Fade.Order[] {Fade.Order.DARK_TO_LIGHT, Fade.Order.LIGHT_TO_DARK}, Fade.Order::word);
 
-  private static final Range PIECES = Range.whole(0, Layout.MOST_PIECES, "pieces");
+  private static final Range PIECES = Range.whole(0, LargeLayout.MOST_PIECES, "pieces");
   private static final Range ROUND = Range.whole(1, 50, "");
   private static final String BORDER = "border";
   private static final String ALL = "all";

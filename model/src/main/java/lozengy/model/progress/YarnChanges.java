@@ -44,7 +44,7 @@ final class YarnChanges {
       throw Selections.wrong(
           wish.place(),
           what + " is in " + wish.code(),
-          "Put another yarn in its place: --swap " + wish.code() + "=YARN");
+          "Put another yarn in its place: swap " + wish.code() + " for it");
     }
   }
 

@@ -84,9 +84,9 @@ class CountsInBriefsTest {
             "13 look.counts[2].yarn: The field yarn is missing. Add it, such as yarn: MUD",
             "14 look.counts[3].at-least: At least 3 is more than at most 2. Lower at-least, or raise"
                 + " at-most",
-            "15 look.counts[4].at-least: 3 pieces are asked for, and there are only 2 such. Ask for"
+            "15 look.counts[4].at-least: At least 3 pieces are asked for, and only 2 have such a round. Ask for"
                 + " no more than 2, or name more pieces in at",
-            "16 look.counts[5].at-least: -1 is out of range. Give a whole number of pieces from 0 to 50000000",
+            "16 look.counts[5].at-least: -1 is out of range. Give a whole number of pieces from 0 to 250000",
             "17 look.counts[6].at: There is no piece \"r9c9\". The rows are 1 to 1",
             "18 look.counts[7].most: The field \"most\" is not known here. Known here are yarn, at, rounds, at-least, at-most"),
         mistakes(text));

@@ -238,10 +238,10 @@ class ChangesTest {
   @Test
   void aYarnThatJoiningOrEdgingNeedsCannotBeDoneWithout() {
     assertEquals(
-        "w: The joining is in MUD. Put another yarn in its place: --swap MUD=YARN",
+        "w: The joining is in MUD. Put another yarn in its place: swap MUD for it",
         refused(Sample.standing(), new Change.Without("w", "MUD")));
     assertEquals(
-        "w: The edging is in PEA. Put another yarn in its place: --swap PEA=YARN",
+        "w: The edging is in PEA. Put another yarn in its place: swap PEA for it",
         refused(Sample.standing(), new Change.Without("w", "PEA")));
   }
 

@@ -17,7 +17,7 @@ import lozengy.model.score.Targets;
  * Proves a total that no valid arrangement of a blanket exceeds.
  *
  * <p>The proof holds together as told in the package's description. Deterministic by {@link
- * BoundLimits}: stages, not clocks. Each stage starts from what the one before found and spends
+ * BoundLimits}: stages, not clocks. Each stage goes on from what the one before found and spends
  * about three times as much, and from the third on keeps what those proved of repeats; the least
  * bound of all stages counts, so more stages never give a worse one.
  */
@@ -159,7 +159,7 @@ public final class Bounds {
     ranges = improved.stream().filter(range -> !range.empty()).toList();
     // where repeats outweigh the expected ones, spread is 0 and not below
     double withoutSpread = weights.spread() == 0 ? 0 : 100 - weights.spread();
-    most = most < 0 ? 0 : Math.max(most, withoutSpread);
+    most = Math.max(most, withoutSpread);
     if (most < best) {
       best = most;
       joint = true;

@@ -26,7 +26,10 @@ record LeewayRange(
     return new LeewayRange(0, cap, new double[0], Double.POSITIVE_INFINITY, cap, new double[0][][]);
   }
 
-  /** Whether it is proved that no valid arrangement has a leeway in it: no total is below 0. */
+  /**
+   * Whether it is proved that no valid arrangement whose spread is above 0 has a leeway in it: no
+   * total is below 0, but the program's spread goes on falling where the score's stops.
+   */
   boolean empty() {
     return bound < 0;
   }

@@ -332,7 +332,7 @@ final class ScoreLoss {
     int free = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        if (blanket.free(piece, round)) {
+        if (blanket.free(piece, round) && earlier.yarn(piece, round) != Sequences.OPEN) {
           free++;
           IntVar variable = constraints.rounds(piece)[round];
           changed.add(model.arithm(variable, "!=", earlier.yarn(piece, round)).reify());

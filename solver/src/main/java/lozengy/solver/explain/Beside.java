@@ -41,13 +41,15 @@ final class Beside {
   }
 
   private boolean isNew(Cause cause) {
-    return cause.matter().filter(said::contains).isEmpty()
+    return cause.matter().map(Remedies::shape).filter(said::contains).isEmpty()
         && !lines.contains(paths(cause))
         && !cause.stocks().intersects(stocks);
   }
 
   private void know(Map<Argument, List<Finding>> findings, List<Cause> told) {
-    findings.values().forEach(all -> all.forEach(finding -> said.add(finding.words())));
+    findings
+        .values()
+        .forEach(all -> all.forEach(finding -> said.add(Remedies.shape(finding.words()))));
     for (Cause cause : told) {
       lines.add(paths(cause));
       stocks.or(cause.stocks());

@@ -72,7 +72,10 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
       Blanket blanket, Argument argument, List<BriefLine> candidates, Settling settling) {
     Predicate<List<BriefLine>> refuted =
         lines -> !argument.findings(Asked.of(blanket, lines)).isEmpty();
-    return new Finder(blanket, refuted, settling).find(candidates).inOrder(blanket);
+    // where the candidates leave a line out that the argument needs, all lines are looked through
+    boolean enough = refuted.test(candidates);
+    List<BriefLine> from = enough ? candidates : RulePostings.lines(blanket);
+    return new Finder(blanket, refuted, settling).find(from).inOrder(blanket);
   }
 
   /** The same with its lines in the order of the rules. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
@@ -67,6 +68,8 @@ final class EmptyRounds implements Argument {
         breach = "that yarn is banned from the piece";
       } else if (!blanket.look().allows(piece, round, blanket.roundCount(piece), lock)) {
         breach = "its zone takes other yarns alone";
+      } else if (ruledOut(blanket, piece, round, lock)) {
+        breach = "the look lets no such round have it";
       }
       return "%s is locked to %s, but %s".formatted(where, yarn, breach);
     }
@@ -79,12 +82,25 @@ final class EmptyRounds implements Argument {
         banned.stream()
             .anyMatch(
                 yarn -> !blanket.look().allows(piece, round, blanket.roundCount(piece), yarn));
+    boolean counted = banned.stream().anyMatch(yarn -> ruledOut(blanket, piece, round, yarn));
+    String outside = zoned ? "kept out by its zones and bans" : "banned from the piece";
     return "%s must be %s, but %s %s"
         .formatted(
             where,
             tones(blanket, piece, round),
             Tell.yarns(blanket, banned) + (banned.size() == 1 ? " is" : " are"),
-            zoned ? "kept out by its zones and bans" : "banned from the piece");
+            counted ? "kept out by the look's counts, or by zones and bans" : outside);
+  }
+
+  /** Whether a count of the look lets no piece have a yarn in a round. */
+  private static boolean ruledOut(Blanket blanket, int piece, int round, int yarn) {
+    return ReadyCount.of(blanket).stream()
+        .anyMatch(
+            count ->
+                count.atMost() == 0
+                    && count.yarn() == yarn
+                    && IntStream.of(count.pieces()).anyMatch(each -> each == piece)
+                    && count.covers(round, blanket.roundCount(piece)));
   }
 
   private static String tones(Blanket blanket, int piece, int round) {

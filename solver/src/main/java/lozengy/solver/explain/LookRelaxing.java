@@ -67,6 +67,8 @@ final class LookRelaxing implements Relaxing {
     String field = least ? "at-least" : "at-most";
     int asked = least ? count.asked().atLeast() : count.asked().atMost().orElseThrow();
     int end = least ? 0 : count.pieces().length;
+    boolean alone = least ? count.asked().atMost().isEmpty() : count.asked().atLeast() == 0;
+    String whole = "look.counts[" + index + "]";
     List<Move> rungs = new ArrayList<>();
     for (int number = asked; number != end; ) {
       number += least ? -1 : 1;
@@ -80,7 +82,7 @@ final class LookRelaxing implements Relaxing {
           new Move(
               new Remedy.Step(
                   words,
-                  "look.counts[" + index + "]." + field,
+                  none && alone ? whole : whole + "." + field,
                   none ? Optional.empty() : Optional.of(Integer.toString(value)),
                   List.of()),
               Math.min(FREE_COUNT_UPSET, COUNT_UPSET + Math.abs(value - asked)),

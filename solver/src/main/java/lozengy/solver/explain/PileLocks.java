@@ -74,6 +74,7 @@ final class PileLocks implements Argument {
             RuleId.BANS,
             RuleId.TONES,
             RuleId.ZONES,
+            RuleId.COUNTS,
             RuleId.BORDERS));
   }
 

@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -29,6 +32,9 @@ final class Remedies {
 
   /** Other yarns named that would do as well. */
   private static final int MOST_OTHERS = 6;
+
+  /** A number by itself; those of pieces' names are none. */
+  private static final Pattern NUMBER = Pattern.compile("\\b\\d+(\\.\\d+)?\\b");
 
   private final Settling settling;
   private final ExplainOptions options;
@@ -224,25 +230,30 @@ final class Remedies {
 
   /** The least upsetting change of a line of a conflict that does away with it. */
   private Optional<Move> step(Blanket blanket, Cause cause) {
+    Set<String> known =
+        Root.findings(Asked.all(blanket)).values().stream()
+            .flatMap(List::stream)
+            .map(Finding::words)
+            .collect(Collectors.toSet());
     List<Move> moves = new ArrayList<>();
     for (BriefLine line : cause.conflict().lines()) {
       for (Ladder ladder : Relaxing.all(blanket, line)) {
-        mildest(blanket, ladder, cause).ifPresent(moves::add);
+        mildest(blanket, ladder, cause, known).ifPresent(moves::add);
       }
     }
     return moves.stream().min(Comparator.comparingInt(Move::upset));
   }
 
-  private Optional<Move> mildest(Blanket blanket, Ladder ladder, Cause cause) {
+  private Optional<Move> mildest(Blanket blanket, Ladder ladder, Cause cause, Set<String> known) {
     List<Move> rungs = ladder.rungs();
-    if (stopped() || !resolves(blanket, rungs.get(rungs.size() - 1), cause)) {
+    if (stopped() || !resolves(blanket, rungs.get(rungs.size() - 1), cause, known)) {
       return Optional.empty();
     }
     int lowest = rungs.size() - 1;
     int below = -1;
     while (lowest - below > 1) {
       int middle = (lowest + below) / 2;
-      if (resolves(blanket, rungs.get(middle), cause)) {
+      if (resolves(blanket, rungs.get(middle), cause, known)) {
         lowest = middle;
       } else {
         below = middle;
@@ -251,8 +262,12 @@ final class Remedies {
     return Optional.of(rungs.get(lowest));
   }
 
-  /** Whether a change does away with a cause; other causes may be left. */
-  private boolean resolves(Blanket blanket, Move move, Cause cause) {
+  /**
+   * Whether a change does away with a cause; other causes may be left.
+   *
+   * @param known what findings say before the change
+   */
+  private boolean resolves(Blanket blanket, Move move, Cause cause, Set<String> known) {
     Blanket changed = changed(blanket, List.of(move));
     Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
     if (cause.matter().isEmpty()) {
@@ -260,12 +275,20 @@ final class Remedies {
     }
     return findings.entrySet().stream()
         .flatMap(each -> each.getValue().stream())
-        .noneMatch(finding -> sameMatter(finding, cause));
+        .noneMatch(finding -> sameMatter(finding, cause, known));
   }
 
-  private static boolean sameMatter(Finding finding, Cause cause) {
-    return finding.words().equals(cause.matter().orElse(""))
-        || !finding.yarns().isEmpty() && cause.stocks().intersects(finding.yarns());
+  /** A finding that is new, and says of other numbers what the cause says, is the cause's own. */
+  private static boolean sameMatter(Finding finding, Cause cause, Set<String> known) {
+    String matter = cause.matter().orElse("");
+    boolean same = finding.words().equals(matter);
+    boolean less = !known.contains(finding.words()) && shape(finding.words()).equals(shape(matter));
+    return same || less || !finding.yarns().isEmpty() && cause.stocks().intersects(finding.yarns());
+  }
+
+  /** A finding's words whatever their numbers. */
+  static String shape(String words) {
+    return NUMBER.matcher(words).replaceAll("#");
   }
 
   private Remedy remedy(

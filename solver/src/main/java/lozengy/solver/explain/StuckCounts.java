@@ -184,7 +184,9 @@ final class StuckCounts implements Argument {
     long worked = IntStream.of(certain).filter(p -> blanket.state(p) != PieceState.PLANNED).count();
     int ofPile = ofPile(asked, count);
     if (worked + ofPile > count.atMost()) {
-      String why = "at least %d pieces of the pile with it must lie there".formatted(ofPile);
+      String already = worked == 0 ? "" : worked + " worked already, and ";
+      String pieces = ofPile == 1 ? " piece" : " pieces";
+      String why = already + "at least " + ofPile + pieces + " of the pile with it must lie there";
       return Optional.of(finding(asked, count, many(blanket, count, why), RuleId.PILE));
     }
     return Optional.empty();

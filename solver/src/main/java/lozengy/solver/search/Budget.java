@@ -67,9 +67,7 @@ public final class Budget {
 
   /** {@return whether the search must end} */
   public boolean over() {
-    return stop.getAsBoolean()
-        || moves.isPresent() && spent >= moves.getAsLong()
-        || seconds.isPresent() && elapsedSeconds() >= seconds.getAsDouble();
+    return stopped() || seconds.isPresent() && elapsedSeconds() >= seconds.getAsDouble();
   }
 
   /** Whether only moves limit it, so that its course is the same on every machine. */

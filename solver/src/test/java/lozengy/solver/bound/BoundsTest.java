@@ -12,11 +12,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules;
@@ -33,6 +35,7 @@ import lozengy.solver.RandomBriefs;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
+import lozengy.solver.constraint.BlanketBuilder;
 import org.junit.jupiter.api.Test;
 
 /** The bound against the best of all arrangements of tiny blankets, tried one by one. */
@@ -89,6 +92,31 @@ class BoundsTest {
       }
     }
     assertTrue(held > 40, "only " + held + " briefs were solved");
+  }
+
+  @Test
+  void repeatsWithoutEndLeaveTheOtherPartsTheirPoints() {
+    Round any = BlanketBuilder.round(1000);
+    Blanket blanket =
+        BlanketBuilder.straight(8, 8)
+            .motif(PieceKind.SQUARE, any, any, any, any)
+            .yarns(8, Tone.MID, 1_000_000)
+            .note("all", PieceState.PLANNED, "A", "B", "C", null)
+            .build();
+    SolveOptions options =
+        new SolveOptions(
+            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+
+    SolveResult.Found found =
+        assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options));
+
+    double total = found.arrangement().score().total();
+    assertTrue(total > 10, "total " + total);
+    for (int stages = 0; stages <= 3; stages++) {
+      Bound bound = Bounds.of(blanket, Optional.empty(), new BoundLimits(stages), () -> false);
+      assertTrue(bound.total() >= total, bound + " below " + total);
+    }
+    assertEquals("none", found.arrangement().solved().orElseThrow().proof());
   }
 
   @Test
