@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
@@ -14,6 +17,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
 import lozengy.model.layout.Place;
 import lozengy.model.score.Part;
+import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,7 +37,9 @@ class LooksTest {
         "chessboard",
         "calm",
         "apart",
-        "counts"
+        "counts",
+        "scattered",
+        "ordered"
       })
   void isSolvedAndPassesTheCheckFromScratch(String look) {
     Arrangement arrangement = solved(look);
@@ -176,6 +182,52 @@ class LooksTest {
                 counts.blanket().layout().select("squares").stream()
                     .noneMatch(p -> code(counts, p.index(), 0).equals("SED"))),
         () -> assertTrue(counts.score().parts().get(Part.BALANCE) > 95));
+  }
+
+  @Test
+  void bordersComeAgainRegularlyWhereAskedAndLeastWhereScattered() {
+    Arrangement scattered = solved("scattered");
+    Arrangement ordered = solved("ordered");
+    Arrangement plain = SolvedExamples.plain("looks/ordered");
+    double[] shares = {largestShare(scattered), largestShare(plain), largestShare(ordered)};
+    double[] orders = {order(scattered), order(plain), order(ordered)};
+    String found = Arrays.toString(shares) + ", order " + Arrays.toString(orders);
+    assertAll(
+        () -> assertTrue(shares[0] < 0.25, found),
+        () -> assertTrue(shares[0] < shares[1] && shares[1] < shares[2], found),
+        () -> assertTrue(shares[2] > 0.5, found),
+        () -> assertTrue(orders[0] < orders[1] && orders[1] < orders[2], found),
+        () -> assertEquals(100 - orders[0], scattered.score().parts().get(Part.ORDER), 1e-9));
+    for (Arrangement each : List.of(scattered, ordered)) {
+      assertTrue(each.score().total() <= each.bound().orElseThrow().total(), "within the bound");
+    }
+  }
+
+  /** What the part order of an ordered look says of any arrangement of the same pieces. */
+  private static double order(Arrangement arrangement) {
+    Blanket asked = solved("ordered").blanket();
+    return Scorer.score(asked, arrangement.sequences(), Optional.empty()).parts().get(Part.ORDER);
+  }
+
+  /** Of all ways of more than sqrt(5) and up to 5 sides, how often one leads to the same border. */
+  private static double largestShare(Arrangement arrangement) {
+    List<Place> places = arrangement.blanket().layout().places();
+    Map<List<Integer>, int[]> byWay = new HashMap<>();
+    for (Place from : places) {
+      for (Place to : places) {
+        int x = to.x() - from.x();
+        int y = to.y() - from.y();
+        int[] found = byWay.computeIfAbsent(List.of(x, y), way -> new int[2]);
+        found[0] += x * x + y * y > 10 && x * x + y * y <= 50 ? 1 : 0;
+        found[1] +=
+            border(arrangement, from.index()).equals(border(arrangement, to.index())) ? 1 : 0;
+      }
+    }
+    return byWay.values().stream()
+        .filter(found -> found[0] >= 8)
+        .mapToDouble(found -> (double) found[1] / found[0])
+        .max()
+        .orElseThrow();
   }
 
   /** Pieces that show a yarn in their border, or in any round. */

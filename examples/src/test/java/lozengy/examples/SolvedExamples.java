@@ -8,6 +8,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.Preferences;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -25,11 +29,26 @@ final class SolvedExamples {
         name, each -> assertInstanceOf(SolveResult.Found.class, solve(each), each).arrangement());
   }
 
+  /** The arrangement of an example without its look, everything weighing as it does by default. */
+  static synchronized Arrangement plain(String name) {
+    Brief brief =
+        ExampleBriefs.blanket(name).brief().withLook(Look.NONE).withPrefer(Preferences.DEFAULT);
+    return SOLVED.computeIfAbsent(
+        name + ", plain",
+        each ->
+            assertInstanceOf(SolveResult.Found.class, solve(Blanket.of(brief)), each)
+                .arrangement());
+  }
+
   /** How the solve of an example ends. */
   static SolveResult solve(String name) {
+    return solve(ExampleBriefs.blanket(name));
+  }
+
+  private static SolveResult solve(Blanket blanket) {
     SolveOptions options =
         new SolveOptions(
             1, OptionalLong.of(300_000), OptionalDouble.empty(), 2, () -> false, progress -> {});
-    return Solver.solve(ExampleBriefs.blanket(name), Optional.empty(), options);
+    return Solver.solve(blanket, Optional.empty(), options);
   }
 }

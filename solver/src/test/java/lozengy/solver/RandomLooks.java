@@ -1,16 +1,21 @@
 package lozengy.solver;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.Order;
+import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Layout;
+import lozengy.model.score.Part;
 
 /** Random looks for a brief, each of its wishes now and then. */
 public final class RandomLooks {
@@ -29,12 +34,26 @@ public final class RandomLooks {
 
   /** The brief with a random look, which may not fit it. */
   public static Brief of(long seed, Brief brief) {
-    return brief.withLook(new RandomLooks(seed, brief).look());
+    RandomLooks looks = new RandomLooks(seed, brief);
+    return looks.ordered(brief.withLook(looks.look()));
   }
 
   /** The brief with nothing but counts for a look. */
   public static Brief counted(long seed, Brief brief) {
     return brief.withLook(Look.NONE.withCounts(new RandomLooks(seed, brief).counts()));
+  }
+
+  /** The brief with an order of borders now and then, and a weight for it. */
+  private Brief ordered(Brief brief) {
+    if (!chance(0.3)) {
+      return brief;
+    }
+    Order order = Order.values()[random.nextInt(Order.values().length)];
+    Map<Part, Double> weights = new EnumMap<>(brief.prefer().weights());
+    weights.put(Part.ORDER, (double) random.nextInt(4));
+    return brief
+        .withLook(brief.look().withOrder(order))
+        .withPrefer(new Preferences(weights, brief.prefer().words()));
   }
 
   private Look look() {

@@ -149,21 +149,24 @@ public final class BriefReader {
     return prefix.isEmpty() ? path : prefix + "." + path;
   }
 
-  /** The weights; a fade that is asked for without one weighs as {@link Weight#NORMAL}. */
+  /** The weights; what the look asks for without one weighs as {@link Weight#NORMAL}. */
   private static Preferences prefer(Fields of, Look look) {
     Preferences asked = RulesReader.preferences(of);
-    boolean said =
-        of.get("prefer")
-            .filter(prefer -> prefer.node() instanceof Node.Mapping)
-            .flatMap(Located::fields)
-            .flatMap(fields -> fields.get(Part.FADE.word()))
-            .isPresent();
-    if (look.fade().isEmpty() || said) {
-      return asked;
-    }
     Map<Part, Double> weights = new EnumMap<>(asked.weights());
-    weights.put(Part.FADE, Weight.NORMAL.number());
+    for (Part part : Part.values()) {
+      if (look.asksFor(part) && !weighed(of, part)) {
+        weights.put(part, Weight.NORMAL.number());
+      }
+    }
     return new Preferences(weights, asked.words());
+  }
+
+  private static boolean weighed(Fields of, Part part) {
+    return of.get("prefer")
+        .filter(prefer -> prefer.node() instanceof Node.Mapping)
+        .flatMap(Located::fields)
+        .flatMap(fields -> fields.get(part.word()))
+        .isPresent();
   }
 
   private static void checkFormat(Fields of, Mistakes mistakes) {

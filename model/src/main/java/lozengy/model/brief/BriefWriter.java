@@ -78,7 +78,7 @@ public final class BriefWriter {
     rules(brief.rules());
     json.field("prefer").mapping();
     for (Part part : Part.values()) {
-      prefer(part, brief.prefer());
+      prefer(part, brief);
     }
     json.endMapping();
     LookWriter.write(json, brief.look());
@@ -111,11 +111,15 @@ public final class BriefWriter {
     json.endList();
   }
 
-  /** A part that is scored only if asked for is written only then, or where it was named. */
-  private void prefer(Part part, Preferences prefer) throws IOException {
+  /**
+   * A part that is scored only if asked for is written only then, or where it or what it scores was
+   * named: what the look asks for weighs something if nothing is said.
+   */
+  private void prefer(Part part, Brief brief) throws IOException {
+    Preferences prefer = brief.prefer();
     if (prefer.words().containsKey(part)) {
       json.field(part.word()).text(prefer.words().get(part).word());
-    } else if (!part.onlyIfAsked() || prefer.weight(part) > 0) {
+    } else if (!part.onlyIfAsked() || prefer.weight(part) > 0 || brief.look().asksFor(part)) {
       json.field(part.word()).number(prefer.weight(part));
     }
   }

@@ -3,6 +3,7 @@ package lozengy.model.brief;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import lozengy.model.score.Part;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.
@@ -17,6 +18,7 @@ import java.util.OptionalInt;
  * @param apart pairs of yarns that never meet on a seam
  * @param counts how many pieces show a yarn, at least or at most
  * @param fade yarns in an order along a direction, where asked for
+ * @param order whether borders come again regularly, where anything is asked
  */
 public record Look(
     Symmetry symmetry,
@@ -25,7 +27,8 @@ public record Look(
     List<Zone> zones,
     List<Pair> apart,
     List<Count> counts,
-    Optional<Fade> fade) {
+    Optional<Fade> fade,
+    Optional<Order> order) {
 
   /** The contrast of a calm blanket. */
   public static final double CALM = 0;
@@ -35,7 +38,15 @@ public record Look(
 
   /** Asks for nothing. */
   public static final Look NONE =
-      new Look(Symmetry.NONE, LIVELY, List.of(), List.of(), List.of(), List.of(), Optional.empty());
+      new Look(
+          Symmetry.NONE,
+          LIVELY,
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          Optional.empty());
 
   /**
    * Where only some yarns may lie.
@@ -118,6 +129,7 @@ public record Look(
    * @param apart pairs of yarns that never meet on a seam
    * @param counts how many pieces show a yarn, at least or at most
    * @param fade yarns in an order along a direction, where asked for
+   * @param order whether borders come again regularly, where anything is asked
    * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are
    *     named
    */
@@ -135,12 +147,21 @@ public record Look(
   }
 
   /**
+   * {@return whether the look asks for what a part of the score measures}
+   *
+   * @param part a part that is scored only if asked for; of others the look asks nothing
+   */
+  public boolean asksFor(Part part) {
+    return part == Part.FADE && fade.isPresent() || part == Part.ORDER && order.isPresent();
+  }
+
+  /**
    * {@return this look with another symmetry}
    *
    * @param other what stands in its place
    */
   public Look withSymmetry(Symmetry other) {
-    return new Look(other, contrast, borders, zones, apart, counts, fade);
+    return new Look(other, contrast, borders, zones, apart, counts, fade, order);
   }
 
   /**
@@ -149,7 +170,7 @@ public record Look(
    * @param other what stands in its place
    */
   public Look withContrast(double other) {
-    return new Look(symmetry, other, borders, zones, apart, counts, fade);
+    return new Look(symmetry, other, borders, zones, apart, counts, fade, order);
   }
 
   /**
@@ -158,7 +179,7 @@ public record Look(
    * @param codes yarns' codes: none, one for all borders, or two that alternate
    */
   public Look withBorders(String... codes) {
-    return new Look(symmetry, contrast, List.of(codes), zones, apart, counts, fade);
+    return new Look(symmetry, contrast, List.of(codes), zones, apart, counts, fade, order);
   }
 
   /**
@@ -167,7 +188,7 @@ public record Look(
    * @param others what stands in their place
    */
   public Look withZones(List<Zone> others) {
-    return new Look(symmetry, contrast, borders, others, apart, counts, fade);
+    return new Look(symmetry, contrast, borders, others, apart, counts, fade, order);
   }
 
   /**
@@ -176,7 +197,7 @@ public record Look(
    * @param others what stands in their place
    */
   public Look withApart(List<Pair> others) {
-    return new Look(symmetry, contrast, borders, zones, others, counts, fade);
+    return new Look(symmetry, contrast, borders, zones, others, counts, fade, order);
   }
 
   /**
@@ -186,7 +207,7 @@ public record Look(
    * @return the look
    */
   public Look withCounts(List<Count> others) {
-    return new Look(symmetry, contrast, borders, zones, apart, others, fade);
+    return new Look(symmetry, contrast, borders, zones, apart, others, fade, order);
   }
 
   /**
@@ -195,6 +216,15 @@ public record Look(
    * @param other what stands in its place
    */
   public Look withFade(Fade other) {
-    return new Look(symmetry, contrast, borders, zones, apart, counts, Optional.of(other));
+    return new Look(symmetry, contrast, borders, zones, apart, counts, Optional.of(other), order);
+  }
+
+  /**
+   * {@return this look with another order of borders}
+   *
+   * @param other what stands in its place
+   */
+  public Look withOrder(Order other) {
+    return new Look(symmetry, contrast, borders, zones, apart, counts, fade, Optional.of(other));
   }
 }

@@ -22,7 +22,9 @@ final class LookReader {
   private static final Map<String, Fade.Towards> TOWARDS =
       Words.meanings(Fade.Towards.values(), Fade.Towards::word);
 
-  private static final Map<String, Fade.Order> ORDERS =
+  private static final Map<String, Order> ORDERS = Words.meanings(Order.values(), Order::word);
+
+  private static final Map<String, Fade.Order> FADE_ORDERS =
       Words.meanings(
           new Fade.Order[] {Fade.Order.DARK_TO_LIGHT, Fade.Order.LIGHT_TO_DARK}, Fade.Order::word);
 
@@ -49,7 +51,8 @@ final class LookReader {
             of.get("zones").map(LookReader::zones).orElse(List.of()),
             of.get("apart").map(LookReader::apart).orElse(List.of()),
             of.get("counts").map(LookReader::counts).orElse(List.of()),
-            of.get("fade").flatMap(LookReader::fade));
+            of.get("fade").flatMap(LookReader::fade),
+            of.get("order").flatMap(order -> order.word(ORDERS)));
     of.tellUnknown();
     return look;
   }
@@ -172,7 +175,7 @@ final class LookReader {
     if (!yarns.isEmpty()) {
       asked = Fade.Order.STATED;
     } else if (order.isPresent() && order.get().node() instanceof Node.Scalar) {
-      asked = order.get().word(ORDERS).orElse(asked);
+      asked = order.get().word(FADE_ORDERS).orElse(asked);
     }
     Where where = where(of, Where.BORDERS);
     of.tellUnknown();

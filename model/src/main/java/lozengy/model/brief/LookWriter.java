@@ -69,6 +69,9 @@ final class LookWriter {
       where(fade.where());
       json.endMapping();
     }
+    if (look.order().isPresent()) {
+      json.field("order").text(look.order().get().word());
+    }
     json.endMapping();
   }
 

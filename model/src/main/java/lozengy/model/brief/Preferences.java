@@ -24,7 +24,8 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
               Part.LEEWAY, 1.0,
               Part.KEEP, 3.0,
               Part.COLOUR_VISION, 0.0,
-              Part.FADE, 0.0));
+              Part.FADE, 0.0,
+              Part.ORDER, 0.0));
 
   /**
    * Copies the weights; a part that is missing takes its default.

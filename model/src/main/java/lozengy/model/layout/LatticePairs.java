@@ -1,5 +1,6 @@
 package lozengy.model.layout;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -48,6 +49,37 @@ final class LatticePairs {
 
   Pairs near() {
     return pairs(onPoint ? ON_POINT_NEAR : STRAIGHT_NEAR);
+  }
+
+  /** Offsets longer than one length and up to another, by the squares of their sides. */
+  List<Offset> offsets(int beyond, int upTo) {
+    int unitsToASide = onPoint ? 2 : 4;
+    int reach = (int) Math.sqrt(upTo * unitsToASide);
+    List<Offset> offsets = new ArrayList<>();
+    for (int y = 0; y <= reach; y++) {
+      for (int x = y == 0 ? 1 : -reach; x <= reach; x++) {
+        boolean lattice = onPoint ? (x + y) % 2 == 0 : x % 2 == 0 && y % 2 == 0;
+        int square = x * x + y * y;
+        if (lattice && square > beyond * unitsToASide && square <= upTo * unitsToASide) {
+          offsets.add(offset(x, y));
+        }
+      }
+    }
+    return offsets;
+  }
+
+  private Offset offset(int x, int y) {
+    int[] from = new int[places.size()];
+    int[] to = new int[places.size()];
+    int count = 0;
+    for (Place place : places) {
+      int other = indexAt(place.x() + x, place.y() + y);
+      if (other >= 0) {
+        from[count] = place.index();
+        to[count++] = other;
+      }
+    }
+    return new Offset(x, y, Arrays.copyOf(from, count), Arrays.copyOf(to, count));
   }
 
   private Pairs pairs(int[][] offsets) {

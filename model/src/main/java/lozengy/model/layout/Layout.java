@@ -133,6 +133,19 @@ public final class Layout {
   }
 
   /**
+   * The offsets between lattice points (for a triangle, the centre of the square it is cut from)
+   * that are longer than one length and no longer than another, one of each two opposite ones.
+   * O(pieces x offsets) on every call.
+   *
+   * @param beyondSquareSides square of the one length, in sides, 0 or more
+   * @param squareSides square of the other length, in sides
+   * @return the offsets, from the flattest down; one at which no two places lie has no pairs
+   */
+  public List<Offset> offsets(int beyondSquareSides, int squareSides) {
+    return new LatticePairs(size.setting(), places).offsets(beyondSquareSides, squareSides);
+  }
+
+  /**
    * {@return the pieces that meet, as an unmodifiable graph with a vertex for every place and an
    * edge for every seam and touch} Built on the first call, which takes O(pieces) time and memory.
    */

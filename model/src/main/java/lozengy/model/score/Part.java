@@ -17,11 +17,13 @@ public enum Part {
   /** How different borders on a seam look to people of any colour vision. */
   COLOUR_VISION,
   /** How well yarns follow their order along the direction of a fade. */
-  FADE;
+  FADE,
+  /** How regularly, or how little so, borders come again. */
+  ORDER;
 
   /** {@return whether the part is scored only where a brief gives it a weight above 0} */
   public boolean onlyIfAsked() {
-    return this == COLOUR_VISION || this == FADE;
+    return this == COLOUR_VISION || this == FADE || this == ORDER;
   }
 
   /** {@return the word used in files and on the terminal} */

@@ -124,6 +124,9 @@ public final class Scorer {
     if (asked(blanket, Part.FADE)) {
       parts.add(new FadePart(blanket, sequences));
     }
+    if (asked(blanket, Part.ORDER)) {
+      parts.add(new OrderPart(blanket, sequences));
+    }
     return parts;
   }
 

@@ -83,6 +83,25 @@ class LooksInBriefsTest {
   }
 
   @Test
+  void anOrderIsReadWeighedAndWritten() {
+    Brief asked = brief(PLAIN + "look: { order: scattered }");
+    assertEquals(Optional.of(Order.SCATTERED), asked.look().order());
+    assertEquals(3, asked.prefer().weight(Part.ORDER));
+    Brief off = brief(PLAIN + "look: { order: ordered }\nprefer: { order: 0 }");
+    assertEquals(Optional.of(Order.ORDERED), off.look().order());
+    assertEquals(0, off.prefer().weight(Part.ORDER));
+    assertEquals(0, brief(PLAIN).prefer().weight(Part.ORDER));
+    for (Brief each : List.of(asked, off, brief(PLAIN + "prefer: { order: high }"))) {
+      String written = BriefWriter.text(each);
+      assertEquals(List.of(), Schemas.briefFaults(SourceText.of("b.json", written)));
+      assertEquals(each, BriefReader.read(SourceText.of("b.json", written)));
+    }
+    assertEquals(
+        List.of("12 look.order: \"neat\" is not known here. Write scattered or ordered"),
+        mistakes("look: { order: neat }\n"));
+  }
+
+  @Test
   void aBriefWithoutALookSaysNothingOfOne() {
     assertEquals(Look.NONE, brief(PLAIN).look());
     assertTrue(!BriefWriter.text(brief(PLAIN)).contains("look"));

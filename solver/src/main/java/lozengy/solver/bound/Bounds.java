@@ -74,7 +74,7 @@ public final class Bounds {
             + weights.spread()
             + weights.contrast()
             + weights.vision()
-            + weights.fade()
+            + weights.unbounded()
             + weights.variety() * VarietyCap.of(blanket, groups)
             + earlier.map(before -> weights.keep() * KeepCap.of(blanket, before)).orElse(0.0);
     this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));

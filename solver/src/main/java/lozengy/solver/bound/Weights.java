@@ -21,7 +21,7 @@ import lozengy.model.score.Targets;
  * @param keep points of keeping all
  * @param spread points of full spread
  * @param allBalance points of full balance
- * @param fade points of a full fade
+ * @param unbounded points of the parts that nobody bounds: fade and order
  */
 record Weights(
     double[] balance,
@@ -36,7 +36,7 @@ record Weights(
     double keep,
     double spread,
     double allBalance,
-    double fade) {
+    double unbounded) {
 
   /**
    * The weights of a blanket, or null if no part weighs.
@@ -91,7 +91,7 @@ record Weights(
         kept ? points(blanket, Part.KEEP, sum) : 0,
         points(blanket, Part.SPREAD, sum),
         points(blanket, Part.BALANCE, sum),
-        points(blanket, Part.FADE, sum));
+        points(blanket, Part.FADE, sum) + points(blanket, Part.ORDER, sum));
   }
 
   private static double points(Blanket blanket, Part part, double sum) {

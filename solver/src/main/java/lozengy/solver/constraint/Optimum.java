@@ -37,7 +37,8 @@ public final class Optimum {
   /**
    * Searches. The loss in the model is rounded down, so an arrangement that is only as good as the
    * best may look a little better than it is. These are kept out first; once nothing better than
-   * that margin is left, they are looked through too.
+   * that margin is left, they are looked through too. Where the score has a part that the model
+   * does not state, nothing is searched and nothing proved.
    *
    * @param blanket a blanket small enough for the model
    * @param earlier what it is solved from, for the part keep
@@ -53,6 +54,9 @@ public final class Optimum {
       long seed,
       Limits limits) {
     Climb climb = new Climb(blanket, earlier, known);
+    if (!ScoreLoss.states(blanket)) {
+      return climb.result(100);
+    }
     if (!climb.run(true, seed, limits)) {
       return climb.result(100);
     }

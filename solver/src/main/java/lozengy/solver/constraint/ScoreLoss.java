@@ -17,6 +17,7 @@ import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Layers;
 import lozengy.model.score.Nearness;
+import lozengy.model.score.OrderMeasure;
 import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
@@ -57,6 +58,11 @@ final class ScoreLoss {
     }
     double total = sum;
     unitsPerPartPoint.replaceAll((part, units) -> total == 0 ? 0 : units / total);
+  }
+
+  /** Whether the loss of a blanket's arrangements can be stated: it has no order to measure. */
+  static boolean states(Blanket blanket) {
+    return blanket.brief().prefer().weight(Part.ORDER) == 0 || OrderMeasure.of(blanket).isEmpty();
   }
 
   /** States the loss of a model's arrangements. */

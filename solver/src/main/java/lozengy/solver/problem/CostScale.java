@@ -5,6 +5,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Preferences;
 import lozengy.model.score.FadeMeasure;
+import lozengy.model.score.OrderMeasure;
 import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
@@ -42,6 +43,8 @@ final class CostScale {
   final double copyPoints;
   final double fadePart;
   final Optional<FadeMeasure> fade;
+  final double orderPart;
+  final Optional<OrderMeasure> order;
   final double leewayPoints;
   final double keepPoints;
   final double unitsPerPoint;
@@ -86,6 +89,8 @@ final class CostScale {
     seamVisionPoints = seams > 0 ? prefer.weight(Part.COLOUR_VISION) * pointsOfWeight / seams : 0;
     fadePart = weights > 0 ? prefer.weight(Part.FADE) / weights : 0;
     fade = fadePart > 0 ? FadeMeasure.of(blanket) : Optional.empty();
+    orderPart = weights > 0 ? prefer.weight(Part.ORDER) / weights : 0;
+    order = orderPart > 0 ? OrderMeasure.of(blanket) : Optional.empty();
     copyPoints = prefer.weight(Part.VARIETY) * pointsOfWeight / blanket.orbits().leads().length;
     leewayPoints = prefer.weight(Part.LEEWAY) * pointsOfWeight;
     keepPoints =
@@ -102,6 +107,7 @@ final class CostScale {
     others = Math.max(others, seamVisionPoints);
     others = Math.max(others, Math.max(copyPoints, keepPoints));
     others = Math.max(others, fade.map(f -> FADE_STEP * fadePart / f.rounds()).orElse(0.0));
+    others = Math.max(others, order.map(o -> orderPart * o.stepPoints()).orElse(0.0));
     for (double points : balancePoints) {
       others = Math.max(others, points);
     }

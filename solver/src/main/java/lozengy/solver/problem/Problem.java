@@ -38,6 +38,7 @@ import lozengy.model.blanket.Sequences;
  * @param unitsPerPoint units that make a point of the total
  * @param pile the finished pieces that have no place yet
  * @param counts how many pieces are to show a yarn; null where nothing is asked
+ * @param order what the order of borders costs; null where none is asked for
  */
 public record Problem(
     Blanket blanket,
@@ -66,7 +67,8 @@ public record Problem(
     int stepCost,
     double unitsPerPoint,
     PilePlaces pile,
-    PieceCounts counts) {
+    PieceCounts counts,
+    OrderCosts order) {
 
   /**
    * {@return this problem with other pair costs}
@@ -101,7 +103,8 @@ public record Problem(
         stepCost,
         unitsPerPoint,
         pile,
-        counts);
+        counts,
+        order);
   }
 
   /**
@@ -137,7 +140,8 @@ public record Problem(
         stepCost,
         unitsPerPoint,
         pile,
-        counts);
+        counts,
+        order);
   }
 
   /**
@@ -174,7 +178,8 @@ public record Problem(
         stepCost,
         unitsPerPoint,
         pile,
-        counts);
+        counts,
+        order);
   }
 
   /**

@@ -91,7 +91,8 @@ public final class ProblemCompiler {
         scale.stepCost,
         scale.unitsPerPoint,
         pile,
-        PieceCounts.of(blanket, slots));
+        PieceCounts.of(blanket, slots),
+        OrderCosts.of(blanket, slots, scale));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
+import lozengy.solver.problem.OrderCosts;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -38,6 +39,7 @@ record Cost(long total, long hard) {
     tally.stock();
     tally.sequences();
     tally.counts();
+    tally.order();
     return new Cost(tally.total, tally.hard);
   }
 
@@ -159,6 +161,20 @@ record Cost(long total, long hard) {
         total += (long) off * problem.hardCost();
         hard += off;
       }
+    }
+
+    /** Counts equal borders as the model does, place by place. */
+    private void order() {
+      OrderCosts order = problem.order();
+      if (order == null) {
+        return;
+      }
+      Sequences sequences = problem.sequences(yarn);
+      long sum = 0;
+      for (int offset = 0; offset < order.worth().length; offset++) {
+        sum += order.worth()[offset][order.measure().equal(offset, sequences)];
+      }
+      total += order.lost(sum);
     }
 
     private void sequences() {

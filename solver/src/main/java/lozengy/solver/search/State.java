@@ -32,6 +32,7 @@ final class State {
   final SequenceCounts sequences;
   final LaidPile laid;
   private final CountUse counts;
+  private final OrderUse order;
   private long surplusFacts;
   private long pairFaults;
   private long cost;
@@ -61,6 +62,7 @@ final class State {
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
     this.laid = new LaidPile(problem);
     this.counts = new CountUse(problem);
+    this.order = OrderUse.of(problem);
   }
 
   /** Takes over an assignment and counts everything afresh. */
@@ -77,6 +79,9 @@ final class State {
     stock.reset(yarn);
     sequences.reset(slots, yarn);
     counts.reset(yarn);
+    if (order != null) {
+      order.reset(yarn);
+    }
     Cost fresh = Cost.of(problem, yarn, stock.pressure());
     cost = fresh.total();
     surplusFacts = Cost.surplusFacts(problem, yarn);
@@ -116,6 +121,9 @@ final class State {
     if (counts.any()) {
       told += counts.change(slot, from, to);
     }
+    if (order != null) {
+      told += order.change(slot, from, to, yarn);
+    }
     long sequenceGain = sequenceGain();
     if (told > most + stock.mostToGain(from) + sequenceGain) {
       return told;
@@ -134,7 +142,7 @@ final class State {
    * stock stay as they are; early out as there.
    */
   long exchangeAlike(int slotA, int slotB, long most) {
-    if (counts.any()) {
+    if (counts.any() || order != null && layer[slotA] == 0) {
       return exchange(slotA, slotB, most);
     }
     int a = yarn[slotA];
@@ -165,6 +173,9 @@ final class State {
     if (counts.any()) {
       told += countsExchange(slotA, slotB);
     }
+    if (order != null) {
+      told += order.exchange(slotA, slotB, yarn);
+    }
     long sequenceGain = 2 * sequenceGain();
     if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
       if (told > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
@@ -193,6 +204,9 @@ final class State {
         told += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
         told -= table.countedTwice(slotA, slotB, a, b);
       }
+    }
+    if (order != null) {
+      told += order.exchange(slots.border(pieceA), slots.border(pieceB), yarn);
     }
     return counts.any() ? told + countsExchangeOfSequences(pieceA, pieceB) : told;
   }
@@ -321,6 +335,9 @@ final class State {
     if (counts.any()) {
       counts.apply(slot, from, to);
     }
+    if (order != null) {
+      order.apply(slot, from, to, yarn);
+    }
     surplus[layer[slot] * yarns + from] -= weight[slot];
     surplus[layer[slot] * yarns + to] += weight[slot];
     stock.apply(from, problem.need(slot, from), to, problem.need(slot, to));
@@ -332,7 +349,8 @@ final class State {
 
   /** The first kept entry that is not what it is from scratch, in words; or null. */
   String firstWrongEntry() {
-    return table.firstWrongEntry(yarn);
+    String wrong = table.firstWrongEntry(yarn);
+    return wrong == null && order != null ? order.firstWrongEntry(yarn) : wrong;
   }
 
   /** Spoils a kept cost, for tests of the assertions. */

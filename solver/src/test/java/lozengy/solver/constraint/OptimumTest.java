@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.BriefReader;
 import lozengy.model.check.Check;
+import lozengy.model.input.SourceText;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
 
@@ -64,6 +66,29 @@ class OptimumTest {
       cutShort += narrow.bound() > narrow.total() ? 1 : 0;
     }
     assertTrue(cutShort > 0, "never cut short");
+  }
+
+  /** The model does not state an order, so nothing may be proved of it. */
+  @Test
+  void nothingIsProvedWhereAnOrderIsMeasured() {
+    Blanket blanket =
+        Blanket.of(
+            BriefReader.read(
+                SourceText.of(
+                    "b.yaml",
+                    """
+                    format: lozengy-brief/1
+                    title: Ordered
+                    layout: { setting: straight, across: 6, down: 6 }
+                    motifs: { square: { side: 9 cm, rounds: [ { metres: 1 } ] } }
+                    yarns:
+                      - { code: A, colour: "#202020", left: 100 m }
+                      - { code: B, colour: "#888888", left: 100 m }
+                    look: { order: ordered }
+                    """)));
+    Optimum.Result result = Optimum.maximise(blanket, Optional.empty(), Optional.empty(), 1, AMPLE);
+    assertEquals(Optional.empty(), result.best());
+    assertEquals(100, result.bound());
   }
 
   @Test

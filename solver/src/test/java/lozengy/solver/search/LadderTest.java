@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
@@ -16,8 +18,12 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.Order;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.brief.Preferences;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.score.Part;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.explain.Root;
@@ -67,15 +73,7 @@ class LadderTest {
         continue;
       }
       Sequences dealt = whole.sequences(new CountPlan(whole, new Draws(seed)).deal(100));
-      List<PileEntry> pile = new ArrayList<>();
-      for (int piece = 0; piece < bare.pieceCount(); piece++) {
-        boolean onPile = seed % 3 == 0 || (piece * 7 + seed) % 3 == 0;
-        if (onPile && bare.state(piece) == PieceState.PLANNED) {
-          List<String> codes =
-              Arrays.stream(dealt.of(piece)).mapToObj(yarn -> bare.yarn(yarn).code()).toList();
-          pile.add(new PileEntry(bare.kind(piece), codes, 1, Set.of()));
-        }
-      }
+      List<PileEntry> pile = pile(bare, dealt, seed);
       if (pile.isEmpty()) {
         continue;
       }
@@ -90,6 +88,89 @@ class LadderTest {
       walked++;
     }
     assertTrue(walked > 60, "only " + walked + " briefs could be walked");
+  }
+
+  /** Some of the pieces that are planned, as they were dealt. */
+  private static List<PileEntry> pile(Blanket bare, Sequences dealt, long seed) {
+    List<PileEntry> pile = new ArrayList<>();
+    for (int piece = 0; piece < bare.pieceCount(); piece++) {
+      boolean onPile = seed % 3 == 0 || (piece * 7 + seed) % 3 == 0;
+      if (onPile && bare.state(piece) == PieceState.PLANNED) {
+        List<String> codes =
+            Arrays.stream(dealt.of(piece)).mapToObj(yarn -> bare.yarn(yarn).code()).toList();
+        pile.add(new PileEntry(bare.kind(piece), codes, 1, Set.of()));
+      }
+    }
+    return pile;
+  }
+
+  /** Borders scattered and ordered on layouts large enough, plain, symmetric and with a pile. */
+  @Test
+  void fullAssertionsFindNoDriftWithAnOrder() {
+    int[] walked = new int[3];
+    for (long seed = 1; seed <= 120; seed++) {
+      int way = (int) (seed % 3);
+      Brief drawn = RandomBriefs.of(seed, 6, 9);
+      Map<Part, Double> weights = new EnumMap<>(drawn.prefer().weights());
+      weights.put(Part.ORDER, 1.0 + seed % 7);
+      Look look = Look.NONE.withOrder(Order.values()[(int) (seed / 3 % 2)]);
+      if (way == 1) {
+        look = look.withSymmetry(Symmetry.values()[(int) (1 + seed / 6 % 4)]);
+      }
+      Brief brief = drawn.withLook(look).withPrefer(new Preferences(weights));
+      if (!BriefMistakes.of(brief).isEmpty()) {
+        continue;
+      }
+      Blanket blanket = Blanket.of(brief);
+      Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+      if (problem.order() == null
+          || problem.slots().free().length == 0
+          || !everySlotHasYarns(problem)
+          || way == 1 && !Root.arguments(blanket).isEmpty()) {
+        continue;
+      }
+      if (way == 2) {
+        Sequences dealt = problem.sequences(new CountPlan(problem, new Draws(seed)).deal(100));
+        Brief piled = brief.withPile(pile(blanket, dealt, seed));
+        problem = ProblemCompiler.compile(Blanket.of(piled), Optional.empty());
+      }
+      walk(problem, seed, Assertions.FULL, 150);
+      walked[way]++;
+    }
+    assertTrue(
+        walked[0] > 5 && walked[1] > 5 && walked[2] > 5, "walked " + Arrays.toString(walked));
+  }
+
+  /** An order that is compiled to the wrong worth is consistent in itself: the model tells. */
+  @Test
+  void onlyFullReportsAnOrderThatIsCompiledWrong() {
+    Brief brief = RandomBriefs.of(1, 3, 9);
+    for (long seed = 1; brief.look().equals(Look.NONE); seed++) {
+      Brief drawn = RandomBriefs.of(seed, 6, 9);
+      Brief asked =
+          drawn
+              .withLook(Look.NONE.withOrder(Order.ORDERED))
+              .withPrefer(new Preferences(Map.of(Part.ORDER, 3.0)));
+      boolean large = drawn.layout().pieces() > 30 && BriefMistakes.of(asked).isEmpty();
+      if (large && everySlotHasYarns(compiled(asked)) && compiled(asked).order() != null) {
+        Walker walker = walk(compiled(asked), 1, Assertions.OFF, 20_000);
+        brief = walker.bestCost() < Long.MAX_VALUE ? asked : brief;
+      }
+    }
+    Problem problem = compiled(brief);
+    for (long[] worth : problem.order().worth()) {
+      for (int equal = 0; equal < worth.length; equal++) {
+        worth[equal] = worth[equal] / 2 + 40 * equal;
+      }
+    }
+    walk(problem, 1, Assertions.STEP, 3000);
+    DriftException full =
+        assertThrows(DriftException.class, () -> walk(problem, 1, Assertions.FULL, 20_000));
+    assertTrue(full.getMessage().contains("by the model"), full.getMessage());
+  }
+
+  private static Problem compiled(Brief brief) {
+    return ProblemCompiler.compile(Blanket.ofUnjudged(brief), Optional.empty());
   }
 
   /** The same of random briefs that ask for a look. */
