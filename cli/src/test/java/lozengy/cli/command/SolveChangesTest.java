@@ -273,7 +273,7 @@ class SolveChangesTest {
         "--ban=triangles | --ban triangles: There is no =. Name pieces and yarns, such as",
         "--ban=triangels=NAV | --ban triangels=NAV: There is no piece \"triangels\". Maybe triangles",
         "--ban=triangles=NAF | --ban triangles=NAF: No yarn has the code \"NAF\". Maybe NAV is meant",
-        "--without=NAV | --without NAV: The joining is in NAV. Put another yarn in its place: --swap",
+        "--without=NAV | --without NAV: The joining is in NAV. Put another yarn in its place: swap NAV for it",
         "--without=XXX | --without XXX: No yarn has the code \"XXX\". The yarns' codes are NAV,",
         "--swap=NAV | --swap NAV: There is no =. Name both yarns, such as REE=SND",
         "--swap=NAV=NAV | --swap NAV=NAV: NAV is the same yarn. Name another to put in its place",
