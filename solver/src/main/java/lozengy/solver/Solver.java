@@ -190,7 +190,8 @@ public final class Solver {
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
   private long floorCost(Problem problem) {
-    if (options.seconds().isPresent() && !proving.done()) {
+    // the proof begins once there is a start
+    if (proving == null || options.seconds().isPresent() && !proving.done()) {
       return Long.MIN_VALUE;
     }
     while (!proving.await()) {

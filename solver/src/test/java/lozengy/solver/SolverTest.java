@@ -16,9 +16,13 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Round;
 import lozengy.model.check.Check;
+import lozengy.model.colour.Tone;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
+import lozengy.solver.constraint.BlanketBuilder;
 import org.junit.jupiter.api.Test;
 
 /** The facade: what comes out is valid, scored from scratch, and fixed by seed and moves. */
@@ -136,6 +140,23 @@ class SolverTest {
   private static SolveOptions moves(long seed, long moves, int threads) {
     return new SolveOptions(
         seed, OptionalLong.of(moves), OptionalDouble.empty(), threads, () -> false, p -> {});
+  }
+
+  @Test
+  void aLargeBlanketMayHaveALimitInSeconds() {
+    Round any = BlanketBuilder.round(1000);
+    Blanket blanket =
+        BlanketBuilder.straight(90, 80)
+            .motif(PieceKind.SQUARE, any, any, any)
+            .yarns(9, Tone.MID, 1_000_000_000)
+            .build();
+    SolveOptions options =
+        new SolveOptions(
+            1, OptionalLong.empty(), OptionalDouble.of(0.2), 1, () -> false, told -> {});
+
+    SolveResult result = Solver.solve(blanket, Optional.empty(), options);
+
+    assertFalse(result instanceof SolveResult.Impossible, "proved that nothing fits");
   }
 
   private static Optional<Blanket> blanket(long seed, int most) {
