@@ -82,9 +82,9 @@ public final class Planter {
   }
 
   /**
-   * Plants all borders beforehand, where there are few yarns for them: the sides of the layout, which
-   * is bipartite, take two yarns that may meet, and then single borders are drawn anew by weight
-   * among those that their neighbours leave.
+   * Plants all borders beforehand, where there are few yarns for them: the sides of the layout,
+   * which is bipartite, take two yarns that may meet, and then single borders are drawn anew by
+   * weight among those that their neighbours leave.
    *
    * @throws IllegalStateException if no two yarns may meet everywhere
    */
