@@ -2,6 +2,7 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -77,6 +78,7 @@ public final class Search implements AutoCloseable {
   private final Runnable tick;
   private final BorderPlans plans;
   private boolean dealt;
+  private OptionalLong apart = OptionalLong.empty();
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
   private final Lockstep lockstep;
@@ -204,6 +206,7 @@ public final class Search implements AutoCloseable {
         lastLeg(end, HOT);
       }
     }
+    apart = apartNow();
     int idle = 0;
     while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
       long before = bestCost();
@@ -309,6 +312,19 @@ public final class Search implements AutoCloseable {
     return bestCost == Long.MAX_VALUE
         ? null
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
+  }
+
+  private OptionalLong apartNow() {
+    long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();
+    return worst == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(worst - bestCost());
+  }
+
+  /**
+   * {@return cost by which the walkers' own bests lay apart before they all went on from the best;
+   * empty where that is not known, as where one of them found nothing valid}
+   */
+  public OptionalLong apart() {
+    return apart;
   }
 
   /** {@return the state with the fewest broken rules, valid or not} */
