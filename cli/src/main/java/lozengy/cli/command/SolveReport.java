@@ -57,7 +57,9 @@ final class SolveReport {
     if (json && !targets.isStandardOutput()) {
       terminal
           .out()
-          .println(Json.result("solve-result", foundObject(arrangement, again, alternatives, unsettled)));
+          .println(
+              Json.result(
+                  "solve-result", foundObject(arrangement, again, alternatives, unsettled)));
       return;
     }
     Optional<String> input =

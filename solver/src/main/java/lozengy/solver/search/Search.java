@@ -63,9 +63,6 @@ public final class Search implements AutoCloseable {
   private static final double WARM = 0.5;
   private static final double COLD = 0.08;
 
-  /** Hot enough to rearrange borders alone, on a fresh deal. */
-  private static final double HOT_BORDERS = 2;
-
   private static final int IDLE_LEGS = 4;
 
   /** Moves of a walker that take about as long as a floor does. */
@@ -192,10 +189,9 @@ public final class Search implements AutoCloseable {
       return;
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
-    boolean dealtAfresh = dealAfresh(end);
-    if (!dealtAfresh && plans.few()) {
+    if (plans.few()) {
       dealPlans(end);
-    } else if (!dealtAfresh) {
+    } else if (!dealAfresh(end)) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(movesLeft(end), false);
       }
@@ -230,7 +226,7 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      deal(length, plans.few() && deals % 4 == 0);
+      deal(length, false);
       leg(length, HOT);
       spent += length;
       deals++;
@@ -242,8 +238,9 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Where few border yarns may meet: deals plans of borders, lets the borders settle before the
-   * other rounds bind them, and goes on from the best of them in heats.
+   * Where few border yarns may meet: deals, in turns by a plan of borders and freely, which suits a
+   * tight stock better where it can be mended; lets the borders settle before the other rounds bind
+   * them; and goes on from the best of all in heats.
    */
   private void dealPlans(long end) {
     long all = movesLeft(end);
@@ -252,7 +249,7 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < DealSchedule.PLAN_DEALS && !ended(); deal++) {
       deal(length, deal % 2 == 0);
       walkers.forEach(walker -> walker.bordersOnly(true));
-      leg((long) (DealSchedule.BORDERS_PART * length), HOT_BORDERS);
+      leg((long) (DealSchedule.BORDERS_PART * length), HOT);
       walkers.forEach(walker -> walker.bordersOnly(false));
       leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
       standings.keep(walkers);

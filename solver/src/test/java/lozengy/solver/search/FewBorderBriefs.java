@@ -45,7 +45,11 @@ final class FewBorderBriefs {
 
   /** Colours of classes, far apart; shades of one differ by a step of a channel. */
   private static final int[][] CLASSES = {
-    {0x20, 0x20, 0x60}, {0x70, 0x10, 0x10}, {0x10, 0x50, 0x10}, {0x40, 0x40, 0x40}, {0x60, 0x20, 0x70}
+    {0x20, 0x20, 0x60},
+    {0x70, 0x10, 0x10},
+    {0x10, 0x50, 0x10},
+    {0x40, 0x40, 0x40},
+    {0x60, 0x20, 0x70}
   };
 
   private static final int LIGHTS = 8;
@@ -239,8 +243,7 @@ final class FewBorderBriefs {
       if (random.nextInt(15) == 0) {
         List<Optional<String>> rounds = codes(piece).stream().map(Optional::of).toList();
         PieceState state = PieceState.values()[random.nextInt(3)];
-        notes.add(
-            new PieceNote(List.of(blanket.place(piece).name()), rounds, state, Set.of()));
+        notes.add(new PieceNote(List.of(blanket.place(piece).name()), rounds, state, Set.of()));
       }
     }
     return notes;

@@ -88,8 +88,7 @@ class FewBordersTest {
       Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
       Draws draws = new Draws(seed);
       State state = new State(problem);
-      state.reset(
-          new CountPlan(problem, new BorderPlans(problem).all().get(0), draws).deal(100));
+      state.reset(new CountPlan(problem, new BorderPlans(problem).all().get(0), draws).deal(100));
       long before = clashes(state);
       Chains chains = new Chains(state, draws, null, true);
       int[] was = state.yarn.clone();
@@ -188,7 +187,6 @@ class FewBordersTest {
 
   private static Search search(Problem problem, long seed, long moves) {
     Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), () -> false);
-    return new Search(
-        problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF);
+    return new Search(problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF);
   }
 }
