@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.input.InputException;
+import lozengy.report.Json;
 
 /** Puts failures as programs read them. */
 public final class FailureData {

@@ -13,11 +13,11 @@ import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.WholeFiles;
-import lozengy.cli.report.Chart;
-import lozengy.cli.report.ChartOptions;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.input.Mistake;
+import lozengy.report.Chart;
+import lozengy.report.ChartOptions;
 import lozengy.solver.alternatives.Alternatives;
 
 /**

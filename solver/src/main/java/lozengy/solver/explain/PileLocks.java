@@ -3,10 +3,10 @@ package lozengy.solver.explain;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.PileMatching;
 import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
-import lozengy.solver.problem.PileMatching;
 
 /** Pieces of the pile that locks leave too few places between them. */
 final class PileLocks implements Argument {
