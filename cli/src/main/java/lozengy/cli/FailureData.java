@@ -44,7 +44,7 @@ public final class FailureData {
             .map(
                 each ->
                     Json.object(
-                        "path", Optional.of(each.path()).filter(path -> !path.isEmpty()),
+                        "path", Optional.of(each.path().toString()).filter(path -> !path.isEmpty()),
                         "line", Optional.of(each.line()).filter(line -> line > 0),
                         "found", each.found(),
                         "remedy", each.remedy()))

@@ -17,6 +17,7 @@ import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.input.BriefPath;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
@@ -115,7 +116,7 @@ final class ExplainCommand implements Callable<Integer> {
     FileLines lines =
         new FileLines(
             read.root(),
-            arrangement ? "brief." : "",
+            arrangement ? BriefPath.of("brief") : BriefPath.ROOT,
             !arrangement && change.arguments().isEmpty(),
             task.wishes());
     boolean wrote = write(target, blanket, explanation);

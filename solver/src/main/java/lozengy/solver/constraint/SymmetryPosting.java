@@ -4,6 +4,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.variables.IntVar;
 
 /** Pieces that are each other's images have the same yarns, round by round: one line. */
@@ -24,7 +25,7 @@ final class SymmetryPosting implements RulePosting {
         symmetry == Symmetry.HALF_TURN
             ? "the blanket is the same after a half turn"
             : "the blanket is its own mirror image (" + symmetry.word() + ")";
-    return List.of(new BriefLine(rule(), "look.symmetry", words, new Images()));
+    return List.of(new BriefLine(rule(), BriefPath.of("look", "symmetry"), words, new Images()));
   }
 
   private record Images() implements BriefLine.Content {
