@@ -106,8 +106,8 @@ final class ExplainCommand implements Callable<Integer> {
     }
     Source source = file.source();
     change.expectOwnInput(source);
-    Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     target.ifPresent(Target::expect);
+    Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     Changed task = asked(read.document());
     Blanket blanket = task.blanket();
     Explanation explanation = Explanation.of(blanket, ExplainOptions.of(seed, stop()));
