@@ -11,7 +11,7 @@ import lozengy.cli.command.Verdict.Found;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.arrangement.StatedArrangement.StatedYarn;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 
 /** Holds the figures that an arrangement's file states against those worked out from scratch. */
