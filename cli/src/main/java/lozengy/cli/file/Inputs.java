@@ -3,7 +3,6 @@ package lozengy.cli.file;
 import java.util.function.Function;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
-import lozengy.cli.report.PlainText;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Contradictions;
 import lozengy.model.arrangement.Documents;
@@ -13,6 +12,7 @@ import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.report.PlainText;
 
 /**
  * Reads what commands work on. What follows from the rest of an arrangement's file is worked out

@@ -12,7 +12,7 @@ import lozengy.model.arrangement.Contradiction.Code;
 import lozengy.model.arrangement.StatedArrangement.StatedYarn;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 

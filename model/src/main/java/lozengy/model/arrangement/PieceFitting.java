@@ -10,6 +10,7 @@ import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNames;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Nearest;
@@ -70,22 +71,22 @@ final class PieceFitting {
   private void tellWorked(int piece, int round) {
     int worked = blanket.stated(piece, round);
     int yarn = sequences.yarn(piece, round);
-    String path = path(piece) + ".rounds[" + round + "]";
-    if (yarn == worked || mistakes.doubt(path)) {
+    BriefPath step = BriefPath.of("rounds").item(round);
+    if (yarn == worked || mistakes.doubt(step.in(path(piece)))) {
       return;
     }
     String name = blanket.place(piece).name() + " is " + blanket.state(piece).word();
     if (yarn == Sequences.OPEN) {
       wrong(
           piece,
-          "rounds[" + round + "]",
+          step,
           name + " but its round " + (round + 1) + " is open",
           "Give all rounds of a worked piece");
     } else {
       String code = blanket.yarn(worked).code();
       wrong(
           piece,
-          "rounds[" + round + "]",
+          step,
           name + " in " + code + " by the brief, but here in " + blanket.yarn(yarn).code(),
           "Write " + code + "; what it was really worked in is for a mark to say");
     }
@@ -95,10 +96,10 @@ final class PieceFitting {
   void tellOpen() {
     for (int piece = 0; piece < listed.length; piece++) {
       for (int round = 0; listed[piece] != null && round < sequences.rounds(piece); round++) {
-        String step = "rounds[" + round + "]";
+        BriefPath step = BriefPath.of("rounds").item(round);
         if (listed[piece].rounds().size() == sequences.rounds(piece)
             && listed[piece].rounds().get(round).isEmpty()
-            && !mistakes.doubt(path(piece) + "." + step)) {
+            && !mistakes.doubt(step.in(path(piece)))) {
           wrong(piece, step, "The round is open", "Give all rounds");
         }
       }
@@ -119,14 +120,14 @@ final class PieceFitting {
       if (stated.isPresent() && stated.get() != state) {
         wrong(
             piece,
-            "state",
+            BriefPath.of("state"),
             name + " is stated to be " + stated.get().word(),
             "It is " + state.word() + " by the brief; a mark changes that");
       }
       if (listed[piece].pile().isPresent() && listed[piece].pile().get() != holds) {
         wrong(
             piece,
-            "pile",
+            BriefPath.of("pile"),
             name + " is stated " + (holds ? "not " : "") + "to be of the pile",
             (holds ? "A" : "No") + " piece of the brief's pile lies there");
       }
@@ -196,7 +197,7 @@ final class PieceFitting {
     int rounds = blanket.roundCount(place.index());
     String name = place.name();
     if (piece.rounds().size() != rounds) {
-      if (!mistakes.doubt(piece.located().path() + ".rounds")) {
+      if (!mistakes.doubt(piece.located().path().field("rounds"))) {
         wrong(
             piece,
             "rounds",
@@ -207,7 +208,7 @@ final class PieceFitting {
     }
     for (int round = 0; round < rounds; round++) {
       Optional<String> code = piece.rounds().get(round);
-      String path = "rounds[" + round + "]";
+      BriefPath path = BriefPath.of("rounds").item(round);
       if (code.isEmpty()) {
         continue;
       }
@@ -242,11 +243,11 @@ final class PieceFitting {
     }
   }
 
-  private String path(int piece) {
+  private BriefPath path(int piece) {
     return listed[piece] == null ? list.path() : listed[piece].located().path();
   }
 
-  private void wrong(int piece, String step, String found, String remedy) {
+  private void wrong(int piece, BriefPath step, String found, String remedy) {
     if (listed[piece] == null) {
       list.wrong(found, remedy);
     } else {
@@ -254,8 +255,12 @@ final class PieceFitting {
     }
   }
 
-  private void wrong(StatedPiece piece, String step, String found, String remedy) {
+  private void wrong(StatedPiece piece, String field, String found, String remedy) {
+    wrong(piece, BriefPath.of(field), found, remedy);
+  }
+
+  private void wrong(StatedPiece piece, BriefPath step, String found, String remedy) {
     Located at = piece.located();
-    mistakes.add(at.path() + "." + step, at.node().lineAt(step), found, remedy);
+    mistakes.add(step.in(at.path()), at.node().lineAt(step), found, remedy);
   }
 }

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.arrangement.StatedArrangement.StatedYarn;
+import lozengy.model.brief.Part;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
-import lozengy.model.score.Part;
 import lozengy.model.score.Score;
 
 /**

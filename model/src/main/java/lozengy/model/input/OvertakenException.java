@@ -17,7 +17,7 @@ public final class OvertakenException extends InputException {
     super(
         List.of(
             new Mistake(
-                "",
+                BriefPath.ROOT,
                 0,
                 "Another has changed " + file + " since it was read, so it was left alone",
                 "Look at what it holds now, then try again")));

@@ -146,7 +146,7 @@ final class WritersTurn implements Closeable {
       throw new InputException(
           List.of(
               new Mistake(
-                  "",
+                  BriefPath.ROOT,
                   0,
                   "Another process has been writing " + place + " for " + MOST_SECONDS + " s",
                   "End it and try again; if none runs, remove " + lock)));

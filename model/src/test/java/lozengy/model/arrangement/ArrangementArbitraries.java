@@ -8,7 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefArbitraries;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

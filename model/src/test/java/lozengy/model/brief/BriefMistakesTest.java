@@ -75,7 +75,7 @@ class BriefMistakesTest {
   }
 
   private static List<String> paths(Brief brief) {
-    return BriefMistakes.of(brief).stream().map(Mistake::path).toList();
+    return BriefMistakes.of(brief).stream().map(each -> each.path().toString()).toList();
   }
 
   @Test
@@ -202,6 +202,6 @@ class BriefMistakesTest {
     InputException thrown =
         assertThrows(
             InputException.class, () -> Blanket.of(brief(LAYOUT, Map.of(), YARNS, Rules.DEFAULT)));
-    assertEquals("motifs.square", thrown.mistakes().get(0).path());
+    assertEquals("motifs.square", thrown.mistakes().get(0).path().toString());
   }
 }

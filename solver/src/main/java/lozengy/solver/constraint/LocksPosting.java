@@ -9,6 +9,7 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /** Rounds hold what is locked or worked: one line for each note and piece. */
@@ -26,14 +27,16 @@ final class LocksPosting implements RulePosting {
     for (int i = 0; i < notes.size(); i++) {
       if (notes.get(i).rounds().stream().anyMatch(code -> code.isPresent())) {
         for (Place place : blanket.layout().select(notes.get(i).at())) {
-          lines.add(line(blanket, "pieces[" + i + "] " + place.name(), notes.get(i), place));
+          lines.add(
+              line(
+                  blanket, BriefPath.of("pieces").item(i).part(place.name()), notes.get(i), place));
         }
       }
     }
     return lines;
   }
 
-  private static BriefLine line(Blanket blanket, String path, PieceNote note, Place place) {
+  private static BriefLine line(Blanket blanket, BriefPath path, PieceNote note, Place place) {
     int piece = place.index();
     List<Optional<String>> codes = note.codes(blanket.roundCount(piece));
     int[] locks = new int[blanket.roundCount(piece)];

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.constraints.extension.Tuples;
@@ -19,7 +20,7 @@ import org.chocosolver.solver.variables.IntVar;
  */
 final class NeighbourBordersPosting implements RulePosting {
 
-  private static final String MIN_CONTRAST = "rules.min-contrast";
+  private static final BriefPath MIN_CONTRAST = BriefPath.of("rules", "min-contrast");
 
   @Override
   public RuleId rule() {
@@ -33,7 +34,7 @@ final class NeighbourBordersPosting implements RulePosting {
       lines.add(
           new BriefLine(
               rule(),
-              "rules.neighbour-borders",
+              BriefPath.of("rules", "neighbour-borders"),
               "borders on a seam differ",
               new BriefLine.Content() {
                 @Override

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
 /** Rounds of planned pieces take yarns of the motif's tones: one line for each round of a motif. */
@@ -55,7 +56,7 @@ final class TonesPosting implements RulePosting {
             kind.word(),
             String.join(" or ", tones),
             codes.isEmpty() ? "no yarn is" : String.join(", ", codes));
-    String path = "motifs." + kind.word() + ".rounds[" + round + "].tone";
+    BriefPath path = BriefPath.of("motifs", kind.word(), "rounds").item(round).field("tone");
     return new BriefLine(RuleId.TONES, path, words, tone);
   }
 

@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
@@ -31,7 +32,10 @@ final class YarnTotalsPosting implements RulePosting {
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       lines.add(
           new BriefLine(
-              RuleId.YARN_TOTALS, "yarns[" + yarn + "]", words(blanket, yarn), new Total(yarn)));
+              RuleId.YARN_TOTALS,
+              BriefPath.of("yarns").item(yarn),
+              words(blanket, yarn),
+              new Total(yarn)));
     }
     Brief brief = blanket.brief();
     brief
@@ -47,7 +51,7 @@ final class YarnTotalsPosting implements RulePosting {
       lines.add(
           new BriefLine(
               RuleId.YARN_TOTALS,
-              "rules.keep-back",
+              BriefPath.of("rules", "keep-back"),
               words,
               taken(yarn -> blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn))));
     }
@@ -59,7 +63,10 @@ final class YarnTotalsPosting implements RulePosting {
     String words =
         "%s takes %s of %s".formatted(what, Words.metres(millimetres), Words.yarn(blanket, from));
     return new BriefLine(
-        RuleId.YARN_TOTALS, what, words, taken(yarn -> yarn == from ? millimetres : 0));
+        RuleId.YARN_TOTALS,
+        BriefPath.of(what),
+        words,
+        taken(yarn -> yarn == from ? millimetres : 0));
   }
 
   private static BriefLine.Content taken(IntToLongFunction millimetres) {

@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /** Rounds of planned pieces in a zone take its yarns alone: one line for each zone. */
@@ -39,7 +40,7 @@ final class ZonesPosting implements RulePosting {
                     zone.where().roundsWords(),
                     String.join(", ", zone.where().at()),
                     String.join(", ", zone.only()));
-        String path = "look.zones[" + i + "]";
+        BriefPath path = BriefPath.of("look", "zones").item(i);
         lines.add(new BriefLine(rule(), path, words, new Only(zone, pieces, barred)));
       }
     }

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.BriefLine;
 
 /**
@@ -15,7 +16,7 @@ import lozengy.solver.constraint.BriefLine;
 final class Beside {
 
   private final Set<String> said = new HashSet<>();
-  private final Set<List<String>> lines = new HashSet<>();
+  private final Set<List<BriefPath>> lines = new HashSet<>();
   private final BitSet stocks = new BitSet();
   private final List<Cause> causes = new ArrayList<>();
 
@@ -56,7 +57,7 @@ final class Beside {
     }
   }
 
-  private static List<String> paths(Cause cause) {
+  private static List<BriefPath> paths(Cause cause) {
     return cause.conflict().lines().stream().map(BriefLine::path).toList();
   }
 }

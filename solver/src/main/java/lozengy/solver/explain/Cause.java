@@ -26,7 +26,7 @@ public record Cause(Optional<String> words, Optional<String> matter, int more, C
   BitSet stocks() {
     BitSet stocks = new BitSet();
     conflict.lines().stream()
-        .filter(line -> line.path().startsWith("yarns["))
+        .filter(line -> line.path().inItem("yarns"))
         .forEach(line -> stocks.set(Relaxing.index(line)));
     return stocks;
   }

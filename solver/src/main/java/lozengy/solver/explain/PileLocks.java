@@ -3,10 +3,10 @@ package lozengy.solver.explain;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.PileMatching;
 import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
-import lozengy.solver.problem.PileMatching;
 
 /** Pieces of the pile that locks leave too few places between them. */
 final class PileLocks implements Argument {
@@ -80,9 +80,9 @@ final class PileLocks implements Argument {
 
   private static String words(Blanket blanket, PileMatching.Result matching) {
     if (!matching.unfilled().isEmpty()) {
-      return "%s can only take finished pieces, for lock, tones and bans leave a round no yarn, and"
+      return "%s can only take finished pieces, for lock, tones, bans and zones leave a round no"
               .formatted(Words.pieces(blanket, matching.unfilled()))
-          + " the pile has too few that fit";
+          + " yarn, and the pile has too few that fit";
     }
     List<String> sorts =
         matching.tooMany().stream().map(stack -> TellPile.stack(blanket, stack)).toList();
