@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
@@ -43,8 +44,11 @@ final class StuckImages implements Argument {
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
-      boolean images = blanket.orbits().lead(first) == blanket.orbits().lead(second);
-      if (images && !blanket.bordersMayMatch(first, second)) {
+      int lead = blanket.orbits().lead(first);
+      boolean images = lead == blanket.orbits().lead(second);
+      if (images
+          && blanket.state(lead) == PieceState.PLANNED
+          && !blanket.bordersMayMatch(first, second)) {
         findings.add(
             Finding.of(
                 new Reason.ImagesJoined(List.of(first, second), symmetry),

@@ -341,8 +341,8 @@ final class ReasonWords implements Reason.Cases<String> {
 
   @Override
   public String placesUnfilled(Reason.PlacesUnfilled reason) {
-    return ("%s can only take finished pieces, for lock, tones and bans leave a round no yarn, and"
-            + " the pile has too few that fit")
+    return ("%s can only take finished pieces, for lock, tones, bans and zones leave a round no"
+            + " yarn, and the pile has too few that fit")
         .formatted(Words.pieces(blanket, reason.pieces()));
   }
 
