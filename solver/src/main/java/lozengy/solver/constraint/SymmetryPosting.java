@@ -2,6 +2,7 @@ package lozengy.solver.constraint;
 
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
@@ -34,8 +35,9 @@ final class SymmetryPosting implements RulePosting {
       Blanket blanket = constraints.blanket();
       for (int lead : blanket.orbits().leads()) {
         IntVar[] rounds = constraints.rounds(lead);
+        boolean asks = blanket.state(lead) == PieceState.PLANNED;
         for (int piece : blanket.orbits().members(lead)) {
-          for (int round = 0; piece != lead && round < rounds.length; round++) {
+          for (int round = 0; asks && piece != lead && round < rounds.length; round++) {
             constraints.model().arithm(rounds[round], "=", constraints.rounds(piece)[round]).post();
           }
         }

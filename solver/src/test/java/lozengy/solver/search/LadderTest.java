@@ -196,6 +196,26 @@ class LadderTest {
     assertTrue(walked > 80, "only " + walked + " briefs could be walked");
   }
 
+  /** The same of symmetric briefs in which images of each other are worked. */
+  @Test
+  void fullAssertionsFindNoDriftWhereImagesAreWorked() {
+    int walked = 0;
+    for (long seed = 1; seed <= 250; seed++) {
+      Brief brief = RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 3, 9));
+      if (BriefMistakes.of(brief).isEmpty()) {
+        Blanket blanket = Blanket.of(brief);
+        if (Root.arguments(blanket).isEmpty()) {
+          Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+          if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
+            walk(problem, seed, Assertions.FULL, 200);
+            walked++;
+          }
+        }
+      }
+    }
+    assertTrue(walked > 40, "only " + walked + " briefs could be walked");
+  }
+
   @Test
   void walksAreTheSameAtEveryLevel() {
     Problem problem = demo();
