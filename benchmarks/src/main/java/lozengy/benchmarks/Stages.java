@@ -27,7 +27,7 @@ import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.check.Check;
 import lozengy.model.score.Score;

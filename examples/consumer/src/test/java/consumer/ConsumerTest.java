@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.check.Check;
 import lozengy.report.Chart;
 import lozengy.report.ChartOptions;

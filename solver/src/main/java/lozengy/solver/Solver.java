@@ -42,7 +42,6 @@ public final class Solver {
   private static final long PROOF_NODES_TIMED = 100_000;
   private static final String PROOF_BY_SEARCH = "every other arrangement ruled out";
 
-
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 

@@ -13,13 +13,13 @@ import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefJudge;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
@@ -237,7 +237,7 @@ class ArrangementFileTest {
     assertEquals(0, blanket.locked(1, 1));
     assertEquals(PieceState.PLANNED, blanket.state(2));
     assertEquals(0, blanket.locked(2, 1), "the other piece of the note keeps its lock");
-    assertEquals(List.of(), BriefMistakes.of(blanket.brief()));
+    assertEquals(List.of(), BriefJudge.mistakes(blanket.brief()));
     assertSame(blanket.brief(), WorkedPieces.noted(blanket, states, read.sequences()));
   }
 

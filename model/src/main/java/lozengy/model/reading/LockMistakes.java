@@ -1,4 +1,4 @@
-package lozengy.model.brief;
+package lozengy.model.reading;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,6 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.check.Rule;
