@@ -216,7 +216,8 @@ final class SummaryText {
   }
 
   private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
-    String optimal = solved.proof().equals("optimal") ? "; proved to be the best possible" : "";
+    String optimal =
+        solved.proof().equals(Arrangement.Solved.OPTIMAL) ? "; proved to be the best possible" : "";
     String several =
         solved
             .choice()

@@ -71,7 +71,7 @@ public final class ArrangementArbitraries {
 
   private static LastMark lastMark(Blanket blanket, Random random) {
     return new LastMark(
-        blanket.brief().withTitle("Before"),
+        blanket.brief(),
         sequences(blanket, random),
         random.nextBoolean()
             ? Optional.of(new Arrangement.Bound(figure(random), "windows of 4 x 4"))

@@ -25,12 +25,12 @@ final class ApartPosting implements RulePosting {
     List<Look.Pair> pairs = blanket.brief().look().apart();
     for (int i = 0; i < pairs.size(); i++) {
       Look.Pair pair = pairs.get(i);
-      String words = pair.first() + " and " + pair.second() + " meet on no seam";
+      Subject subject = new Subject.Apart(pair.first(), pair.second());
       int first = blanket.yarnIndex(pair.first());
       int second = blanket.yarnIndex(pair.second());
       lines.add(
           new BriefLine(
-              rule(), BriefPath.of("look", "apart").item(i), words, new Apart(first, second)));
+              rule(), BriefPath.of("look", "apart").item(i), subject, new Apart(first, second)));
     }
     return lines;
   }

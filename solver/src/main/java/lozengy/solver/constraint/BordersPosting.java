@@ -21,16 +21,14 @@ final class BordersPosting implements RulePosting {
     if (borders.isEmpty()) {
       return List.of();
     }
-    String words =
-        borders.size() == 1
-            ? "all borders are " + borders.get(0)
-            : "borders alternate between " + String.join(" and ", borders);
+    Subject subject = new Subject.GivenBorders(borders);
     int[] planned =
         IntStream.range(0, blanket.pieceCount())
             .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
             .toArray();
     return List.of(
-        new BriefLine(rule(), BriefPath.of("look", "borders"), words, new Given(blanket, planned)));
+        new BriefLine(
+            rule(), BriefPath.of("look", "borders"), subject, new Given(blanket, planned)));
   }
 
   private record Given(Blanket blanket, int[] planned) implements BriefLine.Content {

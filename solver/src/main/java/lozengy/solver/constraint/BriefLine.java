@@ -10,10 +10,10 @@ import lozengy.model.input.BriefPath;
  * @param rule the rule that it belongs to
  * @param path where it stands in the brief, such as {@code yarns[3]} or {@code pieces[2] r3c2};
  *     lines of one rule have different ones
- * @param words what it asks for, in words
+ * @param subject what it speaks of
  * @param content what it does to a model
  */
-public record BriefLine(RuleId rule, BriefPath path, String words, Content content) {
+public record BriefLine(RuleId rule, BriefPath path, Subject subject, Content content) {
 
   /** What a line does to a model: it restricts single rounds, or posts constraints, or both. */
   public interface Content {

@@ -22,12 +22,12 @@ final class CopiesPosting implements RulePosting {
       return List.of();
     }
     int allowed = copies.getAsInt();
-    String words =
-        allowed == 1
-            ? "no two pieces share a sequence"
-            : "at most " + allowed + " pieces share a sequence";
     return List.of(
-        new BriefLine(rule(), BriefPath.of("rules", "copies"), words, new Copies(allowed)));
+        new BriefLine(
+            rule(),
+            BriefPath.of("rules", "copies"),
+            new Subject.Copies(allowed),
+            new Copies(allowed)));
   }
 
   private record Copies(int allowed) implements BriefLine.Content {

@@ -5,9 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
@@ -40,19 +38,17 @@ final class LocksPosting implements RulePosting {
     int piece = place.index();
     List<Optional<String>> codes = note.codes(blanket.roundCount(piece));
     int[] locks = new int[blanket.roundCount(piece)];
-    List<String> told = new ArrayList<>();
+    List<Subject.Held> held = new ArrayList<>();
     for (int round = 0; round < locks.length; round++) {
       boolean named = codes.get(round).isPresent();
       // of two notes on one round the later one counts, and that is what the blanket says
       locks[round] = named ? blanket.locked(piece, round) : Sequences.OPEN;
       if (named) {
-        told.add(Words.round(blanket, piece, round) + " in " + Words.yarn(blanket, locks[round]));
+        held.add(new Subject.Held(round, locks[round]));
       }
     }
-    PieceState state = blanket.state(piece);
-    String verb = state == PieceState.PLANNED ? "locked" : state.word();
-    String words = place.name() + " is " + verb + ": " + String.join(", ", told);
-    return new BriefLine(RuleId.LOCKS, path, words, new Lock(piece, locks));
+    Subject subject = new Subject.Lock(piece, blanket.state(piece), held);
+    return new BriefLine(RuleId.LOCKS, path, subject, new Lock(piece, locks));
   }
 
   private record Lock(int piece, int[] yarns) implements BriefLine.Content {

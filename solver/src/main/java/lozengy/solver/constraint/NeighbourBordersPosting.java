@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
@@ -35,7 +34,7 @@ final class NeighbourBordersPosting implements RulePosting {
           new BriefLine(
               rule(),
               BriefPath.of("rules", "neighbour-borders"),
-              "borders on a seam differ",
+              new Subject.BordersDiffer(),
               new BriefLine.Content() {
                 @Override
                 public void post(ConstraintModel constraints) {
@@ -48,7 +47,7 @@ final class NeighbourBordersPosting implements RulePosting {
             new BriefLine(
                 rule(),
                 MIN_CONTRAST,
-                "borders on a seam are at least " + Words.number(contrast) + " apart in colour",
+                new Subject.Contrast(contrast),
                 new BriefLine.Content() {
                   @Override
                   public void post(ConstraintModel constraints) {

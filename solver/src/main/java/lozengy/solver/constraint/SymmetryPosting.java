@@ -22,11 +22,8 @@ final class SymmetryPosting implements RulePosting {
       return List.of();
     }
     Symmetry symmetry = blanket.brief().look().symmetry();
-    String words =
-        symmetry == Symmetry.HALF_TURN
-            ? "the blanket is the same after a half turn"
-            : "the blanket is its own mirror image (" + symmetry.word() + ")";
-    return List.of(new BriefLine(rule(), BriefPath.of("look", "symmetry"), words, new Images()));
+    Subject subject = new Subject.Images(symmetry);
+    return List.of(new BriefLine(rule(), BriefPath.of("look", "symmetry"), subject, new Images()));
   }
 
   private record Images() implements BriefLine.Content {

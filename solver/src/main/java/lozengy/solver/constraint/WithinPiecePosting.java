@@ -23,12 +23,9 @@ final class WithinPiecePosting implements RulePosting {
     if (asked == WithinPiece.FREE) {
       return List.of();
     }
-    String words =
-        asked == WithinPiece.ALL_DIFFER
-            ? "all rounds of a piece differ"
-            : "adjacent rounds of a piece differ";
+    Subject subject = new Subject.Within(asked);
     return List.of(
-        new BriefLine(rule(), BriefPath.of("rules", "within-piece"), words, new Differ(asked)));
+        new BriefLine(rule(), BriefPath.of("rules", "within-piece"), subject, new Differ(asked)));
   }
 
   private record Differ(WithinPiece asked) implements BriefLine.Content {

@@ -34,14 +34,9 @@ final class ZonesPosting implements RulePosting {
               .filter(yarn -> !zone.only().contains(blanket.yarn(yarn).code()))
               .toArray();
       if (pieces.length > 0 && barred.length > 0) {
-        String words =
-            "%s of %s: only %s"
-                .formatted(
-                    zone.where().roundsWords(),
-                    String.join(", ", zone.where().at()),
-                    String.join(", ", zone.only()));
         BriefPath path = BriefPath.of("look", "zones").item(i);
-        lines.add(new BriefLine(rule(), path, words, new Only(zone, pieces, barred)));
+        lines.add(
+            new BriefLine(rule(), path, new Subject.Zone(zone), new Only(zone, pieces, barred)));
       }
     }
     return lines;

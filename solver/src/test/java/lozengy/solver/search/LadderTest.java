@@ -273,7 +273,7 @@ class LadderTest {
   void stepReportsAKeptTableThatWasSpoilt() {
     Problem problem = demo();
     Walker walker = new Walker(problem, 3, Assertions.STEP);
-    walker.deal(300);
+    walker.deal(300, false);
     walker.state().spoilPairCost(problem.slots().free()[0], 7);
     walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
     assertThrows(DriftException.class, () -> walker.walk(5000));
@@ -309,7 +309,7 @@ class LadderTest {
 
   private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
     Walker walker = new Walker(problem, seed, level);
-    walker.deal(300);
+    walker.deal(300, false);
     walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
     walker.walk(moves);
     walker.look();

@@ -1,4 +1,4 @@
-package lozengy.solver.explain;
+package lozengy.report.wording;
 
 import static lozengy.solver.constraint.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -20,6 +20,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
+import lozengy.solver.explain.Root;
 import org.junit.jupiter.api.Test;
 
 /** What each direct argument says, word for word. */
@@ -32,8 +33,13 @@ class ArgumentsTest {
         .motif(PieceKind.SQUARE, round(1000, Tone.LIGHT), round(2000, Tone.DARK));
   }
 
+  private static List<String> said(Blanket blanket) {
+    Wording wording = new Wording(blanket);
+    return Root.arguments(blanket).stream().map(wording::of).toList();
+  }
+
   private static void assertSays(Blanket blanket, String... reasons) {
-    assertEquals(List.of(reasons), Root.arguments(blanket));
+    assertEquals(List.of(reasons), said(blanket));
   }
 
   @Test
@@ -277,7 +283,7 @@ class ArgumentsTest {
   @Test
   void manySentencesOfOneSortAreSummedUp() {
     List<String> reasons =
-        Root.arguments(
+        said(
             BlanketBuilder.straight(7, 1)
                 .motif(PieceKind.SQUARE, round(1, Tone.LIGHT))
                 .yarns(2, Tone.DARK, PLENTY)
