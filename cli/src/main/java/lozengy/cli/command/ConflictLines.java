@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.GroupedNames;
 import lozengy.model.layout.Place;
-import lozengy.solver.constraint.BriefLine;
 
 /**
  * Lines of a brief that cannot hold together, for a person to read: what is said of many yarns, of

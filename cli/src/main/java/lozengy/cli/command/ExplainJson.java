@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.Json;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;

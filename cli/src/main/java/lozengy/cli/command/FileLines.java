@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.Node;
-import lozengy.solver.constraint.BriefLine;
 
 /**
  * Where the lines of a brief stand in the file that was read.

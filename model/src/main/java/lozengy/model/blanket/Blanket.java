@@ -35,6 +35,7 @@ public final class Blanket {
   private final Pile pile;
   private final boolean[][][] pileShows;
   private final int layers;
+  private final RoundIndex index;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -50,6 +51,7 @@ public final class Blanket {
     this.pile = Pile.of(brief.pile(), yarns.index());
     this.pileShows = pile.shown(yarnCount());
     this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
+    this.index = new RoundIndex(pieceCount(), this::roundCount);
   }
 
   /**
@@ -118,6 +120,11 @@ public final class Blanket {
    */
   public int roundCount(int piece) {
     return motifs.roundCount(kind(piece));
+  }
+
+  /** {@return numbers of all rounds of all pieces} */
+  public RoundIndex index() {
+    return index;
   }
 
   /**

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.check.Rule;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Place;
@@ -37,7 +37,7 @@ final class LockMistakes {
     Sequences locks = blanket.locks();
     int[] noteOf = lastNotes(blanket);
     List<Mistake> mistakes = new ArrayList<>();
-    for (Rule rule : Check.rules()) {
+    for (Rule rule : RuleBook.rules()) {
       if (NOT_OF_LOCKS.contains(rule.id())) {
         continue;
       }

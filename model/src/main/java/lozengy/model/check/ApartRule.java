@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 
@@ -18,6 +19,32 @@ public final class ApartRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.APART;
+  }
+
+  /** One line for each pair of yarns. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<Look.Pair> asked = blanket.brief().look().apart();
+    RoundPairs pairs =
+        asked.isEmpty()
+            ? null
+            : RoundPairs.borders(
+                blanket, (first, second) -> RoundPairs.bothJoined(blanket, first, second));
+    for (int i = 0; i < asked.size(); i++) {
+      Look.Pair pair = asked.get(i);
+      int first = blanket.yarnIndex(pair.first());
+      int second = blanket.yarnIndex(pair.second());
+      YarnPairs barred =
+          YarnPairs.of(blanket.yarnCount(), (yarn, other) -> yarn == first && other == second);
+      lines.add(
+          new BriefLine(
+              id(),
+              "look.apart[" + i + "]",
+              pair.first() + " and " + pair.second() + " meet on no seam",
+              List.of(new Ground.Clash(pairs, barred))));
+    }
+    return lines;
   }
 
   @Override

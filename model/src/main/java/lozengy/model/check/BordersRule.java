@@ -2,6 +2,7 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
@@ -17,6 +18,31 @@ public final class BordersRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.BORDERS;
+  }
+
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<String> borders = blanket.brief().look().borders();
+    if (borders.isEmpty()) {
+      return List.of();
+    }
+    String words =
+        borders.size() == 1
+            ? "all borders are " + borders.get(0)
+            : "borders alternate between " + String.join(" and ", borders);
+    List<Ground> given = new ArrayList<>();
+    for (String code : borders) {
+      int yarn = blanket.yarnIndex(code);
+      int[] rounds =
+          IntStream.range(0, blanket.pieceCount())
+              .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
+              .filter(piece -> blanket.look().border(piece) == yarn)
+              .map(blanket.index()::border)
+              .toArray();
+      given.add(new Ground.May(rounds, Yarns.only(yarn), true));
+    }
+    return List.of(new BriefLine(id(), "look.borders", words, given));
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
@@ -24,6 +25,22 @@ public final class CopiesRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.COPIES;
+  }
+
+  /** One line, where the number can be exceeded at all. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    OptionalInt copies = blanket.brief().rules().copies();
+    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
+      return List.of();
+    }
+    int allowed = copies.getAsInt();
+    String words =
+        allowed == 1
+            ? "no two pieces share a sequence"
+            : "at most " + allowed + " pieces share a sequence";
+    Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
+    return List.of(new BriefLine(id(), "rules.copies", words, List.of(limit)));
   }
 
   @Override

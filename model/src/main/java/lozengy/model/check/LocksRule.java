@@ -2,11 +2,14 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Place;
 
 /**
  * Rounds hold what is locked or worked; what follows from the look is the business of {@link
@@ -17,6 +20,41 @@ public final class LocksRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.LOCKS;
+  }
+
+  /** One line for each note and piece. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<PieceNote> notes = blanket.brief().pieces();
+    for (int i = 0; i < notes.size(); i++) {
+      if (notes.get(i).rounds().stream().anyMatch(Optional::isPresent)) {
+        for (Place place : blanket.layout().select(notes.get(i).at())) {
+          lines.add(line(blanket, "pieces[" + i + "] " + place.name(), notes.get(i), place));
+        }
+      }
+    }
+    return lines;
+  }
+
+  private BriefLine line(Blanket blanket, String path, PieceNote note, Place place) {
+    int piece = place.index();
+    List<Optional<String>> codes = note.codes(blanket.roundCount(piece));
+    List<Ground> locks = new ArrayList<>();
+    List<String> told = new ArrayList<>();
+    for (int round = 0; round < codes.size(); round++) {
+      if (codes.get(round).isPresent()) {
+        // of two notes on one round the later one counts, and that is what the blanket says
+        int yarn = blanket.locked(piece, round);
+        int[] number = {blanket.index().number(piece, round)};
+        locks.add(new Ground.May(number, Yarns.only(yarn), true));
+        told.add(Words.round(blanket, piece, round) + " in " + Words.yarn(blanket, yarn));
+      }
+    }
+    PieceState state = blanket.state(piece);
+    String verb = state == PieceState.PLANNED ? "locked" : state.word();
+    String words = place.name() + " is " + verb + ": " + String.join(", ", told);
+    return new BriefLine(id(), path, words, locks);
   }
 
   @Override

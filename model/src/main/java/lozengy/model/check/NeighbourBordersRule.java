@@ -20,6 +20,33 @@ public final class NeighbourBordersRule implements Rule {
     return RuleId.NEIGHBOUR_BORDERS;
   }
 
+  /** One line that borders differ at all, and one for how much. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    if (blanket.layout().seams().size() == 0) {
+      return lines;
+    }
+    RoundPairs pairs = RoundPairs.borders(blanket, blanket::bordersMayMatch);
+    int yarns = blanket.yarnCount();
+    lines.add(
+        new BriefLine(
+            id(),
+            "rules.neighbour-borders",
+            "borders on a seam differ",
+            List.of(new Ground.Clash(pairs, YarnPairs.same(yarns)))));
+    double contrast = blanket.brief().rules().minContrast();
+    if (contrast > 0) {
+      lines.add(
+          new BriefLine(
+              id(),
+              "rules.min-contrast",
+              "borders on a seam are at least " + Words.number(contrast) + " apart in colour",
+              List.of(new Ground.Clash(pairs, YarnPairs.of(yarns, blanket::sameBorder)))));
+    }
+    return lines;
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

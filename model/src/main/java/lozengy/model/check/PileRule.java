@@ -23,6 +23,25 @@ public final class PileRule implements Rule {
     return RuleId.PILE;
   }
 
+  /** One line for each stack of finished pieces. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<Stack> stacks = blanket.pile().stacks();
+    for (int i = 0; i < stacks.size(); i++) {
+      Stack stack = stacks.get(i);
+      String yarns =
+          Arrays.stream(stack.yarns())
+              .mapToObj(yarn -> blanket.yarn(yarn).code())
+              .collect(Collectors.joining(", "));
+      String words =
+          "%d finished %s%s in %s to lay"
+              .formatted(stack.count(), stack.kind().word(), stack.count() == 1 ? "" : "s", yarns);
+      lines.add(new BriefLine(id(), stack.path(), words, List.of(new Ground.Lay(i))));
+    }
+    return lines;
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

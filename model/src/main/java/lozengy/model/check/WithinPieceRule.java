@@ -22,6 +22,20 @@ public final class WithinPieceRule implements Rule {
     return RuleId.WITHIN_PIECE;
   }
 
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    WithinPiece asked = blanket.brief().rules().withinPiece();
+    if (asked == WithinPiece.FREE) {
+      return List.of();
+    }
+    boolean all = asked == WithinPiece.ALL_DIFFER;
+    String words = all ? "all rounds of a piece differ" : "adjacent rounds of a piece differ";
+    RoundPairs pairs = RoundPairs.within(blanket, all ? blanket.layerCount() : 1);
+    Ground clash = new Ground.Clash(pairs, YarnPairs.same(blanket.yarnCount()));
+    return List.of(new BriefLine(id(), "rules.within-piece", words, List.of(clash)));
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
 
 /**
  * No yarn runs out: the rounds in it, joining and edging take at most the stock less what is kept
@@ -16,6 +17,51 @@ public final class YarnTotalsRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.YARN_TOTALS;
+  }
+
+  /** One line for each yarn, and what is taken off all of them: joining, edging, keep-back. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      long settled = blanket.settledMillimetres(yarn);
+      long stock = blanket.stockMillimetres(yarn);
+      String words = Words.yarn(blanket, yarn) + " has " + Words.metres(stock);
+      words +=
+          settled > 0 ? ", and had " + Words.metres(settled) + " worked when it was counted" : "";
+      Ground all = new Ground.Stock(yarn, stock + settled);
+      lines.add(new BriefLine(id(), "yarns[" + yarn + "]", words, List.of(all)));
+    }
+    Brief brief = blanket.brief();
+    brief
+        .joining()
+        .ifPresent(
+            use -> lines.add(taken(blanket, "joining", use.yarn(), blanket.joiningMillimetres())));
+    brief
+        .edging()
+        .ifPresent(
+            use -> lines.add(taken(blanket, "edging", use.yarn(), blanket.edgingMillimetres())));
+    if (brief.rules().keepBackPercent() > 0) {
+      String words = Words.number(brief.rules().keepBackPercent()) + " % of each yarn is kept back";
+      lines.add(new BriefLine(id(), "rules.keep-back", words, keptBack(blanket)));
+    }
+    return lines;
+  }
+
+  private BriefLine taken(Blanket blanket, String what, String code, long millimetres) {
+    int yarn = blanket.yarnIndex(code);
+    String words =
+        "%s takes %s of %s".formatted(what, Words.metres(millimetres), Words.yarn(blanket, yarn));
+    return new BriefLine(id(), what, words, List.of(new Ground.Taken(yarn, millimetres)));
+  }
+
+  private static List<Ground> keptBack(Blanket blanket) {
+    List<Ground> kept = new ArrayList<>();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      long millimetres = blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn);
+      kept.add(new Ground.Taken(yarn, millimetres));
+    }
+    return kept;
   }
 
   @Override

@@ -3,7 +3,11 @@ package lozengy.solver.constraint;
 import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.RoundIndex;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RuleBook;
 
 /**
  * Which yarns each round of each piece may still take, as a bit set per round. Mutable; pieces,
@@ -11,13 +15,15 @@ import lozengy.model.blanket.Sequences;
  */
 public final class Domains {
 
-  private final int[] start;
+  private final RoundIndex index;
+  private final int pieces;
   private final int yarns;
   private final int words;
   private final long[] bits;
 
-  private Domains(int[] start, int yarns, long[] bits) {
-    this.start = start;
+  private Domains(RoundIndex index, int pieces, int yarns, long[] bits) {
+    this.index = index;
+    this.pieces = pieces;
     this.yarns = yarns;
     this.words = words(yarns);
     this.bits = bits;
@@ -34,18 +40,14 @@ public final class Domains {
    * @return the domains
    */
   public static Domains all(Blanket blanket) {
-    int[] start = new int[blanket.pieceCount() + 1];
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      start[piece + 1] = start[piece] + blanket.roundCount(piece);
-    }
     int yarns = blanket.yarnCount();
     int words = words(yarns);
-    long[] bits = new long[start[blanket.pieceCount()] * words];
+    long[] bits = new long[blanket.index().count() * words];
     for (int i = 0; i < bits.length; i++) {
       int left = yarns - i % words * 64;
       bits[i] = left >= 64 ? -1 : (1L << left) - 1;
     }
-    return new Domains(start, yarns, bits);
+    return new Domains(blanket.index(), blanket.pieceCount(), yarns, bits);
   }
 
   /**
@@ -55,7 +57,7 @@ public final class Domains {
    * @param blanket the blanket
    */
   public static Domains direct(Blanket blanket) {
-    return direct(blanket, RulePostings.lines(blanket));
+    return direct(blanket, RuleBook.lines(blanket));
   }
 
   /**
@@ -66,18 +68,18 @@ public final class Domains {
    */
   public static Domains direct(Blanket blanket, List<BriefLine> lines) {
     Domains domains = all(blanket);
-    lines.forEach(line -> line.content().restrict(domains));
+    lines.forEach(domains::restrict);
     return PileDomains.widened(blanket, domains, lines);
   }
 
   /** {@return a copy that changes on its own} */
   public Domains copy() {
-    return new Domains(start, yarns, bits.clone());
+    return new Domains(index, pieces, yarns, bits.clone());
   }
 
   /** {@return how many pieces} */
   public int pieces() {
-    return start.length - 1;
+    return pieces;
   }
 
   /**
@@ -86,7 +88,7 @@ public final class Domains {
    * @param piece the piece's index, from 0
    */
   public int rounds(int piece) {
-    return start[piece + 1] - start[piece];
+    return index.border(piece) - index.centre(piece) + 1;
   }
 
   /** {@return how many yarns there are} */
@@ -122,18 +124,29 @@ public final class Domains {
   }
 
   /**
-   * Leaves a round no other yarn than this; none at all if it could not take it.
+   * Takes out what a line forbids single rounds that are still to be worked.
    *
-   * @param piece the piece's index, from 0
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
+   * @param line a line of the brief
    */
-  public void keepOnly(int piece, int round, int yarn) {
-    boolean had = allows(piece, round, yarn);
-    int from = (start[piece] + round) * words;
-    Arrays.fill(bits, from, from + words, 0);
-    if (had) {
-      bits[word(piece, round, yarn)] |= 1L << yarn;
+  public void restrict(BriefLine line) {
+    line.grounds(Ground.May.class).forEach(this::restrict);
+  }
+
+  /**
+   * Takes out what a line forbids the rounds of a place, whatever comes to lie there.
+   *
+   * @param line a line of the brief
+   */
+  public void restrictPlaces(BriefLine line) {
+    line.grounds(Ground.May.class).filter(Ground.May::ofPlace).forEach(this::restrict);
+  }
+
+  private void restrict(Ground.May may) {
+    long[] kept = Arrays.copyOf(may.yarns().toLongArray(), words);
+    for (int number : may.rounds()) {
+      for (int i = 0; i < words; i++) {
+        bits[number * words + i] &= kept[i];
+      }
     }
   }
 
@@ -144,7 +157,7 @@ public final class Domains {
    * @param round the round, from 0 at the centre
    */
   public int size(int piece, int round) {
-    int from = (start[piece] + round) * words;
+    int from = index.number(piece, round) * words;
     int size = 0;
     for (int i = from; i < from + words; i++) {
       size += Long.bitCount(bits[i]);
@@ -181,14 +194,12 @@ public final class Domains {
   }
 
   private int word(int piece, int round, int yarn) {
-    return (start[piece] + round) * words + yarn / 64;
+    return index.number(piece, round) * words + yarn / 64;
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Domains that
-        && Arrays.equals(start, that.start)
-        && Arrays.equals(bits, that.bits);
+    return other instanceof Domains that && index == that.index && Arrays.equals(bits, that.bits);
   }
 
   @Override

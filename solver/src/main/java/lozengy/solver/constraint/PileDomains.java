@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.check.RuleId;
+import lozengy.model.check.BriefLine;
 
 /**
  * Which pieces of the pile may lie at which places by kind and locks, and what rounds take then.
@@ -22,9 +22,7 @@ final class PileDomains {
   PileDomains(Blanket blanket, List<BriefLine> lines) {
     this.blanket = blanket;
     this.locks = Domains.all(blanket);
-    lines.stream()
-        .filter(line -> line.rule() == RuleId.LOCKS || line.rule() == RuleId.BORDERS)
-        .forEach(line -> line.content().restrict(locks));
+    lines.forEach(locks::restrictPlaces);
   }
 
   /**

@@ -3,6 +3,7 @@ package lozengy.solver.constraint;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.check.BriefLine;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;

@@ -9,10 +9,10 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.constraint.Domains;
-import lozengy.solver.constraint.RulePostings;
 import lozengy.solver.constraint.YarnLoad;
 
 /**
@@ -37,13 +37,13 @@ record Asked(
 
   /** All that a brief asks for. */
   static Asked all(Blanket blanket) {
-    return of(blanket, RulePostings.lines(blanket));
+    return of(blanket, RuleBook.lines(blanket));
   }
 
   /**
    * What some lines ask for.
    *
-   * @param lines some of {@link RulePostings#lines}
+   * @param lines some of {@link RuleBook#lines}
    */
   static Asked of(Blanket blanket, List<BriefLine> lines) {
     Domains direct = Domains.direct(blanket, lines);
@@ -103,18 +103,14 @@ record Asked(
   /** What locks, finished pieces and given borders leave each round, tones and bans aside. */
   Domains held() {
     Domains held = Domains.all(blanket);
-    for (BriefLine line : lines) {
-      if (line.rule() == RuleId.LOCKS || line.rule() == RuleId.BORDERS) {
-        line.content().restrict(held);
-      }
-    }
+    lines.forEach(held::restrictPlaces);
     return held;
   }
 
   /** What the lines leave each round of a piece that is still to be worked. */
   Domains worked() {
     Domains worked = Domains.all(blanket);
-    lines.forEach(line -> line.content().restrict(worked));
+    lines.forEach(worked::restrict);
     return worked;
   }
 

@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 
 /**
  * Causes that come to light once others are mended, and are no part of these: neither do they say

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.RuleBook;
 import lozengy.solver.constraint.Domains;
-import lozengy.solver.constraint.RulePostings;
 
 /**
  * One reason why nothing fits.
@@ -36,7 +36,7 @@ public record Cause(Optional<String> words, Optional<String> matter, int more, C
 
   /** Why a brief that direct arguments speak against cannot hold. */
   static List<Cause> of(Blanket blanket, Map<Argument, List<Finding>> found, Settling settling) {
-    List<BriefLine> lines = RulePostings.lines(blanket);
+    List<BriefLine> lines = RuleBook.lines(blanket);
     Domains unrestricted = Domains.all(blanket);
     List<Cause> causes = new ArrayList<>();
     found.forEach(

@@ -57,7 +57,7 @@ final class FewSequences implements Argument {
               pieces.addAll(with);
             }
           });
-      int room = room(asked.withinPiece(), yarns, allowed, worked, pieces.size());
+      int room = room(within(asked.withinPiece()), yarns, allowed, worked, pieces.size());
       if (room < pieces.size()) {
         pieces.sort(null);
         String words = reason(blanket, pieces, allowed, room, !worked.isEmpty());
@@ -100,9 +100,16 @@ final class FewSequences implements Argument {
             .allMatch(round -> wider.get(round).containsAll(narrower.get(round)));
   }
 
+  private static SequenceLister.Within within(WithinPiece asked) {
+    return (round, yarn, other, otherYarn) ->
+        yarn == otherYarn
+            && (asked == WithinPiece.ALL_DIFFER
+                || asked == WithinPiece.ADJACENT_DIFFER && other == round + 1);
+  }
+
   /** How many planned pieces find a sequence among these; at least {@code enough} if so many do. */
   private static int room(
-      WithinPiece within,
+      SequenceLister.Within within,
       List<List<Integer>> yarns,
       int allowed,
       Map<List<Integer>, Integer> worked,

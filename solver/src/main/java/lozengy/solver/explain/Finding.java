@@ -8,8 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.constraint.Domains;
 
 /**
@@ -82,13 +83,15 @@ record Finding(
 
   private boolean concerns(Domains unrestricted, BriefLine line) {
     if (ofStock(line)) {
-      return yarns.stream().anyMatch(yarn -> line.content().reliefMillimetres(yarn) != 0);
+      return line.grounds(Ground.Stock.class).anyMatch(stock -> yarns.get(stock.yarn()))
+          || line.grounds(Ground.Taken.class)
+              .anyMatch(taken -> yarns.get(taken.yarn()) && taken.millimetres() != 0);
     }
     if (rules.contains(line.rule())) {
       return true;
     }
     Domains restricted = unrestricted.copy();
-    line.content().restrict(restricted);
+    restricted.restrict(line);
     return !restricted.equals(unrestricted)
         && slots.stream()
             .anyMatch(

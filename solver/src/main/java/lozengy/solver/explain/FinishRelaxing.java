@@ -9,7 +9,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.YarnUse;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 
 /** Joins or edges in another yarn, or leaves the edging out. */
 final class FinishRelaxing implements Relaxing {

@@ -12,7 +12,7 @@ import lozengy.model.brief.Look.Count;
 import lozengy.model.brief.Look.Pair;
 import lozengy.model.brief.Look.Zone;
 import lozengy.model.brief.Symmetry;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 
 /**
  * Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look, and

@@ -13,7 +13,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 import lozengy.solver.explain.Settling.Settled;
 import lozengy.solver.explain.Settling.Verdict;
 

@@ -10,7 +10,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Rules;
 import lozengy.model.brief.Rules.WithinPiece;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 
 /** Asks less of a rule: less contrast, more copies, fewer rounds that differ, less kept back. */
 final class RuleRelaxing implements Relaxing {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
+import lozengy.model.check.BriefLine;
 import lozengy.model.layout.LayoutSize;
-import lozengy.solver.constraint.BriefLine;
 
 /** Works fewer rows, where yarn is short and nothing is said of pieces that would go. */
 final class SizeRelaxing implements Relaxing {

@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.BitSet;
+import java.util.List;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RuleId;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
@@ -51,16 +55,25 @@ class DomainsTest {
 
   @Test
   void keepingOneYarnOfARoundLeavesTheOthersAlone() {
-    Domains domains = Domains.all(blanket(70));
+    Blanket blanket = blanket(70);
+    Domains domains = Domains.all(blanket);
     Domains copy = domains.copy();
-    domains.keepOnly(1, 0, 66);
+    domains.restrict(lock(blanket, 66));
     assertArrayEquals(new int[] {66}, domains.yarnsOf(1, 0));
     assertEquals(70, domains.size(0, 1));
     assertEquals(70, domains.size(1, 1));
     assertNotEquals(copy, domains);
-    domains.keepOnly(1, 0, 3);
+    domains.restrict(lock(blanket, 3));
     assertEquals(0, domains.size(1, 0), "a yarn that was gone does not come back");
     assertEquals(70, copy.size(1, 0), "a copy changes on its own");
+  }
+
+  /** The centre of the second piece in one yarn. */
+  private static BriefLine lock(Blanket blanket, int yarn) {
+    BitSet only = new BitSet();
+    only.set(yarn);
+    Ground may = new Ground.May(new int[] {blanket.index().centre(1)}, only, true);
+    return new BriefLine(RuleId.LOCKS, "pieces[0]", "", List.of(may));
   }
 
   @Test

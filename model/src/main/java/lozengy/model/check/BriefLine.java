@@ -1,0 +1,38 @@
+package lozengy.model.check;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A line of a brief that asks for something. Lines can be left out one by one, so that those that
+ * cannot hold together can be found.
+ *
+ * @param rule the rule that it belongs to
+ * @param path where it stands in the brief, such as {@code yarns[3]} or {@code pieces[2] r3c2}
+ * @param words what it asks for, in words
+ * @param grounds what it comes down to
+ */
+public record BriefLine(RuleId rule, String path, String words, List<Ground> grounds) {
+
+  /**
+   * Copies the list.
+   *
+   * @param rule the rule that it belongs to
+   * @param path where it stands in the brief
+   * @param words what it asks for, in words
+   * @param grounds what it comes down to
+   */
+  public BriefLine {
+    grounds = List.copyOf(grounds);
+  }
+
+  /**
+   * {@return what it comes down to of one kind}
+   *
+   * @param kind the kind
+   * @param <G> the kind
+   */
+  public <G extends Ground> Stream<G> grounds(Class<G> kind) {
+    return grounds.stream().filter(kind::isInstance).map(kind::cast);
+  }
+}
