@@ -1,9 +1,5 @@
 package lozengy.solver;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -14,14 +10,19 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.check.BriefLine;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.Rule;
 import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.PieceKind;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
 import org.junit.jupiter.api.Test;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 
 /** Each rule says the same twice: by its check, and by what its lines come down to. */
 class GroundingTest {
@@ -95,7 +96,7 @@ class GroundingTest {
    */
   private static Sequences sequences(Blanket blanket, SplittableRandom random, int how) {
     Sequences sequences = blanket.open();
-    Domains direct = Domains.direct(blanket);
+    RoundYarns direct = RoundYarns.direct(blanket);
     int few = 1 + random.nextInt(blanket.yarnCount());
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 0; round < sequences.rounds(piece); round++) {

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.FailureData;
-import lozengy.cli.Json;
 import lozengy.cli.Refusal;
 import lozengy.cli.command.Solving;
 import lozengy.cli.file.Inputs;
@@ -23,6 +22,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
+import lozengy.report.Json;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 

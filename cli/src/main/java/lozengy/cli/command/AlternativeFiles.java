@@ -13,11 +13,11 @@ import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.WholeFiles;
-import lozengy.cli.report.Chart;
-import lozengy.cli.report.ChartOptions;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.input.Mistake;
+import lozengy.report.Chart;
+import lozengy.report.ChartOptions;
 import lozengy.solver.alternatives.Alternatives;
 
 /**
@@ -44,21 +44,21 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
     List<Mistake> mistakes = new ArrayList<>();
     if (count != null && (count < 1 || count > MOST)) {
       mistakes.add(
-          new Mistake("--count", 0, count.toString(), "Give a whole number from 1 to " + MOST));
+          Mistake.ofWish("--count", count.toString(), "Give a whole number from 1 to " + MOST));
     }
     if (within != null && !(within >= 0 && within <= 100)) {
       mistakes.add(
-          new Mistake("--within", 0, within.toString(), "Give a number of points from 0 to 100"));
+          Mistake.ofWish("--within", within.toString(), "Give a number of points from 0 to 100"));
     }
     if (within != null && count == null) {
       mistakes.add(
-          new Mistake(
-              "--within", 0, "It stands without --count", "Add --count N, or leave --within out"));
+          Mistake.ofWish(
+              "--within", "It stands without --count", "Add --count N, or leave --within out"));
     }
     if (count != null && count > 1 && first.arrangement().isEmpty()) {
       mistakes.add(
-          new Mistake(
-              "--count", 0, "Several arrangements for standard output", "Name a file with -o"));
+          Mistake.ofWish(
+              "--count", "Several arrangements for standard output", "Name a file with -o"));
     }
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.GroupedNames;
 import lozengy.model.layout.Place;
 
@@ -52,19 +53,14 @@ final class ConflictLines {
 
   /** What may be told together has the same sort; any other line has one of its own. */
   private static String sort(BriefLine line) {
-    if (line.path().startsWith("yarns[")) {
+    if (line.path().inItem("yarns")) {
       return "yarns";
     }
     boolean locks = line.rule() == RuleId.LOCKS && line.words().contains(IS);
     if (!locks) {
-      return line.path();
+      return line.path().toString();
     }
-    return after(line, IS).startsWith(LOCKED) ? note(line) + after(line, IS) : "worked";
-  }
-
-  /** The note of a line on a piece, {@code pieces[3]}. */
-  private static String note(BriefLine line) {
-    return line.path().substring(0, line.path().indexOf(' '));
+    return after(line, IS).startsWith(LOCKED) ? line.path().whole() + after(line, IS) : "worked";
   }
 
   private static String before(BriefLine line, String word) {
@@ -101,13 +97,12 @@ final class ConflictLines {
     String names = Words.list(groups) + (groups.size() == 1 ? IS : " are ");
     String is = after(lines.get(0), IS);
     if (is.startsWith(LOCKED)) {
-      return "%s: %s%s".formatted(places.place(note(lines.get(0))), names, is);
+      return "%s: %s%s".formatted(places.place(lines.get(0).path().whole()), names, is);
     }
-    return "%s: %sworked, and stay so".formatted(places.path("pieces"), names);
+    return "%s: %sworked, and stay so".formatted(places.path(BriefPath.of("pieces")), names);
   }
 
   private Place piece(BriefLine line) {
-    String name = line.path().substring(line.path().lastIndexOf(' ') + 1);
-    return blanket.layout().find(name).orElseThrow();
+    return blanket.layout().find(line.path().part().orElseThrow()).orElseThrow();
   }
 }

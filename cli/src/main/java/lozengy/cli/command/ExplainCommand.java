@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
@@ -18,10 +17,12 @@ import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.input.BriefPath;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
+import lozengy.report.Json;
 import lozengy.solver.explain.ExplainOptions;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;
@@ -115,7 +116,7 @@ final class ExplainCommand implements Callable<Integer> {
     FileLines lines =
         new FileLines(
             read.root(),
-            arrangement ? "brief." : "",
+            arrangement ? BriefPath.of("brief") : BriefPath.ROOT,
             !arrangement && change.arguments().isEmpty(),
             task.wishes());
     boolean wrote = write(target, blanket, explanation);

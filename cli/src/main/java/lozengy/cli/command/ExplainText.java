@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import lozengy.cli.report.Paragraph;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.report.Paragraph;
 import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;
@@ -21,8 +19,6 @@ final class ExplainText {
   private static final String INDENT = "  ";
   private static final String DEEPER = "    ";
   private static final String DEEPEST = "       ";
-
-  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)\\].*");
 
   private final Blanket blanket;
   private final FileLines places;
@@ -139,8 +135,7 @@ final class ExplainText {
     if (places.wish(step.path()).isPresent()) {
       return places.path(step.path()) + ": " + change;
     }
-    Matcher note = NOTE.matcher(step.path());
-    if (note.matches() && Integer.parseInt(note.group(1)) >= notes) {
+    if (step.path().inItem("pieces") && step.path().index().getAsInt() >= notes) {
       return "the options given: " + change;
     }
     if (!step.options().isEmpty() && !places.notes()) {

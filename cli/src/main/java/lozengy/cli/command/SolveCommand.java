@@ -9,7 +9,6 @@ import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.Again;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
@@ -22,6 +21,7 @@ import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.report.Again;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
 import lozengy.solver.alternatives.AlternativeSearch;
@@ -86,7 +86,8 @@ final class SolveCommand implements Callable<Integer> {
       names = "--moves",
       paramLabel = "N",
       description =
-          "Try that many moves at most; by the blanket's size if neither this nor --seconds is said.")
+          "Try that many moves at most; by the blanket's size if neither this nor --seconds is"
+              + " said.")
   private Long moves;
 
   @Option(names = "--seconds", paramLabel = "N", description = "Search that long at most.")
@@ -102,8 +103,8 @@ final class SolveCommand implements Callable<Integer> {
       names = "--count",
       paramLabel = "N",
       description =
-          "Find that many arrangements that really differ, each in a file of its own; 1 if not said."
-              + " Each takes as long as one.")
+          "Find that many arrangements that really differ, each in a file of its own; 1 if not"
+              + " said. Each takes as long as one.")
   private Integer count;
 
   @Option(

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.Again;
-import lozengy.cli.report.AgainData;
-import lozengy.cli.report.AgainText;
-import lozengy.cli.report.Summary;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.report.Again;
+import lozengy.report.AgainData;
+import lozengy.report.AgainText;
+import lozengy.report.Json;
+import lozengy.report.Summary;
 import lozengy.solver.SolveResult;
 
 /** Tells how a solve has ended. */

@@ -7,14 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Json;
-import lozengy.cli.report.ColourVisionWords;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.report.ColourVisionWords;
+import lozengy.report.Json;
 
 /**
  * What a check of an arrangement found.

@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefReader;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -83,7 +84,7 @@ public final class ArrangementReader {
       throw new InputException(mistakes.list());
     }
     Brief brief = BriefReader.readParts(briefAt.get());
-    if (mistakes.doubt("brief")) {
+    if (mistakes.doubt(BriefPath.of("brief"))) {
       throw new InputException(mistakes.list());
     }
     Blanket before = Blanket.ofUnjudged(title.map(brief::withTitle).orElse(brief));

@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNames;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Nearest;
@@ -96,7 +97,7 @@ final class PieceFitting {
     int rounds = blanket.roundCount(place.index());
     String name = place.name();
     if (piece.rounds().size() != rounds) {
-      if (!mistakes.doubt(piece.located().path() + ".rounds")) {
+      if (!mistakes.doubt(piece.located().path().field("rounds"))) {
         wrong(
             piece,
             "rounds",
@@ -107,10 +108,10 @@ final class PieceFitting {
     }
     for (int round = 0; round < rounds; round++) {
       Optional<String> code = piece.rounds().get(round);
-      String path = "rounds[" + round + "]";
+      BriefPath path = BriefPath.of("rounds").item(round);
       if (code.isEmpty()) {
         if (piece.state() != PieceState.PLANNED
-            && !mistakes.doubt(piece.located().path() + "." + path)) {
+            && !mistakes.doubt(path.in(piece.located().path()))) {
           wrong(
               piece,
               path,
@@ -151,8 +152,12 @@ final class PieceFitting {
     }
   }
 
-  private void wrong(StatedPiece piece, String step, String found, String remedy) {
+  private void wrong(StatedPiece piece, String field, String found, String remedy) {
+    wrong(piece, BriefPath.of(field), found, remedy);
+  }
+
+  private void wrong(StatedPiece piece, BriefPath step, String found, String remedy) {
     Located at = piece.located();
-    mistakes.add(at.path() + "." + step, at.node().lineAt(step), found, remedy);
+    mistakes.add(step.in(at.path()), at.node().lineAt(step), found, remedy);
   }
 }

@@ -10,8 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
@@ -23,16 +22,15 @@ import lozengy.model.layout.PieceKind;
  */
 public final class BriefMistakes {
 
-  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)\\].*");
   private static final PieceNote SILENT =
       new PieceNote(List.of("all"), List.of(), PieceState.PLANNED, Set.of());
 
   private final Brief brief;
-  private final Predicate<String> doubted;
+  private final Predicate<BriefPath> doubted;
   private final List<String> codes;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private BriefMistakes(Brief brief, Predicate<String> doubted) {
+  private BriefMistakes(Brief brief, Predicate<BriefPath> doubted) {
     this.brief = brief;
     this.doubted = doubted;
     this.codes = codes(brief, doubted);
@@ -57,14 +55,13 @@ public final class BriefMistakes {
    *
    * @param wrong paths of other mistakes; a note that is wrong itself holds nothing here
    */
-  static List<Mistake> ofLocks(Brief brief, Collection<String> wrong) {
+  static List<Mistake> ofLocks(Brief brief, Collection<BriefPath> wrong) {
     Set<Integer> notes = new HashSet<>();
-    for (String path : wrong) {
-      Matcher note = NOTE.matcher(path);
-      if (!note.matches()) {
+    for (BriefPath path : wrong) {
+      if (!path.inItem("pieces")) {
         return List.of();
       }
-      notes.add(Integer.parseInt(note.group(1)));
+      notes.add(path.index().getAsInt());
     }
     return LockMistakes.of(without(brief, notes));
   }
@@ -92,9 +89,9 @@ public final class BriefMistakes {
    * @param doubted tells of a path whether what stands there is wrong already, so that nothing is
    *     concluded from it
    */
-  static List<Mistake> ofParts(Brief brief, Predicate<String> doubted) {
+  static List<Mistake> ofParts(Brief brief, Predicate<BriefPath> doubted) {
     BriefMistakes found = new BriefMistakes(brief, doubted);
-    boolean layoutKnown = !doubted.test("layout") && found.layoutFits();
+    boolean layoutKnown = !doubted.test(BriefPath.of("layout")) && found.layoutFits();
     if (layoutKnown) {
       found.judgeMotifs();
     }
@@ -110,7 +107,7 @@ public final class BriefMistakes {
     return found.mistakes;
   }
 
-  private void add(String path, String found, String remedy) {
+  private void add(BriefPath path, String found, String remedy) {
     mistakes.add(new Mistake(path, 0, found, remedy));
   }
 
@@ -118,13 +115,13 @@ public final class BriefMistakes {
     if (!LargeLayout.tooLarge(brief)) {
       return true;
     }
-    add("layout", LargeLayout.found(brief), LargeLayout.remedy());
+    add(BriefPath.of("layout"), LargeLayout.found(brief), LargeLayout.remedy());
     return false;
   }
 
   private void judgeMotifs() {
     for (PieceKind kind : PieceKind.values()) {
-      String path = "motifs." + kind.word();
+      BriefPath path = BriefPath.of("motifs", kind.word());
       Motif motif = brief.motifs().get(kind);
       if (doubted.test(path)) {
         continue;
@@ -137,7 +134,7 @@ public final class BriefMistakes {
                 + " but no motif for them",
             "Add motifs." + kind.word() + remedyWithout(kind));
       } else if (kind == PieceKind.SQUARE && motif != null && motif.edgeCm().isEmpty()) {
-        add(path + ".side", "The square's side is missing", "Add it, such as side: 10 cm");
+        add(path.field("side"), "The square's side is missing", "Add it, such as side: 10 cm");
       }
     }
   }
@@ -152,8 +149,8 @@ public final class BriefMistakes {
 
   private void judgeYarns() {
     List<Yarn> yarns = brief.yarns();
-    if (yarns.isEmpty() && !doubted.test("yarns")) {
-      add("yarns", "There is no yarn", "List at least one yarn");
+    if (yarns.isEmpty() && !doubted.test(BriefPath.of("yarns"))) {
+      add(BriefPath.of("yarns"), "There is no yarn", "List at least one yarn");
       return;
     }
     Map<String, Integer> byCode = new HashMap<>();
@@ -163,17 +160,17 @@ public final class BriefMistakes {
             .anyMatch(round -> round.amount() instanceof YarnAmount.Weight);
     for (int i = 0; i < yarns.size(); i++) {
       Yarn yarn = yarns.get(i);
-      String path = "yarns[" + i + "]";
+      BriefPath path = BriefPath.of("yarns").item(i);
       Integer earlier = byCode.putIfAbsent(yarn.code().toLowerCase(Locale.ROOT), i);
-      if (earlier != null && !doubted.test(path + ".code")) {
+      if (earlier != null && !doubted.test(path.field("code"))) {
         add(
-            path + ".code",
+            path.field("code"),
             "The code " + yarn.code() + " is taken by yarns[" + earlier + "]",
             "Give each yarn a code of its own; capitals make no difference");
       }
       if (weights && yarn.ball().isEmpty() && !doubted.test(path)) {
         add(
-            path + ".ball",
+            path.field("ball"),
             "Rounds are given by weight, and "
                 + yarn.code()
                 + " has no put-up to turn it into metres",
@@ -182,24 +179,32 @@ public final class BriefMistakes {
     }
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
-        && !doubted.test("yarns")) {
-      add("yarns", "Every yarn has share 0", "Give at least one yarn a share above 0");
+        && !doubted.test(BriefPath.of("yarns"))) {
+      add(
+          BriefPath.of("yarns"),
+          "Every yarn has share 0",
+          "Give at least one yarn a share above 0");
     }
   }
 
   private void judgeUse(String name, Optional<YarnUse> use) {
-    if (use.isPresent() && !doubted.test(name + ".yarn")) {
-      unknownCode(use.get().yarn(), name + ".yarn", codes).ifPresent(mistakes::add);
+    BriefPath path = BriefPath.of(name, "yarn");
+    if (use.isPresent() && !doubted.test(path)) {
+      unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
     }
   }
 
   /** The yarns' codes; empty where the code of one is doubted, so that any may be right. */
-  private static List<String> codes(Brief brief, Predicate<String> doubted) {
-    boolean known = !doubted.test("yarns[0].code");
+  private static List<String> codes(Brief brief, Predicate<BriefPath> doubted) {
+    boolean known = !doubted.test(code(0));
     for (int i = 1; i < brief.yarns().size(); i++) {
-      known &= !doubted.test("yarns[" + i + "].code");
+      known &= !doubted.test(code(i));
     }
     return known ? brief.yarns().stream().map(Yarn::code).toList() : List.of();
+  }
+
+  private static BriefPath code(int yarn) {
+    return BriefPath.of("yarns").item(yarn).field("code");
   }
 
   /**
@@ -207,7 +212,7 @@ public final class BriefMistakes {
    *
    * @param codes all codes; empty where any may be right
    */
-  static Optional<Mistake> unknownCode(String code, String path, Collection<String> codes) {
+  static Optional<Mistake> unknownCode(String code, BriefPath path, Collection<String> codes) {
     if (codes.isEmpty() || codes.contains(code)) {
       return Optional.empty();
     }

@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -71,12 +72,8 @@ public final class BriefReader {
    */
   public static Brief read(Located root) {
     Brief brief = readParts(root);
-    String prefix = join(root.path(), "");
-    List<String> wrong =
-        root.mistakes().list().stream()
-            .map(Mistake::path)
-            .map(path -> path.startsWith(prefix) ? path.substring(prefix.length()) : path)
-            .toList();
+    List<BriefPath> wrong =
+        root.mistakes().list().stream().map(each -> each.path().from(root.path())).toList();
     BriefMistakes.ofLocks(brief, wrong).forEach(mistake -> addWithLine(root, mistake));
     root.mistakes().throwIfAny();
     return brief;
@@ -131,7 +128,7 @@ public final class BriefReader {
             PileReader.read(of));
     of.tellUnknown();
     List<Mistake> misfits =
-        BriefMistakes.ofParts(brief, path -> mistakes.doubt(join(root.path(), path)));
+        BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
     misfits.forEach(mistake -> addWithLine(root, mistake));
     return brief;
   }
@@ -139,14 +136,10 @@ public final class BriefReader {
   private static void addWithLine(Located root, Mistake mistake) {
     root.mistakes()
         .add(
-            join(root.path(), mistake.path()),
+            mistake.path().in(root.path()),
             root.node().lineAt(mistake.path()),
             mistake.found(),
             mistake.remedy());
-  }
-
-  private static String join(String prefix, String path) {
-    return prefix.isEmpty() ? path : prefix + "." + path;
   }
 
   /** The weights; what the look asks for without one weighs as {@link Weight#NORMAL}. */

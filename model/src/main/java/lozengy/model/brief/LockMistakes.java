@@ -12,6 +12,7 @@ import lozengy.model.check.Fault;
 import lozengy.model.check.Rule;
 import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Place;
 
@@ -49,7 +50,10 @@ final class LockMistakes {
       }
       sorts.forEach(
           (sort, faults) -> {
-            String path = sort.get(0).equals(-1) ? "look" : "pieces[" + sort.get(0) + "].rounds";
+            BriefPath path =
+                sort.get(0) instanceof Integer note && note >= 0
+                    ? BriefPath.of("pieces").item(note).field("rounds")
+                    : BriefPath.of("look");
             for (String words : AlikeFaults.words(blanket, faults)) {
               mistakes.add(new Mistake(path, 0, withoutPoint(words), (String) sort.get(2)));
             }

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 
 /**
@@ -40,7 +41,7 @@ public final class ApartRule implements Rule {
       lines.add(
           new BriefLine(
               id(),
-              "look.apart[" + i + "]",
+              BriefPath.of("look", "apart").item(i),
               pair.first() + " and " + pair.second() + " meet on no seam",
               List.of(new Ground.Clash(pairs, barred))));
     }

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
+import lozengy.model.input.BriefPath;
 
 /**
  * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
@@ -33,7 +34,7 @@ public final class BansRule implements Rule {
           boolean one = blanket.layout().find(name).isPresent();
           String verb = one ? " takes no " : ": no ";
           String words = name + verb + String.join(" or ", note.not());
-          String path = "pieces[" + i + "] not, " + name;
+          BriefPath path = BriefPath.of("pieces").item(i).field("not").part(name);
           Ground others =
               new Ground.May(
                   rounds,

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 
 /**
  * Borders have the yarn that the look gives them. Finds no fault with a made or joined piece.
@@ -42,7 +43,7 @@ public final class BordersRule implements Rule {
               .toArray();
       given.add(new Ground.May(rounds, Yarns.only(yarn), true));
     }
-    return List.of(new BriefLine(id(), "look.borders", words, given));
+    return List.of(new BriefLine(id(), BriefPath.of("look", "borders"), words, given));
   }
 
   @Override

@@ -2,6 +2,7 @@ package lozengy.model.check;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lozengy.model.input.BriefPath;
 
 /**
  * A line of a brief that asks for something. Lines can be left out one by one, so that those that
@@ -12,7 +13,7 @@ import java.util.stream.Stream;
  * @param words what it asks for, in words
  * @param grounds what it comes down to
  */
-public record BriefLine(RuleId rule, String path, String words, List<Ground> grounds) {
+public record BriefLine(RuleId rule, BriefPath path, String words, List<Ground> grounds) {
 
   /**
    * Copies the list.

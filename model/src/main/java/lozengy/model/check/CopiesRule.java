@@ -13,6 +13,7 @@ import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.input.BriefPath;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
@@ -40,7 +41,7 @@ public final class CopiesRule implements Rule {
             ? "no two pieces share a sequence"
             : "at most " + allowed + " pieces share a sequence";
     Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
-    return List.of(new BriefLine(id(), "rules.copies", words, List.of(limit)));
+    return List.of(new BriefLine(id(), BriefPath.of("rules", "copies"), words, List.of(limit)));
   }
 
   @Override

@@ -1,15 +1,12 @@
 package lozengy.model.check;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 
 /**
  * As many pieces show a yarn as the look asks for. Made and joined pieces count, but what they show
@@ -46,25 +43,12 @@ public final class CountsRule implements Rule {
                 id(),
                 count.atMostPath(),
                 "at most " + count.asked().atMost().orElseThrow() + words,
-                atMost(blanket, count)));
+                List.of(
+                    new Ground.Count(
+                        count.yarn(), count.rounds(blanket), 0, count.atMost()))));
       }
     }
     return lines;
-  }
-
-  /** None at all is a ban too. */
-  private static List<Ground> atMost(Blanket blanket, ReadyCount count) {
-    List<Ground> grounds = new ArrayList<>();
-    if (count.atMost() == 0) {
-      int[] planned =
-          Arrays.stream(count.rounds(blanket))
-              .flatMapToInt(IntStream::of)
-              .filter(r -> blanket.state(blanket.index().piece(r)) == PieceState.PLANNED)
-              .toArray();
-      grounds.add(new Ground.May(planned, Yarns.of(blanket, y -> y != count.yarn()), false));
-    }
-    grounds.add(new Ground.Count(count.yarn(), count.rounds(blanket), 0, count.atMost()));
-    return grounds;
   }
 
   @Override

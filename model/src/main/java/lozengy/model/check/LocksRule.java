@@ -9,6 +9,7 @@ import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /**
@@ -30,14 +31,16 @@ public final class LocksRule implements Rule {
     for (int i = 0; i < notes.size(); i++) {
       if (notes.get(i).rounds().stream().anyMatch(Optional::isPresent)) {
         for (Place place : blanket.layout().select(notes.get(i).at())) {
-          lines.add(line(blanket, "pieces[" + i + "] " + place.name(), notes.get(i), place));
+          lines.add(
+              line(
+                  blanket, BriefPath.of("pieces").item(i).part(place.name()), notes.get(i), place));
         }
       }
     }
     return lines;
   }
 
-  private BriefLine line(Blanket blanket, String path, PieceNote note, Place place) {
+  private BriefLine line(Blanket blanket, BriefPath path, PieceNote note, Place place) {
     int piece = place.index();
     List<Optional<String>> codes = note.codes(blanket.roundCount(piece));
     List<Ground> locks = new ArrayList<>();

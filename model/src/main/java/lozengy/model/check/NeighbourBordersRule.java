@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 
 /**
@@ -32,7 +33,7 @@ public final class NeighbourBordersRule implements Rule {
     lines.add(
         new BriefLine(
             id(),
-            "rules.neighbour-borders",
+            BriefPath.of("rules", "neighbour-borders"),
             "borders on a seam differ",
             List.of(new Ground.Clash(pairs, YarnPairs.same(yarns)))));
     double contrast = blanket.brief().rules().minContrast();
@@ -40,7 +41,7 @@ public final class NeighbourBordersRule implements Rule {
       lines.add(
           new BriefLine(
               id(),
-              "rules.min-contrast",
+              BriefPath.of("rules", "min-contrast"),
               "borders on a seam are at least " + Words.number(contrast) + " apart in colour",
               List.of(new Ground.Clash(pairs, YarnPairs.of(yarns, blanket::sameBorder)))));
     }

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Symmetry;
+import lozengy.model.input.BriefPath;
 
 /**
  * Pieces that the symmetry makes each other's images have the same yarns. Finds no fault between
@@ -32,7 +33,7 @@ public final class SymmetryRule implements Rule {
             ? "the blanket is the same after a half turn"
             : "the blanket is its own mirror image (" + symmetry.word() + ")";
     Ground same = new Ground.Same(images(blanket));
-    return List.of(new BriefLine(id(), "look.symmetry", words, List.of(same)));
+    return List.of(new BriefLine(id(), BriefPath.of("look", "symmetry"), words, List.of(same)));
   }
 
   private static RoundPairs images(Blanket blanket) {

@@ -13,6 +13,7 @@ import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
 /**
@@ -57,7 +58,7 @@ public final class TonesRule implements Rule {
                 kind.word(),
                 tones(blanket, kind, round),
                 codes.isEmpty() ? "no yarn is" : String.join(", ", codes));
-    String path = "motifs." + kind.word() + ".rounds[" + round + "].tone";
+    BriefPath path = BriefPath.of("motifs", kind.word(), "rounds").item(round).field("tone");
     int[] rounds =
         IntStream.of(planned).map(piece -> blanket.index().number(piece, round)).toArray();
     Ground may = new Ground.May(rounds, allowed, false);

@@ -10,6 +10,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.input.BriefPath;
 
 /**
  * Rounds of a piece differ: all of them, or those side by side, as the brief asks. Finds no fault
@@ -33,7 +34,8 @@ public final class WithinPieceRule implements Rule {
     String words = all ? "all rounds of a piece differ" : "adjacent rounds of a piece differ";
     RoundPairs pairs = RoundPairs.within(blanket, all ? blanket.layerCount() : 1);
     Ground clash = new Ground.Clash(pairs, YarnPairs.same(blanket.yarnCount()));
-    return List.of(new BriefLine(id(), "rules.within-piece", words, List.of(clash)));
+    return List.of(
+        new BriefLine(id(), BriefPath.of("rules", "within-piece"), words, List.of(clash)));
   }
 
   @Override

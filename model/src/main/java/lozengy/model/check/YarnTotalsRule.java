@@ -7,6 +7,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
+import lozengy.model.input.BriefPath;
 
 /**
  * No yarn runs out: the rounds in it, joining and edging take at most the stock less what is kept
@@ -30,7 +31,7 @@ public final class YarnTotalsRule implements Rule {
       words +=
           settled > 0 ? ", and had " + Words.metres(settled) + " worked when it was counted" : "";
       Ground all = new Ground.Stock(yarn, stock + settled);
-      lines.add(new BriefLine(id(), "yarns[" + yarn + "]", words, List.of(all)));
+      lines.add(new BriefLine(id(), BriefPath.of("yarns").item(yarn), words, List.of(all)));
     }
     Brief brief = blanket.brief();
     brief
@@ -43,7 +44,7 @@ public final class YarnTotalsRule implements Rule {
             use -> lines.add(taken(blanket, "edging", use.yarn(), blanket.edgingMillimetres())));
     if (brief.rules().keepBackPercent() > 0) {
       String words = Words.number(brief.rules().keepBackPercent()) + " % of each yarn is kept back";
-      lines.add(new BriefLine(id(), "rules.keep-back", words, keptBack(blanket)));
+      lines.add(new BriefLine(id(), BriefPath.of("rules", "keep-back"), words, keptBack(blanket)));
     }
     return lines;
   }
@@ -52,7 +53,8 @@ public final class YarnTotalsRule implements Rule {
     int yarn = blanket.yarnIndex(code);
     String words =
         "%s takes %s of %s".formatted(what, Words.metres(millimetres), Words.yarn(blanket, yarn));
-    return new BriefLine(id(), what, words, List.of(new Ground.Taken(yarn, millimetres)));
+    return new BriefLine(
+        id(), BriefPath.of(what), words, List.of(new Ground.Taken(yarn, millimetres)));
   }
 
   private static List<Ground> keptBack(Blanket blanket) {

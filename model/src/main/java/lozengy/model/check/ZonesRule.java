@@ -9,6 +9,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /**
@@ -39,7 +40,7 @@ public final class ZonesRule implements Rule {
                     String.join(", ", zone.where().at()),
                     String.join(", ", zone.only()));
         Ground may = new Ground.May(rounds, only, false);
-        lines.add(new BriefLine(id(), "look.zones[" + i + "]", words, List.of(may)));
+        lines.add(new BriefLine(id(), BriefPath.of("look", "zones").item(i), words, List.of(may)));
       }
     }
     return lines;

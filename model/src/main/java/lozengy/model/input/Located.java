@@ -53,12 +53,12 @@ public final class Located {
   }
 
   /** {@return its path, such as {@code yarns[3].colour}; put together when asked for} */
-  public String path() {
-    String above = parent == null ? "" : parent.path();
+  public BriefPath path() {
+    BriefPath above = parent == null ? BriefPath.ROOT : parent.path();
     if (step instanceof Integer index) {
-      return above + "[" + index + "]";
+      return above.item(index);
     }
-    return above.isEmpty() ? (String) step : above + "." + step;
+    return parent == null ? above : above.field((String) step);
   }
 
   /**

@@ -164,6 +164,6 @@ public final class WholeFile {
   }
 
   private static InputException refused(String found, String remedy) {
-    return new InputException(List.of(new Mistake("", 0, found, remedy)));
+    return new InputException(List.of(Mistake.ofWhole(found, remedy)));
   }
 }

@@ -61,7 +61,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     Brief bare = old.withLayout(size).withPieces(List.of()).withPile(List.of());
     List<Mistake> mistakes =
         BriefMistakes.of(neverCounted ? bare : bare.withYarns(uncounted)).stream()
-            .map(mistake -> new Mistake(wish.place(), 0, mistake.found(), mistake.remedy()))
+            .map(mistake -> Mistake.ofWish(wish.place(), mistake.found(), mistake.remedy()))
             .toList();
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);
@@ -105,7 +105,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     if (!pieces.isEmpty()) {
       String verb = pieces.size() == 1 ? " is " : " are ";
       mistakes.add(
-          new Mistake(wish.place(), 0, Words.pieces(before, pieces) + verb + what, remedy));
+          Mistake.ofWish(wish.place(), Words.pieces(before, pieces) + verb + what, remedy));
     }
   }
 

@@ -75,7 +75,7 @@ class BriefMistakesTest {
   }
 
   private static List<String> paths(Brief brief) {
-    return BriefMistakes.of(brief).stream().map(Mistake::path).toList();
+    return BriefMistakes.of(brief).stream().map(each -> each.path().toString()).toList();
   }
 
   @Test
@@ -123,8 +123,8 @@ class BriefMistakesTest {
     List<Mistake> told = BriefMistakes.of(brief(largest, seven, YARNS, Rules.DEFAULT));
     assertEquals(
         "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
-            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are planned;"
-            + " plan in parts, or give smaller numbers",
+            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are"
+            + " planned; plan in parts, or give smaller numbers",
         told.get(0).words());
   }
 
@@ -202,6 +202,6 @@ class BriefMistakesTest {
     InputException thrown =
         assertThrows(
             InputException.class, () -> Blanket.of(brief(LAYOUT, Map.of(), YARNS, Rules.DEFAULT)));
-    assertEquals("motifs.square", thrown.mistakes().get(0).path());
+    assertEquals("motifs.square", thrown.mistakes().get(0).path().toString());
   }
 }

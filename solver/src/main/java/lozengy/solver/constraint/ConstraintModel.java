@@ -8,6 +8,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.ClashGraph;
+import lozengy.model.check.PileFits;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleBook;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Settings;
@@ -23,7 +25,7 @@ public final class ConstraintModel {
 
   private final Blanket blanket;
   private final Model model;
-  private final Domains domains;
+  private final RoundYarns domains;
   private final IntVar[][] pieces;
   private final IntVar[] laid;
   private final List<RoundClass> classes;
@@ -41,9 +43,8 @@ public final class ConstraintModel {
 
   private ConstraintModel(Blanket blanket, List<BriefLine> lines) {
     this.blanket = blanket;
-    Domains worked = Domains.all(blanket);
-    lines.forEach(worked::restrict);
-    this.domains = PileDomains.widened(blanket, worked, lines);
+    RoundYarns worked = RoundYarns.toWork(blanket, lines);
+    this.domains = PileFits.widened(blanket, worked, lines);
     this.model = new Model("blanket", Settings.init().setWarnUser(false));
     this.pieces = new IntVar[blanket.pieceCount()][];
     for (int piece = 0; piece < pieces.length; piece++) {
@@ -165,7 +166,7 @@ public final class ConstraintModel {
   }
 
   /** What the lines that concern single rounds leave each of them. */
-  Domains direct() {
+  RoundYarns direct() {
     return domains;
   }
 
@@ -256,8 +257,8 @@ public final class ConstraintModel {
   }
 
   /** {@return what the rounds may take by what is propagated now} */
-  public Domains domains() {
-    Domains left = domains.copy();
+  public RoundYarns domains() {
+    RoundYarns left = domains.copy();
     for (int piece = 0; piece < pieces.length; piece++) {
       for (int round = 0; round < pieces[piece].length; round++) {
         for (int yarn : domains.yarnsOf(piece, round)) {

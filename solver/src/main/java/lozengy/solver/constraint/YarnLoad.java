@@ -6,6 +6,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleBook;
 
 /**
@@ -45,7 +46,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
    * @param blanket the blanket
    * @param domains what each round may take
    */
-  public static List<YarnLoad> of(Blanket blanket, Domains domains) {
+  public static List<YarnLoad> of(Blanket blanket, RoundYarns domains) {
     return of(blanket, domains, RuleBook.lines(blanket));
   }
 
@@ -56,7 +57,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
    * @param domains what each round may take
    * @param lines the lines that hold, some of {@link RuleBook#lines}
    */
-  public static List<YarnLoad> of(Blanket blanket, Domains domains, List<BriefLine> lines) {
+  public static List<YarnLoad> of(Blanket blanket, RoundYarns domains, List<BriefLine> lines) {
     long[] capacity = new long[blanket.yarnCount()];
     Arrays.fill(capacity, ENDLESS);
     lines.stream()
@@ -68,7 +69,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
     return of(blanket, domains, capacity);
   }
 
-  private static List<YarnLoad> of(Blanket blanket, Domains domains, long[] capacity) {
+  private static List<YarnLoad> of(Blanket blanket, RoundYarns domains, long[] capacity) {
     List<RoundClass> classes = RoundClass.of(blanket);
     List<YarnLoad> loads = new ArrayList<>();
     int[][] fixed = new int[classes.size()][blanket.yarnCount()];
@@ -90,7 +91,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
     return loads;
   }
 
-  private static void count(RoundClass rounds, Domains domains, int[] fixed, int[] possible) {
+  private static void count(RoundClass rounds, RoundYarns domains, int[] fixed, int[] possible) {
     for (int piece : rounds.pieces()) {
       int[] yarns = domains.yarnsOf(piece, rounds.round());
       for (int yarn : yarns) {

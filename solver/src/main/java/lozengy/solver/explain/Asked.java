@@ -10,9 +10,10 @@ import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.BriefLine;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.YarnLoad;
 
 /**
@@ -27,13 +28,13 @@ import lozengy.solver.constraint.YarnLoad;
  */
 record Asked(
     Blanket blanket,
-    Domains direct,
+    RoundYarns direct,
     List<YarnLoad> loads,
     List<BriefLine> lines,
     Set<RuleId> rules,
-    Set<String> paths) {
+    Set<BriefPath> paths) {
 
-  private static final String MIN_CONTRAST = "rules.min-contrast";
+  private static final BriefPath MIN_CONTRAST = BriefPath.of("rules", "min-contrast");
 
   /** All that a brief asks for. */
   static Asked all(Blanket blanket) {
@@ -46,9 +47,9 @@ record Asked(
    * @param lines some of {@link RuleBook#lines}
    */
   static Asked of(Blanket blanket, List<BriefLine> lines) {
-    Domains direct = Domains.direct(blanket, lines);
+    RoundYarns direct = RoundYarns.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
-    Set<String> paths = new HashSet<>();
+    Set<BriefPath> paths = new HashSet<>();
     for (BriefLine line : lines) {
       rules.add(line.rule());
       paths.add(line.path());
@@ -93,7 +94,7 @@ record Asked(
       int first = blanket.yarnIndex(pairs.get(i).first());
       int second = blanket.yarnIndex(pairs.get(i).second());
       boolean meant = first == yarnA && second == yarnB || first == yarnB && second == yarnA;
-      if (meant && paths.contains("look.apart[" + i + "]")) {
+      if (meant && paths.contains(BriefPath.of("look", "apart").item(i))) {
         return true;
       }
     }
@@ -101,17 +102,13 @@ record Asked(
   }
 
   /** What locks, finished pieces and given borders leave each round, tones and bans aside. */
-  Domains held() {
-    Domains held = Domains.all(blanket);
-    lines.forEach(held::restrictPlaces);
-    return held;
+  RoundYarns held() {
+    return RoundYarns.ofPlaces(blanket, lines);
   }
 
   /** What the lines leave each round of a piece that is still to be worked. */
-  Domains worked() {
-    Domains worked = Domains.all(blanket);
-    lines.forEach(worked::restrict);
-    return worked;
+  RoundYarns worked() {
+    return RoundYarns.toWork(blanket, lines);
   }
 
   /** The pile as the lines ask for it: of the stacks left out no piece has to lie anywhere. */

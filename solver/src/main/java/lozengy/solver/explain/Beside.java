@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /**
  * Causes that come to light once others are mended, and are no part of these: neither do they say
@@ -15,7 +16,7 @@ import lozengy.model.check.BriefLine;
 final class Beside {
 
   private final Set<String> said = new HashSet<>();
-  private final Set<List<String>> lines = new HashSet<>();
+  private final Set<List<BriefPath>> lines = new HashSet<>();
   private final BitSet stocks = new BitSet();
   private final List<Cause> causes = new ArrayList<>();
 
@@ -56,7 +57,7 @@ final class Beside {
     }
   }
 
-  private static List<String> paths(Cause cause) {
+  private static List<BriefPath> paths(Cause cause) {
     return cause.conflict().lines().stream().map(BriefLine::path).toList();
   }
 }

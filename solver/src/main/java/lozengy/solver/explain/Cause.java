@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.BriefLine;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleBook;
-import lozengy.solver.constraint.Domains;
 
 /**
  * One reason why nothing fits.
@@ -26,7 +26,7 @@ public record Cause(Optional<String> words, Optional<String> matter, int more, C
   BitSet stocks() {
     BitSet stocks = new BitSet();
     conflict.lines().stream()
-        .filter(line -> line.path().startsWith("yarns["))
+        .filter(line -> line.path().inItem("yarns"))
         .forEach(line -> stocks.set(Relaxing.index(line)));
     return stocks;
   }
@@ -37,7 +37,7 @@ public record Cause(Optional<String> words, Optional<String> matter, int more, C
   /** Why a brief that direct arguments speak against cannot hold. */
   static List<Cause> of(Blanket blanket, Map<Argument, List<Finding>> found, Settling settling) {
     List<BriefLine> lines = RuleBook.lines(blanket);
-    Domains unrestricted = Domains.all(blanket);
+    RoundYarns unrestricted = RoundYarns.all(blanket);
     List<Cause> causes = new ArrayList<>();
     found.forEach(
         (argument, findings) -> {

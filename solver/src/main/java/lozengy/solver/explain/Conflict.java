@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleBook;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.explain.Settling.Verdict;
 
@@ -80,12 +81,9 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
 
   /** The same with its lines in the order of the rules. */
   private Conflict inOrder(Blanket blanket) {
-    List<String> order =
-        RuleBook.lines(blanket).stream().map(line -> line.rule() + line.path()).toList();
+    List<BriefPath> order = RuleBook.lines(blanket).stream().map(BriefLine::path).toList();
     return new Conflict(
-        lines.stream()
-            .sorted(Comparator.comparing(line -> order.indexOf(line.rule() + line.path())))
-            .toList(),
+        lines.stream().sorted(Comparator.comparing(line -> order.indexOf(line.path()))).toList(),
         minimal);
   }
 

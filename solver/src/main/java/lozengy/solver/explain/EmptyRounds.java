@@ -8,7 +8,7 @@ import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.explain.Finding.Slot;
 
@@ -18,7 +18,7 @@ final class EmptyRounds implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
+    RoundYarns direct = asked.direct();
     List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
       int round = rounds.round();

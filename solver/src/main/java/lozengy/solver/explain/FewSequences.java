@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.SequenceLister;
 import lozengy.solver.explain.Finding.Slot;
 
@@ -25,7 +25,7 @@ final class FewSequences implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
+    RoundYarns direct = asked.direct();
     if (asked.copies().isEmpty()) {
       return List.of();
     }
@@ -81,14 +81,14 @@ final class FewSequences implements Argument {
     return slots;
   }
 
-  private static List<List<Integer>> yarns(Domains direct, int piece) {
+  private static List<List<Integer>> yarns(RoundYarns direct, int piece) {
     return IntStream.range(0, direct.rounds(piece))
         .mapToObj(round -> IntStream.of(direct.yarnsOf(piece, round)).boxed().toList())
         .toList();
   }
 
   /** A worked piece's sequence, with open rounds where nothing is known of them. */
-  private static List<Integer> worked(Domains direct, int piece) {
+  private static List<Integer> worked(RoundYarns direct, int piece) {
     return IntStream.range(0, direct.rounds(piece))
         .mapToObj(round -> direct.only(piece, round))
         .toList();

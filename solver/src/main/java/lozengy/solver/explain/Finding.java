@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 
 /**
  * What an argument found: a proof in words, and what it is about, so that the lines of the brief
@@ -69,7 +69,7 @@ record Finding(
   }
 
   /** The lines that may matter to it: if they alone hold, the argument holds too. */
-  List<BriefLine> lines(Domains unrestricted, List<BriefLine> all) {
+  List<BriefLine> lines(RoundYarns unrestricted, List<BriefLine> all) {
     // of lines that can stand in for each other the later are left out: rather tones than stocks
     return Stream.of(true, false)
         .flatMap(stocks -> all.stream().filter(line -> stocks == ofStock(line)))
@@ -81,7 +81,7 @@ record Finding(
     return line.rule() == RuleId.YARN_TOTALS;
   }
 
-  private boolean concerns(Domains unrestricted, BriefLine line) {
+  private boolean concerns(RoundYarns unrestricted, BriefLine line) {
     if (ofStock(line)) {
       return line.grounds(Ground.Stock.class).anyMatch(stock -> yarns.get(stock.yarn()))
           || line.grounds(Ground.Taken.class)
@@ -90,7 +90,7 @@ record Finding(
     if (rules.contains(line.rule())) {
       return true;
     }
-    Domains restricted = unrestricted.copy();
+    RoundYarns restricted = unrestricted.copy();
     restricted.restrict(line);
     return !restricted.equals(unrestricted)
         && slots.stream()

@@ -10,6 +10,7 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /** Joins or edges in another yarn, or leaves the edging out. */
 final class FinishRelaxing implements Relaxing {
@@ -24,17 +25,17 @@ final class FinishRelaxing implements Relaxing {
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     List<Ladder> ladders = new ArrayList<>();
-    if (line.path().equals("edging")) {
+    if (line.path().equals(BriefPath.of("edging"))) {
       others(blanket, blanket.brief().edging().orElseThrow())
           .forEach(
               yarn -> ladders.add(inYarn(blanket, "edging", "edge in ", yarn, OTHER_EDGING_UPSET)));
       ladders.add(
           Ladder.of(
               new Move(
-                  new Remedy.Step("leave the edging out", "edging", Optional.empty(), List.of()),
+                  new Remedy.Step("leave the edging out", line.path(), Optional.empty(), List.of()),
                   NO_EDGING_UPSET,
                   brief -> brief.withUses(brief.joining(), Optional.empty()))));
-    } else if (line.path().equals("joining")) {
+    } else if (line.path().equals(BriefPath.of("joining"))) {
       others(blanket, blanket.brief().joining().orElseThrow())
           .forEach(
               yarn ->
@@ -57,7 +58,10 @@ final class FinishRelaxing implements Relaxing {
     return Ladder.of(
         new Move(
             new Remedy.Step(
-                verb + Words.yarn(blanket, yarn), use + ".yarn", Optional.of(code), List.of()),
+                verb + Words.yarn(blanket, yarn),
+                BriefPath.of(use, "yarn"),
+                Optional.of(code),
+                List.of()),
             upset,
             brief -> use.equals("edging") ? edged(brief, code) : joined(brief, code)));
   }

@@ -13,6 +13,7 @@ import lozengy.model.brief.Look.Pair;
 import lozengy.model.brief.Look.Zone;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /**
  * Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look, and
@@ -31,14 +32,14 @@ final class LookRelaxing implements Relaxing {
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     Look look = blanket.brief().look();
     int index = Relaxing.index(line);
-    if (line.path().equals("look.symmetry")) {
+    if (line.path().equals(BriefPath.of("look", "symmetry"))) {
       return drop(
           line, "give up the symmetry", SYMMETRY_UPSET, old -> old.withSymmetry(Symmetry.NONE));
     }
-    if (line.path().equals("look.borders")) {
+    if (line.path().equals(BriefPath.of("look", "borders"))) {
       return drop(line, "leave the borders free", BORDERS_UPSET, Look::withBorders);
     }
-    if (line.path().startsWith("look.zones[")) {
+    if (line.path().inItem("look", "zones")) {
       Zone zone = look.zones().get(index);
       return drop(
           line,
@@ -46,7 +47,7 @@ final class LookRelaxing implements Relaxing {
           ZONE_UPSET,
           old -> old.withZones(without(old.zones(), zone)));
     }
-    if (line.path().startsWith("look.apart[")) {
+    if (line.path().inItem("look", "apart")) {
       Pair pair = look.apart().get(index);
       return drop(
           line,
@@ -54,8 +55,9 @@ final class LookRelaxing implements Relaxing {
           APART_UPSET,
           old -> old.withApart(without(old.apart(), pair)));
     }
-    if (line.path().startsWith("look.counts[")) {
-      List<Move> rungs = counts(blanket, index, line.path().endsWith(".at-least"));
+    if (line.path().inItem("look", "counts")) {
+      BriefPath count = BriefPath.of("look", "counts").item(index);
+      List<Move> rungs = counts(blanket, index, line.path().equals(count.field("at-least")));
       return rungs.isEmpty() ? List.of() : List.of(new Ladder(rungs));
     }
     return List.of();
@@ -68,7 +70,7 @@ final class LookRelaxing implements Relaxing {
     int asked = least ? count.asked().atLeast() : count.asked().atMost().orElseThrow();
     int end = least ? 0 : count.pieces().length;
     boolean alone = least ? count.asked().atMost().isEmpty() : count.asked().atLeast() == 0;
-    String whole = "look.counts[" + index + "]";
+    BriefPath whole = BriefPath.of("look", "counts").item(index);
     List<Move> rungs = new ArrayList<>();
     for (int number = asked; number != end; ) {
       number += least ? -1 : 1;
@@ -82,7 +84,7 @@ final class LookRelaxing implements Relaxing {
           new Move(
               new Remedy.Step(
                   words,
-                  none && alone ? whole : whole + "." + field,
+                  none && alone ? whole : whole.field(field),
                   none ? Optional.empty() : Optional.of(Integer.toString(value)),
                   List.of()),
               Math.min(FREE_COUNT_UPSET, COUNT_UPSET + Math.abs(value - asked)),

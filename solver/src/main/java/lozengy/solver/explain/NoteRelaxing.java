@@ -12,6 +12,7 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Layout;
 
 /** Frees a locked piece, lifts a ban, or has a finished piece worked anew. */
@@ -28,7 +29,7 @@ final class NoteRelaxing implements Relaxing {
       return List.of();
     }
     int index = Relaxing.index(line);
-    String name = line.path().substring(line.path().lastIndexOf(' ') + 1);
+    String name = line.path().part().orElseThrow();
     return List.of(
         Ladder.of(
             line.rule() == RuleId.BANS
@@ -38,7 +39,7 @@ final class NoteRelaxing implements Relaxing {
 
   private static Move freed(Blanket blanket, int index, String name) {
     PieceState state = blanket.state(blanket.layout().find(name).orElseThrow().index());
-    String path = "pieces[" + index + "]";
+    BriefPath path = BriefPath.of("pieces").item(index);
     boolean whole = whole(blanket, index, name);
     boolean bans = !blanket.brief().pieces().get(index).not().isEmpty();
     String held =
@@ -68,7 +69,8 @@ final class NoteRelaxing implements Relaxing {
     String value = whole ? "leave it out" : "leave " + name + " out of it";
     String words = "lift the ban of %s from %s".formatted(String.join(", ", note.not()), name);
     return new Move(
-        new Remedy.Step(words, "pieces[" + index + "].not", Optional.of(value), List.of()),
+        new Remedy.Step(
+            words, BriefPath.of("pieces").item(index).field("not"), Optional.of(value), List.of()),
         LIFT_UPSET,
         brief -> lift(brief, index, name));
   }

@@ -10,8 +10,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.layout.Pairs;
-import lozengy.solver.constraint.Domains;
 
 /**
  * A plan that breaks no rule and may leave rounds open. Rounds are numbered piece by piece; what is
@@ -20,7 +20,7 @@ import lozengy.solver.constraint.Domains;
 final class PartialPlan {
 
   private final Blanket blanket;
-  private final Domains direct;
+  private final RoundYarns direct;
   private final int[] start;
   private final int[] pieceOf;
   private final int[] yarns;
@@ -32,7 +32,7 @@ final class PartialPlan {
   /** A plan with nothing but what is worked. */
   PartialPlan(Blanket blanket) {
     this.blanket = blanket;
-    this.direct = Domains.direct(blanket);
+    this.direct = RoundYarns.direct(blanket);
     this.start = new int[blanket.pieceCount() + 1];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       start[piece + 1] = start[piece] + blanket.roundCount(piece);

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 
 /** Leaves finished pieces of the pile out of the blanket. */
 final class PileRelaxing implements Relaxing {
@@ -36,7 +37,10 @@ final class PileRelaxing implements Relaxing {
                 fewer, entry.count(), entry.kind().word(), String.join(", ", entry.rounds()));
     Remedy.Step step =
         new Remedy.Step(
-            words, "pile[" + index + "].count", Optional.of(Integer.toString(left)), List.of());
+            words,
+            BriefPath.of("pile").item(index).field("count"),
+            Optional.of(Integer.toString(left)),
+            List.of());
     return new Move(
         step,
         PIECE_UPSET * fewer,

@@ -14,6 +14,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.explain.Settling.Settled;
 import lozengy.solver.explain.Settling.Verdict;
 
@@ -72,7 +73,7 @@ final class Remedies {
   private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
     List<Remedy> found = new ArrayList<>();
     List<BriefLine> shared = shared(causes);
-    if (shared.stream().anyMatch(line -> line.path().startsWith("yarns["))) {
+    if (shared.stream().anyMatch(line -> line.path().inItem("yarns"))) {
       bought(blanket, made).ifPresent(found::add);
     }
     boolean sized = false;
@@ -125,7 +126,7 @@ final class Remedies {
   private static List<BriefLine> shared(List<Cause> causes) {
     List<BriefLine> shared = new ArrayList<>(causes.get(0).conflict().lines());
     for (Cause cause : causes) {
-      List<String> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
+      List<BriefPath> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
       shared.removeIf(line -> !paths.contains(line.path()));
     }
     return shared;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
+import lozengy.model.input.BriefPath;
 
 /**
  * A change of the brief that makes it fit, tried out: with it a valid arrangement was found.
@@ -38,7 +39,7 @@ public record Remedy(
    * @param value its new value as a brief file writes it; empty where the field is to be left out
    * @param options options of {@code solve} that do the same to an arrangement, where there are any
    */
-  public record Step(String words, String path, Optional<String> value, List<String> options) {
+  public record Step(String words, BriefPath path, Optional<String> value, List<String> options) {
 
     /**
      * Copies the options.

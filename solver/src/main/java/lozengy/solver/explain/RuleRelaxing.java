@@ -11,6 +11,7 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.Rules;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /** Asks less of a rule: less contrast, more copies, fewer rounds that differ, less kept back. */
 final class RuleRelaxing implements Relaxing {
@@ -28,7 +29,7 @@ final class RuleRelaxing implements Relaxing {
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     Rules rules = blanket.brief().rules();
     List<Move> rungs =
-        switch (line.path()) {
+        switch (line.path().toString()) {
           case "rules.min-contrast" -> contrasts(blanket, rules);
           case "rules.copies" -> copies(blanket, rules);
           case "rules.within-piece" -> within(rules);
@@ -140,7 +141,7 @@ final class RuleRelaxing implements Relaxing {
   private static Move move(
       String rule, String words, String value, int upset, UnaryOperator<Rules> change) {
     return new Move(
-        new Remedy.Step(words, "rules." + rule, Optional.of(value), List.of()),
+        new Remedy.Step(words, BriefPath.of("rules", rule), Optional.of(value), List.of()),
         upset,
         brief -> brief.withRules(change.apply(brief.rules())));
   }

@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.LayoutSize;
 
 /** Works fewer rows, where yarn is short and nothing is said of pieces that would go. */
@@ -16,7 +17,7 @@ final class SizeRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (!line.path().startsWith("yarns[")) {
+    if (!line.path().inItem("yarns")) {
       return List.of();
     }
     List<Move> rungs = new ArrayList<>();
@@ -35,7 +36,7 @@ final class SizeRelaxing implements Relaxing {
           new Move(
               new Remedy.Step(
                   "work " + rows + (rows == 1 ? " row" : " rows") + " less",
-                  "layout.down",
+                  BriefPath.of("layout", "down"),
                   Optional.of(value),
                   List.of("--down", value)),
               ROW_UPSET * rows,

@@ -11,6 +11,7 @@ import lozengy.model.brief.Counted;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /** Buys whole balls; of a yarn whose put-up is not stated, lengths of ten metres. */
 final class StockRelaxing implements Relaxing {
@@ -22,7 +23,7 @@ final class StockRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (!line.path().startsWith("yarns[")) {
+    if (!line.path().inItem("yarns")) {
       return List.of();
     }
     int yarn = Relaxing.index(line);
@@ -58,10 +59,11 @@ final class StockRelaxing implements Relaxing {
     return "buy " + what + " of " + Words.yarn(blanket, yarn);
   }
 
-  private static String path(Blanket blanket, int yarn) {
+  private static BriefPath path(Blanket blanket, int yarn) {
     Yarn each = blanket.yarn(yarn);
     String field = each.ball().isPresent() ? "balls" : "left";
-    return "yarns[" + yarn + "]." + (each.counted().isPresent() ? "counted.left" : field);
+    BriefPath path = BriefPath.of("yarns").item(yarn);
+    return each.counted().isPresent() ? path.field("counted").field("left") : path.field(field);
   }
 
   private static String value(Blanket blanket, int yarn, int balls) {

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.explain.Finding.Slot;
 
 /**
@@ -72,7 +72,7 @@ final class StuckImages implements Argument {
   }
 
   /** Whether each may take some yarn, but all together none. */
-  private static boolean shareNone(Domains direct, int[] members, int round) {
+  private static boolean shareNone(RoundYarns direct, int[] members, int round) {
     return IntStream.of(members).allMatch(piece -> direct.size(piece, round) > 0)
         && IntStream.range(0, direct.yarns())
             .noneMatch(

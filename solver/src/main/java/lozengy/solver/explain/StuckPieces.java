@@ -10,8 +10,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.explain.Finding.Slot;
 
 /** Planned pieces whose rounds cannot differ as the rule within a piece asks. */
@@ -55,7 +55,7 @@ final class StuckPieces implements Argument {
     return findings;
   }
 
-  private static List<List<Integer>> yarns(Domains direct, int piece) {
+  private static List<List<Integer>> yarns(RoundYarns direct, int piece) {
     return IntStream.range(0, direct.rounds(piece))
         .mapToObj(round -> IntStream.of(direct.yarnsOf(piece, round)).boxed().toList())
         .toList();
