@@ -6,7 +6,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 
 /** An input or a call that cannot be carried out, with all its mistakes and where they are. */
-public final class Refusal extends RuntimeException {
+public class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 

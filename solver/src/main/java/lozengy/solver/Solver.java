@@ -237,6 +237,8 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                score.total() >= bound.total() - ROUNDING ? "optimal" : "none")));
+                score.total() >= bound.total() - ROUNDING
+                    ? Arrangement.Solved.OPTIMAL
+                    : Arrangement.Solved.UNPROVED)));
   }
 }

@@ -99,6 +99,11 @@ public final class GroundJudge {
     return left >= 0;
   }
 
+  /** Whether all pieces are worked, or an image of them is. */
+  private boolean facts(List<Integer> pieces) {
+    return pieces.stream().allMatch(p -> laid.worked(p) || blanket.orbits().worked(p) >= 0);
+  }
+
   private boolean copies(Ground.Copies copies) {
     Map<List<Integer>, List<Integer>> sharing = new HashMap<>();
     for (int piece : copies.pieces()) {
@@ -108,6 +113,6 @@ public final class GroundJudge {
     }
     return sharing.values().stream()
         .allMatch(
-            pieces -> pieces.size() <= copies.most() || pieces.stream().allMatch(laid::worked));
+            pieces -> pieces.size() <= copies.most() || facts(pieces));
   }
 }

@@ -41,6 +41,11 @@ class LooksTest {
     agree(400, seed -> RandomLooks.counted(seed, RandomBriefs.of(seed, 2, 4)));
   }
 
+  @Test
+  void searchModelAndBruteForceAgreeWhereImagesAreWorked() {
+    agree(700, seed -> RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 2, 4)));
+  }
+
   private static void agree(long seeds, LongFunction<Brief> briefs) {
     int settled = 0;
     int feasible = 0;

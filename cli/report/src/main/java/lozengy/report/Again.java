@@ -6,8 +6,8 @@ import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.progress.Upset;
-import lozengy.model.score.Part;
 import lozengy.model.score.Score;
 
 /**

@@ -9,8 +9,8 @@ import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.progress.Upset;
-import lozengy.model.score.Part;
 import lozengy.model.score.Score;
 
 /** Gathers for programs what planning again has come to. */

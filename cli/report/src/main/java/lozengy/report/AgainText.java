@@ -5,8 +5,8 @@ import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.progress.Upset;
-import lozengy.model.score.Part;
 
 /** Writes for a terminal what planning again has come to. */
 public final class AgainText {

@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
-import lozengy.model.layout.Measures;
 
 /** Writes the blanket itself: rounds, the lines between pieces, marks and labels. */
 public final class PiecesSvg {
@@ -109,7 +108,7 @@ public final class PiecesSvg {
         drawing.pieces().stream()
             .map(piece -> "M" + points(piece.outline()) + "z")
             .collect(Collectors.joining());
-    double side = page.onPage(Measures.of(blanket.layout(), blanket.brief().motifs()).sideCm());
+    double side = page.onPage(blanket.measures().sideCm());
     double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE);
     svg.open("g", "id", "lines", "fill", "none", "stroke-linejoin", "round");
     svg.empty("path", "stroke", Ink.DARK, "stroke-width", width, "d", path);

@@ -8,13 +8,13 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
-import lozengy.model.score.Part;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.unit.Units;
 
@@ -59,7 +59,7 @@ final class SummaryData {
   }
 
   private void measures(Map<String, Object> data) {
-    Measures measures = Measures.of(blanket.layout(), blanket.brief().motifs());
+    Measures measures = blanket.measures();
     data.put("width_cm", number(measures.widthCm()));
     data.put("height_cm", number(measures.heightCm()));
     data.put("width_in", number(Units.inchesOfCm(measures.widthCm())));
@@ -67,8 +67,7 @@ final class SummaryData {
     data.put("area_cm2", number(measures.areaCm2()));
     data.put("seams_m", number(measures.seamLengthCm() / 100));
     data.put("outline_m", number(measures.outlineLengthCm() / 100));
-    EdgeFit.of(blanket.layout(), blanket.brief().motifs())
-        .ifPresent(fit -> data.put("edge_fit", edgeFit(fit)));
+    blanket.edgeFit().ifPresent(fit -> data.put("edge_fit", edgeFit(fit)));
   }
 
   private static Map<String, Object> edgeFit(EdgeFit fit) {

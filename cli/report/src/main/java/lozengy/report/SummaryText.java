@@ -9,14 +9,13 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Seams;
 import lozengy.model.card.Statistic;
-import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Measures;
-import lozengy.model.score.Part;
 import lozengy.model.score.WeakSpot;
 
 /** Writes a summary for a terminal. */
@@ -59,7 +58,7 @@ final class SummaryText {
   }
 
   private void measures() {
-    Measures measures = Measures.of(blanket.layout(), brief.motifs());
+    Measures measures = blanket.measures();
     String size = BlanketWords.size(measures.widthCm(), measures.heightCm());
     paragraph("", size + ", " + BlanketWords.setting(blanket));
     paragraph("", BlanketWords.pieces(blanket) + states());
@@ -71,7 +70,7 @@ final class SummaryText {
             + Figures.fixed(measures.outlineLengthCm() / 100, 2)
             + " m");
     blanket.look().givenBordersWords().ifPresent(words -> paragraph("", words));
-    EdgeFit.of(blanket.layout(), brief.motifs()).ifPresent(fit -> paragraph("", fit.words()));
+    blanket.edgeFit().ifPresent(fit -> paragraph("", fit.words()));
   }
 
   private String states() {
@@ -217,7 +216,8 @@ final class SummaryText {
   }
 
   private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
-    String optimal = solved.proof().equals("optimal") ? "; proved to be the best possible" : "";
+    String optimal =
+        solved.proof().equals(Arrangement.Solved.OPTIMAL) ? "; proved to be the best possible" : "";
     String several =
         solved
             .choice()

@@ -44,7 +44,7 @@ class DrawingTest {
   @MethodSource("sizes")
   void outlinesFillTheBlanketsAreaWithinItsSize(LayoutSize size) {
     Blanket blanket = sample(size).blanket();
-    Measures measures = Measures.of(blanket.layout(), blanket.brief().motifs());
+    Measures measures = blanket.measures();
     Drawing drawing = drawing(size);
 
     double area = drawing.pieces().stream().mapToDouble(piece -> piece.outline().areaCm2()).sum();

@@ -15,11 +15,11 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.layout.EdgeFit;
-import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
@@ -71,7 +71,7 @@ class SummaryTest {
   @Test
   void tellsHowTheEdgeFits() {
     Blanket blanket = THROW.blanket();
-    EdgeFit fit = EdgeFit.of(blanket.layout(), blanket.brief().motifs()).orElseThrow();
+    EdgeFit fit = blanket.edgeFit().orElseThrow();
     assertTrue(unwrapped(LINES).contains(fit.words()));
     // 13.5 cm against 14.142 cm
     assertTrue(unwrapped(LINES).contains("draws in by 4.5 %"));

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import lozengy.cli.Overtaken;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
-import lozengy.cli.file.WholeFiles;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.input.Mistake;
@@ -84,33 +84,51 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
    */
   void expect() {
     first.expect();
-    WholeFiles files = new WholeFiles(first.overwrite());
     for (int i = 1; i < count; i++) {
-      files.expect(file(i));
-      files.expect(chart(i));
+      first.files().expect(file(i));
+      first.files().expect(chart(i));
     }
   }
 
   /**
-   * Writes what was found.
+   * Writes what was found. What cannot go where it was meant to, because another has changed a file
+   * there in the meantime, goes to the next free names instead.
    *
-   * @throws Refusal if a file cannot be written
+   * @throws Refusal if a file cannot be written; also where it went elsewhere, which it tells
    */
   void write(Terminal terminal, Optional<Alternatives> found, Arrangement best) {
-    first.write(terminal, text(best), () -> Chart.svg(best, ChartOptions.PLAIN));
-    List<Arrangement> all = found.map(Alternatives::found).orElse(List.of());
-    Map<Path, byte[]> contents = new LinkedHashMap<>();
-    for (int i = 1; i < all.size(); i++) {
-      contents.put(file(i), text(all.get(i)));
-      String chart = Chart.svg(all.get(i), ChartOptions.PLAIN);
-      contents.put(chart(i), chart.getBytes(StandardCharsets.UTF_8));
+    List<Arrangement> all = found.map(Alternatives::found).orElse(List.of(best));
+    try {
+      first.write(terminal, text(best), () -> chart(best));
+      Map<Path, byte[]> contents = new LinkedHashMap<>();
+      for (int i = 1; i < all.size(); i++) {
+        contents.put(file(i), text(all.get(i)));
+        contents.put(chart(i), chart(all.get(i)).getBytes(StandardCharsets.UTF_8));
+      }
+      first.files().write(contents);
+    } catch (Overtaken e) {
+      List<String> written = all.stream().map(each -> writeElsewhere(terminal, each)).toList();
+      throw Refusal.of(
+          e.place(),
+          "Another has changed it in the meantime, so it was left alone; what was found is in "
+              + String.join(", ", written),
+          "Look at both and keep one");
     }
-    new WholeFiles(first.overwrite()).write(contents);
+  }
+
+  private String writeElsewhere(Terminal terminal, Arrangement arrangement) {
+    SolveTargets free = first.elsewhere();
+    free.write(terminal, text(arrangement), () -> chart(arrangement));
+    return free.arrangement().orElseThrow().toString();
   }
 
   /** Files of arrangements that none of those found replaced: they are from an earlier run. */
   List<Path> leftFromBefore(int found) {
     return IntStream.range(found, count).mapToObj(this::file).filter(Files::exists).toList();
+  }
+
+  private static String chart(Arrangement arrangement) {
+    return Chart.svg(arrangement, ChartOptions.PLAIN);
   }
 
   private static byte[] text(Arrangement arrangement) {

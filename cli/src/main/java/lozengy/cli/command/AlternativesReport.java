@@ -8,7 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.TextTable;

@@ -185,8 +185,8 @@ final class ReportCommand implements Callable<Integer> {
 
   private void writeTables(Source source) {
     FolderTarget target =
-        output.folderOr(() -> new FolderTarget(usualFolder(source), output.overwrite()));
-    target.expect();
+        output.folderOr(() -> new FolderTarget(usualFolder(source), output.files()));
+    target.expect(Tables.NAMES);
     target.write(terminal, Tables.files(Inputs.readComplete(source, terminal)));
     target.folder().ifPresent(this::tellWritten);
   }

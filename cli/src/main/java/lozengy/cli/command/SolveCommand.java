@@ -9,6 +9,7 @@ import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
+import lozengy.cli.file.WholeFiles;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
@@ -127,10 +128,14 @@ final class SolveCommand implements Callable<Integer> {
     SolveRequest request = SolveRequest.of(seed, moves, seconds, threads);
     Source source = file.source();
     change.expectOwnInput(source);
+    WholeFiles written = output.files();
+    if (!source.isStandardInput()) {
+      written.lookAt(source.path());
+    }
     Document document = Inputs.read(source, terminal);
     Changed task = changed(document);
     Optional<Sequences> earlier = task.earlier();
-    SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent());
+    SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent(), written);
     AlternativeFiles files = AlternativeFiles.of(targets, count, within);
     files.expect();
     SolveReport report = new SolveReport(terminal, targets, json.wanted());

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;

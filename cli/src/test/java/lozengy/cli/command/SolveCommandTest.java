@@ -24,6 +24,7 @@ import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.solver.ProgressListener.Progress;
 import lozengy.solver.SolveOptions;
@@ -129,15 +130,54 @@ class SolveCommandTest {
   void workedPiecesOfAnArrangementHold() throws IOException {
     assertEquals(0, solve(brief).code());
     Path answer = folder.resolve("small.arrangement.json");
-    String edited =
-        Files.readString(answer).replaceFirst("(\"at\": ?\"r2c1\".*?)\"planned\"", "$1\"joined\"");
-    Files.writeString(answer, edited);
+    assertEquals(0, Run.of("mark", answer.toString(), "--joined", "r2c1").code());
     StatedArrangement before = ArrangementReader.read(answer);
     int piece = before.blanket().layout().find("r2c1").orElseThrow().index();
     assertEquals(0, solve(answer.toString(), "--seed", "9").code());
     StatedArrangement after = ArrangementReader.read(folder.resolve("small-2.arrangement.json"));
     assertArrayEquals(before.sequences().of(piece), after.sequences().of(piece));
     assertEquals(before.blanket().state(piece), after.blanket().state(piece));
+  }
+
+  @Test
+  void aMarkMadeMeanwhileIsNotLostAndNeitherIsTheAnswer() throws IOException {
+    assertEquals(0, solve(brief).code());
+    String answer = folder.resolve("small.arrangement.json").toString();
+    Run marking =
+        new Run()
+            .solving(
+                (blanket, earlier, options) -> {
+                  assertEquals(0, Run.of("mark", answer, "--made", "r1c1").code());
+                  return Solver.solve(blanket, earlier, options);
+                });
+    Result again =
+        marking.run("solve", answer, "-o", answer, "--overwrite", "--moves", Briefs.MOVES);
+    assertEquals(2, again.code(), again.out());
+    assertTrue(again.err().contains("Another has changed it in the meantime"), again.err());
+    Path beside = folder.resolve("small-2.arrangement.json");
+    assertTrue(again.err().contains(beside.toString()), again.err());
+    StatedArrangement marked = ArrangementReader.read(Path.of(answer));
+    int piece = marked.blanket().layout().find("r1c1").orElseThrow().index();
+    assertEquals(PieceState.MADE, marked.blanket().state(piece));
+    assertEquals(
+        Optional.of(marked.sequences()), ArrangementReader.read(beside).earlier(), "the answer");
+    assertTrue(Files.exists(folder.resolve("small-2.svg")));
+  }
+
+  @Test
+  void whatAnotherWroteMeanwhileIsNotReplaced() throws IOException {
+    Path answer = folder.resolve("small.arrangement.json");
+    Run writing =
+        new Run()
+            .solving(
+                (blanket, earlier, options) -> {
+                  Briefs.write(folder, "small.arrangement.json", "theirs");
+                  return Solver.solve(blanket, earlier, options);
+                });
+    Result result = writing.run("solve", brief, "--moves", Briefs.MOVES);
+    assertEquals(2, result.code(), result.out());
+    assertEquals("theirs", Files.readString(answer));
+    assertEquals(0, Run.of("check", folder.resolve("small-2.arrangement.json").toString()).code());
   }
 
   @Test

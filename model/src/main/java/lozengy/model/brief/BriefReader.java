@@ -21,7 +21,6 @@ import lozengy.model.input.Words;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Reads briefs, in YAML or JSON. All mistakes of a brief are told at once. */
 public final class BriefReader {

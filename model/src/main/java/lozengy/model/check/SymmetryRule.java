@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.input.BriefPath;
 
@@ -40,8 +41,9 @@ public final class SymmetryRule implements Rule {
     IntStream.Builder first = IntStream.builder();
     IntStream.Builder second = IntStream.builder();
     for (int lead : blanket.orbits().leads()) {
+      boolean asks = blanket.state(lead) == PieceState.PLANNED;
       for (int piece : blanket.orbits().members(lead)) {
-        for (int round = 0; piece != lead && round < blanket.roundCount(lead); round++) {
+        for (int round = 0; asks && piece != lead && round < blanket.roundCount(lead); round++) {
           first.add(blanket.index().number(lead, round));
           second.add(blanket.index().number(piece, round));
         }
@@ -58,6 +60,9 @@ public final class SymmetryRule implements Rule {
       return faults;
     }
     for (int lead : blanket.orbits().leads()) {
+      if (blanket.state(lead) != PieceState.PLANNED) {
+        continue;
+      }
       for (int round = 0; round < sequences.rounds(lead); round++) {
         int known = -1;
         for (int piece : blanket.orbits().members(lead)) {

@@ -20,7 +20,6 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;

@@ -14,6 +14,7 @@ import java.util.function.ToIntBiFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.Part;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.Offset;
 import lozengy.model.layout.Place;

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.Ground;
 import org.chocosolver.solver.constraints.Propagator;
 import org.chocosolver.solver.constraints.PropagatorPriority;
@@ -56,7 +55,7 @@ final class CopiesPropagator extends Propagator<IntVar> {
     this.pieceOf = new int[vars.length];
     int index = 0;
     for (int piece = 0; piece < pieces.length; piece++) {
-      planned[piece] = blanket.state(counted[piece]) == PieceState.PLANNED;
+      planned[piece] = blanket.orbits().worked(counted[piece]) < 0;
       for (int round = 0; round < pieces[piece].length; round++) {
         pieceOf[index++] = piece;
       }

@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.Ground;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
@@ -40,7 +39,7 @@ final class ScarceSequences {
     Blanket blanket = model.blanket();
     Map<Integer, List<Integer>> byLength = new TreeMap<>();
     for (int piece : copies.pieces()) {
-      if (blanket.state(piece) == PieceState.PLANNED) {
+      if (blanket.orbits().worked(piece) < 0) {
         byLength.computeIfAbsent(blanket.roundCount(piece), rounds -> new ArrayList<>()).add(piece);
       }
     }
@@ -110,8 +109,9 @@ final class ScarceSequences {
   /** The sequences of worked pieces, which no planned piece may show again. */
   private List<List<Integer>> worked() {
     List<List<Integer>> worked = new ArrayList<>();
-    for (int piece : copies.pieces()) {
-      if (model.blanket().state(piece) != PieceState.PLANNED) {
+    for (int lead : copies.pieces()) {
+      int piece = model.blanket().orbits().worked(lead);
+      if (piece >= 0) {
         List<Integer> sequence = new ArrayList<>();
         for (int round = 0; round < model.blanket().roundCount(piece); round++) {
           sequence.add(model.direct().only(piece, round));

@@ -37,10 +37,11 @@ final class FewSequences implements Argument {
       if (blanket.takesPile(piece)) {
         continue;
       }
-      if (blanket.state(piece) == PieceState.PLANNED) {
+      int fact = blanket.orbits().worked(piece);
+      if (fact < 0) {
         alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
       } else {
-        worked.merge(worked(direct, piece), 1, Integer::sum);
+        worked.merge(worked(direct, fact), 1, Integer::sum);
       }
     }
     boolean few = alike.size() <= MOST_COMPARED;

@@ -80,9 +80,9 @@ final class PileLocks implements Argument {
 
   private static String words(Blanket blanket, PileMatching.Result matching) {
     if (!matching.unfilled().isEmpty()) {
-      return "%s can only take finished pieces, for lock, tones and bans leave a round no yarn, and"
+      return "%s can only take finished pieces, for lock, tones, bans and zones leave a round no"
               .formatted(Words.pieces(blanket, matching.unfilled()))
-          + " the pile has too few that fit";
+          + " yarn, and the pile has too few that fit";
     }
     List<String> sorts =
         matching.tooMany().stream().map(stack -> TellPile.stack(blanket, stack)).toList();

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
@@ -43,8 +44,11 @@ final class StuckImages implements Argument {
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
-      boolean images = blanket.orbits().lead(first) == blanket.orbits().lead(second);
-      if (images && !blanket.bordersMayMatch(first, second)) {
+      int lead = blanket.orbits().lead(first);
+      boolean images = lead == blanket.orbits().lead(second);
+      if (images
+          && blanket.state(lead) == PieceState.PLANNED
+          && !blanket.bordersMayMatch(first, second)) {
         String words =
             "%s and %s are joined along a side across the middle and are each other's images (%s),"
                 + " so both would have the same border";

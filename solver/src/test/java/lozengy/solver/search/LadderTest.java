@@ -19,11 +19,11 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Symmetry;
-import lozengy.model.score.Part;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.explain.Root;
@@ -196,6 +196,26 @@ class LadderTest {
     assertTrue(walked > 80, "only " + walked + " briefs could be walked");
   }
 
+  /** The same of symmetric briefs in which images of each other are worked. */
+  @Test
+  void fullAssertionsFindNoDriftWhereImagesAreWorked() {
+    int walked = 0;
+    for (long seed = 1; seed <= 250; seed++) {
+      Brief brief = RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 3, 9));
+      if (BriefMistakes.of(brief).isEmpty()) {
+        Blanket blanket = Blanket.of(brief);
+        if (Root.arguments(blanket).isEmpty()) {
+          Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+          if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
+            walk(problem, seed, Assertions.FULL, 200);
+            walked++;
+          }
+        }
+      }
+    }
+    assertTrue(walked > 40, "only " + walked + " briefs could be walked");
+  }
+
   @Test
   void walksAreTheSameAtEveryLevel() {
     Problem problem = demo();
@@ -253,7 +273,7 @@ class LadderTest {
   void stepReportsAKeptTableThatWasSpoilt() {
     Problem problem = demo();
     Walker walker = new Walker(problem, 3, Assertions.STEP);
-    walker.deal(300);
+    walker.deal(300, false);
     walker.state().spoilPairCost(problem.slots().free()[0], 7);
     walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
     assertThrows(DriftException.class, () -> walker.walk(5000));
@@ -289,7 +309,7 @@ class LadderTest {
 
   private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
     Walker walker = new Walker(problem, seed, level);
-    walker.deal(300);
+    walker.deal(300, false);
     walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
     walker.walk(moves);
     walker.look();

@@ -31,7 +31,7 @@ class MendingTest {
       }
       Draws draws = new Draws(seed);
       State state = new State(problem);
-      Moves moves = new Moves(state, draws, new Audit(Assertions.FULL, state, seed));
+      Moves moves = new Moves(state, draws, new Audit(Assertions.FULL, state, seed), false);
       state.reset(new CountPlan(problem, draws).deal(300));
       assertEquals(state.hard() > state.stock.overdrawn(), anyAtFault(state), "seed " + seed);
       before += state.hard();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.card.AlikeSeams;
 import lozengy.model.card.Chance;
 import lozengy.model.card.ClosestSeam;
@@ -17,7 +18,6 @@ import lozengy.model.card.LayerCard;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Statistic;
 import lozengy.model.score.Nearness;
-import lozengy.model.score.Part;
 import lozengy.model.score.WeakSpot;
 import lozengy.report.Json;
 

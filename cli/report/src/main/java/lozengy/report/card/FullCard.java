@@ -3,8 +3,8 @@ package lozengy.report.card;
 import java.util.Map;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Arrangement.Bound;
+import lozengy.model.brief.Part;
 import lozengy.model.card.ScoreCard;
-import lozengy.model.score.Part;
 import lozengy.solver.bound.BoundLimits;
 import lozengy.solver.bound.PartBounds;
 

@@ -2,10 +2,10 @@ package lozengy.report.page;
 
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.brief.Part;
 import lozengy.model.card.LayerCard;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Statistic;
-import lozengy.model.score.Part;
 import lozengy.model.score.WeakSpot;
 import lozengy.report.Figures;
 import lozengy.report.Markup;

@@ -6,7 +6,6 @@ import java.util.List;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.layout.Measures;
 import lozengy.model.layout.Pairs;
 
 /** The table of seams. */
@@ -35,7 +34,7 @@ final class SeamTable {
             .refers("second", PieceTables.PIECES, "piece")
             .refers("first_border", YarnTable.YARNS, "code")
             .refers("second_border", YarnTable.YARNS, "code");
-    double sideCm = Measures.of(blanket.layout(), blanket.brief().motifs()).sideCm();
+    double sideCm = blanket.measures().sideCm();
     Sequences sequences = arrangement.sequences();
     Pairs seams = blanket.layout().seams();
     for (int seam = 0; seam < seams.size(); seam++) {

@@ -9,6 +9,17 @@ import lozengy.model.arrangement.Arrangement;
 /** An arrangement as a Data Package: a descriptor and a CSV file for each table. */
 public final class Tables {
 
+  /** The names of the files. */
+  public static final List<String> NAMES =
+      List.of(
+          Descriptor.FILE,
+          "pieces.csv",
+          "rounds.csv",
+          "seams.csv",
+          "yarns.csv",
+          "make-list.csv",
+          "strips.csv");
+
   private Tables() {}
 
   /**

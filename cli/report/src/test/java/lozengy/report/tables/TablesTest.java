@@ -41,6 +41,11 @@ class TablesTest {
   private final Arrangement arrangement = Samples.saltmarshThrow();
   private final Map<String, byte[]> files = Tables.files(arrangement);
 
+  @Test
+  void theNamesAreKnownBeforehand() {
+    assertEquals(Tables.NAMES, List.copyOf(files.keySet()));
+  }
+
   private static String text(Map<String, byte[]> files, String name) {
     return new String(files.get(name), StandardCharsets.UTF_8);
   }

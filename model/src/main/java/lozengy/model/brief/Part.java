@@ -1,4 +1,4 @@
-package lozengy.model.score;
+package lozengy.model.brief;
 
 /** A part of the score; each runs from 0 to 100. */
 public enum Part {
