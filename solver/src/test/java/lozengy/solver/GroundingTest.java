@@ -1,5 +1,9 @@
 package lozengy.solver;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -18,11 +22,6 @@ import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
 import org.junit.jupiter.api.Test;
-
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 
 /** Each rule says the same twice: by its check, and by what its lines come down to. */
 class GroundingTest {
@@ -83,6 +82,7 @@ class GroundingTest {
     List<Blanket> blankets = new ArrayList<>();
     blankets.add(TinyBlankets.of(seed));
     blankets.add(TinyPiles.of(seed));
+    blankets.add(TinyPiles.looked(seed));
     Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 6));
     if (BriefMistakes.of(brief).isEmpty()) {
       blankets.add(Blanket.of(brief));

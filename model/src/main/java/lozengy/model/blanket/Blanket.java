@@ -236,17 +236,6 @@ public final class Blanket {
   }
 
   /**
-   * {@return whether two yarns may not meet as borders on a seam: they count as the same, or are
-   * apart}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public boolean bordersClash(int yarnA, int yarnB) {
-    return sameBorder(yarnA, yarnB) || look.apart(yarnA, yarnB);
-  }
-
-  /**
    * {@return whether what the borders of two pieces on a seam must not be no longer matters: both
    * are joined already, or both have the border that the look gives all pieces}
    *

@@ -93,6 +93,7 @@ final class LockMistakes {
       case ZONES -> hold + ", or change the zone";
       case BORDERS -> hold + ", or change look.borders";
       case COUNTS -> hold + ", or change look.counts";
+      case NEIGHBOUR_CENTRES -> hold + ", or change neighbour-centres";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
       case PILE -> "Leave these places open, or take pieces off the pile";

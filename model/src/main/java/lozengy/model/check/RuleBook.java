@@ -14,6 +14,7 @@ public final class RuleBook {
           new PileRule(),
           new WithinPieceRule(),
           new NeighbourBordersRule(),
+          new NeighbourCentresRule(),
           new TonesRule(),
           new LocksRule(),
           new BordersRule(),

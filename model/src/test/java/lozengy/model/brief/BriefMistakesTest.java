@@ -130,7 +130,7 @@ class BriefMistakesTest {
 
   @Test
   void locksThatBreakARuleAreTold() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of("pieces[1].rounds"),
         paths(
@@ -151,7 +151,7 @@ class BriefMistakesTest {
 
   @Test
   void whatWasWorkedIsAFact() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of(),
         paths(

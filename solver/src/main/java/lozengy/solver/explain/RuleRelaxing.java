@@ -60,7 +60,7 @@ final class RuleRelaxing implements Relaxing {
               "lower min-contrast to " + number,
               number,
               upset,
-              old -> new Rules(value, old.withinPiece(), old.copies(), old.keepBackPercent())));
+              old -> old.withMinContrast(value)));
     }
     return rungs;
   }
@@ -76,8 +76,7 @@ final class RuleRelaxing implements Relaxing {
               "let " + copies + " pieces share a sequence",
               Integer.toString(copies),
               Math.min(FREE_COPIES_UPSET, COPIES_UPSET + copies - allowed),
-              old ->
-                  new Rules(old.minContrast(), old.withinPiece(), value, old.keepBackPercent())));
+              old -> old.withCopies(value)));
     }
     rungs.add(
         move(
@@ -85,12 +84,7 @@ final class RuleRelaxing implements Relaxing {
             "let any number of pieces share a sequence",
             "free",
             FREE_COPIES_UPSET,
-            old ->
-                new Rules(
-                    old.minContrast(),
-                    old.withinPiece(),
-                    OptionalInt.empty(),
-                    old.keepBackPercent())));
+            old -> old.withCopies(OptionalInt.empty())));
     return rungs;
   }
 
@@ -112,12 +106,7 @@ final class RuleRelaxing implements Relaxing {
   }
 
   private static Move within(String words, WithinPiece value, int upset) {
-    return move(
-        "within-piece",
-        words,
-        value.word(),
-        upset,
-        old -> new Rules(old.minContrast(), value, old.copies(), old.keepBackPercent()));
+    return move("within-piece", words, value.word(), upset, old -> old.withWithinPiece(value));
   }
 
   private static List<Move> keepBacks(Rules rules) {
@@ -127,13 +116,7 @@ final class RuleRelaxing implements Relaxing {
       int upset = KEEP_BACK_UPSET + (int) Math.ceil((rules.keepBackPercent() - percent) / STEP);
       double value = percent;
       String words = percent == 0 ? "keep nothing back" : "keep only " + percent + " % back";
-      rungs.add(
-          move(
-              "keep-back",
-              words,
-              percent + " %",
-              upset,
-              old -> new Rules(old.minContrast(), old.withinPiece(), old.copies(), value)));
+      rungs.add(move("keep-back", words, percent + " %", upset, old -> old.withKeepBack(value)));
     }
     return rungs;
   }
