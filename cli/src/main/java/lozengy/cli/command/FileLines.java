@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Node;
+import lozengy.report.wording.Wording;
 
 /**
  * Where the lines of a brief stand in the file that was read.
@@ -16,7 +17,8 @@ import lozengy.model.input.Node;
  * @param notes whether the file's notes on pieces are those of the brief
  * @param wishes options that brought notes on pieces, by the notes' indices in the brief
  */
-record FileLines(Node root, BriefPath prefix, boolean notes, Map<Integer, String> wishes) {
+record FileLines(Node root, BriefPath prefix, boolean notes, Map<Integer, String> wishes)
+    implements Wording.Places {
 
   private static final String NOTES = "pieces";
 
@@ -28,7 +30,8 @@ record FileLines(Node root, BriefPath prefix, boolean notes, Map<Integer, String
   }
 
   /** The path in the file of a path of the brief; or the option that brought it. */
-  String path(BriefPath path) {
+  @Override
+  public String path(BriefPath path) {
     return wish(path)
         .map(wish -> wish + path.part().map(part -> ", " + part).orElse(""))
         .orElse(path.in(prefix).toString());
@@ -44,12 +47,14 @@ record FileLines(Node root, BriefPath prefix, boolean notes, Map<Integer, String
   }
 
   /** {@code line 12, yarns[3]}; or the path alone. */
-  String place(BriefPath path) {
+  @Override
+  public String place(BriefPath path) {
     return line(path).map(line -> "line " + line + ", ").orElse("") + path(path);
   }
 
   /** The places of several lines in their order: {@code lines 27 to 34, yarns}. */
-  String range(List<BriefLine> lines) {
+  @Override
+  public String range(List<BriefLine> lines) {
     Optional<Integer> first = line(lines.get(0).path());
     Optional<Integer> last = line(lines.get(lines.size() - 1).path());
     String field = path(BriefPath.of(lines.get(0).path().first().orElseThrow()));

@@ -160,7 +160,7 @@ final class SolveCommand implements Callable<Integer> {
           stopped);
       return ExitCode.DONE.code();
     }
-    return report.tellNotFound(result).code();
+    return report.tellNotFound(task.blanket(), result).code();
   }
 
   /** What is to be solved: the document with the changes that the options ask for. */

@@ -48,16 +48,8 @@ public final class ApartRule implements Rule {
       if (pair.on().rounds()) {
         clashes.add(new Ground.Clash(rounds, barred));
       }
-      String words =
-          pair.first()
-              + " and "
-              + pair.second()
-              + switch (pair.on()) {
-                case SEAMS -> " meet on no seam";
-                case ROUNDS -> " are not side by side in a piece";
-                case BOTH -> " meet on no seam and are not side by side in a piece";
-              };
-      lines.add(new BriefLine(id(), BriefPath.of("look", "apart").item(i), words, clashes));
+      Subject subject = new Subject.Apart(pair.first(), pair.second(), pair.on());
+      lines.add(new BriefLine(id(), BriefPath.of("look", "apart").item(i), subject, clashes));
     }
     return lines;
   }

@@ -32,15 +32,14 @@ public final class BansRule implements Rule {
         int[] rounds = PlannedRounds.of(blanket, List.of(name), (round, count) -> true);
         if (rounds.length > 0) {
           boolean one = blanket.layout().find(name).isPresent();
-          String verb = one ? " takes no " : ": no ";
-          String words = name + verb + String.join(" or ", note.not());
+          Subject subject = new Subject.Ban(name, one, List.copyOf(note.not()));
           BriefPath path = BriefPath.of("pieces").item(i).field("not").part(name);
           Ground others =
               new Ground.May(
                   rounds,
                   Yarns.of(blanket, yarn -> !note.not().contains(blanket.yarn(yarn).code())),
                   false);
-          lines.add(new BriefLine(id(), path, words, List.of(others)));
+          lines.add(new BriefLine(id(), path, subject, List.of(others)));
         }
       }
     }

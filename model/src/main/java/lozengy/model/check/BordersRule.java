@@ -28,10 +28,6 @@ public final class BordersRule implements Rule {
     if (borders.isEmpty()) {
       return List.of();
     }
-    String words =
-        borders.size() == 1
-            ? "all borders are " + borders.get(0)
-            : "borders alternate between " + String.join(" and ", borders);
     List<Ground> given = new ArrayList<>();
     for (String code : borders) {
       int yarn = blanket.yarnIndex(code);
@@ -43,7 +39,9 @@ public final class BordersRule implements Rule {
               .toArray();
       given.add(new Ground.May(rounds, Yarns.only(yarn), true));
     }
-    return List.of(new BriefLine(id(), BriefPath.of("look", "borders"), words, given));
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("look", "borders"), new Subject.GivenBorders(borders), given));
   }
 
   @Override

@@ -9,18 +9,19 @@ import lozengy.model.input.BriefPath;
  * cannot hold together can be found.
  *
  * @param rule the rule that it belongs to
- * @param path where it stands in the brief, such as {@code yarns[3]} or {@code pieces[2] r3c2}
- * @param words what it asks for, in words
+ * @param path where it stands in the brief, such as {@code yarns[3]} or {@code pieces[2] r3c2};
+ *     lines of one rule have different ones
+ * @param subject what it speaks of
  * @param grounds what it comes down to
  */
-public record BriefLine(RuleId rule, BriefPath path, String words, List<Ground> grounds) {
+public record BriefLine(RuleId rule, BriefPath path, Subject subject, List<Ground> grounds) {
 
   /**
    * Copies the list.
    *
    * @param rule the rule that it belongs to
    * @param path where it stands in the brief
-   * @param words what it asks for, in words
+   * @param subject what it speaks of
    * @param grounds what it comes down to
    */
   public BriefLine {

@@ -36,12 +36,10 @@ public final class CopiesRule implements Rule {
       return List.of();
     }
     int allowed = copies.getAsInt();
-    String words =
-        allowed == 1
-            ? "no two pieces share a sequence"
-            : "at most " + allowed + " pieces share a sequence";
     Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
-    return List.of(new BriefLine(id(), BriefPath.of("rules", "copies"), words, List.of(limit)));
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("rules", "copies"), new Subject.Copies(allowed), List.of(limit)));
   }
 
   @Override

@@ -26,14 +26,13 @@ public final class CountsRule implements Rule {
   public List<BriefLine> lines(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
     for (ReadyCount count : ReadyCount.of(blanket)) {
-      String words = " " + count.asked().words();
       int all = count.pieces().length;
       if (count.asksAtLeast()) {
         lines.add(
             new BriefLine(
                 id(),
                 count.atLeastPath(),
-                "at least " + count.asked().atLeast() + words,
+                new Subject.Count(count.asked(), true),
                 List.of(
                     new Ground.Count(count.yarn(), count.rounds(blanket), count.atLeast(), all))));
       }
@@ -42,10 +41,8 @@ public final class CountsRule implements Rule {
             new BriefLine(
                 id(),
                 count.atMostPath(),
-                "at most " + count.asked().atMost().orElseThrow() + words,
-                List.of(
-                    new Ground.Count(
-                        count.yarn(), count.rounds(blanket), 0, count.atMost()))));
+                new Subject.Count(count.asked(), false),
+                List.of(new Ground.Count(count.yarn(), count.rounds(blanket), 0, count.atMost()))));
       }
     }
     return lines;

@@ -44,20 +44,18 @@ public final class LocksRule implements Rule {
     int piece = place.index();
     List<Optional<String>> codes = note.codes(blanket.roundCount(piece));
     List<Ground> locks = new ArrayList<>();
-    List<String> told = new ArrayList<>();
+    List<Subject.Held> held = new ArrayList<>();
     for (int round = 0; round < codes.size(); round++) {
       if (codes.get(round).isPresent()) {
         // of two notes on one round the later one counts, and that is what the blanket says
         int yarn = blanket.locked(piece, round);
         int[] number = {blanket.index().number(piece, round)};
         locks.add(new Ground.May(number, Yarns.only(yarn), true));
-        told.add(Words.round(blanket, piece, round) + " in " + Words.yarn(blanket, yarn));
+        held.add(new Subject.Held(round, yarn));
       }
     }
-    PieceState state = blanket.state(piece);
-    String verb = state == PieceState.PLANNED ? "locked" : state.word();
-    String words = place.name() + " is " + verb + ": " + String.join(", ", told);
-    return new BriefLine(id(), path, words, locks);
+    Subject subject = new Subject.Lock(piece, blanket.state(piece), held);
+    return new BriefLine(id(), path, subject, locks);
   }
 
   @Override

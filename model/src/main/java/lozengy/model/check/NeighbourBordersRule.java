@@ -34,7 +34,7 @@ public final class NeighbourBordersRule implements Rule {
         new BriefLine(
             id(),
             BriefPath.of("rules", "neighbour-borders"),
-            "borders on a seam differ",
+            new Subject.Differ(Subject.SeamPart.BORDERS),
             List.of(new Ground.Clash(pairs, YarnPairs.same(yarns)))));
     double contrast = blanket.brief().rules().minContrast();
     if (contrast > 0) {
@@ -42,7 +42,7 @@ public final class NeighbourBordersRule implements Rule {
           new BriefLine(
               id(),
               BriefPath.of("rules", "min-contrast"),
-              "borders on a seam are at least " + Words.number(contrast) + " apart in colour",
+              new Subject.Contrast(contrast),
               List.of(new Ground.Clash(pairs, YarnPairs.of(yarns, blanket::sameBorder)))));
     }
     return lines;

@@ -2,6 +2,7 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
@@ -14,6 +15,8 @@ import lozengy.model.layout.Pairs;
  * two joined pieces. O(pieces x rounds + seams).
  */
 public final class NeighbourCentresRule implements Rule {
+
+  private static final int UPSET = 4;
 
   @Override
   public RuleId id() {
@@ -31,7 +34,17 @@ public final class NeighbourCentresRule implements Rule {
             blanket, (first, second) -> RoundPairs.bothJoined(blanket, first, second));
     Ground clash = new Ground.Clash(pairs, YarnPairs.same(blanket.yarnCount()));
     BriefPath path = BriefPath.of("rules", "neighbour-centres");
-    return List.of(new BriefLine(id(), path, "centres on a seam differ", List.of(clash)));
+    return List.of(
+        new BriefLine(id(), path, new Subject.Differ(Subject.SeamPart.CENTRES), List.of(clash)));
+  }
+
+  @Override
+  public Optional<Easing> easing(BriefLine line) {
+    return Optional.of(
+        new Easing(
+            Optional.of("free"),
+            UPSET,
+            brief -> brief.withRules(brief.rules().withCentresDiffer(false))));
   }
 
   @Override

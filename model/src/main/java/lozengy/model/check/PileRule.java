@@ -30,14 +30,10 @@ public final class PileRule implements Rule {
     List<Stack> stacks = blanket.pile().stacks();
     for (int i = 0; i < stacks.size(); i++) {
       Stack stack = stacks.get(i);
-      String yarns =
-          Arrays.stream(stack.yarns())
-              .mapToObj(yarn -> blanket.yarn(yarn).code())
-              .collect(Collectors.joining(", "));
-      String words =
-          "%d finished %s%s in %s to lay"
-              .formatted(stack.count(), stack.kind().word(), stack.count() == 1 ? "" : "s", yarns);
-      lines.add(new BriefLine(id(), stack.path(), words, List.of(new Ground.Lay(i))));
+      Subject subject =
+          new Subject.OnPile(
+              stack.kind(), stack.count(), Arrays.stream(stack.yarns()).boxed().toList());
+      lines.add(new BriefLine(id(), stack.path(), subject, List.of(new Ground.Lay(i))));
     }
     return lines;
   }

@@ -1,6 +1,7 @@
 package lozengy.model.check;
 
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 
@@ -25,6 +26,16 @@ public interface Rule {
    * @param blanket the blanket
    */
   List<BriefLine> lines(Blanket blanket);
+
+  /**
+   * {@return how a line of the rule can be given up as a whole, where that is all there is to ask
+   * less of it}
+   *
+   * @param line one of its lines
+   */
+  default Optional<Easing> easing(BriefLine line) {
+    return Optional.empty();
+  }
 
   /**
    * Finds all faults.

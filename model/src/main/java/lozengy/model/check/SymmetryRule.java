@@ -29,12 +29,10 @@ public final class SymmetryRule implements Rule {
       return List.of();
     }
     Symmetry symmetry = blanket.brief().look().symmetry();
-    String words =
-        symmetry == Symmetry.HALF_TURN
-            ? "the blanket is the same after a half turn"
-            : "the blanket is its own mirror image (" + symmetry.word() + ")";
     Ground same = new Ground.Same(images(blanket));
-    return List.of(new BriefLine(id(), BriefPath.of("look", "symmetry"), words, List.of(same)));
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("look", "symmetry"), new Subject.Images(symmetry), List.of(same)));
   }
 
   private static RoundPairs images(Blanket blanket) {

@@ -50,19 +50,17 @@ public final class TonesRule implements Rule {
     if (allowed.cardinality() == blanket.yarnCount()) {
       return Optional.empty();
     }
-    List<String> codes = allowed.stream().mapToObj(yarn -> blanket.yarn(yarn).code()).toList();
-    String words =
-        "round %d of each %s is %s (%s)"
-            .formatted(
-                round + 1,
-                kind.word(),
-                tones(blanket, kind, round),
-                codes.isEmpty() ? "no yarn is" : String.join(", ", codes));
+    Subject subject =
+        new Subject.Tone(
+            kind,
+            round,
+            blanket.motif(kind).rounds().get(round).tones(),
+            allowed.stream().boxed().toList());
     BriefPath path = BriefPath.of("motifs", kind.word(), "rounds").item(round).field("tone");
     int[] rounds =
         IntStream.of(planned).map(piece -> blanket.index().number(piece, round)).toArray();
     Ground may = new Ground.May(rounds, allowed, false);
-    return Optional.of(new BriefLine(id(), path, words, List.of(may)));
+    return Optional.of(new BriefLine(id(), path, subject, List.of(may)));
   }
 
   private static String tones(Blanket blanket, PieceKind kind, int round) {

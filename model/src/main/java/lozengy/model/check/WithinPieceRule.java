@@ -31,11 +31,14 @@ public final class WithinPieceRule implements Rule {
       return List.of();
     }
     boolean all = asked == WithinPiece.ALL_DIFFER;
-    String words = all ? "all rounds of a piece differ" : "adjacent rounds of a piece differ";
     RoundPairs pairs = RoundPairs.within(blanket, all ? blanket.layerCount() : 1);
     Ground clash = new Ground.Clash(pairs, YarnPairs.same(blanket.yarnCount()));
     return List.of(
-        new BriefLine(id(), BriefPath.of("rules", "within-piece"), words, List.of(clash)));
+        new BriefLine(
+            id(),
+            BriefPath.of("rules", "within-piece"),
+            new Subject.Within(asked),
+            List.of(clash)));
   }
 
   @Override

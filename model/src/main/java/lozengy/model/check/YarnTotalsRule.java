@@ -27,34 +27,38 @@ public final class YarnTotalsRule implements Rule {
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       long settled = blanket.settledMillimetres(yarn);
       long stock = blanket.stockMillimetres(yarn);
-      String words = Words.yarn(blanket, yarn) + " has " + Words.metres(stock);
-      words +=
-          settled > 0 ? ", and had " + Words.metres(settled) + " worked when it was counted" : "";
+      Subject subject = new Subject.Stock(yarn, stock, settled);
       Ground all = new Ground.Stock(yarn, stock + settled);
-      lines.add(new BriefLine(id(), BriefPath.of("yarns").item(yarn), words, List.of(all)));
+      lines.add(new BriefLine(id(), BriefPath.of("yarns").item(yarn), subject, List.of(all)));
     }
     Brief brief = blanket.brief();
     brief
         .joining()
         .ifPresent(
-            use -> lines.add(taken(blanket, "joining", use.yarn(), blanket.joiningMillimetres())));
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              long taken = blanket.joiningMillimetres();
+              lines.add(taken("joining", new Subject.Joining(yarn, taken), yarn, taken));
+            });
     brief
         .edging()
         .ifPresent(
-            use -> lines.add(taken(blanket, "edging", use.yarn(), blanket.edgingMillimetres())));
-    if (brief.rules().keepBackPercent() > 0) {
-      String words = Words.number(brief.rules().keepBackPercent()) + " % of each yarn is kept back";
-      lines.add(new BriefLine(id(), BriefPath.of("rules", "keep-back"), words, keptBack(blanket)));
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              long taken = blanket.edgingMillimetres();
+              lines.add(taken("edging", new Subject.Edging(yarn, taken), yarn, taken));
+            });
+    double percent = brief.rules().keepBackPercent();
+    if (percent > 0) {
+      BriefPath path = BriefPath.of("rules", "keep-back");
+      lines.add(new BriefLine(id(), path, new Subject.KeepBack(percent), keptBack(blanket)));
     }
     return lines;
   }
 
-  private BriefLine taken(Blanket blanket, String what, String code, long millimetres) {
-    int yarn = blanket.yarnIndex(code);
-    String words =
-        "%s takes %s of %s".formatted(what, Words.metres(millimetres), Words.yarn(blanket, yarn));
-    return new BriefLine(
-        id(), BriefPath.of(what), words, List.of(new Ground.Taken(yarn, millimetres)));
+  private BriefLine taken(String field, Subject subject, int yarn, long millimetres) {
+    Ground taken = new Ground.Taken(yarn, millimetres);
+    return new BriefLine(id(), BriefPath.of(field), subject, List.of(taken));
   }
 
   private static List<Ground> keptBack(Blanket blanket) {

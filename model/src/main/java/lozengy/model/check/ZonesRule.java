@@ -33,14 +33,10 @@ public final class ZonesRule implements Rule {
       int[] rounds = PlannedRounds.of(blanket, zone.where().at(), zone.where()::covers);
       BitSet only = Yarns.of(blanket, yarn -> zone.only().contains(blanket.yarn(yarn).code()));
       if (rounds.length > 0 && only.cardinality() < blanket.yarnCount()) {
-        String words =
-            "%s of %s: only %s"
-                .formatted(
-                    zone.where().roundsWords(),
-                    String.join(", ", zone.where().at()),
-                    String.join(", ", zone.only()));
         Ground may = new Ground.May(rounds, only, false);
-        lines.add(new BriefLine(id(), BriefPath.of("look", "zones").item(i), words, List.of(may)));
+        lines.add(
+            new BriefLine(
+                id(), BriefPath.of("look", "zones").item(i), new Subject.Zone(zone), List.of(may)));
       }
     }
     return lines;

@@ -15,7 +15,7 @@ import lozengy.model.input.BriefPath;
  */
 final class Beside {
 
-  private final Set<String> said = new HashSet<>();
+  private final Set<Object> said = new HashSet<>();
   private final Set<List<BriefPath>> lines = new HashSet<>();
   private final BitSet stocks = new BitSet();
   private final List<Cause> causes = new ArrayList<>();
@@ -42,15 +42,13 @@ final class Beside {
   }
 
   private boolean isNew(Cause cause) {
-    return cause.matter().map(Remedies::shape).filter(said::contains).isEmpty()
+    return cause.first().map(Reason::matter).filter(said::contains).isEmpty()
         && !lines.contains(paths(cause))
         && !cause.stocks().intersects(stocks);
   }
 
   private void know(Map<Argument, List<Finding>> findings, List<Cause> told) {
-    findings
-        .values()
-        .forEach(all -> all.forEach(finding -> said.add(Remedies.shape(finding.words()))));
+    findings.values().forEach(all -> all.forEach(finding -> said.add(finding.reason().matter())));
     for (Cause cause : told) {
       lines.add(paths(cause));
       stocks.or(cause.stocks());

@@ -87,24 +87,6 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
         minimal);
   }
 
-  /**
-   * {@return the conflict in sentences: one for what they have in common, and one for each line}
-   */
-  public List<String> words() {
-    List<String> words = new ArrayList<>();
-    if (lines.size() == 1) {
-      words.add("One line of the brief cannot hold by itself:");
-    } else {
-      words.add(
-          minimal
-              ? "These lines of the brief cannot hold together; without any one of them the others"
-                  + " could:"
-              : "These lines of the brief cannot hold together; perhaps not all of them matter:");
-    }
-    lines.forEach(line -> words.add(line.path() + ": " + line.words()));
-    return words;
-  }
-
   private static final class Finder {
 
     private final Blanket blanket;

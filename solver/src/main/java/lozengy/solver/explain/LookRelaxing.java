@@ -34,16 +34,19 @@ final class LookRelaxing implements Relaxing {
     int index = Relaxing.index(line);
     if (line.path().equals(BriefPath.of("look", "symmetry"))) {
       return drop(
-          line, "give up the symmetry", SYMMETRY_UPSET, old -> old.withSymmetry(Symmetry.NONE));
+          line,
+          new Relaxation.DropSymmetry(),
+          SYMMETRY_UPSET,
+          old -> old.withSymmetry(Symmetry.NONE));
     }
     if (line.path().equals(BriefPath.of("look", "borders"))) {
-      return drop(line, "leave the borders free", BORDERS_UPSET, Look::withBorders);
+      return drop(line, new Relaxation.FreeBorders(), BORDERS_UPSET, Look::withBorders);
     }
     if (line.path().inItem("look", "zones")) {
       Zone zone = look.zones().get(index);
       return drop(
           line,
-          "give up the zone of " + String.join(", ", zone.only()),
+          new Relaxation.DropZone(List.copyOf(zone.only())),
           ZONE_UPSET,
           old -> old.withZones(without(old.zones(), zone)));
     }
@@ -51,7 +54,7 @@ final class LookRelaxing implements Relaxing {
       Pair pair = look.apart().get(index);
       return drop(
           line,
-          "let " + pair.first() + " and " + pair.second() + " meet",
+          new Relaxation.LetMeet(pair.first(), pair.second()),
           APART_UPSET,
           old -> old.withApart(without(old.apart(), pair)));
     }
@@ -75,18 +78,18 @@ final class LookRelaxing implements Relaxing {
     for (int number = asked; number != end; ) {
       number += least ? -1 : 1;
       boolean none = number == end;
-      String words =
-          none
-              ? "let any number " + count.asked().words()
-              : "let %s %d %s".formatted(least ? "only" : "up to", number, count.asked().words());
+      OptionalInt wanted = none ? OptionalInt.empty() : OptionalInt.of(number);
+      Relaxation change =
+          least
+              ? new Relaxation.AskForFewer(count.asked(), wanted)
+              : new Relaxation.AllowMore(count.asked(), wanted);
       int value = number;
       rungs.add(
           new Move(
               new Remedy.Step(
-                  words,
+                  change,
                   none && alone ? whole : whole.field(field),
-                  none ? Optional.empty() : Optional.of(Integer.toString(value)),
-                  List.of()),
+                  none ? Optional.empty() : Optional.of(Integer.toString(value))),
               Math.min(FREE_COUNT_UPSET, COUNT_UPSET + Math.abs(value - asked)),
               brief -> brief.withLook(counted(brief.look(), index, least, value, none))));
     }
@@ -105,8 +108,8 @@ final class LookRelaxing implements Relaxing {
   }
 
   private static List<Ladder> drop(
-      BriefLine line, String words, int upset, UnaryOperator<Look> change) {
-    Remedy.Step step = new Remedy.Step(words, line.path(), Optional.empty(), List.of());
+      BriefLine line, Relaxation what, int upset, UnaryOperator<Look> change) {
+    Remedy.Step step = new Remedy.Step(what, line.path(), Optional.empty());
     return List.of(
         Ladder.of(new Move(step, upset, brief -> brief.withLook(change.apply(brief.look())))));
   }

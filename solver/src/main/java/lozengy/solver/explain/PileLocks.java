@@ -4,7 +4,6 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.PileMatching;
-import lozengy.model.blanket.Words;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 
@@ -12,7 +11,8 @@ import lozengy.model.check.RuleId;
 final class PileLocks implements Argument {
 
   /** The pile's places as some lines of a brief leave them. */
-  private record Places(Asked asked, RoundYarns held, RoundYarns worked) implements PileMatching.Places {
+  private record Places(Asked asked, RoundYarns held, RoundYarns worked)
+      implements PileMatching.Places {
 
     @Override
     public int count(Stack stack) {
@@ -67,7 +67,7 @@ final class PileLocks implements Argument {
     }
     return List.of(
         Finding.of(
-            words(blanket, matching),
+            reason(matching),
             List.of(),
             RuleId.PILE,
             RuleId.LOCKS,
@@ -78,19 +78,9 @@ final class PileLocks implements Argument {
             RuleId.BORDERS));
   }
 
-  private static String words(Blanket blanket, PileMatching.Result matching) {
-    if (!matching.unfilled().isEmpty()) {
-      return "%s can only take finished pieces, for lock, tones, bans and zones leave a round no"
-              .formatted(Words.pieces(blanket, matching.unfilled()))
-          + " yarn, and the pile has too few that fit";
-    }
-    List<String> sorts =
-        matching.tooMany().stream().map(stack -> TellPile.stack(blanket, stack)).toList();
-    String where =
-        matching.places().isEmpty()
-            ? "nowhere: locks keep them out of all places that are not worked yet"
-            : "only at %s: locks keep them out of other places"
-                .formatted(Words.pieces(blanket, matching.places()));
-    return "the pile's %s can lie %s".formatted(Words.list(sorts), where);
+  private static Reason reason(PileMatching.Result matching) {
+    return matching.unfilled().isEmpty()
+        ? new Reason.PileKeptOut(matching.tooMany(), matching.places())
+        : new Reason.PlacesUnfilled(matching.unfilled());
   }
 }

@@ -31,16 +31,11 @@ final class PileRelaxing implements Relaxing {
 
   private static Move move(int index, PileEntry entry, int fewer) {
     int left = entry.count() - fewer;
-    String words =
-        "leave %d of the pile's %d %ss in %s out"
-            .formatted(
-                fewer, entry.count(), entry.kind().word(), String.join(", ", entry.rounds()));
     Remedy.Step step =
         new Remedy.Step(
-            words,
+            new Relaxation.LeavePieces(entry, fewer),
             BriefPath.of("pile").item(index).field("count"),
-            Optional.of(Integer.toString(left)),
-            List.of());
+            Optional.of(Integer.toString(left)));
     return new Move(
         step,
         PIECE_UPSET * fewer,

@@ -31,14 +31,12 @@ final class SizeRelaxing implements Relaxing {
         break;
       }
       int rows = size.down() - down;
-      String value = Integer.toString(down);
       rungs.add(
           new Move(
               new Remedy.Step(
-                  "work " + rows + (rows == 1 ? " row" : " rows") + " less",
+                  new Relaxation.WorkFewerRows(rows, down),
                   BriefPath.of("layout", "down"),
-                  Optional.of(value),
-                  List.of("--down", value)),
+                  Optional.of(Integer.toString(down))),
               ROW_UPSET * rows,
               brief -> brief.withLayout(smaller)));
     }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.Yarn;
@@ -38,10 +37,9 @@ final class StockRelaxing implements Relaxing {
   static Move move(Blanket blanket, int yarn, int balls) {
     return new Move(
         new Remedy.Step(
-            words(blanket, yarn, balls),
+            change(blanket, yarn, balls),
             path(blanket, yarn),
-            Optional.of(value(blanket, yarn, balls)),
-            List.of()),
+            Optional.of(value(blanket, yarn, balls))),
         BALL_UPSET * balls,
         brief -> bought(brief, yarn, balls));
   }
@@ -51,12 +49,14 @@ final class StockRelaxing implements Relaxing {
     return yarn.ball().map(ball -> ball.millimetres()).orElse(LENGTH_MILLIMETRES);
   }
 
-  private static String words(Blanket blanket, int yarn, int balls) {
-    String what =
-        blanket.yarn(yarn).ball().isPresent()
-            ? balls + (balls == 1 ? " ball" : " balls")
-            : Words.metres(balls * LENGTH_MILLIMETRES);
-    return "buy " + what + " of " + Words.yarn(blanket, yarn);
+  private static Relaxation change(Blanket blanket, int yarn, int balls) {
+    return blanket.yarn(yarn).ball().isPresent()
+        ? new Relaxation.BuyBalls(yarn, balls)
+        : new Relaxation.BuyLength(yarn, balls * LENGTH_MILLIMETRES);
+  }
+
+  private static String metres(long millimetres) {
+    return BigDecimal.valueOf(millimetres, 3).stripTrailingZeros().toPlainString() + " m";
   }
 
   private static BriefPath path(Blanket blanket, int yarn) {
@@ -69,7 +69,7 @@ final class StockRelaxing implements Relaxing {
   private static String value(Blanket blanket, int yarn, int balls) {
     Yarn each = blanket.yarn(yarn);
     if (each.counted().isPresent() || each.ball().isEmpty()) {
-      return Words.metres(each.stockMillimetres() + balls * ballMillimetres(each));
+      return metres(each.stockMillimetres() + balls * ballMillimetres(each));
     }
     return BigDecimal.valueOf(each.balls() + balls).stripTrailingZeros().toPlainString();
   }

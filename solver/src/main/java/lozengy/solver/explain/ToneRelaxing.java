@@ -49,9 +49,8 @@ final class ToneRelaxing implements Relaxing {
     Set<Tone> tones = EnumSet.copyOf(old);
     tones.add(tone);
     String value = "[" + String.join(", ", tones.stream().map(Tone::word).toList()) + "]";
-    String words = "let round %d of a %s be %s too".formatted(round + 1, kind.word(), tone.word());
     return new Move(
-        new Remedy.Step(words, path, Optional.of(value), List.of()),
+        new Remedy.Step(new Relaxation.AllowTone(kind, round, tone), path, Optional.of(value)),
         UPSET,
         brief -> allowed(brief, kind, round, tone));
   }

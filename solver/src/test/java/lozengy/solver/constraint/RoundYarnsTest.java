@@ -1,5 +1,11 @@
 package lozengy.solver.constraint;
 
+import static lozengy.solver.constraint.BlanketBuilder.round;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.BitSet;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -10,19 +16,13 @@ import lozengy.model.check.BriefLine;
 import lozengy.model.check.Ground;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
+import lozengy.model.check.Subject;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
-import static lozengy.solver.constraint.BlanketBuilder.round;
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-
 
 class RoundYarnsTest {
 
@@ -76,7 +76,11 @@ class RoundYarnsTest {
     BitSet only = new BitSet();
     only.set(yarn);
     Ground may = new Ground.May(new int[] {blanket.index().centre(1)}, only, true);
-    return new BriefLine(RuleId.LOCKS, BriefPath.of("pieces").item(0), "", List.of(may));
+    return new BriefLine(
+        RuleId.LOCKS,
+        BriefPath.of("pieces").item(0),
+        new Subject.Lock(1, PieceState.PLANNED, List.of()),
+        List.of(may));
   }
 
   @Test

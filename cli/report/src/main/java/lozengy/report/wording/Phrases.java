@@ -1,6 +1,7 @@
-package lozengy.solver.explain;
+package lozengy.report.wording;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -12,17 +13,15 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.GroupedNames;
 import lozengy.model.layout.PieceKind;
 
-/** Phrases that several arguments share. */
-final class Tell {
-
-  /** More sentences of one sort than this are summed up. */
-  private static final int MOST_SENTENCES = 5;
+/** Phrases that several sentences share. */
+final class Phrases {
 
   /** Fewer yarns than this are told by name. */
   private static final int FEW_YARNS = 4;
@@ -30,11 +29,7 @@ final class Tell {
   /** Pieces are told by rows and runs where there are no more of these. */
   private static final int MOST_GROUPS = 4;
 
-  /** How sentences begin that begin with no name. */
-  private static final List<String> SENTENCES =
-      List.of("round", "the ", "at ", "of ", "just ", "from ");
-
-  private Tell() {}
+  private Phrases() {}
 
   /** Yarns by name, as a list. */
   static String yarns(Blanket blanket, Collection<Integer> yarns) {
@@ -96,7 +91,8 @@ final class Tell {
     }
     Map<PieceKind, Integer> counts = new TreeMap<>();
     pieces.forEach(piece -> counts.merge(blanket.kind(piece), 1, Integer::sum));
-    return Words.list(counts.entrySet().stream().map(e -> e.getValue() + plural(e)).toList());
+    return Words.list(
+        counts.entrySet().stream().map(e -> count(e.getValue(), e.getKey())).toList());
   }
 
   /** Pieces by rows and runs, or as a count where these are many. */
@@ -104,10 +100,6 @@ final class Tell {
     List<String> names =
         GroupedNames.of(blanket.layout(), pieces.stream().map(blanket::place).toList());
     return names.size() <= MOST_GROUPS ? Words.list(names) : pieces(blanket, pieces);
-  }
-
-  private static String plural(Map.Entry<PieceKind, Integer> entry) {
-    return " " + entry.getKey().word() + (entry.getValue() == 1 ? "" : "s");
   }
 
   /**
@@ -127,25 +119,42 @@ final class Tell {
     return String.join(", ", parts);
   }
 
-  /** The sentences, the many summed up. */
-  static List<String> few(List<String> sentences) {
-    if (sentences.size() <= MOST_SENTENCES) {
-      return sentences;
-    }
-    List<String> few = new ArrayList<>(sentences.subList(0, MOST_SENTENCES));
-    int more = sentences.size() - MOST_SENTENCES;
-    few.set(MOST_SENTENCES - 1, few.get(MOST_SENTENCES - 1) + "; and " + more + " more like it");
-    return few;
+  /** With a capital first letter: for words that begin with no name. */
+  static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
-  /** With a capital first letter, unless it begins with a name. */
-  static String sentence(String words) {
-    boolean named = SENTENCES.stream().noneMatch(words::startsWith);
-    return named ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  /** Yarns by name, any of them: {@code Reed (REE) or Foam (FOA)}. */
+  static String either(Blanket blanket, Collection<Integer> yarns) {
+    return String.join(" or ", yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList());
   }
 
-  /** All pieces of a blanket. */
-  static IntStream all(Blanket blanket) {
-    return IntStream.range(0, blanket.pieceCount());
+  /** Tones, any of them: {@code dark or mid}. */
+  static String tones(Collection<Tone> tones) {
+    return String.join(" or ", tones.stream().sorted().map(Tone::word).toList());
+  }
+
+  /** Yarns by code: {@code SND, REE, MUD}. */
+  static String codes(Blanket blanket, Collection<Integer> yarns) {
+    return String.join(", ", yarns.stream().map(yarn -> blanket.yarn(yarn).code()).toList());
+  }
+
+  /** A stack of the pile by its count and yarns: {@code 2 squares in SND, REE, MUD}. */
+  static String stack(Blanket blanket, int index) {
+    Stack stack = blanket.pile().stacks().get(index);
+    List<Integer> yarns = Arrays.stream(stack.yarns()).boxed().toList();
+    return count(stack.count(), stack.kind()) + " in " + codes(blanket, yarns);
+  }
+
+  /** Counts by kind: {@code 62 squares and 8 triangles}. */
+  static String counts(Map<PieceKind, Integer> counts) {
+    return Words.list(
+        new TreeMap<>(counts)
+            .entrySet().stream().map(each -> count(each.getValue(), each.getKey())).toList());
+  }
+
+  /** A count of pieces of a kind: {@code 62 squares}. */
+  static String count(int count, PieceKind kind) {
+    return lozengy.model.input.Words.count(count, kind.word());
   }
 }

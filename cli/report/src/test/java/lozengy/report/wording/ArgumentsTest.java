@@ -1,4 +1,4 @@
-package lozengy.solver.explain;
+package lozengy.report.wording;
 
 import static lozengy.solver.constraint.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -20,6 +20,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
+import lozengy.solver.explain.Root;
 import org.junit.jupiter.api.Test;
 
 /** What each direct argument says, word for word. */
@@ -32,8 +33,13 @@ class ArgumentsTest {
         .motif(PieceKind.SQUARE, round(1000, Tone.LIGHT), round(2000, Tone.DARK));
   }
 
+  private static List<String> said(Blanket blanket) {
+    Wording wording = new Wording(blanket);
+    return Root.arguments(blanket).stream().map(wording::of).toList();
+  }
+
   private static void assertSays(Blanket blanket, String... reasons) {
-    assertEquals(List.of(reasons), Root.arguments(blanket));
+    assertEquals(List.of(reasons), said(blanket));
   }
 
   @Test
@@ -190,14 +196,16 @@ class ArgumentsTest {
   void roundsLongerThanWhatIsLeft() {
     assertSays(
         twoByTwo().yarns(5, Tone.DARK, 1_999).yarns(2, Tone.LIGHT, PLENTY).build(),
-        "Round 2 of 4 squares takes at least 2.00 m, and none of A, B, C, D and E has so much left");
+        "Round 2 of 4 squares takes at least 2.00 m, and none of A, B, C, D and E has so much"
+            + " left");
   }
 
   @Test
   void darksThatFallShort() {
     assertSays(
         twoByTwo().yarns(2, Tone.DARK, 3_900).yarns(2, Tone.LIGHT, PLENTY).build(),
-        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m short");
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m"
+            + " short");
   }
 
   @Test
@@ -209,7 +217,8 @@ class ArgumentsTest {
             .yarns(1, Tone.MID, PLENTY)
             .build(),
         "Round 1 of 4 squares: 4.00 m needed; only C and D (3.00 m in all) can serve: 1.00 m short",
-        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m short");
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m"
+            + " short");
   }
 
   @Test
@@ -239,8 +248,8 @@ class ArgumentsTest {
             .yarn(Tone.DARK, PLENTY)
             .yarn(Tone.DARK, 3_000)
             .build(),
-        "Round 1 of 8 squares: 8.00 m needed; only B (in whole rounds at most 3.00 m) and A (at most"
-            + " 4.00 m as borders, for borders on a seam differ) can serve: 1.00 m short");
+        "Round 1 of 8 squares: 8.00 m needed; only B (in whole rounds at most 3.00 m) and A (at"
+            + " most 4.00 m as borders, for borders on a seam differ) can serve: 1.00 m short");
   }
 
   @Test
@@ -277,7 +286,7 @@ class ArgumentsTest {
   @Test
   void manySentencesOfOneSortAreSummedUp() {
     List<String> reasons =
-        Root.arguments(
+        said(
             BlanketBuilder.straight(7, 1)
                 .motif(PieceKind.SQUARE, round(1, Tone.LIGHT))
                 .yarns(2, Tone.DARK, PLENTY)
@@ -312,8 +321,8 @@ class ArgumentsTest {
     assertSays(counted(PLENTY, count("A", "all", 5, 5), count("B", "all", 4, 9)));
     assertSays(
         counted(PLENTY, count("A", "all", 6, 9)),
-        "At least 6 of all pieces are to have A in the border, and only 5 can, for borders on a seam"
-            + " differ");
+        "At least 6 of all pieces are to have A in the border, and only 5 can, for borders on a"
+            + " seam differ");
     assertSays(
         counted(3_900, count("A", "all", 4, 9)),
         "At least 4 of all pieces are to have A in the border, and its 3.90 m suffice for only 3");
