@@ -37,6 +37,15 @@ public final class RuleBook {
   }
 
   /**
+   * {@return a rule}
+   *
+   * @param id its id
+   */
+  public static Rule rule(RuleId id) {
+    return BY_ID.get(id.ordinal());
+  }
+
+  /**
    * {@return all lines of a brief, those of the rules that a maker will hardly give up first}
    *
    * @param blanket the blanket

@@ -18,6 +18,7 @@ interface Relaxing {
           new FinishRelaxing(),
           new LookRelaxing(),
           new RuleRelaxing(),
+          new GivingUp(),
           new ToneRelaxing(),
           new SizeRelaxing());
 
