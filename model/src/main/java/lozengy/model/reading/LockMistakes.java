@@ -11,9 +11,9 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
-import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.check.Rule;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
@@ -41,7 +41,7 @@ final class LockMistakes {
     Sequences locks = blanket.locks();
     int[] noteOf = lastNotes(blanket);
     List<Mistake> mistakes = new ArrayList<>();
-    for (Rule rule : Check.rules()) {
+    for (Rule rule : RuleBook.rules()) {
       if (NOT_OF_LOCKS.contains(rule.id())) {
         continue;
       }
@@ -96,6 +96,7 @@ final class LockMistakes {
       case ZONES -> hold + ", or change the zone";
       case BORDERS -> hold + ", or change look.borders";
       case COUNTS -> hold + ", or change look.counts";
+      case NEIGHBOUR_CENTRES -> hold + ", or change neighbour-centres";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
       case PILE -> "Leave these places open, or take pieces off the pile";
