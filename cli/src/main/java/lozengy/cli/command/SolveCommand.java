@@ -155,6 +155,7 @@ final class SolveCommand implements Callable<Integer> {
           arrangement,
           again,
           alternatives.map(each -> new AlternativesReport(each, files)),
+          alternatives.isPresent() || stopped ? Optional.empty() : found.unsettled(),
           source,
           change.arguments(),
           stopped);
