@@ -13,7 +13,7 @@ import lozengy.benchmarks.peer.Stopwatch;
 import lozengy.benchmarks.record.Results;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.check.Check;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;

@@ -6,24 +6,40 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.input.BriefPath;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
- * the kind of piece; a piece with an open round shares none yet. A group of pieces that are all
- * made, joined or from the pile is no fault. Pieces that a symmetry makes each other's images count
- * as one. O(pieces x rounds), with hashing.
+ * the kind of piece; a piece with an open round shares none yet. Pieces that a symmetry makes each
+ * other's images count as one, and as worked once one of them is. A group of pieces that are all
+ * made, joined or from the pile is no fault. O(pieces x rounds), with hashing.
  */
 public final class CopiesRule implements Rule {
 
   @Override
   public RuleId id() {
     return RuleId.COPIES;
+  }
+
+  /** One line, where the number can be exceeded at all. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    OptionalInt copies = blanket.brief().rules().copies();
+    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
+      return List.of();
+    }
+    int allowed = copies.getAsInt();
+    Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("rules", "copies"), new Subject.Copies(allowed), List.of(limit)));
   }
 
   @Override
@@ -46,7 +62,9 @@ public final class CopiesRule implements Rule {
     Laid laid = Laid.of(blanket, sequences);
     groups.forEach(
         (yarns, pieces) -> {
-          if (pieces.size() > allowed && !pieces.stream().allMatch(laid::worked)) {
+          boolean facts =
+              pieces.stream().allMatch(p -> laid.worked(p) || blanket.orbits().worked(p) >= 0);
+          if (pieces.size() > allowed && !facts) {
             faults.add(fault(blanket, yarns.array(), pieces, allowed));
           }
         });

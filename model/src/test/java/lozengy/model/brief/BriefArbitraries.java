@@ -20,7 +20,7 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -141,11 +141,11 @@ public final class BriefArbitraries {
             Arbitraries.doubles().between(0, 20))
         .as(
             (contrast, within, copies, keepBack) ->
-                new Rules(
-                    contrast,
-                    within,
-                    copies.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                    keepBack));
+                Rules.DEFAULT
+                    .withMinContrast(contrast)
+                    .withWithinPiece(within)
+                    .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
+                    .withKeepBack(keepBack));
   }
 
   private static Arbitrary<Preferences> preferences() {
@@ -205,7 +205,7 @@ public final class BriefArbitraries {
             prefer,
             List.of());
     Brief noted = counted(without.withPieces(notes(without, random)), random);
-    return BriefMistakes.of(noted).isEmpty() ? noted : without;
+    return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
 
   private static Motif motif(PieceKind kind, boolean putUps, Random random) {
@@ -301,11 +301,10 @@ public final class BriefArbitraries {
     List<Yarn> yarns = brief.yarns().stream().map(BriefArbitraries::easy).toList();
     WithinPiece within = brief.rules().withinPiece();
     Rules rules =
-        new Rules(
-            0,
-            within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within,
-            OptionalInt.empty(),
-            brief.rules().keepBackPercent());
+        Rules.DEFAULT
+            .withWithinPiece(
+                within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within)
+            .withKeepBack(brief.rules().keepBackPercent());
     return new Brief(
         brief.title(),
         brief.layout(),

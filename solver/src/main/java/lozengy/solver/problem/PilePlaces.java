@@ -6,6 +6,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.PileMatching;
 import lozengy.model.layout.PieceKind;
 
 /**

@@ -84,11 +84,9 @@ final class FewBorderBriefs {
     long[] stock = new long[darks + LIGHTS];
     Arrays.fill(stock, plenty);
     Rules rules =
-        new Rules(
-            joined ? 8 : 0,
-            Rules.WithinPiece.ADJACENT_DIFFER,
-            random.nextInt(3) == 0 ? OptionalInt.of(1) : OptionalInt.empty(),
-            0);
+        Rules.DEFAULT
+            .withMinContrast(joined ? 8 : 0)
+            .withCopies(random.nextInt(3) == 0 ? OptionalInt.of(1) : OptionalInt.empty());
     Brief ample =
         new Brief(
             "Few",

@@ -14,11 +14,11 @@ import java.util.OptionalLong;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.model.layout.Setting;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import org.junit.jupiter.api.Test;
@@ -37,7 +37,7 @@ class FewBordersTest {
     int few = 0;
     for (long seed = 1; seed <= BRIEFS; seed++) {
       Brief brief = FewBorderBriefs.of(seed, MOST_PIECES);
-      assertEquals(List.of(), BriefMistakes.of(brief), "seed " + seed);
+      assertEquals(List.of(), BriefJudge.mistakes(brief), "seed " + seed);
       Blanket blanket = Blanket.of(brief);
       Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
       few += new BorderPlans(problem).few() ? 1 : 0;
