@@ -29,9 +29,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.Briefs;
 import lozengy.cli.JsonSchemas;
-import lozengy.cli.Refusal;
 import lozengy.cli.Run;
-import lozengy.cli.command.Solving;
+import lozengy.cli.process.Refusal;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
@@ -39,6 +38,7 @@ import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solving;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

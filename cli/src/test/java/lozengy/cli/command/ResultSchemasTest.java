@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lozengy.cli.JsonSchemas;
 import lozengy.cli.Run;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Terminal;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

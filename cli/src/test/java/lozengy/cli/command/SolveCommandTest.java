@@ -32,6 +32,7 @@ import lozengy.solver.ProgressListener.Progress;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
+import lozengy.solver.Solving;
 import lozengy.solver.explain.Reason;
 import lozengy.solver.explain.Refutation;
 import org.junit.jupiter.api.BeforeEach;
