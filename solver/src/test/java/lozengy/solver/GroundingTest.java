@@ -12,13 +12,13 @@ import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.Rule;
 import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
 import org.junit.jupiter.api.Test;
@@ -84,7 +84,7 @@ class GroundingTest {
     blankets.add(TinyPiles.of(seed));
     blankets.add(TinyPiles.looked(seed));
     Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 6));
-    if (BriefMistakes.of(brief).isEmpty()) {
+    if (BriefJudge.mistakes(brief).isEmpty()) {
       blankets.add(Blanket.of(brief));
     }
     return blankets;

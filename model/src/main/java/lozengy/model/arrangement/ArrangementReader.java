@@ -6,7 +6,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.PartsReader;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
@@ -82,7 +82,7 @@ public final class ArrangementReader {
     if (briefAt.isEmpty()) {
       throw new InputException(mistakes.list());
     }
-    Brief brief = BriefReader.readParts(briefAt.get());
+    Brief brief = PartsReader.read(briefAt.get());
     if (mistakes.doubt(BriefPath.of("brief"))) {
       throw new InputException(mistakes.list());
     }

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -13,6 +12,7 @@ import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
 import lozengy.model.input.Words;
+import lozengy.model.reading.BriefReader;
 
 /** Reads a file that is either a brief or an arrangement, as its {@code format} says. */
 public final class Documents {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.PartsReader;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -39,7 +39,7 @@ final class LastMarkReader {
     if (briefAt.isEmpty()) {
       return Optional.empty();
     }
-    Brief brief = BriefReader.readParts(briefAt.get());
+    Brief brief = PartsReader.read(briefAt.get());
     if (located.mistakes().doubt(briefAt.get().path())) {
       throw new InputException(located.mistakes().list());
     }

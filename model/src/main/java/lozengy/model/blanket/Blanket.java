@@ -61,14 +61,15 @@ public final class Blanket {
   }
 
   /**
-   * Makes a brief ready.
+   * Makes a brief ready. Whether what it holds of single pieces breaks a rule is not judged here:
+   * {@code reading.BriefJudge} does that, and solving proves then that nothing fits.
    *
    * @param brief the brief
    * @return the blanket
    * @throws InputException with all mistakes if the brief's parts do not fit together
    */
   public static Blanket of(Brief brief) {
-    List<Mistake> mistakes = BriefMistakes.of(brief);
+    List<Mistake> mistakes = BriefMistakes.ofParts(brief);
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);
     }

@@ -3,12 +3,10 @@ package lozengy.model.brief;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
@@ -18,12 +16,10 @@ import lozengy.model.layout.PieceKind;
 
 /**
  * Judges whether the parts of a brief fit together: codes that are used are there and unique, every
- * kind of piece has a motif, pieces that are named are there, locks do not break a rule, and so on.
+ * kind of piece has a motif, pieces that are named are there, and so on. Whether what it holds of
+ * single pieces breaks a rule is not judged here.
  */
 public final class BriefMistakes {
-
-  private static final PieceNote SILENT =
-      new PieceNote(List.of("all"), List.of(), PieceState.PLANNED, Set.of());
 
   private final Brief brief;
   private final Predicate<BriefPath> doubted;
@@ -37,37 +33,7 @@ public final class BriefMistakes {
   }
 
   /**
-   * Finds all mistakes of a brief. Locks are held against the rules as far as the parts fit
-   * together: a note with a mistake of its own holds nothing there.
-   *
-   * @param brief the brief
-   * @return the mistakes with their paths and without lines, in the brief's order; empty if none
-   */
-  public static List<Mistake> of(Brief brief) {
-    List<Mistake> mistakes = new ArrayList<>(ofParts(brief));
-    mistakes.addAll(ofLocks(brief, mistakes.stream().map(Mistake::path).toList()));
-    return mistakes;
-  }
-
-  /**
-   * Finds locks that break a rule. Where more is wrong than single notes on pieces, none is looked
-   * for.
-   *
-   * @param wrong paths of other mistakes; a note that is wrong itself holds nothing here
-   */
-  static List<Mistake> ofLocks(Brief brief, Collection<BriefPath> wrong) {
-    Set<Integer> notes = new HashSet<>();
-    for (BriefPath path : wrong) {
-      if (!path.inItem("pieces")) {
-        return List.of();
-      }
-      notes.add(path.index().getAsInt());
-    }
-    return LockMistakes.of(without(brief, notes));
-  }
-
-  /**
-   * Finds all mistakes of a brief but locks that break a rule.
+   * Finds all mistakes of a brief's parts.
    *
    * @param brief the brief
    * @return the mistakes with their paths and without lines, in the brief's order; empty if none
@@ -76,15 +42,8 @@ public final class BriefMistakes {
     return ofParts(brief, path -> false);
   }
 
-  /** The brief with some notes that say nothing; the others keep their places. */
-  private static Brief without(Brief brief, Set<Integer> silent) {
-    List<PieceNote> notes = new ArrayList<>(brief.pieces());
-    silent.forEach(i -> notes.set(i, SILENT));
-    return silent.isEmpty() ? brief : brief.withPieces(notes);
-  }
-
   /**
-   * Finds all mistakes but locks that break a rule.
+   * Finds all mistakes of a brief's parts.
    *
    * @param doubted tells of a path whether what stands there is wrong already, so that nothing is
    *     concluded from it

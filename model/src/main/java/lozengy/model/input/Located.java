@@ -73,6 +73,16 @@ public final class Located {
     }
   }
 
+  /**
+   * Adds a mistake about a value below this one, with its line.
+   *
+   * @param mistake the mistake, with the path from here
+   */
+  public void add(Mistake mistake) {
+    mistakes.add(
+        mistake.path().in(path()), node.lineAt(mistake.path()), mistake.found(), mistake.remedy());
+  }
+
   /** {@return whether the value stands for nothing} */
   public boolean empty() {
     return node instanceof Node.Scalar scalar && scalar.empty();

@@ -20,7 +20,6 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
@@ -30,6 +29,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.MarkedArrangement;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
 

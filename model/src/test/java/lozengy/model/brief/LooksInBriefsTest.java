@@ -14,6 +14,7 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 import org.junit.jupiter.api.Test;
@@ -249,9 +250,9 @@ class LooksInBriefsTest {
         faults(blanket, sequences));
     assertEquals(
         List.of(
-            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the border"
-                + " is MUD in the one and FOA in the other. Give both the same yarn, or change"
-                + " look.symmetry"),
+            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the"
+                + " border is MUD in the one and FOA in the other. Give both the same yarn, or"
+                + " change look.symmetry"),
         mistakes(
             """
             pieces: [ { at: r1c1, rounds: [~, MUD] },

@@ -9,7 +9,6 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PieceState;
@@ -17,6 +16,7 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 
 /** What a yarn that was counted in mid-work has, and what counts against it. */

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.LayoutSize;
+import lozengy.model.reading.BriefJudge;
 
 /** Works fewer rows, where yarn is short and nothing is said of pieces that would go. */
 final class SizeRelaxing implements Relaxing {
@@ -45,6 +45,6 @@ final class SizeRelaxing implements Relaxing {
 
   private static boolean fits(Brief brief, LayoutSize smaller) {
     boolean held = brief.pieces().stream().anyMatch(note -> !note.rounds().isEmpty());
-    return !held && BriefMistakes.of(brief.withLayout(smaller)).isEmpty();
+    return !held && BriefJudge.mistakes(brief.withLayout(smaller)).isEmpty();
   }
 }

@@ -16,7 +16,6 @@ import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Order;
 import lozengy.model.brief.Part;
@@ -25,6 +24,7 @@ import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.explain.Root;
@@ -43,7 +43,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 150; seed++) {
       Brief brief = RandomBriefs.of(seed, 3, 9);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -66,7 +66,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 120; seed++) {
       Brief brief = RandomBriefs.of(seed, 3, 9);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket bare = Blanket.of(brief);
@@ -80,7 +80,7 @@ class LadderTest {
         continue;
       }
       Brief piled = brief.withPile(pile);
-      if (seed % 4 == 0 && BriefMistakes.of(RandomLooks.counted(seed, piled)).isEmpty()) {
+      if (seed % 4 == 0 && BriefJudge.mistakes(RandomLooks.counted(seed, piled)).isEmpty()) {
         piled = RandomLooks.counted(seed, piled);
       }
       Problem problem =
@@ -120,7 +120,7 @@ class LadderTest {
         look = look.withSymmetry(Symmetry.values()[(int) (1 + seed / 6 % 4)]);
       }
       Brief brief = drawn.withLook(look).withPrefer(new Preferences(weights));
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -153,7 +153,7 @@ class LadderTest {
           drawn
               .withLook(Look.NONE.withOrder(Order.ORDERED))
               .withPrefer(new Preferences(Map.of(Part.ORDER, 3.0)));
-      boolean large = drawn.layout().pieces() > 30 && BriefMistakes.of(asked).isEmpty();
+      boolean large = drawn.layout().pieces() > 30 && BriefJudge.mistakes(asked).isEmpty();
       if (large && everySlotHasYarns(compiled(asked)) && compiled(asked).order() != null) {
         Walker walker = walk(compiled(asked), 1, Assertions.OFF, 20_000);
         brief = walker.bestCost() < Long.MAX_VALUE ? asked : brief;
@@ -181,7 +181,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 500; seed++) {
       Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 9));
-      if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
+      if (brief.look().equals(Look.NONE) || !BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -204,7 +204,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 250; seed++) {
       Brief brief = RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 3, 9));
-      if (BriefMistakes.of(brief).isEmpty()) {
+      if (BriefJudge.mistakes(brief).isEmpty()) {
         Blanket blanket = Blanket.of(brief);
         if (Root.arguments(blanket).isEmpty()) {
           Problem problem = ProblemCompiler.compile(blanket, Optional.empty());

@@ -1,4 +1,4 @@
-package lozengy.model.brief;
+package lozengy.model.reading;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,11 @@
 package lozengy.model.brief;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -15,15 +13,13 @@ import lozengy.model.input.Mistake;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
-import lozengy.model.input.SourceText;
-import lozengy.model.input.TreeReader;
 import lozengy.model.input.Words;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 
-/** Reads briefs, in YAML or JSON. All mistakes of a brief are told at once. */
-public final class BriefReader {
+/** Reads briefs from the trees of YAML or JSON, and judges whether their parts fit together. */
+public final class PartsReader {
 
   private static final int MOST_TITLE_CHARACTERS = 200;
   private static final int MOST_YARNS = 500;
@@ -37,59 +33,7 @@ public final class BriefReader {
   private static final Map<String, Boolean> FILLINGS =
       Words.meanings(new Boolean[] {true, false}, filled -> filled ? "triangles" : "open");
 
-  private BriefReader() {}
-
-  /**
-   * Reads a brief file.
-   *
-   * @param file the file, YAML or JSON in UTF-8
-   * @return the brief, valid
-   * @throws InputException with all mistakes, if there is one
-   */
-  public static Brief read(Path file) {
-    return read(SourceText.read(file));
-  }
-
-  /**
-   * Reads a brief.
-   *
-   * @param source the text and what messages call it
-   * @return the brief, valid
-   * @throws InputException with all mistakes, if there is one
-   */
-  public static Brief read(SourceText source) {
-    Mistakes mistakes = new Mistakes();
-    return read(Located.root(TreeReader.read(source, mistakes), mistakes));
-  }
-
-  /**
-   * Reads a brief whose tree is there.
-   *
-   * @param root the tree of fields
-   * @return the brief, valid
-   * @throws InputException with all mistakes, if there is one
-   */
-  public static Brief read(Located root) {
-    Brief brief = readParts(root);
-    List<BriefPath> wrong =
-        root.mistakes().list().stream().map(each -> each.path().from(root.path())).toList();
-    BriefMistakes.ofLocks(brief, wrong).forEach(mistake -> addWithLine(root, mistake));
-    root.mistakes().throwIfAny();
-    return brief;
-  }
-
-  /**
-   * Reads a brief whose locks may break rules.
-   *
-   * @param root the tree of fields
-   * @return the brief, whose locks may break rules
-   * @throws InputException with all other mistakes, if there is one
-   */
-  public static Brief readUnjudged(Located root) {
-    Brief brief = readParts(root);
-    root.mistakes().throwIfAny();
-    return brief;
-  }
+  private PartsReader() {}
 
   /**
    * Reads a brief and judges whether its parts fit together, all but whether its locks break a
@@ -100,7 +44,7 @@ public final class BriefReader {
    * @return the brief, to be used only where no mistake was collected
    * @throws InputException if there is no brief at all
    */
-  public static Brief readParts(Located root) {
+  public static Brief read(Located root) {
     Mistakes mistakes = root.mistakes();
     Optional<Fields> fields = root.fields();
     if (fields.isEmpty()) {
@@ -128,17 +72,8 @@ public final class BriefReader {
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
-    misfits.forEach(mistake -> addWithLine(root, mistake));
+    misfits.forEach(root::add);
     return brief;
-  }
-
-  private static void addWithLine(Located root, Mistake mistake) {
-    root.mistakes()
-        .add(
-            mistake.path().in(root.path()),
-            root.node().lineAt(mistake.path()),
-            mistake.found(),
-            mistake.remedy());
   }
 
   /** The weights; what the look asks for without one weighs as {@link Weight#NORMAL}. */
