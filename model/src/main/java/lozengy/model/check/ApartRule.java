@@ -55,6 +55,11 @@ public final class ApartRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or change look.apart";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

@@ -47,6 +47,11 @@ public final class BansRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or lift the ban";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

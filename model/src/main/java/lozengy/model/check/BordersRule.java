@@ -45,6 +45,11 @@ public final class BordersRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or change look.borders";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

@@ -22,6 +22,11 @@ public final class CompleteRule implements Rule {
   }
 
   @Override
+  public boolean judgesLocks() {
+    return false;
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

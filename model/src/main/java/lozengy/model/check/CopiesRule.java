@@ -43,6 +43,11 @@ public final class CopiesRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or raise copies";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

@@ -39,6 +39,11 @@ public final class PileRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return "Leave these places open, or take pieces off the pile";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

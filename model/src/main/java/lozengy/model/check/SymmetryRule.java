@@ -51,6 +51,11 @@ public final class SymmetryRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return "Give both the same yarn, or change look.symmetry";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();

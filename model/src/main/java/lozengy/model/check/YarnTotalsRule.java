@@ -70,6 +70,12 @@ public final class YarnTotalsRule implements Rule {
     return kept;
   }
 
+  /** Whether locks overdraw a yarn depends on the other rounds too: a solver says it. */
+  @Override
+  public boolean judgesLocks() {
+    return false;
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

@@ -250,9 +250,9 @@ class LooksInBriefsTest {
         faults(blanket, sequences));
     assertEquals(
         List.of(
-            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the border"
-                + " is MUD in the one and FOA in the other. Give both the same yarn, or change"
-                + " look.symmetry"),
+            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the"
+                + " border is MUD in the one and FOA in the other. Give both the same yarn, or"
+                + " change look.symmetry"),
         mistakes(
             """
             pieces: [ { at: r1c1, rounds: [~, MUD] },
