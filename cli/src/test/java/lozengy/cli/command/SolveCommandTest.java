@@ -233,6 +233,25 @@ class SolveCommandTest {
   }
 
   @Test
+  void whatMoreMovesMayFindIsToldWithTheCommandThatTriesThem() {
+    Run run =
+        new Run()
+            .solving(
+                (b, e, o) ->
+                    new SolveResult.Found(
+                        ((SolveResult.Found) Solver.solve(b, e, o)).arrangement(),
+                        Optional.of(new SolveResult.Unsettled(1.25, 4.5, 8000))));
+    Result result = run.run("solve", brief, "--moves", "2000", "--seed", "3");
+    assertTrue(result.out().contains("ended 1.3 points apart"), result.out());
+    assertTrue(
+        result.out().contains("./lozengy solve " + brief + " --seed 3 --moves 8000"), result.out());
+    Parsed json = Parsed.of(run.run("solve", brief, "--moves", "2000", "--json", "--overwrite"));
+    assertEquals(1.25, json.number("more_to_find.points_apart"));
+    assertEquals(4.5, json.number("more_to_find.points_below_bound"));
+    assertEquals(8000, json.number("more_to_find.try_moves"));
+  }
+
+  @Test
   void unfinishedIsToldAndWritesNothing() {
     Run run = new Run().solving((b, e, o) -> new SolveResult.Unfinished(List.of(SHORT)));
     Result result = run.run("solve", brief);

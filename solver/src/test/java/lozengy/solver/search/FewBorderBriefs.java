@@ -52,7 +52,8 @@ final class FewBorderBriefs {
     {0x60, 0x20, 0x70}
   };
 
-  private static final int LIGHTS = 8;
+  /** Yarns for all rounds but the border. */
+  static final int LIGHTS = 8;
 
   private final SplittableRandom random;
   private Blanket blanket;

@@ -153,19 +153,19 @@ class FewBordersTest {
     return new BorderColouring(problem, new BorderGraph(problem), new Draws(1), wanted).find();
   }
 
-  /** Seeds end close to each other, and each where it ended before. */
+  /** Of 2 to 4 border yarns, seeds end close to each other, and each where it ended before. */
   @Test
   void seedsAgree() {
     int compared = 0;
-    for (long drawn = 1; compared < 4; drawn++) {
-      Brief brief = FewBorderBriefs.of(drawn, 120);
+    for (long drawn = 1; compared < 3; drawn++) {
+      Brief brief = FewBorderBriefs.of(drawn, 150);
       Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
-      if (!new BorderPlans(problem).few()) {
+      if (!new BorderPlans(problem).few() || brief.yarns().size() > 4 + FewBorderBriefs.LIGHTS) {
         continue;
       }
       double best = Double.NEGATIVE_INFINITY;
       double worst = Double.POSITIVE_INFINITY;
-      for (long seed = 1; seed <= 5; seed++) {
+      for (long seed = 1; seed <= 4; seed++) {
         double total = 100 - solved(problem, seed) / problem.unitsPerPoint();
         best = Math.max(best, total);
         worst = Math.min(worst, total);
@@ -178,7 +178,7 @@ class FewBordersTest {
   }
 
   private static long solved(Problem problem, long seed) {
-    try (Search search = search(problem, seed, 4_000_000)) {
+    try (Search search = search(problem, seed, 3_000_000)) {
       assertTrue(search.start() || search.startAgain());
       search.improve();
       return search.bestCost();
