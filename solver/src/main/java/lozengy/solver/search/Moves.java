@@ -33,6 +33,7 @@ final class Moves {
   private final int[][] freePieces;
   private final int[] kindOfPiece;
   private final boolean[] allFree;
+  private final boolean[] among;
   private final int[] freeBorders;
   private final boolean pile;
   private final int[] chain = new int[LONGEST_CHAIN];
@@ -46,19 +47,33 @@ final class Moves {
    * @param audit told of every move; null for real work
    */
   Moves(State state, Draws draws, Audit audit) {
+    this(state, draws, audit, state.problem.slots().free());
+  }
+
+  /**
+   * Makes moves that change only some of the slots.
+   *
+   * @param audit told of every move; null for real work
+   * @param some slots that may change; all others stay
+   */
+  Moves(State state, Draws draws, Audit audit, int[] some) {
     this.problem = state.problem;
     this.state = state;
     this.draws = draws;
     this.audit = audit;
     this.slots = problem.slots();
-    this.free = slots.free();
+    this.free = some;
+    this.among = new boolean[slots.count()];
+    for (int slot : some) {
+      among[slot] = true;
+    }
     this.freeOfLayer = new int[problem.balanceCost().length][];
     for (int layer = 0; layer < freeOfLayer.length; layer++) {
       int wanted = layer;
       freeOfLayer[layer] =
           Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
     }
-    List<int[]> groups = CountPlan.groups(problem);
+    List<int[]> groups = CountPlan.groups(problem, free);
     this.freeAlike = groups.toArray(int[][]::new);
     this.groupOf = new int[slots.count()];
     for (int group = 0; group < freeAlike.length; group++) {
@@ -88,7 +103,7 @@ final class Moves {
 
   private boolean allFree(int piece) {
     for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
-      if (slots.fixedYarn()[slot] != Sequences.OPEN) {
+      if (slots.fixedYarn()[slot] != Sequences.OPEN || !among[slot]) {
         return false;
       }
     }
@@ -215,7 +230,7 @@ final class Moves {
     int piece = slots.piece()[slotA];
     int start = slots.pieceStart()[piece];
     int slotB = start + draws.below(slots.rounds(piece));
-    if (state.free(slotB)) {
+    if (among[slotB] && state.free(slotB)) {
       exchange(slotA, slotB, temperature);
     }
   }
@@ -364,7 +379,10 @@ final class Moves {
         }
         int to = otherYarn == a ? b : a;
         possible =
-            length < LONGEST_CHAIN && state.free(other) && problem.domains().allows(other, to);
+            length < LONGEST_CHAIN
+                && among[other]
+                && state.free(other)
+                && problem.domains().allows(other, to);
         if (possible) {
           chain[length++] = other;
           inChain[other] = true;

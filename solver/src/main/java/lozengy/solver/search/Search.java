@@ -2,6 +2,7 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -10,6 +11,7 @@ import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.ObjIntConsumer;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -21,6 +23,8 @@ import lozengy.solver.problem.Problem;
  * are dealt decide much of the score, and the best is gone over once more; the larger a blanket,
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
+ *
+ * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
 public final class Search implements AutoCloseable {
 
@@ -73,11 +77,13 @@ public final class Search implements AutoCloseable {
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
 
   private final Problem problem;
+  private final long seed;
   private final int slots;
   private final Budget budget;
   private final LongSupplier floor;
   private final Runnable tick;
   private boolean dealt;
+  private Replanning replanning;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
   private final ExecutorService threads;
@@ -104,6 +110,7 @@ public final class Search implements AutoCloseable {
       Runnable tick,
       Assertions assertions) {
     this.problem = problem;
+    this.seed = seed;
     this.slots = movable(problem);
     this.budget = budget;
     this.floor = floor;
@@ -141,6 +148,28 @@ public final class Search implements AutoCloseable {
    */
   public boolean startAgain() {
     return deals(MORE_DEALS, MORE_LEG, this::ended);
+  }
+
+  /**
+   * Starts from the problem's earlier plan, repaired with few changes where it cannot stand, and
+   * goes on from there: nothing that {@link #best} tells from now on costs more.
+   *
+   * @param endsByItself whether to end soon once little gets better, whatever is left to spend
+   * @return whether the repaired plan is valid; if not, another start is needed
+   */
+  public boolean startFromEarlier(boolean endsByItself) {
+    EarlierPlan plan = EarlierPlan.of(problem, new Draws(seed));
+    Repair repair = new Repair(problem, plan, seed);
+    Optional<int[]> repaired = repair.repaired(budget::over);
+    budget.resume();
+    budget.spend(repair.moves());
+    repaired.ifPresent(
+        assignment -> {
+          startFrom(assignment);
+          barOverdrawing(true);
+          replanning = new Replanning(this, problem, plan, endsByItself);
+        });
+    return repaired.isPresent();
   }
 
   private boolean deals(int most, long movesOfSlot, BooleanSupplier ends) {
@@ -197,6 +226,10 @@ public final class Search implements AutoCloseable {
       return;
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
+    if (replanning != null) {
+      replanning.improve(end, slots);
+      return;
+    }
     if (!dealAfresh(end)) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(movesLeft(end));
@@ -258,7 +291,7 @@ public final class Search implements AutoCloseable {
   }
 
   /** Moves that each walker may still make. */
-  private long movesLeft(long end) {
+  long movesLeft(long end) {
     return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / WALKERS;
   }
 
@@ -304,7 +337,8 @@ public final class Search implements AutoCloseable {
     return slots;
   }
 
-  private boolean ended() {
+  /** Whether the budget is spent or the floor is met. */
+  boolean ended() {
     if (!budget.countsMovesOnly()) {
       floorCost = floor.getAsLong();
     }
@@ -318,7 +352,8 @@ public final class Search implements AutoCloseable {
     }
   }
 
-  private void leg(long moves, double hot) {
+  /** A leg of so many moves of each walker, from a temperature in steps of the lightest repeat. */
+  void leg(long moves, double hot) {
     leg(moves, hot, this::ended);
   }
 
@@ -356,6 +391,11 @@ public final class Search implements AutoCloseable {
       }
       tick.run();
     }
+  }
+
+  /** Has each walker do something by its number. */
+  void eachWith(ObjIntConsumer<Walker> work) {
+    together(walker -> work.accept(walker, walkers.indexOf(walker)));
   }
 
   private void together(Consumer<Walker> work) {
