@@ -5,15 +5,15 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
 import lozengy.cli.Refusal;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.YarnNeed;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.YarnNeed;
+import lozengy.report.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

@@ -15,9 +15,9 @@ import lozengy.model.blanket.Words;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
- * the kind of piece; a piece with an open round shares none yet. A group of pieces that are all
- * made, joined or from the pile is no fault. Pieces that a symmetry makes each other's images count
- * as one. O(pieces x rounds), with hashing.
+ * the kind of piece; a piece with an open round shares none yet. Pieces that a symmetry makes each
+ * other's images count as one, and as worked once one of them is. A group of pieces that are all
+ * made, joined or from the pile is no fault. O(pieces x rounds), with hashing.
  */
 public final class CopiesRule implements Rule {
 
@@ -46,7 +46,9 @@ public final class CopiesRule implements Rule {
     Laid laid = Laid.of(blanket, sequences);
     groups.forEach(
         (yarns, pieces) -> {
-          if (pieces.size() > allowed && !pieces.stream().allMatch(laid::worked)) {
+          boolean facts =
+              pieces.stream().allMatch(p -> laid.worked(p) || blanket.orbits().worked(p) >= 0);
+          if (pieces.size() > allowed && !facts) {
             faults.add(fault(blanket, yarns.array(), pieces, allowed));
           }
         });

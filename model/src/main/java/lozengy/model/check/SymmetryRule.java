@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
 
 /**
  * Pieces that the symmetry makes each other's images have the same yarns. Finds no fault between
@@ -26,6 +27,9 @@ public final class SymmetryRule implements Rule {
       return faults;
     }
     for (int lead : blanket.orbits().leads()) {
+      if (blanket.state(lead) != PieceState.PLANNED) {
+        continue;
+      }
       for (int round = 0; round < sequences.rounds(lead); round++) {
         int known = -1;
         for (int piece : blanket.orbits().members(lead)) {

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import org.chocosolver.solver.constraints.Propagator;
 import org.chocosolver.solver.constraints.PropagatorPriority;
 import org.chocosolver.solver.exception.ContradictionException;
@@ -55,7 +54,7 @@ final class CopiesPropagator extends Propagator<IntVar> {
     this.pieceOf = new int[vars.length];
     int index = 0;
     for (int piece = 0; piece < pieces.length; piece++) {
-      planned[piece] = blanket.state(leads[piece]) == PieceState.PLANNED;
+      planned[piece] = blanket.orbits().worked(leads[piece]) < 0;
       for (int round = 0; round < pieces[piece].length; round++) {
         pieceOf[index++] = piece;
       }

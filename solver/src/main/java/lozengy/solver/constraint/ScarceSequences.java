@@ -8,7 +8,6 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.RuleId;
 import org.chocosolver.solver.constraints.extension.Tuples;
@@ -39,7 +38,7 @@ final class ScarceSequences {
     Blanket blanket = model.blanket();
     Map<Integer, List<Integer>> byLength = new TreeMap<>();
     for (int piece : blanket.orbits().leads()) {
-      if (blanket.state(piece) == PieceState.PLANNED) {
+      if (blanket.orbits().worked(piece) < 0) {
         byLength.computeIfAbsent(blanket.roundCount(piece), rounds -> new ArrayList<>()).add(piece);
       }
     }
@@ -109,8 +108,9 @@ final class ScarceSequences {
   /** The sequences of worked pieces, which no planned piece may show again. */
   private List<List<Integer>> worked() {
     List<List<Integer>> worked = new ArrayList<>();
-    for (int piece : model.blanket().orbits().leads()) {
-      if (model.blanket().state(piece) != PieceState.PLANNED) {
+    for (int lead : model.blanket().orbits().leads()) {
+      int piece = model.blanket().orbits().worked(lead);
+      if (piece >= 0) {
         List<Integer> sequence = new ArrayList<>();
         for (int round = 0; round < model.blanket().roundCount(piece); round++) {
           sequence.add(model.direct().only(piece, round));

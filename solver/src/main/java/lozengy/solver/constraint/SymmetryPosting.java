@@ -2,8 +2,10 @@ package lozengy.solver.constraint;
 
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.variables.IntVar;
 
 /** Pieces that are each other's images have the same yarns, round by round: one line. */
@@ -20,11 +22,8 @@ final class SymmetryPosting implements RulePosting {
       return List.of();
     }
     Symmetry symmetry = blanket.brief().look().symmetry();
-    String words =
-        symmetry == Symmetry.HALF_TURN
-            ? "the blanket is the same after a half turn"
-            : "the blanket is its own mirror image (" + symmetry.word() + ")";
-    return List.of(new BriefLine(rule(), "look.symmetry", words, new Images()));
+    Subject subject = new Subject.Images(symmetry);
+    return List.of(new BriefLine(rule(), BriefPath.of("look", "symmetry"), subject, new Images()));
   }
 
   private record Images() implements BriefLine.Content {
@@ -33,8 +32,9 @@ final class SymmetryPosting implements RulePosting {
       Blanket blanket = constraints.blanket();
       for (int lead : blanket.orbits().leads()) {
         IntVar[] rounds = constraints.rounds(lead);
+        boolean asks = blanket.state(lead) == PieceState.PLANNED;
         for (int piece : blanket.orbits().members(lead)) {
-          for (int round = 0; piece != lead && round < rounds.length; round++) {
+          for (int round = 0; asks && piece != lead && round < rounds.length; round++) {
             constraints.model().arithm(rounds[round], "=", constraints.rounds(piece)[round]).post();
           }
         }

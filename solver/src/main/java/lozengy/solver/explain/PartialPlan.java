@@ -121,7 +121,7 @@ final class PartialPlan {
   }
 
   private void count(int piece, int change) {
-    if (blanket.brief().rules().copies().isPresent()) {
+    if (blanket.brief().rules().copies().isPresent() && blanket.orbits().leads(piece)) {
       List<Integer> sequence = sequence(piece);
       if (!sequence.contains(Sequences.OPEN)) {
         sequences.merge(sequence, change, Integer::sum);
@@ -176,7 +176,7 @@ final class PartialPlan {
 
   private boolean tooManyCopies(int slot, int yarn) {
     OptionalInt copies = blanket.brief().rules().copies();
-    if (copies.isEmpty()) {
+    if (copies.isEmpty() || !blanket.orbits().leads(pieceOf[slot])) {
       return false;
     }
     List<Integer> sequence = sequence(pieceOf[slot]);

@@ -123,7 +123,7 @@ public final class ProblemCompiler {
       }
     }
     int[] freeSlots = Arrays.copyOf(free, freeCount);
-    boolean tied = blanket.orbits().any();
+    boolean tied = pieces < blanket.pieceCount();
     return new Slots(count, start, piece, layer, freeSlots, fixed, members, lead, tied);
   }
 

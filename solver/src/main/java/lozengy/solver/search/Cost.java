@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.solver.problem.OrderCosts;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
@@ -210,7 +209,7 @@ record Cost(long total, long hard) {
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
       boolean worked =
-          laid[piece] >= 0 || problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED;
+          laid[piece] >= 0 || problem.blanket().orbits().worked(slots.lead()[piece]) >= 0;
       count[1] += worked ? 1 : 0;
     }
     return counts.values();

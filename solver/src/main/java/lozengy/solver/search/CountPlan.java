@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -20,7 +21,11 @@ final class CountPlan {
   private static final int SETTLING_EXCHANGES = 10_000;
   private static final int ATTEMPTS = 8;
 
+  /** Exchanges within a plan of borders after which it is seen whether they still help. */
+  private static final int PLANNED_EXCHANGES = 400;
+
   private final Problem problem;
+  private final Domains domains;
   private final Draws draws;
   private final int yarns;
   private final List<int[]> groups;
@@ -32,25 +37,39 @@ final class CountPlan {
   private final EarlierCounts earlier;
 
   CountPlan(Problem problem, Draws draws) {
-    this(
-        problem,
-        draws,
-        problem.pile().deal(problem.slots(), problem.domains(), draws::below),
-        null,
-        0);
+    this(problem, problem.domains(), draws);
   }
 
-  private CountPlan(Problem problem, Draws draws, int[] laid, int[] kept, long changeCost) {
+  /**
+   * Plans within narrower domains.
+   *
+   * @param domains what slots are to take: some of what they may take, at least one yarn each
+   */
+  CountPlan(Problem problem, Domains domains, Draws draws) {
+    this(problem, domains, draws, laid(problem, domains, draws), null, 0);
+  }
+
+  private CountPlan(
+      Problem problem, Domains domains, Draws draws, int[] laid, int[] kept, long changeCost) {
     this.problem = problem;
+    this.domains = domains;
     this.draws = draws;
     this.yarns = problem.yarns();
     this.laid = laid;
-    this.groups = groups(problem, problem.slots().free(), laid);
+    this.groups = groups(problem, domains, problem.slots().free(), laid);
     this.counts = new int[groups.size()][yarns];
     this.earlier = EarlierCounts.of(problem, groups, kept, changeCost);
     this.surplus = new int[problem.targets().length];
     this.stock = new StockUse(problem);
     this.assignment = new int[problem.slots().count()];
+  }
+
+  private static int[] laid(Problem problem, Domains domains, Draws draws) {
+    int[] laid = problem.pile().deal(problem.slots(), problem.domains(), draws::below);
+    if (domains != problem.domains()) {
+      new PileSides(problem, domains).settle(laid);
+    }
+    return laid;
   }
 
   /**
@@ -60,23 +79,27 @@ final class CountPlan {
    * @param changeCost cost of a round's change, beside what counts cost
    */
   static CountPlan near(Problem problem, Draws draws, EarlierPlan plan, long changeCost) {
-    return new CountPlan(problem, draws, plan.laid(), plan.yarn(), changeCost);
+    return new CountPlan(problem, problem.domains(), draws, plan.laid(), plan.yarn(), changeCost);
+  }
+
+  private boolean planned() {
+    return domains != problem.domains();
   }
 
   /** Groups of slots with the same needs, layer and domain. */
   static List<int[]> groups(Problem problem, int[] slots) {
     int[] nothing = new int[problem.slots().pieces()];
     Arrays.fill(nothing, -1);
-    return groups(problem, slots, nothing);
+    return groups(problem, problem.domains(), slots, nothing);
   }
 
-  private static List<int[]> groups(Problem problem, int[] among, int[] laid) {
+  private static List<int[]> groups(Problem problem, Domains domains, int[] among, int[] laid) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
     for (int slot : among) {
       if (laid[problem.slots().piece()[slot]] >= 0) {
         continue;
       }
-      long key = (long) problem.slotClass()[slot] << 32 | problem.domains().of()[slot];
+      long key = (long) problem.slotClass()[slot] << 32 | domains.of()[slot];
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(slot);
     }
     return groups.values().stream()
@@ -92,7 +115,7 @@ final class CountPlan {
    */
   int[] deal(int exchanges) {
     boolean withinStock = false;
-    for (int attempt = 0; attempt < ATTEMPTS && !withinStock; attempt++) {
+    for (int attempt = 0; attempt < (planned() ? 1 : ATTEMPTS) && !withinStock; attempt++) {
       dealByTarget();
       recount();
       anneal();
@@ -101,6 +124,7 @@ final class CountPlan {
     for (int group = 0; group < groups.size(); group++) {
       dealGroup(groups.get(group), counts[group].clone());
     }
+    stock.reset(assignment);
     return assignment;
   }
 
@@ -108,6 +132,15 @@ final class CountPlan {
   int[] fill() {
     dealByTarget();
     return assignment;
+  }
+
+  /** What the planned counts cost: balance, leeway, overdrawn yarns. */
+  long cost() {
+    long cost = stock.overdrawLoss() + stock.leewayLoss();
+    for (int i = 0; i < surplus.length; i++) {
+      cost += problem.balanceCost()[i / yarns] * Math.abs(surplus[i]);
+    }
+    return cost;
   }
 
   /**
@@ -139,7 +172,7 @@ final class CountPlan {
           continue;
         }
         int row = layer[slot] * yarns;
-        int[] domain = problem.domains().yarns(slot);
+        int[] domain = domains.yarns(slot);
         int best = domain[draws.below(domain.length)];
         for (int yarn : domain) {
           if (surplus[row + yarn] < surplus[row + best]) {
@@ -165,18 +198,34 @@ final class CountPlan {
   private boolean settle(int exchanges) {
     int[] slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
     CountExchange exchange =
-        new CountExchange(problem, draws, slotOfGroup, counts, surplus, stock.used(), earlier);
-    boolean withinStock = exchange.settle(SETTLING_EXCHANGES);
-    if (withinStock) {
+        new CountExchange(
+            problem, domains, draws, slotOfGroup, counts, surplus, stock.used(), earlier);
+    boolean withinStock = planned() ? settleAsFar(exchange) : exchange.settle(SETTLING_EXCHANGES);
+    if (withinStock || planned()) {
       exchange.improve(exchanges);
     }
     return withinStock;
   }
 
+  /** Within a plan of borders the stock need not suffice: ends where no less is overdrawn. */
+  private static boolean settleAsFar(CountExchange exchange) {
+    long before = Long.MAX_VALUE;
+    for (int done = 0; done < SETTLING_EXCHANGES; done += PLANNED_EXCHANGES) {
+      if (exchange.settle(PLANNED_EXCHANGES)) {
+        return true;
+      }
+      if (exchange.overdrawnLength() >= before) {
+        return false;
+      }
+      before = exchange.overdrawnLength();
+    }
+    return false;
+  }
+
   private void anneal() {
     int cells = 0;
     for (int[] group : groups) {
-      cells += problem.domains().yarns(group[0]).length;
+      cells += domains.yarns(group[0]).length;
     }
     int steps = Math.min(MOST_STEPS, cells * STEPS_PER_CELL);
     double hot = problem.hardCost();
@@ -197,7 +246,7 @@ final class CountPlan {
   private void shift(double temperature) {
     int group = draws.below(groups.size());
     int slot = groups.get(group)[0];
-    int[] domain = problem.domains().yarns(slot);
+    int[] domain = domains.yarns(slot);
     int from = domain[draws.below(domain.length)];
     int to = domain[draws.below(domain.length)];
     if (from == to || counts[group][from] == 0) {
@@ -219,7 +268,7 @@ final class CountPlan {
     int groupB = draws.below(groups.size());
     int slotA = groups.get(groupA)[0];
     int slotB = groups.get(groupB)[0];
-    int[] domain = problem.domains().yarns(slotA);
+    int[] domain = domains.yarns(slotA);
     int a = domain[draws.below(domain.length)];
     int b = domain[draws.below(domain.length)];
     boolean possible =
@@ -227,7 +276,7 @@ final class CountPlan {
             && a != b
             && counts[groupA][a] > 0
             && counts[groupB][b] > 0
-            && problem.domains().allows(slotB, a);
+            && domains.allows(slotB, a);
     if (!possible) {
       return;
     }
