@@ -5,7 +5,6 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Pairs;
 
@@ -37,14 +36,8 @@ public final class ApartRule implements Rule {
       boolean joined =
           blanket.state(first) == PieceState.JOINED && blanket.state(second) == PieceState.JOINED;
       if (known && !joined && blanket.look().apart(yarn, other)) {
-        String words =
-            "%s and %s are joined along a side, and their borders %s and %s are to be kept apart"
-                .formatted(
-                    Words.piece(blanket, first),
-                    Words.piece(blanket, second),
-                    Words.yarn(blanket, yarn),
-                    Words.yarn(blanket, other));
-        faults.add(new Fault(id(), List.of(first, second), List.of(yarn, other), words));
+        faults.add(
+            new Fault(id(), List.of(first, second), List.of(), List.of(yarn, other)));
       }
     }
     return faults;

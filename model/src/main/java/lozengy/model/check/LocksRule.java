@@ -5,8 +5,6 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 
 /**
  * Rounds hold what is locked or worked; what follows from the look is the business of {@link
@@ -28,23 +26,11 @@ public final class LocksRule implements Rule {
         int yarn = sequences.yarn(piece, round);
         int locked = blanket.stated(piece, round);
         if (yarn != Sequences.OPEN && locked != Sequences.OPEN && yarn != locked) {
-          faults.add(fault(blanket, piece, round, yarn, locked));
+          faults.add(
+              new Fault(id(), List.of(piece), List.of(round), List.of(yarn, locked)));
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, int piece, int round, int yarn, int locked) {
-    boolean worked = blanket.state(piece) != PieceState.PLANNED;
-    String words =
-        "%s: %s has %s, but is %s %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.round(blanket, piece, round),
-                Words.yarn(blanket, yarn),
-                worked ? "already worked in" : "locked to",
-                Words.yarn(blanket, locked));
-    return new Fault(id(), List.of(piece), List.of(yarn, locked), words);
   }
 }

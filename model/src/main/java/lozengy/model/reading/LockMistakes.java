@@ -1,5 +1,6 @@
 package lozengy.model.reading;
 
+import lozengy.model.wording.FaultWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -48,7 +49,8 @@ final class LockMistakes {
       Map<List<Object>, List<Fault>> sorts = new LinkedHashMap<>();
       for (Fault fault : rule.faults(blanket, locks)) {
         int note = fault.pieces().stream().mapToInt(piece -> noteOf[piece]).max().orElse(-1);
-        List<Object> sort = List.of(note, AlikeFaults.said(blanket, fault), remedy(blanket, fault));
+        List<Object> sort =
+            List.of(note, fault.ofAnyPieces(), of(blanket, fault), remedy(blanket, fault));
         sorts.computeIfAbsent(sort, s -> new ArrayList<>()).add(fault);
       }
       sorts.forEach(
@@ -57,12 +59,22 @@ final class LockMistakes {
                 sort.get(0) instanceof Integer note && note >= 0
                     ? BriefPath.of("pieces").item(note).field("rounds")
                     : BriefPath.of("look");
-            for (String words : AlikeFaults.words(blanket, faults)) {
-              mistakes.add(new Mistake(path, 0, withoutPoint(words), (String) sort.get(2)));
+            for (String words : new FaultWords(blanket).together(faults)) {
+              mistakes.add(new Mistake(path, 0, words, (String) sort.get(3)));
             }
           });
     }
     return mistakes;
+  }
+
+  /** Of what sort the pieces of a fault are, where what is said of them depends on it. */
+  private static List<Object> of(Blanket blanket, Fault fault) {
+    if (fault.rule() == RuleId.NEIGHBOUR_BORDERS || fault.rule() == RuleId.APART) {
+      return List.of();
+    }
+    return fault.pieces().stream()
+        .<Object>map(piece -> List.of(blanket.kind(piece), blanket.state(piece)))
+        .toList();
   }
 
   /** By piece, the last note that holds a round of it, or -1. */
@@ -101,9 +113,5 @@ final class LockMistakes {
       case PILE -> "Leave these places open, or take pieces off the pile";
       default -> hold;
     };
-  }
-
-  private static String withoutPoint(String words) {
-    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
   }
 }

@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import lozengy.model.wording.FaultWords;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -10,7 +11,6 @@ import lozengy.model.Schemas;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.CountsRule;
-import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
@@ -167,7 +167,7 @@ class CountsInBriefsTest {
   }
 
   private static List<String> faults(Blanket blanket, Sequences sequences) {
-    return new CountsRule().faults(blanket, sequences).stream().map(Fault::words).toList();
+    return new CountsRule().faults(blanket, sequences).stream().map(new FaultWords(blanket)::of).toList();
   }
 
   private static Brief brief(String text) {

@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import lozengy.model.wording.FaultWords;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -389,7 +390,7 @@ class LooksInBriefsTest {
     for (Fault fault : Check.faults(blanket, sequences)) {
       String rule = fault.rule().word();
       if (!List.of("complete", "within-piece", "locks").contains(rule)) {
-        words.add(rule + ": " + fault.words());
+        words.add(rule + ": " + new FaultWords(blanket).of(fault));
       }
     }
     return words;

@@ -1,5 +1,6 @@
 package lozengy.model.check;
 
+import lozengy.model.wording.FaultWords;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
@@ -25,7 +26,7 @@ abstract class RuleTest {
   /** Expects these faults, in words, and that each bears the rule's id. */
   static List<Fault> expect(Rule rule, Blanket blanket, String sequences, String... words) {
     List<Fault> faults = rule.faults(blanket, sequences(blanket, sequences));
-    assertEquals(List.of(words), faults.stream().map(Fault::words).toList());
+    assertEquals(List.of(words), faults.stream().map(new FaultWords(blanket)::of).toList());
     faults.forEach(fault -> assertEquals(rule.id(), fault.rule()));
     return faults;
   }

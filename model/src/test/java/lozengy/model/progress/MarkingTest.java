@@ -1,5 +1,6 @@
 package lozengy.model.progress;
 
+import lozengy.model.check.RuleId;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
@@ -119,10 +120,11 @@ class MarkingTest {
         faults.stream()
             .anyMatch(
                 fault ->
-                    fault
-                        .words()
-                        .contains(
-                            "r1c1 and r2c1 are joined along a side and both have the border")),
+                    fault.rule() == RuleId.NEIGHBOUR_BORDERS
+                        && fault.pieces().stream()
+                            .map(piece -> marked.blanket().place(piece).name())
+                            .toList()
+                            .equals(List.of("r1c1", "r2c1"))),
         faults.toString());
     // that its own rounds do not differ is no fault any more
     assertTrue(faults.stream().allMatch(fault -> fault.pieces().size() == 2), faults.toString());

@@ -1,5 +1,6 @@
 package lozengy.model.progress;
 
+import lozengy.model.wording.FaultWords;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -153,7 +154,7 @@ class PileTest {
         List.of(
             "1 finished square in FOA, MUD: on the pile, and has no place",
             "1 finished square in MUD, FOA: on the pile, and has no place"),
-        faults.stream().filter(f -> f.rule() == RuleId.PILE).map(Fault::words).toList());
+        faults.stream().filter(f -> f.rule() == RuleId.PILE).map(new FaultWords(blanket)::of).toList());
   }
 
   @Test

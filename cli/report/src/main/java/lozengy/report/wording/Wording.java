@@ -1,5 +1,6 @@
 package lozengy.report.wording;
 
+import lozengy.model.wording.FaultWords;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,7 @@ public final class Wording {
   private static final int FEW_LINES = 4;
 
   private final Blanket blanket;
+  private final FaultWords faultWords;
   private final ReasonWords reasons;
   private final SubjectWords subjects;
   private final RelaxationWords changes;
@@ -41,6 +43,7 @@ public final class Wording {
    */
   public Wording(Blanket blanket) {
     this.blanket = blanket;
+    this.faultWords = new FaultWords(blanket);
     this.reasons = new ReasonWords(blanket);
     this.subjects = new SubjectWords(blanket);
     this.changes = new RelaxationWords(blanket);
@@ -58,7 +61,7 @@ public final class Wording {
   public List<String> of(SolveResult.Unfinished unfinished) {
     List<Fault> faults = unfinished.inTheWay();
     List<String> words =
-        new ArrayList<>(faults.stream().limit(MOST_FAULTS).map(Fault::words).toList());
+        new ArrayList<>(faults.stream().limit(MOST_FAULTS).map(faultWords::of).toList());
     if (faults.size() > MOST_FAULTS) {
       words.add("and " + (faults.size() - MOST_FAULTS) + " more faults");
     }
