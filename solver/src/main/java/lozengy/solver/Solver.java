@@ -155,7 +155,8 @@ public final class Solver {
         return new SolveResult.Unfinished(
             Check.faults(blanket, problem.sequences(running.nearest())));
       }
-      return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
+      Arrangement arrangement = arrangement(problem.sequences(best), proving.bound());
+      return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
     }
   }
 
@@ -179,7 +180,18 @@ public final class Solver {
       return Optional.empty();
     }
     return Optional.of(
-        new SolveResult.Found(arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH))));
+        new SolveResult.Found(
+            arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH)), Optional.empty()));
+  }
+
+  private Optional<SolveResult.Unsettled> unsettled(Problem problem, Arrangement arrangement) {
+    if (running.apart().isEmpty()) {
+      return Optional.empty();
+    }
+    return SolveResult.Unsettled.of(
+        running.apart().getAsLong() / problem.unitsPerPoint(),
+        arrangement.bound().orElseThrow().total() - arrangement.score().total(),
+        budget.spent());
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */

@@ -73,8 +73,7 @@ class ToldTest {
       String document = result.out();
       assertEquals(
           List.of(),
-          JsonSchemas.mistakes(
-              SpecificationVersion.DRAFT_2020_12, Terminal.class, which, document),
+          JsonSchemas.mistakes(SpecificationVersion.DRAFT_2020_12, Terminal.class, which, document),
           document);
     }
     String head = "$ " + command + (json ? " --json" : "") + "\nexit " + result.code() + "\n";

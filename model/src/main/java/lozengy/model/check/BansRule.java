@@ -6,6 +6,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.input.BriefPath;
 
 /**
  * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
@@ -16,6 +18,31 @@ public final class BansRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.BANS;
+  }
+
+  /** One line for each note and name in it. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<PieceNote> notes = blanket.brief().pieces();
+    for (int i = 0; i < notes.size(); i++) {
+      PieceNote note = notes.get(i);
+      for (String name : note.not().isEmpty() ? List.<String>of() : note.at()) {
+        int[] rounds = PlannedRounds.of(blanket, List.of(name), (round, count) -> true);
+        if (rounds.length > 0) {
+          boolean one = blanket.layout().find(name).isPresent();
+          Subject subject = new Subject.Ban(name, one, List.copyOf(note.not()));
+          BriefPath path = BriefPath.of("pieces").item(i).field("not").part(name);
+          Ground others =
+              new Ground.May(
+                  rounds,
+                  Yarns.of(blanket, yarn -> !note.not().contains(blanket.yarn(yarn).code())),
+                  false);
+          lines.add(new BriefLine(id(), path, subject, List.of(others)));
+        }
+      }
+    }
+    return lines;
   }
 
   @Override

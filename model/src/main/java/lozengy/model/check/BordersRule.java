@@ -2,10 +2,12 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 
 /**
  * Borders have the yarn that the look gives them. Finds no fault with a made or joined piece.
@@ -16,6 +18,29 @@ public final class BordersRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.BORDERS;
+  }
+
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<String> borders = blanket.brief().look().borders();
+    if (borders.isEmpty()) {
+      return List.of();
+    }
+    List<Ground> given = new ArrayList<>();
+    for (String code : borders) {
+      int yarn = blanket.yarnIndex(code);
+      int[] rounds =
+          IntStream.range(0, blanket.pieceCount())
+              .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
+              .filter(piece -> blanket.look().border(piece) == yarn)
+              .map(blanket.index()::border)
+              .toArray();
+      given.add(new Ground.May(rounds, Yarns.only(yarn), true));
+    }
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("look", "borders"), new Subject.GivenBorders(borders), given));
   }
 
   @Override

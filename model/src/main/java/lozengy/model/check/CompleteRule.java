@@ -14,6 +14,12 @@ public final class CompleteRule implements Rule {
     return RuleId.COMPLETE;
   }
 
+  /** Every round has one yarn in all that plans a blanket, without any line to leave out. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    return List.of();
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

@@ -6,10 +6,12 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
+import lozengy.model.input.BriefPath;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
@@ -22,6 +24,20 @@ public final class CopiesRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.COPIES;
+  }
+
+  /** One line, where the number can be exceeded at all. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    OptionalInt copies = blanket.brief().rules().copies();
+    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
+      return List.of();
+    }
+    int allowed = copies.getAsInt();
+    Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("rules", "copies"), new Subject.Copies(allowed), List.of(limit)));
   }
 
   @Override

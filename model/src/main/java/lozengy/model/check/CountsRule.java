@@ -21,6 +21,33 @@ public final class CountsRule implements Rule {
     return RuleId.COUNTS;
   }
 
+  /** One line for each least and each largest number. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    for (ReadyCount count : ReadyCount.of(blanket)) {
+      int all = count.pieces().length;
+      if (count.asksAtLeast()) {
+        lines.add(
+            new BriefLine(
+                id(),
+                count.atLeastPath(),
+                new Subject.Count(count.asked(), true),
+                List.of(
+                    new Ground.Count(count.yarn(), count.rounds(blanket), count.atLeast(), all))));
+      }
+      if (count.asksAtMost()) {
+        lines.add(
+            new BriefLine(
+                id(),
+                count.atMostPath(),
+                new Subject.Count(count.asked(), false),
+                List.of(new Ground.Count(count.yarn(), count.rounds(blanket), 0, count.atMost()))));
+      }
+    }
+    return lines;
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

@@ -5,6 +5,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 
 /**
@@ -17,6 +18,33 @@ public final class NeighbourBordersRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.NEIGHBOUR_BORDERS;
+  }
+
+  /** One line that borders differ at all, and one for how much. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    if (blanket.layout().seams().size() == 0) {
+      return lines;
+    }
+    RoundPairs pairs = RoundPairs.borders(blanket, blanket::bordersMayMatch);
+    int yarns = blanket.yarnCount();
+    lines.add(
+        new BriefLine(
+            id(),
+            BriefPath.of("rules", "neighbour-borders"),
+            new Subject.Differ(Subject.SeamPart.BORDERS),
+            List.of(new Ground.Clash(pairs, YarnPairs.same(yarns)))));
+    double contrast = blanket.brief().rules().minContrast();
+    if (contrast > 0) {
+      lines.add(
+          new BriefLine(
+              id(),
+              BriefPath.of("rules", "min-contrast"),
+              new Subject.Contrast(contrast),
+              List.of(new Ground.Clash(pairs, YarnPairs.of(yarns, blanket::sameBorder)))));
+    }
+    return lines;
   }
 
   @Override

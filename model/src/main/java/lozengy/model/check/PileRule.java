@@ -21,6 +21,21 @@ public final class PileRule implements Rule {
     return RuleId.PILE;
   }
 
+  /** One line for each stack of finished pieces. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<Stack> stacks = blanket.pile().stacks();
+    for (int i = 0; i < stacks.size(); i++) {
+      Stack stack = stacks.get(i);
+      Subject subject =
+          new Subject.OnPile(
+              stack.kind(), stack.count(), Arrays.stream(stack.yarns()).boxed().toList());
+      lines.add(new BriefLine(id(), stack.path(), subject, List.of(new Ground.Lay(i))));
+    }
+    return lines;
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);

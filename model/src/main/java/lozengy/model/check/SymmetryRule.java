@@ -2,10 +2,13 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.input.BriefPath;
 
 /**
  * Pieces that the symmetry makes each other's images have the same yarns. Finds no fault between
@@ -16,6 +19,34 @@ public final class SymmetryRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.SYMMETRY;
+  }
+
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    if (!blanket.orbits().any()) {
+      return List.of();
+    }
+    Symmetry symmetry = blanket.brief().look().symmetry();
+    Ground same = new Ground.Same(images(blanket));
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("look", "symmetry"), new Subject.Images(symmetry), List.of(same)));
+  }
+
+  private static RoundPairs images(Blanket blanket) {
+    IntStream.Builder first = IntStream.builder();
+    IntStream.Builder second = IntStream.builder();
+    for (int lead : blanket.orbits().leads()) {
+      boolean asks = blanket.state(lead) == PieceState.PLANNED;
+      for (int piece : blanket.orbits().members(lead)) {
+        for (int round = 0; asks && piece != lead && round < blanket.roundCount(lead); round++) {
+          first.add(blanket.index().number(lead, round));
+          second.add(blanket.index().number(piece, round));
+        }
+      }
+    }
+    return new RoundPairs(first.build().toArray(), second.build().toArray());
   }
 
   @Override

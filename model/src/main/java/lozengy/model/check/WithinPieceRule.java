@@ -9,6 +9,7 @@ import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.input.BriefPath;
 
 /**
  * Rounds of a piece differ: all of them, or those side by side, as the brief asks. Finds no fault
@@ -19,6 +20,24 @@ public final class WithinPieceRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.WITHIN_PIECE;
+  }
+
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    WithinPiece asked = blanket.brief().rules().withinPiece();
+    if (asked == WithinPiece.FREE) {
+      return List.of();
+    }
+    boolean all = asked == WithinPiece.ALL_DIFFER;
+    RoundPairs pairs = RoundPairs.within(blanket, all ? blanket.layerCount() : 1);
+    Ground clash = new Ground.Clash(pairs, YarnPairs.same(blanket.yarnCount()));
+    return List.of(
+        new BriefLine(
+            id(),
+            BriefPath.of("rules", "within-piece"),
+            new Subject.Within(asked),
+            List.of(clash)));
   }
 
   @Override

@@ -12,9 +12,9 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
-import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.check.Rule;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
@@ -42,7 +42,7 @@ final class LockMistakes {
     Sequences locks = blanket.locks();
     int[] noteOf = lastNotes(blanket);
     List<Mistake> mistakes = new ArrayList<>();
-    for (Rule rule : Check.rules()) {
+    for (Rule rule : RuleBook.rules()) {
       if (NOT_OF_LOCKS.contains(rule.id())) {
         continue;
       }
@@ -69,7 +69,7 @@ final class LockMistakes {
 
   /** Of what sort the pieces of a fault are, where what is said of them depends on it. */
   private static List<Object> of(Blanket blanket, Fault fault) {
-    if (fault.rule() == RuleId.NEIGHBOUR_BORDERS || fault.rule() == RuleId.APART) {
+    if (fault.pieces().size() == 2 && fault.rule() != RuleId.SYMMETRY) {
       return List.of();
     }
     return fault.pieces().stream()
@@ -108,6 +108,7 @@ final class LockMistakes {
       case ZONES -> hold + ", or change the zone";
       case BORDERS -> hold + ", or change look.borders";
       case COUNTS -> hold + ", or change look.counts";
+      case NEIGHBOUR_CENTRES -> hold + ", or change neighbour-centres";
       case APART -> hold + ", or change look.apart";
       case COPIES -> hold + ", or raise copies";
       case PILE -> "Leave these places open, or take pieces off the pile";

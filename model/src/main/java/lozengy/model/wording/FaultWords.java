@@ -56,8 +56,13 @@ public final class FaultWords {
                   Words.round(blanket, fault.pieces().get(0), fault.rounds().get(0)),
                   yarn(fault, 0),
                   yarn(fault, 1));
-      case NEIGHBOUR_BORDERS, APART ->
-          pieces(fault) + " are joined along a side" + borders(fault, "both have the border ");
+      case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
+          pieces(fault) + " are joined along a side" + meeting(fault, "both have ");
+      case APART ->
+          fault.pieces().size() == 1
+              ? "%s have %s and %s, which are to be kept apart"
+                  .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
+              : pieces(fault) + " are joined along a side" + meeting(fault, "");
       case WITHIN_PIECE -> within(fault);
       case COUNTS -> counts(fault, (Fault.Counted) fault.detail());
       case COPIES -> copies(fault, (Fault.Shared) fault.detail());
@@ -80,12 +85,12 @@ public final class FaultWords {
     String names = Words.list(GroupedNames.of(blanket.layout(), places));
     return List.of(
         switch (first.rule()) {
-          case NEIGHBOUR_BORDERS, APART ->
-              names
-                  + " are joined along "
-                  + alike.size()
-                  + " sides"
-                  + borders(first, "all have the border ");
+          case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
+              names + " are joined along " + alike.size() + " sides" + meeting(first, "all have ");
+          case APART ->
+              first.pieces().size() == 1
+                  ? names + of(first).substring(pieces(first).length())
+                  : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
           case BANS -> names + said(first) + ", which is banned from these pieces";
           default -> names + of(first).substring(pieces(first).length());
         });
@@ -142,13 +147,14 @@ public final class FaultWords {
         .formatted(has(fault), blanket.tone(fault.yarns().get(0)).word(), asked);
   }
 
-  private String borders(Fault fault, String haveTheBorder) {
+  private String meeting(Fault fault, String have) {
     if (fault.rule() == RuleId.APART) {
       return ", and their borders %s and %s are to be kept apart"
           .formatted(yarn(fault, 0), yarn(fault, 1));
     }
     if (!(fault.detail() instanceof Fault.TooAlike)) {
-      return " and " + haveTheBorder + yarn(fault, 0);
+      boolean centres = fault.rule() == RuleId.NEIGHBOUR_CENTRES;
+      return " and " + have + (centres ? "the centre " : "the border ") + yarn(fault, 0);
     }
     return " and their borders %s and %s differ by %s, less than the %s asked for"
         .formatted(

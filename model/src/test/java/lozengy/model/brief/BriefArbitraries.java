@@ -141,11 +141,11 @@ public final class BriefArbitraries {
             Arbitraries.doubles().between(0, 20))
         .as(
             (contrast, within, copies, keepBack) ->
-                new Rules(
-                    contrast,
-                    within,
-                    copies.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                    keepBack));
+                Rules.DEFAULT
+                    .withMinContrast(contrast)
+                    .withWithinPiece(within)
+                    .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
+                    .withKeepBack(keepBack));
   }
 
   private static Arbitrary<Preferences> preferences() {
@@ -301,11 +301,10 @@ public final class BriefArbitraries {
     List<Yarn> yarns = brief.yarns().stream().map(BriefArbitraries::easy).toList();
     WithinPiece within = brief.rules().withinPiece();
     Rules rules =
-        new Rules(
-            0,
-            within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within,
-            OptionalInt.empty(),
-            brief.rules().keepBackPercent());
+        Rules.DEFAULT
+            .withWithinPiece(
+                within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within)
+            .withKeepBack(brief.rules().keepBackPercent());
     return new Brief(
         brief.title(),
         brief.layout(),

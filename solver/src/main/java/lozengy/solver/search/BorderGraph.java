@@ -2,7 +2,7 @@ package lozengy.solver.search;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -20,20 +20,27 @@ final class BorderGraph {
     this.problem = problem;
     Slots slots = problem.slots();
     this.beside = new int[slots.pieces()][];
-    int[] start = problem.pairs().seamStart();
+    Clashes clashes = problem.clashes();
+    this.clash = new boolean[problem.yarns()][problem.yarns()];
     for (int piece = 0; piece < beside.length; piece++) {
       int slot = slots.border(piece);
-      boolean fixed = slots.fixedYarn()[slot] != Sequences.OPEN;
-      beside[piece] =
-          Arrays.stream(problem.pairs().seamSlot(), start[slot], start[slot + 1])
-              .filter(other -> !fixed || slots.fixedYarn()[other] == Sequences.OPEN)
-              .map(other -> slots.piece()[other])
-              .toArray();
+      IntStream.Builder others = IntStream.builder();
+      for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
+        int with = slots.piece()[clashes.slot()[i]];
+        if (with != piece && clashes.slot()[i] == slots.border(with)) {
+          others.add(with);
+          add(clashes, i);
+        }
+      }
+      beside[piece] = others.build().toArray();
     }
-    this.clash = new boolean[problem.yarns()][problem.yarns()];
+  }
+
+  /** Adds the yarns that two borders may not have to those that any may not. */
+  private void add(Clashes clashes, int entry) {
     for (int a = 0; a < clash.length; a++) {
       for (int b = 0; b < clash.length; b++) {
-        clash[a][b] = problem.blanket().bordersClash(a, b);
+        clash[a][b] |= clashes.bars(entry, a, b);
       }
     }
   }

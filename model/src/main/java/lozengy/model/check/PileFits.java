@@ -1,46 +1,45 @@
-package lozengy.solver.constraint;
+package lozengy.model.check;
 
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.check.RuleId;
 
 /**
  * Which pieces of the pile may lie at which places by kind and locks, and what rounds take then.
  */
-final class PileDomains {
+public final class PileFits {
 
   private final Blanket blanket;
-  private final Domains locks;
+  private final RoundYarns locks;
 
   /**
    * Takes the locks from some lines of the brief.
    *
-   * @param lines the lines of a model
+   * @param blanket the blanket
+   * @param lines the lines that hold
    */
-  PileDomains(Blanket blanket, List<BriefLine> lines) {
+  public PileFits(Blanket blanket, List<BriefLine> lines) {
     this.blanket = blanket;
-    this.locks = Domains.all(blanket);
-    lines.stream()
-        .filter(line -> line.rule() == RuleId.LOCKS || line.rule() == RuleId.BORDERS)
-        .forEach(line -> line.content().restrict(locks));
+    this.locks = RoundYarns.ofPlaces(blanket, lines);
   }
 
   /**
-   * What rounds may take as part of a piece still to be worked or of a finished one.
+   * {@return what rounds may take as part of a piece still to be worked or of a finished one}
    *
+   * @param blanket the blanket
    * @param worked what the lines leave rounds that are still to be worked
+   * @param lines the lines that hold
    */
-  static Domains widened(Blanket blanket, Domains worked, List<BriefLine> lines) {
+  public static RoundYarns widened(Blanket blanket, RoundYarns worked, List<BriefLine> lines) {
     if (blanket.pile().isEmpty()) {
       return worked;
     }
-    return new PileDomains(blanket, lines).widened(worked);
+    return new PileFits(blanket, lines).widened(worked);
   }
 
-  private Domains widened(Domains worked) {
-    Domains widened = worked.copy();
+  private RoundYarns widened(RoundYarns worked) {
+    RoundYarns widened = worked.copy();
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int stack : fitting(piece)) {
         int[] yarns = blanket.pile().stacks().get(stack).yarns();
@@ -52,8 +51,12 @@ final class PileDomains {
     return widened;
   }
 
-  /** The stacks whose pieces may lie at a place. */
-  int[] fitting(int piece) {
+  /**
+   * {@return the stacks whose pieces may lie at a place}
+   *
+   * @param piece index of the place's piece
+   */
+  public int[] fitting(int piece) {
     if (!blanket.takesPile(piece)) {
       return new int[0];
     }

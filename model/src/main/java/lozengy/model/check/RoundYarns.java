@@ -1,24 +1,28 @@
-package lozengy.solver.constraint;
+package lozengy.model.check;
 
 import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.RoundIndex;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
 
 /**
  * Which yarns each round of each piece may still take, as a bit set per round. Mutable; pieces,
  * rounds (from the centre) and yarns are the indices of a {@link Blanket}.
  */
-public final class Domains {
+public final class RoundYarns {
 
-  private final int[] start;
+  private final Blanket blanket;
+  private final RoundIndex index;
   private final int yarns;
   private final int words;
   private final long[] bits;
 
-  private Domains(int[] start, int yarns, long[] bits) {
-    this.start = start;
-    this.yarns = yarns;
+  private RoundYarns(Blanket blanket, long[] bits) {
+    this.blanket = blanket;
+    this.index = blanket.index();
+    this.yarns = blanket.yarnCount();
     this.words = words(yarns);
     this.bits = bits;
   }
@@ -28,24 +32,20 @@ public final class Domains {
   }
 
   /**
-   * Domains in which every round may take every yarn.
+   * Every round may take every yarn.
    *
    * @param blanket the blanket
-   * @return the domains
+   * @return the yarns of its rounds
    */
-  public static Domains all(Blanket blanket) {
-    int[] start = new int[blanket.pieceCount() + 1];
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      start[piece + 1] = start[piece] + blanket.roundCount(piece);
-    }
+  public static RoundYarns all(Blanket blanket) {
     int yarns = blanket.yarnCount();
     int words = words(yarns);
-    long[] bits = new long[start[blanket.pieceCount()] * words];
+    long[] bits = new long[blanket.index().count() * words];
     for (int i = 0; i < bits.length; i++) {
       int left = yarns - i % words * 64;
       bits[i] = left >= 64 ? -1 : (1L << left) - 1;
     }
-    return new Domains(start, yarns, bits);
+    return new RoundYarns(blanket, bits);
   }
 
   /**
@@ -54,8 +54,8 @@ public final class Domains {
    *
    * @param blanket the blanket
    */
-  public static Domains direct(Blanket blanket) {
-    return direct(blanket, RulePostings.lines(blanket));
+  public static RoundYarns direct(Blanket blanket) {
+    return direct(blanket, RuleBook.lines(blanket));
   }
 
   /**
@@ -64,20 +64,59 @@ public final class Domains {
    * @param blanket the blanket
    * @param lines the lines of the brief that hold
    */
-  public static Domains direct(Blanket blanket, List<BriefLine> lines) {
-    Domains domains = all(blanket);
-    lines.forEach(line -> line.content().restrict(domains));
-    return PileDomains.widened(blanket, domains, lines);
+  public static RoundYarns direct(Blanket blanket, List<BriefLine> lines) {
+    return PileFits.widened(blanket, toWork(blanket, lines), lines);
+  }
+
+  /**
+   * {@return what some lines leave the rounds of pieces that are still to be worked}
+   *
+   * @param blanket the blanket
+   * @param lines the lines of the brief that hold
+   */
+  public static RoundYarns toWork(Blanket blanket, List<BriefLine> lines) {
+    RoundYarns yarns = all(blanket);
+    lines.forEach(yarns::restrict);
+    return yarns;
+  }
+
+  /**
+   * {@return what some lines leave the rounds of places, whatever comes to lie there}
+   *
+   * @param blanket the blanket
+   * @param lines the lines of the brief that hold
+   */
+  public static RoundYarns ofPlaces(Blanket blanket, List<BriefLine> lines) {
+    return only(blanket, lines, true);
+  }
+
+  /**
+   * {@return what some lines leave rounds that are still to be worked and not locked, counts aside}
+   *
+   * @param blanket the blanket
+   * @param lines the lines of the brief that hold
+   */
+  public static RoundYarns unlocked(Blanket blanket, List<BriefLine> lines) {
+    return only(blanket, lines, false);
+  }
+
+  private static RoundYarns only(Blanket blanket, List<BriefLine> lines, boolean ofPlace) {
+    RoundYarns yarns = all(blanket);
+    lines.stream()
+        .flatMap(line -> line.grounds(Ground.May.class))
+        .filter(may -> may.ofPlace() == ofPlace)
+        .forEach(yarns::restrict);
+    return yarns;
   }
 
   /** {@return a copy that changes on its own} */
-  public Domains copy() {
-    return new Domains(start, yarns, bits.clone());
+  public RoundYarns copy() {
+    return new RoundYarns(blanket, bits.clone());
   }
 
   /** {@return how many pieces} */
   public int pieces() {
-    return start.length - 1;
+    return blanket.pieceCount();
   }
 
   /**
@@ -86,7 +125,7 @@ public final class Domains {
    * @param piece the piece's index, from 0
    */
   public int rounds(int piece) {
-    return start[piece + 1] - start[piece];
+    return index.border(piece) - index.centre(piece) + 1;
   }
 
   /** {@return how many yarns there are} */
@@ -122,18 +161,33 @@ public final class Domains {
   }
 
   /**
-   * Leaves a round no other yarn than this; none at all if it could not take it.
+   * Takes out what a line forbids single rounds that are still to be worked.
    *
-   * @param piece the piece's index, from 0
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
+   * @param line a line of the brief
    */
-  public void keepOnly(int piece, int round, int yarn) {
-    boolean had = allows(piece, round, yarn);
-    int from = (start[piece] + round) * words;
-    Arrays.fill(bits, from, from + words, 0);
-    if (had) {
-      bits[word(piece, round, yarn)] |= 1L << yarn;
+  public void restrict(BriefLine line) {
+    line.grounds(Ground.May.class).forEach(this::restrict);
+    line.grounds(Ground.Count.class).filter(count -> count.most() == 0).forEach(this::restrict);
+  }
+
+  /** That no piece shows a yarn is a ban. */
+  private void restrict(Ground.Count none) {
+    for (int[] rounds : none.rounds()) {
+      for (int number : rounds) {
+        int piece = index.piece(number);
+        if (blanket.state(piece) == PieceState.PLANNED) {
+          remove(piece, index.round(number), none.yarn());
+        }
+      }
+    }
+  }
+
+  private void restrict(Ground.May may) {
+    long[] kept = Arrays.copyOf(may.yarns().toLongArray(), words);
+    for (int number : may.rounds()) {
+      for (int i = 0; i < words; i++) {
+        bits[number * words + i] &= kept[i];
+      }
     }
   }
 
@@ -144,7 +198,7 @@ public final class Domains {
    * @param round the round, from 0 at the centre
    */
   public int size(int piece, int round) {
-    int from = (start[piece] + round) * words;
+    int from = index.number(piece, round) * words;
     int size = 0;
     for (int i = from; i < from + words; i++) {
       size += Long.bitCount(bits[i]);
@@ -181,13 +235,13 @@ public final class Domains {
   }
 
   private int word(int piece, int round, int yarn) {
-    return (start[piece] + round) * words + yarn / 64;
+    return index.number(piece, round) * words + yarn / 64;
   }
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Domains that
-        && Arrays.equals(start, that.start)
+    return other instanceof RoundYarns that
+        && blanket == that.blanket
         && Arrays.equals(bits, that.bits);
   }
 

@@ -7,17 +7,24 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.BitSet;
+import java.util.List;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleId;
+import lozengy.model.check.Subject;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class DomainsTest {
+class RoundYarnsTest {
 
   private static Blanket blanket(int yarns) {
     return BlanketBuilder.straight(3, 1)
@@ -29,7 +36,7 @@ class DomainsTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 63, 64, 65, 130})
   void behavesLikeOneSetForEachRound(int yarns) {
-    Domains domains = Domains.all(blanket(yarns));
+    RoundYarns domains = RoundYarns.all(blanket(yarns));
     BitSet[] sets = new BitSet[6];
     for (int i = 0; i < sets.length; i++) {
       sets[i] = new BitSet();
@@ -51,16 +58,29 @@ class DomainsTest {
 
   @Test
   void keepingOneYarnOfARoundLeavesTheOthersAlone() {
-    Domains domains = Domains.all(blanket(70));
-    Domains copy = domains.copy();
-    domains.keepOnly(1, 0, 66);
+    Blanket blanket = blanket(70);
+    RoundYarns domains = RoundYarns.all(blanket);
+    RoundYarns copy = domains.copy();
+    domains.restrict(lock(blanket, 66));
     assertArrayEquals(new int[] {66}, domains.yarnsOf(1, 0));
     assertEquals(70, domains.size(0, 1));
     assertEquals(70, domains.size(1, 1));
     assertNotEquals(copy, domains);
-    domains.keepOnly(1, 0, 3);
+    domains.restrict(lock(blanket, 3));
     assertEquals(0, domains.size(1, 0), "a yarn that was gone does not come back");
     assertEquals(70, copy.size(1, 0), "a copy changes on its own");
+  }
+
+  /** The centre of the second piece in one yarn. */
+  private static BriefLine lock(Blanket blanket, int yarn) {
+    BitSet only = new BitSet();
+    only.set(yarn);
+    Ground may = new Ground.May(new int[] {blanket.index().centre(1)}, only, true);
+    return new BriefLine(
+        RuleId.LOCKS,
+        BriefPath.of("pieces").item(0),
+        new Subject.Lock(1, PieceState.PLANNED, List.of()),
+        List.of(may));
   }
 
   @Test
@@ -73,7 +93,7 @@ class DomainsTest {
             .ban("r1c1", "A", "C")
             .note("r1c2", PieceState.MADE, "A", "B")
             .build();
-    Domains direct = Domains.direct(blanket);
+    RoundYarns direct = RoundYarns.direct(blanket);
     assertArrayEquals(new int[] {3}, direct.yarnsOf(0, 0));
     assertArrayEquals(new int[] {1, 3}, direct.yarnsOf(0, 1));
     assertTrue(direct.allows(1, 0, 0), "what is made is a fact, whatever its tone");

@@ -1,4 +1,4 @@
-package lozengy.solver.constraint;
+package lozengy.model.check;
 
 import java.util.List;
 import java.util.Set;
@@ -183,8 +183,9 @@ public sealed interface Subject {
    *
    * @param first code of one
    * @param second code of the other
+   * @param on where they do not meet
    */
-  record Apart(String first, String second) implements Subject {
+  record Apart(String first, String second, Look.Meeting on) implements Subject {
     @Override
     public String code() {
       return "apart";
@@ -230,16 +231,39 @@ public sealed interface Subject {
     }
   }
 
-  /** Borders on a seam differ. */
-  record BordersDiffer() implements Subject {
+  /** Which rounds of two pieces meet on a seam. */
+  enum SeamPart {
+    /** Their borders. */
+    BORDERS("border"),
+    /** Their centres. */
+    CENTRES("centre");
+
+    private final String word;
+
+    SeamPart(String word) {
+      this.word = word;
+    }
+
+    /** {@return the word for one of them} */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * Two pieces on a seam differ.
+   *
+   * @param part in which of their rounds
+   */
+  record Differ(SeamPart part) implements Subject {
     @Override
     public String code() {
-      return "borders-differ";
+      return part.word() + "s-differ";
     }
 
     @Override
     public <T> T in(Cases<T> cases) {
-      return cases.bordersDiffer(this);
+      return cases.differ(this);
     }
   }
 
@@ -419,7 +443,7 @@ public sealed interface Subject {
      *
      * @param subject a subject of it
      */
-    T bordersDiffer(BordersDiffer subject);
+    T differ(Differ subject);
 
     /**
      * {@return what it is for this sort}

@@ -1,41 +1,30 @@
 package lozengy.solver.constraint;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.PieceState;
-import lozengy.model.check.RuleId;
+import lozengy.model.check.Ground;
 import lozengy.model.layout.PieceKind;
 import org.chocosolver.solver.variables.IntVar;
 
-/** Every finished piece of the pile has a place: one line for each stack of such pieces. */
-final class PilePosting implements RulePosting {
+/**
+ * Every finished piece of a stack lies somewhere. What it asks of each place is part of the model
+ * ({@link PileVariables}); how many lie is posted for all stacks together.
+ */
+final class LayPosting implements KindPosting<Ground.Lay> {
 
   @Override
-  public RuleId rule() {
-    return RuleId.PILE;
+  public Class<Ground.Lay> kind() {
+    return Ground.Lay.class;
   }
 
   @Override
-  public List<BriefLine> lines(Blanket blanket) {
-    List<BriefLine> lines = new ArrayList<>();
-    for (Stack stack : blanket.pile().stacks()) {
-      Subject subject =
-          new Subject.OnPile(
-              stack.kind(), stack.count(), Arrays.stream(stack.yarns()).boxed().toList());
-      lines.add(new BriefLine(rule(), stack.path(), subject, new Lay()));
-    }
-    return lines;
-  }
-
-  /** What it asks of each place is part of the model; how many lie is posted for all together. */
-  private record Lay() implements BriefLine.Content {}
+  public void post(ConstraintModel model, Ground.Lay lay) {}
 
   @Override
-  public void strengthen(ConstraintModel model, List<BriefLine> active) {
+  public void strengthen(ConstraintModel model, List<Ground.Lay> active) {
     Blanket blanket = model.blanket();
     List<Stack> stacks = blanket.pile().stacks();
     for (PieceKind kind : PieceKind.values()) {
@@ -55,7 +44,7 @@ final class PilePosting implements RulePosting {
 
   /** As many places hold a piece of each stack as the stack has, or at most, where left out. */
   private static void count(
-      ConstraintModel model, PieceKind kind, List<Stack> stacks, List<BriefLine> active) {
+      ConstraintModel model, PieceKind kind, List<Stack> stacks, List<Ground.Lay> active) {
     IntVar[] laid =
         IntStream.range(0, model.blanket().pieceCount())
             .filter(piece -> model.blanket().kind(piece) == kind && model.laid(piece) != null)
@@ -67,7 +56,7 @@ final class PilePosting implements RulePosting {
     IntVar[] counts = new IntVar[ofKind.length];
     for (int i = 0; i < counts.length; i++) {
       Stack stack = stacks.get(ofKind[i]);
-      boolean held = active.stream().anyMatch(line -> line.path().equals(stack.path()));
+      boolean held = active.contains(new Ground.Lay(ofKind[i]));
       counts[i] = model.model().intVar(held ? stack.count() : 0, stack.count());
     }
     if (laid.length > 0) {
