@@ -259,7 +259,7 @@ public final class Solver {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
-          "The search took an arrangement for valid that breaks a rule: " + faults.get(0).words());
+          "The search took an arrangement for valid that breaks a rule: " + faults.get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     return new Arrangement(
