@@ -21,7 +21,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.model.progress.Change;

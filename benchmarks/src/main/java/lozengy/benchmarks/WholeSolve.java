@@ -18,7 +18,7 @@ import lozengy.benchmarks.peer.LozengyContender;
 import lozengy.benchmarks.record.Results;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import picocli.CommandLine.Command;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.input.InputException;
+import lozengy.report.Json;
 
 /** Puts failures as programs read them. */
 public final class FailureData {
@@ -43,7 +44,7 @@ public final class FailureData {
             .map(
                 each ->
                     Json.object(
-                        "path", Optional.of(each.path()).filter(path -> !path.isEmpty()),
+                        "path", Optional.of(each.path().toString()).filter(path -> !path.isEmpty()),
                         "line", Optional.of(each.line()).filter(line -> line > 0),
                         "found", each.found(),
                         "remedy", each.remedy()))

@@ -2,8 +2,9 @@ package lozengy.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
-import lozengy.cli.report.PlainText;
 import lozengy.model.input.Mistake;
+import lozengy.report.Json;
+import lozengy.report.PlainText;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IExitCodeExceptionMapper;

@@ -6,7 +6,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 
 /** An input or a call that cannot be carried out, with all its mistakes and where they are. */
-public final class Refusal extends RuntimeException {
+public class Refusal extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 
@@ -37,7 +37,7 @@ public final class Refusal extends RuntimeException {
    * @param remedy what would be right
    */
   public static Refusal of(String place, String found, String remedy) {
-    return new Refusal(place, List.of(new Mistake("", 0, found, remedy)));
+    return new Refusal(place, List.of(Mistake.ofWhole(found, remedy)));
   }
 
   /** Refuses a file for the mistakes that its reader found. */
@@ -57,7 +57,7 @@ public final class Refusal extends RuntimeException {
 
   /** A mistake in one line, its place first. */
   public static String words(String place, Mistake mistake) {
-    String separator = mistake.line() > 0 || !mistake.path().isEmpty() ? ", " : ": ";
+    String separator = mistake.line() > 0 || !mistake.path().steps().isEmpty() ? ", " : ": ";
     return place.isEmpty() ? mistake.words() : place + separator + mistake.words();
   }
 }

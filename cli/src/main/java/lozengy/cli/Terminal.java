@@ -9,6 +9,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import lozengy.report.Colours;
+import lozengy.report.Screen;
 
 /**
  * What the program shares with its surroundings. Text is UTF-8 whatever the locale, and the same on
@@ -75,7 +77,15 @@ public final class Terminal {
         Boolean.getBoolean("lozengy.progress"),
         "1".equals(System.getenv("LOZENGY_DEBUG")),
         stopSignal,
-        Screen.ofProcess());
+        screenOfProcess());
+  }
+
+  /** As the launcher and the environment tell of it. */
+  private static Screen screenOfProcess() {
+    int columns = Integer.getInteger("lozengy.columns", Screen.USUAL_COLUMNS);
+    return new Screen(
+        Colours.of(Boolean.getBoolean("lozengy.terminal"), System.getenv()),
+        columns < 1 ? Screen.USUAL_COLUMNS : columns);
   }
 
   private static PrintWriter writer(OutputStream stream) {

@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.command.Solving;
+import lozengy.report.Colours;
+import lozengy.report.Screen;
 import lozengy.solver.Solver;
 
 /** Runs the command line within a test, as the shell would. */

@@ -12,8 +12,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.check.Check;
+import lozengy.report.Chart;
+import lozengy.report.ChartOptions;
+import lozengy.report.page.Page;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -23,7 +26,9 @@ class ConsumerTest {
 
   @Test
   void theLibraryPlansWithoutTheCommandLine() {
-    assertThrows(ClassNotFoundException.class, () -> Class.forName("lozengy.cli.Main"));
+    for (String commandLine : List.of("lozengy.cli.Main", "picocli.CommandLine")) {
+      assertThrows(ClassNotFoundException.class, () -> Class.forName(commandLine));
+    }
     Blanket blanket = Blanket.of(BriefReader.read(Path.of("..", "cushion.yaml")));
     SolveOptions options =
         new SolveOptions(
@@ -34,5 +39,8 @@ class ConsumerTest {
             .arrangement();
     assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
     assertTrue(arrangement.score().total() > 50, "a random arrangement comes to less");
+    String chart = Chart.svg(arrangement, ChartOptions.PLAIN);
+    assertTrue(chart.startsWith("<svg") || chart.startsWith("<?xml"), chart.substring(0, 40));
+    assertTrue(Page.html(arrangement, "cushion.json").contains(blanket.brief().title()));
   }
 }

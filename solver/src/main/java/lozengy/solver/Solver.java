@@ -1,6 +1,5 @@
 package lozengy.solver;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -15,6 +14,7 @@ import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Optimum;
 import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Refutation;
 import lozengy.solver.explain.Root;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -41,8 +41,6 @@ public final class Solver {
 
   private static final long PROOF_NODES_TIMED = 100_000;
   private static final String PROOF_BY_SEARCH = "every other arrangement ruled out";
-
-  private static final int MOST_FAULTS = 8;
 
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
@@ -84,14 +82,14 @@ public final class Solver {
   private SolveResult solve() {
     if (!blanket.pile().isEmpty()) {
       // a pile that finds no places by its locks alone cannot even be dealt
-      List<String> reasons = Root.arguments(blanket);
-      if (!reasons.isEmpty()) {
-        return new SolveResult.Impossible(reasons);
+      List<Refutation> refutations = Root.arguments(blanket);
+      if (!refutations.isEmpty()) {
+        return new SolveResult.Impossible(refutations, Optional.empty());
       }
     }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     if (problem.pile().isEmpty() && problem.domains().anyEmpty()) {
-      return new SolveResult.Impossible(Root.arguments(blanket));
+      return new SolveResult.Impossible(Root.arguments(blanket), Optional.empty());
     }
     try (Search search =
         new Search(
@@ -103,8 +101,9 @@ public final class Solver {
             () -> tell(problem),
             Assertions.OFF)) {
       running = search;
-      List<String> reasons = startsValid(problem) ? List.of() : startOtherwise(problem);
-      return reasons.isEmpty() ? improve(problem) : new SolveResult.Impossible(reasons);
+      Optional<SolveResult> impossible =
+          startsValid(problem) ? Optional.empty() : startOtherwise(problem);
+      return impossible.isPresent() ? impossible.get() : improve(problem);
     }
   }
 
@@ -120,22 +119,27 @@ public final class Solver {
    * Where the first deals are not valid: direct arguments against the brief, more deals, and the
    * constraint model, in turns.
    *
-   * @return why nothing fits; empty if that is not proved
+   * @return that nothing fits; empty if that is not proved
    */
-  private List<String> startOtherwise(Problem problem) {
+  private Optional<SolveResult> startOtherwise(Problem problem) {
     if (options.stop().getAsBoolean() && running.best() == null) {
-      return List.of();
+      return Optional.empty();
     }
-    List<String> reasons = Root.arguments(blanket);
-    if (!reasons.isEmpty() || running.startAgain()) {
-      return reasons;
+    List<Refutation> refutations = Root.arguments(blanket);
+    if (!refutations.isEmpty()) {
+      return Optional.of(new SolveResult.Impossible(refutations, Optional.empty()));
+    }
+    if (running.startAgain()) {
+      return Optional.empty();
     }
     Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
     Feasibility.Answer answer = Feasibility.search(blanket, options.seed(), limits);
     if (answer instanceof Feasibility.Fits fits) {
       running.startFrom(problem.assignment(fits.start()));
     }
-    return answer instanceof Feasibility.Impossible impossible ? impossible.reasons() : List.of();
+    return answer instanceof Feasibility.Impossible impossible
+        ? Optional.of(new SolveResult.Impossible(impossible.refutations(), impossible.conflict()))
+        : Optional.empty();
   }
 
   private SolveResult improve(Problem problem) {
@@ -148,7 +152,8 @@ public final class Solver {
       running.improve();
       int[] best = running.best();
       if (best == null) {
-        return new SolveResult.Unfinished(inTheWay(problem.sequences(running.nearest())));
+        return new SolveResult.Unfinished(
+            Check.faults(blanket, problem.sequences(running.nearest())));
       }
       return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
     }
@@ -175,17 +180,6 @@ public final class Solver {
     }
     return Optional.of(
         new SolveResult.Found(arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH))));
-  }
-
-  /** What the nearest attempt breaks, the first few faults in words and how many more. */
-  private List<String> inTheWay(Sequences nearest) {
-    List<Fault> faults = Check.faults(blanket, nearest);
-    List<String> words = new ArrayList<>();
-    faults.stream().limit(MOST_FAULTS).forEach(fault -> words.add(fault.words()));
-    if (faults.size() > MOST_FAULTS) {
-      words.add("and " + (faults.size() - MOST_FAULTS) + " more faults");
-    }
-    return words;
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
@@ -237,6 +231,8 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                score.total() >= bound.total() - ROUNDING ? "optimal" : "none")));
+                score.total() >= bound.total() - ROUNDING
+                    ? Arrangement.Solved.OPTIMAL
+                    : Arrangement.Solved.UNPROVED)));
   }
 }

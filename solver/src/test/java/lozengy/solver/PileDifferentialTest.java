@@ -23,6 +23,7 @@ import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
 import lozengy.solver.constraint.TinyPiles;
 import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Refutation;
 import lozengy.solver.explain.Root;
 import org.junit.jupiter.api.Test;
 
@@ -86,7 +87,7 @@ class PileDifferentialTest {
       Blanket blanket = blankets.apply(seed);
       boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
       feasible += fits ? 1 : 0;
-      List<String> arguments = Root.arguments(blanket);
+      List<Refutation> arguments = Root.arguments(blanket);
       argued += arguments.isEmpty() ? 0 : 1;
       assertTrue(!fits || arguments.isEmpty(), "seed " + seed + ": " + arguments);
       Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, AMPLE);

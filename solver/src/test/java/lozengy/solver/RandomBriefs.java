@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -30,7 +31,6 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Random briefs of every shape, for tests that hold one way of working against another. */
 public final class RandomBriefs {

@@ -15,6 +15,7 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -23,7 +24,6 @@ import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Layout;
-import lozengy.model.score.Part;
 
 /** Random looks for a brief, each of its wishes now and then. */
 public final class RandomLooks {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;

@@ -6,7 +6,7 @@ import lozengy.model.brief.Preferences;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.Layers;
 import lozengy.model.score.Nearness;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 

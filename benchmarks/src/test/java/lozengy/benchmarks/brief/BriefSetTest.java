@@ -12,7 +12,7 @@ import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.check.Check;
 import lozengy.model.colour.Tone;

@@ -5,11 +5,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.FailureData;
-import lozengy.cli.Json;
 import lozengy.cli.Refusal;
 import lozengy.cli.command.Solving;
 import lozengy.cli.file.Inputs;
@@ -18,11 +16,15 @@ import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
+import lozengy.report.Json;
+import lozengy.report.ReasonData;
+import lozengy.report.wording.Wording;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 
@@ -50,10 +52,11 @@ final class LineSolver {
           document instanceof ArrangementDocument answer
               ? Optional.of(answer.arrangement().sequences())
               : Optional.empty();
-      SolveResult result = solving.solve(Inputs.blanket(document), earlier, options);
+      Blanket blanket = Inputs.blanket(document);
+      SolveResult result = solving.solve(blanket, earlier, options);
       return result instanceof SolveResult.Found found
           ? found(line.number(), found.arrangement())
-          : notFound(line.number(), result);
+          : notFound(line.number(), blanket, result);
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
       return bytes(
           Json.object(
@@ -109,12 +112,10 @@ final class LineSolver {
     return bytes.toByteArray();
   }
 
-  private static byte[] notFound(long number, SolveResult result) {
-    boolean impossible = result instanceof SolveResult.Impossible;
-    List<String> reasons =
-        result instanceof SolveResult.Impossible proved
-            ? proved.reasons()
-            : ((SolveResult.Unfinished) result).nearest();
+  private static byte[] notFound(long number, Blanket blanket, SolveResult result) {
+    Wording wording = new Wording(blanket);
+    Optional<SolveResult.Impossible> impossible =
+        result instanceof SolveResult.Impossible proved ? Optional.of(proved) : Optional.empty();
     return bytes(
         Json.object(
             FORMAT,
@@ -122,9 +123,13 @@ final class LineSolver {
             LINE,
             number,
             OUTCOME,
-            impossible ? "impossible" : "unfinished",
+            impossible.isPresent() ? "impossible" : "unfinished",
             "reasons",
-            reasons));
+            result instanceof SolveResult.Unfinished unfinished
+                ? wording.of(unfinished)
+                : impossible.map(wording::of),
+            "causes",
+            impossible.map(proved -> ReasonData.of(blanket, proved))));
   }
 
   private static byte[] bytes(Map<String, Object> object) {

@@ -7,11 +7,11 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import lozengy.cli.Json;
-import lozengy.cli.report.Figures;
-import lozengy.cli.report.TextTable;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
+import lozengy.report.Figures;
+import lozengy.report.Json;
+import lozengy.report.TextTable;
 import lozengy.solver.alternatives.AlternativeSearch;
 import lozengy.solver.alternatives.Alternatives;
 

@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import lozengy.cli.Json;
-import lozengy.cli.need.Purchase;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.YarnNeed;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.Purchase;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.YarnNeed;
+import lozengy.report.Json;
 import lozengy.solver.explain.Buying;
 
 /** Needs of yarn as {@code --json} prints them; lengths in m. */

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
-import lozengy.cli.need.Purchase;
-import lozengy.cli.need.ToneDemand;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.ToneShortage;
-import lozengy.cli.need.YarnNeed;
-import lozengy.cli.report.Figures;
-import lozengy.cli.report.PlainText;
-import lozengy.cli.report.TextTable;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.Purchase;
+import lozengy.model.yarn.ToneDemand;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.ToneShortage;
+import lozengy.model.yarn.YarnNeed;
+import lozengy.report.Figures;
+import lozengy.report.PlainText;
+import lozengy.report.TextTable;
 import lozengy.solver.explain.Buying;
 
 /** Tells needs of yarn in lines for a person. */

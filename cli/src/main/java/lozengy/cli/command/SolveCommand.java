@@ -9,7 +9,7 @@ import lozengy.cli.ExitCode;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.Again;
+import lozengy.cli.file.WholeFiles;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
@@ -22,6 +22,7 @@ import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.report.Again;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
 import lozengy.solver.alternatives.AlternativeSearch;
@@ -126,10 +127,14 @@ final class SolveCommand implements Callable<Integer> {
     SolveRequest request = SolveRequest.of(seed, moves, seconds, threads);
     Source source = file.source();
     change.expectOwnInput(source);
+    WholeFiles written = output.files();
+    if (!source.isStandardInput()) {
+      written.lookAt(source.path());
+    }
     Document document = Inputs.read(source, terminal);
     Changed task = changed(document);
     Optional<Sequences> earlier = task.earlier();
-    SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent());
+    SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent(), written);
     AlternativeFiles files = AlternativeFiles.of(targets, count, within);
     files.expect();
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
@@ -154,7 +159,7 @@ final class SolveCommand implements Callable<Integer> {
           stopped);
       return ExitCode.DONE.code();
     }
-    return report.tellNotFound(result).code();
+    return report.tellNotFound(task.blanket(), result).code();
   }
 
   /** What is to be solved: the document with the changes that the options ask for. */

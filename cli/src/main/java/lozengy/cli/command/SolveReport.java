@@ -5,14 +5,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
 import lozengy.cli.Terminal;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.Again;
-import lozengy.cli.report.AgainData;
-import lozengy.cli.report.AgainText;
-import lozengy.cli.report.Summary;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.report.Again;
+import lozengy.report.AgainData;
+import lozengy.report.AgainText;
+import lozengy.report.Json;
+import lozengy.report.ReasonData;
+import lozengy.report.Summary;
+import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
 
 /** Tells how a solve has ended. */
@@ -92,24 +95,33 @@ final class SolveReport {
   }
 
   /** Tells why nothing was found. */
-  ExitCode tellNotFound(SolveResult result) {
+  ExitCode tellNotFound(Blanket blanket, SolveResult result) {
+    Wording wording = new Wording(blanket);
     if (result instanceof SolveResult.Impossible impossible) {
-      tell("impossible", "No arrangement fits this brief. Proved:", impossible.reasons());
+      tell(
+          "impossible",
+          "No arrangement fits this brief. Proved:",
+          wording.of(impossible),
+          Optional.of(ReasonData.of(blanket, impossible)));
       return ExitCode.IMPOSSIBLE;
     }
     tell(
         "unfinished",
         "No arrangement was found within the limit given, and nothing is proved. More --moves or"
             + " --seconds may find one. In the way stood:",
-        ((SolveResult.Unfinished) result).nearest());
+        wording.of((SolveResult.Unfinished) result),
+        Optional.empty());
     return ExitCode.UNFINISHED;
   }
 
-  private void tell(String outcome, String head, List<String> why) {
+  private void tell(String outcome, String head, List<String> why, Optional<?> causes) {
     if (json) {
       terminal
           .out()
-          .println(Json.result("solve-result", Json.object("outcome", outcome, "reasons", why)));
+          .println(
+              Json.result(
+                  "solve-result",
+                  Json.object("outcome", outcome, "reasons", why, "causes", causes)));
       return;
     }
     PrintWriter words = words();

@@ -46,7 +46,7 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
   }
 
   private static Mistake wrong(String option, Number found, String remedy) {
-    return new Mistake(option, 0, found.toString(), remedy);
+    return Mistake.ofWish(option, found.toString(), remedy);
   }
 
   /**

@@ -7,30 +7,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Json;
-import lozengy.cli.report.ColourVisionWords;
+import lozengy.model.arrangement.Contradiction;
+import lozengy.model.arrangement.Contradictions;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.report.ColourVisionWords;
+import lozengy.report.Json;
 
 /**
  * What a check of an arrangement found.
  *
  * @param score its score, worked out from scratch; empty if a round is open
- * @param states whether the file states a score or yarn totals
  * @param faults what is wrong, rules first; empty if it is as it should be
  * @param warnings what is no fault, but good to know
  * @param byDesign where a rule gives way by the look that is asked for, in words
  */
 record Verdict(
-    Optional<Score> score,
-    List<Found> faults,
-    List<String> warnings,
-    boolean states,
-    Optional<String> byDesign) {
+    Optional<Score> score, List<Found> faults, List<String> warnings, Optional<String> byDesign) {
 
   private static final int JSON_DECIMALS = 6;
 
@@ -51,6 +48,10 @@ record Verdict(
           fault.words());
     }
 
+    static Found of(Contradiction each) {
+      return new Found(each.code().word(), each.pieces(), each.yarns(), each.words());
+    }
+
     String line() {
       return rule + ": " + words;
     }
@@ -69,14 +70,11 @@ record Verdict(
             : Optional.empty();
     List<Found> faults = new ArrayList<>();
     Check.faults(blanket, stated.sequences()).forEach(each -> faults.add(Found.of(blanket, each)));
-    score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
-    faults.addAll(StatedFaults.ofYarns(stated));
-    boolean states = stated.score().isPresent() || !stated.yarns().isEmpty();
+    Contradictions.of(stated).forEach(each -> faults.add(Found.of(each)));
     return new Verdict(
         score,
         List.copyOf(faults),
         ColourVisionWords.of(blanket, stated.sequences()),
-        states,
         blanket.look().givenBordersWords());
   }
 
@@ -85,10 +83,7 @@ record Verdict(
     String figure =
         score.map(each -> String.format(Locale.ROOT, " Score %.2f.", each.total())).orElse("");
     if (faults.isEmpty()) {
-      return "Valid. Every rule holds; "
-          + (states
-              ? "score and yarn totals are as stated."
-              : "the file states no score or totals.")
+      return "Valid. Every rule holds; score and yarn totals are as stated."
           + figure
           + byDesign.map(words -> " " + words + ".").orElse("");
     }

@@ -32,9 +32,11 @@ import lozengy.cli.JsonSchemas;
 import lozengy.cli.Refusal;
 import lozengy.cli.Run;
 import lozengy.cli.command.Solving;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.check.Fault;
+import lozengy.model.check.RuleId;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import org.junit.jupiter.api.Test;
@@ -44,7 +46,9 @@ class BatchTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Solving NOTHING_FOUND =
-      (blanket, earlier, options) -> new SolveResult.Unfinished(List.of("in the way"));
+      (blanket, earlier, options) ->
+          new SolveResult.Unfinished(
+              List.of(new Fault(RuleId.YARN_TOTALS, List.of(), List.of(), "in the way")));
 
   @TempDir Path folder;
 

@@ -78,6 +78,12 @@ public record Arrangement(
       String proof,
       Optional<Choice> choice) {
 
+    /** The proof's word where no arrangement has a higher total. */
+    public static final String OPTIMAL = "optimal";
+
+    /** The proof's word where nothing is proved. */
+    public static final String UNPROVED = "none";
+
     /**
      * Of an arrangement that was searched for by itself.
      *
@@ -89,6 +95,11 @@ public record Arrangement(
      */
     public Solved(long seed, long moves, Optional<Double> seconds, String version, String proof) {
       this(seed, moves, seconds, version, proof, Optional.empty());
+    }
+
+    /** {@return the same, with nothing proved} */
+    public Solved unproved() {
+      return new Solved(seed, moves, seconds, version, UNPROVED, choice);
     }
   }
 

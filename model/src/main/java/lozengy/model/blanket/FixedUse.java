@@ -40,13 +40,18 @@ final class FixedUse {
   private final long[] fixed;
   private final long[] settled;
 
-  FixedUse(Brief brief, Layout layout, ReadyYarns yarns, ReadyMotifs motifs, KnownPieces known) {
+  FixedUse(
+      Brief brief,
+      Measures measures,
+      Layout layout,
+      ReadyYarns yarns,
+      ReadyMotifs motifs,
+      KnownPieces known) {
     this.brief = brief;
     this.layout = layout;
     this.yarns = yarns;
     this.motifs = motifs;
     this.known = known;
-    Measures measures = Measures.of(layout, brief.motifs());
     this.joining = joining(measures);
     this.edging = edging(measures);
     this.settled = new long[yarns.tones().length];

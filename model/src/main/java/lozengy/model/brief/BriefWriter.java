@@ -12,7 +12,6 @@ import lozengy.model.input.JsonText;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /**
  * Writes briefs as JSON, with everything said that was left to its default. What is written reads

@@ -3,7 +3,6 @@ package lozengy.model.brief;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import lozengy.model.score.Part;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.

@@ -13,7 +13,6 @@ import lozengy.model.input.Nearest;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
-import lozengy.model.score.Part;
 
 /**
  * Reads what a brief says of the blanket as a whole: rules, preferences, tones, joining, edging.

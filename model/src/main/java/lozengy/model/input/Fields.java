@@ -19,7 +19,7 @@ public final class Fields {
     this.at = at;
   }
 
-  private String path(String name) {
+  private BriefPath path(String name) {
     return at.child(name, null).path();
   }
 

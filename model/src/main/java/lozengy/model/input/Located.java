@@ -53,12 +53,12 @@ public final class Located {
   }
 
   /** {@return its path, such as {@code yarns[3].colour}; put together when asked for} */
-  public String path() {
-    String above = parent == null ? "" : parent.path();
+  public BriefPath path() {
+    BriefPath above = parent == null ? BriefPath.ROOT : parent.path();
     if (step instanceof Integer index) {
-      return above + "[" + index + "]";
+      return above.item(index);
     }
-    return above.isEmpty() ? (String) step : above + "." + step;
+    return parent == null ? above : above.field((String) step);
   }
 
   /**
@@ -71,6 +71,16 @@ public final class Located {
     if (!(node instanceof Node.Broken)) {
       mistakes.add(path(), node.line(), found, remedy);
     }
+  }
+
+  /**
+   * Adds a mistake about a value below this one, with its line.
+   *
+   * @param mistake the mistake, with the path from here
+   */
+  public void add(Mistake mistake) {
+    mistakes.add(
+        mistake.path().in(path()), node.lineAt(mistake.path()), mistake.found(), mistake.remedy());
   }
 
   /** {@return whether the value stands for nothing} */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 
 /**
  * Keep: how much of an earlier arrangement stands, 100 x unchanged rounds / rounds free to change

@@ -4,6 +4,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Part;
 
 /**
  * Leeway: how far the scarcest yarn is from running out. With what a yarn has left of its stock

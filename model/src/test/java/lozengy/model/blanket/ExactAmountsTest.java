@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 
 /** What fits as a brief is written fits, to the last thousandth of an ounce. */

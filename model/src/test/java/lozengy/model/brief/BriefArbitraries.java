@@ -21,7 +21,7 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -209,7 +209,7 @@ public final class BriefArbitraries {
             prefer,
             List.of());
     Brief noted = counted(without.withPieces(notes(without, random)), random);
-    return BriefMistakes.of(noted).isEmpty() ? noted : without;
+    return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
 
   private static Motif motif(PieceKind kind, boolean putUps, Random random) {

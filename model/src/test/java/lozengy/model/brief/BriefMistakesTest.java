@@ -22,6 +22,7 @@ import lozengy.model.input.Mistake;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.reading.BriefJudge;
 import org.junit.jupiter.api.Test;
 
 /** Briefs that are built in code are judged like those from a file. */
@@ -75,7 +76,7 @@ class BriefMistakesTest {
   }
 
   private static List<String> paths(Brief brief) {
-    return BriefMistakes.of(brief).stream().map(Mistake::path).toList();
+    return BriefJudge.mistakes(brief).stream().map(each -> each.path().toString()).toList();
   }
 
   @Test
@@ -120,7 +121,7 @@ class BriefMistakesTest {
     assertEquals(List.of(), paths(brief(largest, six, YARNS, Rules.DEFAULT)));
     Map<PieceKind, Motif> seven =
         Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), Collections.nCopies(7, ROUND)));
-    List<Mistake> told = BriefMistakes.of(brief(largest, seven, YARNS, Rules.DEFAULT));
+    List<Mistake> told = BriefJudge.mistakes(brief(largest, seven, YARNS, Rules.DEFAULT));
     assertEquals(
         "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
             + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are planned;"
@@ -202,6 +203,6 @@ class BriefMistakesTest {
     InputException thrown =
         assertThrows(
             InputException.class, () -> Blanket.of(brief(LAYOUT, Map.of(), YARNS, Rules.DEFAULT)));
-    assertEquals("motifs.square", thrown.mistakes().get(0).path());
+    assertEquals("motifs.square", thrown.mistakes().get(0).path().toString());
   }
 }

@@ -13,6 +13,7 @@ import lozengy.model.check.CountsRule;
 import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Targets;
 import org.junit.jupiter.api.Test;
 

@@ -14,7 +14,7 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 import org.junit.jupiter.api.Test;

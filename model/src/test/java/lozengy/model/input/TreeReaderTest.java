@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,11 +85,21 @@ class TreeReaderTest {
     assertEquals(json, SourceText.of(name, text).json());
   }
 
-  @ParameterizedTest
-  @CsvSource({"a, 2", "a[0], 3", "a[1], 5", "a[1].b, 5", "a[9], 2", "a[1].c.d, 5", "z, 2", "'', 2"})
-  void pathsLeadToLines(String path, int line) {
+  @Test
+  void pathsLeadToLines() {
     Node root = read("a.yaml", "#\na:\n  - 1\n  -\n    b: 2\n");
-    assertEquals(line, root.lineAt(path));
+    BriefPath a = BriefPath.of("a");
+    assertEquals(2, root.lineAt(a));
+    assertEquals(3, root.lineAt(a.item(0)));
+    assertEquals(5, root.lineAt(a.item(1)));
+    assertEquals(5, root.lineAt(a.item(1).field("b")));
+    assertEquals(5, root.lineAt(a.item(1).field("b").part("x")));
+    assertEquals(2, root.lineAt(a.item(9)));
+    assertEquals(5, root.lineAt(a.item(1).field("c").field("d")));
+    assertEquals(2, root.lineAt(BriefPath.of("z")));
+    assertEquals(2, root.lineAt(BriefPath.ROOT));
+    assertEquals(OptionalInt.of(5), root.lineOf(a.item(1).field("b")));
+    assertEquals(OptionalInt.empty(), root.lineOf(a.item(9)));
   }
 
   @Test

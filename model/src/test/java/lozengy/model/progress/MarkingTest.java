@@ -312,6 +312,6 @@ class MarkingTest {
     assertTrue(
         assertThrows(InputException.class, () -> read(other))
             .getMessage()
-            .contains("last_mark.brief: The layout, motifs or yarns are not those of the brief"));
+            .contains("last_mark.brief: More than pieces, pile and counts differs from the brief"));
   }
 }

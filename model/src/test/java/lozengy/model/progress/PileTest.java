@@ -17,7 +17,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
@@ -28,6 +27,7 @@ import lozengy.model.check.RuleId;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
 

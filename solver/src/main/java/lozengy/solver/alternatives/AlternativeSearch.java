@@ -180,7 +180,7 @@ public final class AlternativeSearch {
                         options.seconds().isPresent() ? budget.spent() : moves().orElseThrow(),
                         each.seconds(),
                         each.version(),
-                        "none",
+                        Arrangement.Solved.UNPROVED,
                         Optional.of(choice)));
     return new Arrangement(blanket, sequences, earlier, score, first.bound(), solved);
   }

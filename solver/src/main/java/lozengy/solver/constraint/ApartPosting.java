@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
@@ -24,10 +25,12 @@ final class ApartPosting implements RulePosting {
     List<Look.Pair> pairs = blanket.brief().look().apart();
     for (int i = 0; i < pairs.size(); i++) {
       Look.Pair pair = pairs.get(i);
-      String words = pair.first() + " and " + pair.second() + " meet on no seam";
+      Subject subject = new Subject.Apart(pair.first(), pair.second());
       int first = blanket.yarnIndex(pair.first());
       int second = blanket.yarnIndex(pair.second());
-      lines.add(new BriefLine(rule(), "look.apart[" + i + "]", words, new Apart(first, second)));
+      lines.add(
+          new BriefLine(
+              rule(), BriefPath.of("look", "apart").item(i), subject, new Apart(first, second)));
     }
     return lines;
   }

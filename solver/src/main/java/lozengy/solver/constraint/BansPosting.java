@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /** Banned yarns stay out of planned pieces: one line for each note and piece. */
@@ -31,10 +32,9 @@ final class BansPosting implements RulePosting {
         if (pieces.length > 0) {
           int[] yarns = note.not().stream().mapToInt(blanket::yarnIndex).toArray();
           boolean one = blanket.layout().find(name).isPresent();
-          String verb = one ? " takes no " : ": no ";
-          String words = name + verb + String.join(" or ", note.not());
-          String path = "pieces[" + i + "] not, " + name;
-          lines.add(new BriefLine(RuleId.BANS, path, words, new Ban(pieces, yarns)));
+          Subject subject = new Subject.Ban(name, one, List.copyOf(note.not()));
+          BriefPath path = BriefPath.of("pieces").item(i).field("not").part(name);
+          lines.add(new BriefLine(RuleId.BANS, path, subject, new Ban(pieces, yarns)));
         }
       }
     }

@@ -5,6 +5,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 
 /** Borders of planned pieces have the yarn that the look gives them: one line. */
 final class BordersPosting implements RulePosting {
@@ -20,15 +21,14 @@ final class BordersPosting implements RulePosting {
     if (borders.isEmpty()) {
       return List.of();
     }
-    String words =
-        borders.size() == 1
-            ? "all borders are " + borders.get(0)
-            : "borders alternate between " + String.join(" and ", borders);
+    Subject subject = new Subject.GivenBorders(borders);
     int[] planned =
         IntStream.range(0, blanket.pieceCount())
             .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
             .toArray();
-    return List.of(new BriefLine(rule(), "look.borders", words, new Given(blanket, planned)));
+    return List.of(
+        new BriefLine(
+            rule(), BriefPath.of("look", "borders"), subject, new Given(blanket, planned)));
   }
 
   private record Given(Blanket blanket, int[] planned) implements BriefLine.Content {

@@ -1,17 +1,19 @@
 package lozengy.solver.constraint;
 
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 
 /**
  * A line of a brief that asks for something, and what it posts. Lines can be left out of a
  * constraint model one by one, so that those that cannot hold together can be found.
  *
  * @param rule the rule that it belongs to
- * @param path where it stands in the brief, such as {@code yarns[3]} or {@code pieces[2] r3c2}
- * @param words what it asks for, in words
+ * @param path where it stands in the brief, such as {@code yarns[3]} or {@code pieces[2] r3c2};
+ *     lines of one rule have different ones
+ * @param subject what it speaks of
  * @param content what it does to a model
  */
-public record BriefLine(RuleId rule, String path, String words, Content content) {
+public record BriefLine(RuleId rule, BriefPath path, Subject subject, Content content) {
 
   /** What a line does to a model: it restricts single rounds, or posts constraints, or both. */
   public interface Content {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.constraints.Constraint;
 
 /** No more pieces share a sequence than allowed; made and joined pieces among themselves may. */
@@ -21,11 +22,12 @@ final class CopiesPosting implements RulePosting {
       return List.of();
     }
     int allowed = copies.getAsInt();
-    String words =
-        allowed == 1
-            ? "no two pieces share a sequence"
-            : "at most " + allowed + " pieces share a sequence";
-    return List.of(new BriefLine(rule(), "rules.copies", words, new Copies(allowed)));
+    return List.of(
+        new BriefLine(
+            rule(),
+            BriefPath.of("rules", "copies"),
+            new Subject.Copies(allowed),
+            new Copies(allowed)));
   }
 
   private record Copies(int allowed) implements BriefLine.Content {

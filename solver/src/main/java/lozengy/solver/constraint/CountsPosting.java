@@ -23,13 +23,12 @@ final class CountsPosting implements RulePosting {
   public List<BriefLine> lines(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
     for (ReadyCount count : ReadyCount.of(blanket)) {
-      String words = " " + count.asked().words();
       if (count.asksAtLeast()) {
         lines.add(
             new BriefLine(
                 rule(),
                 count.atLeastPath(),
-                "at least " + count.asked().atLeast() + words,
+                new Subject.Count(count.asked(), true),
                 new Limit(blanket, count, ">=", count.atLeast())));
       }
       if (count.asksAtMost()) {
@@ -37,7 +36,7 @@ final class CountsPosting implements RulePosting {
             new BriefLine(
                 rule(),
                 count.atMostPath(),
-                "at most " + count.asked().atMost().orElseThrow() + words,
+                new Subject.Count(count.asked(), false),
                 new Limit(blanket, count, "<=", count.atMost())));
       }
     }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.constraints.extension.Tuples;
@@ -19,7 +19,7 @@ import org.chocosolver.solver.variables.IntVar;
  */
 final class NeighbourBordersPosting implements RulePosting {
 
-  private static final String MIN_CONTRAST = "rules.min-contrast";
+  private static final BriefPath MIN_CONTRAST = BriefPath.of("rules", "min-contrast");
 
   @Override
   public RuleId rule() {
@@ -33,8 +33,8 @@ final class NeighbourBordersPosting implements RulePosting {
       lines.add(
           new BriefLine(
               rule(),
-              "rules.neighbour-borders",
-              "borders on a seam differ",
+              BriefPath.of("rules", "neighbour-borders"),
+              new Subject.BordersDiffer(),
               new BriefLine.Content() {
                 @Override
                 public void post(ConstraintModel constraints) {
@@ -47,7 +47,7 @@ final class NeighbourBordersPosting implements RulePosting {
             new BriefLine(
                 rule(),
                 MIN_CONTRAST,
-                "borders on a seam are at least " + Words.number(contrast) + " apart in colour",
+                new Subject.Contrast(contrast),
                 new BriefLine.Content() {
                   @Override
                   public void post(ConstraintModel constraints) {

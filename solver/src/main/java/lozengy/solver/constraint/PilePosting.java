@@ -23,13 +23,10 @@ final class PilePosting implements RulePosting {
   public List<BriefLine> lines(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
     for (Stack stack : blanket.pile().stacks()) {
-      String yarns =
-          String.join(
-              ", ", Arrays.stream(stack.yarns()).mapToObj(y -> blanket.yarn(y).code()).toList());
-      String words =
-          "%d finished %s%s in %s to lay"
-              .formatted(stack.count(), stack.kind().word(), stack.count() == 1 ? "" : "s", yarns);
-      lines.add(new BriefLine(rule(), stack.path(), words, new Lay()));
+      Subject subject =
+          new Subject.OnPile(
+              stack.kind(), stack.count(), Arrays.stream(stack.yarns()).boxed().toList());
+      lines.add(new BriefLine(rule(), stack.path(), subject, new Lay()));
     }
     return lines;
   }

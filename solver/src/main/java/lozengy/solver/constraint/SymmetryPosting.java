@@ -5,6 +5,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.variables.IntVar;
 
 /** Pieces that are each other's images have the same yarns, round by round: one line. */
@@ -21,11 +22,8 @@ final class SymmetryPosting implements RulePosting {
       return List.of();
     }
     Symmetry symmetry = blanket.brief().look().symmetry();
-    String words =
-        symmetry == Symmetry.HALF_TURN
-            ? "the blanket is the same after a half turn"
-            : "the blanket is its own mirror image (" + symmetry.word() + ")";
-    return List.of(new BriefLine(rule(), "look.symmetry", words, new Images()));
+    Subject subject = new Subject.Images(symmetry);
+    return List.of(new BriefLine(rule(), BriefPath.of("look", "symmetry"), subject, new Images()));
   }
 
   private record Images() implements BriefLine.Content {

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
 /** Rounds of planned pieces take yarns of the motif's tones: one line for each round of a motif. */
@@ -38,25 +39,15 @@ final class TonesPosting implements RulePosting {
   private static BriefLine line(Blanket blanket, RoundClass rounds, Tone tone) {
     PieceKind kind = rounds.kind();
     int round = rounds.round();
-    List<String> codes =
+    List<Integer> yarns =
         IntStream.range(0, blanket.yarnCount())
             .filter(yarn -> blanket.toneAllows(kind, round, yarn))
-            .mapToObj(yarn -> blanket.yarn(yarn).code())
+            .boxed()
             .toList();
-    List<String> tones =
-        blanket.motif(kind).rounds().get(round).tones().stream()
-            .sorted()
-            .map(each -> each.word())
-            .toList();
-    String words =
-        String.format(
-            "round %d of each %s is %s (%s)",
-            round + 1,
-            kind.word(),
-            String.join(" or ", tones),
-            codes.isEmpty() ? "no yarn is" : String.join(", ", codes));
-    String path = "motifs." + kind.word() + ".rounds[" + round + "].tone";
-    return new BriefLine(RuleId.TONES, path, words, tone);
+    Subject subject =
+        new Subject.Tone(kind, round, blanket.motif(kind).rounds().get(round).tones(), yarns);
+    BriefPath path = BriefPath.of("motifs", kind.word(), "rounds").item(round).field("tone");
+    return new BriefLine(RuleId.TONES, path, subject, tone);
   }
 
   private record Tone(int[] pieces, int round, int[] barred) implements BriefLine.Content {

@@ -5,6 +5,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.variables.IntVar;
 
@@ -22,11 +23,9 @@ final class WithinPiecePosting implements RulePosting {
     if (asked == WithinPiece.FREE) {
       return List.of();
     }
-    String words =
-        asked == WithinPiece.ALL_DIFFER
-            ? "all rounds of a piece differ"
-            : "adjacent rounds of a piece differ";
-    return List.of(new BriefLine(rule(), "rules.within-piece", words, new Differ(asked)));
+    Subject subject = new Subject.Within(asked);
+    return List.of(
+        new BriefLine(rule(), BriefPath.of("rules", "within-piece"), subject, new Differ(asked)));
   }
 
   private record Differ(WithinPiece asked) implements BriefLine.Content {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.input.BriefPath;
 
 /**
  * What rounds may ask of one yarn, and what is there for them. Exact, in whole millimetres.
@@ -55,7 +56,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
    * @param lines the lines that hold, some of {@link RulePostings#lines}
    */
   public static List<YarnLoad> of(Blanket blanket, Domains domains, List<BriefLine> lines) {
-    Set<String> held = lines.stream().map(BriefLine::path).collect(Collectors.toSet());
+    Set<BriefPath> held = lines.stream().map(BriefLine::path).collect(Collectors.toSet());
     long[] relief = new long[blanket.yarnCount()];
     for (BriefLine line : YarnTotalsPosting.totals(blanket)) {
       for (int yarn = 0; yarn < relief.length && !held.contains(line.path()); yarn++) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntToLongFunction;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
@@ -31,35 +31,45 @@ final class YarnTotalsPosting implements RulePosting {
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       lines.add(
           new BriefLine(
-              RuleId.YARN_TOTALS, "yarns[" + yarn + "]", words(blanket, yarn), new Total(yarn)));
+              RuleId.YARN_TOTALS,
+              BriefPath.of("yarns").item(yarn),
+              stock(blanket, yarn),
+              new Total(yarn)));
     }
     Brief brief = blanket.brief();
     brief
         .joining()
         .ifPresent(
-            use -> lines.add(taken(blanket, "joining", use.yarn(), blanket.joiningMillimetres())));
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              long taken = blanket.joiningMillimetres();
+              lines.add(taken("joining", new Subject.Joining(yarn, taken), yarn, taken));
+            });
     brief
         .edging()
         .ifPresent(
-            use -> lines.add(taken(blanket, "edging", use.yarn(), blanket.edgingMillimetres())));
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              long taken = blanket.edgingMillimetres();
+              lines.add(taken("edging", new Subject.Edging(yarn, taken), yarn, taken));
+            });
     if (brief.rules().keepBackPercent() > 0) {
-      String words = Words.number(brief.rules().keepBackPercent()) + " % of each yarn is kept back";
       lines.add(
           new BriefLine(
               RuleId.YARN_TOTALS,
-              "rules.keep-back",
-              words,
+              BriefPath.of("rules", "keep-back"),
+              new Subject.KeepBack(brief.rules().keepBackPercent()),
               taken(yarn -> blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn))));
     }
     return lines;
   }
 
-  private static BriefLine taken(Blanket blanket, String what, String code, long millimetres) {
-    int from = blanket.yarnIndex(code);
-    String words =
-        "%s takes %s of %s".formatted(what, Words.metres(millimetres), Words.yarn(blanket, from));
+  private static BriefLine taken(String field, Subject subject, int from, long millimetres) {
     return new BriefLine(
-        RuleId.YARN_TOTALS, what, words, taken(yarn -> yarn == from ? millimetres : 0));
+        RuleId.YARN_TOTALS,
+        BriefPath.of(field),
+        subject,
+        taken(yarn -> yarn == from ? millimetres : 0));
   }
 
   private static BriefLine.Content taken(IntToLongFunction millimetres) {
@@ -71,13 +81,9 @@ final class YarnTotalsPosting implements RulePosting {
     };
   }
 
-  private static String words(Blanket blanket, int yarn) {
-    long settled = blanket.settledMillimetres(yarn);
-    String words =
-        Words.yarn(blanket, yarn) + " has " + Words.metres(blanket.stockMillimetres(yarn));
-    return settled > 0
-        ? words + ", and had " + Words.metres(settled) + " worked when it was counted"
-        : words;
+  private static Subject stock(Blanket blanket, int yarn) {
+    return new Subject.Stock(
+        yarn, blanket.stockMillimetres(yarn), blanket.settledMillimetres(yarn));
   }
 
   @Override

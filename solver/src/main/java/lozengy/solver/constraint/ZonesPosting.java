@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /** Rounds of planned pieces in a zone take its yarns alone: one line for each zone. */
@@ -33,14 +34,9 @@ final class ZonesPosting implements RulePosting {
               .filter(yarn -> !zone.only().contains(blanket.yarn(yarn).code()))
               .toArray();
       if (pieces.length > 0 && barred.length > 0) {
-        String words =
-            "%s of %s: only %s"
-                .formatted(
-                    zone.where().roundsWords(),
-                    String.join(", ", zone.where().at()),
-                    String.join(", ", zone.only()));
-        String path = "look.zones[" + i + "]";
-        lines.add(new BriefLine(rule(), path, words, new Only(zone, pieces, barred)));
+        BriefPath path = BriefPath.of("look", "zones").item(i);
+        lines.add(
+            new BriefLine(rule(), path, new Subject.Zone(zone), new Only(zone, pieces, barred)));
       }
     }
     return lines;

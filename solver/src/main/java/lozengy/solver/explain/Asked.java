@@ -10,6 +10,7 @@ import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.RulePostings;
@@ -31,9 +32,9 @@ record Asked(
     List<YarnLoad> loads,
     List<BriefLine> lines,
     Set<RuleId> rules,
-    Set<String> paths) {
+    Set<BriefPath> paths) {
 
-  private static final String MIN_CONTRAST = "rules.min-contrast";
+  private static final BriefPath MIN_CONTRAST = BriefPath.of("rules", "min-contrast");
 
   /** All that a brief asks for. */
   static Asked all(Blanket blanket) {
@@ -48,7 +49,7 @@ record Asked(
   static Asked of(Blanket blanket, List<BriefLine> lines) {
     Domains direct = Domains.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
-    Set<String> paths = new HashSet<>();
+    Set<BriefPath> paths = new HashSet<>();
     for (BriefLine line : lines) {
       rules.add(line.rule());
       paths.add(line.path());
@@ -93,7 +94,7 @@ record Asked(
       int first = blanket.yarnIndex(pairs.get(i).first());
       int second = blanket.yarnIndex(pairs.get(i).second());
       boolean meant = first == yarnA && second == yarnB || first == yarnB && second == yarnA;
-      if (meant && paths.contains("look.apart[" + i + "]")) {
+      if (meant && paths.contains(BriefPath.of("look", "apart").item(i))) {
         return true;
       }
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.RulePostings;
@@ -80,31 +81,10 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
 
   /** The same with its lines in the order of the rules. */
   private Conflict inOrder(Blanket blanket) {
-    List<String> order =
-        RulePostings.lines(blanket).stream().map(line -> line.rule() + line.path()).toList();
+    List<BriefPath> order = RulePostings.lines(blanket).stream().map(BriefLine::path).toList();
     return new Conflict(
-        lines.stream()
-            .sorted(Comparator.comparing(line -> order.indexOf(line.rule() + line.path())))
-            .toList(),
+        lines.stream().sorted(Comparator.comparing(line -> order.indexOf(line.path()))).toList(),
         minimal);
-  }
-
-  /**
-   * {@return the conflict in sentences: one for what they have in common, and one for each line}
-   */
-  public List<String> words() {
-    List<String> words = new ArrayList<>();
-    if (lines.size() == 1) {
-      words.add("One line of the brief cannot hold by itself:");
-    } else {
-      words.add(
-          minimal
-              ? "These lines of the brief cannot hold together; without any one of them the others"
-                  + " could:"
-              : "These lines of the brief cannot hold together; perhaps not all of them matter:");
-    }
-    lines.forEach(line -> words.add(line.path() + ": " + line.words()));
-    return words;
   }
 
   private static final class Finder {

@@ -61,8 +61,10 @@ final class FewSequences implements Argument {
       int room = room(asked.withinPiece(), yarns, allowed, worked, pieces.size());
       if (room < pieces.size()) {
         pieces.sort(null);
-        String words = reason(blanket, pieces, allowed, room, !worked.isEmpty());
-        findings.add(Finding.of(words, slots(blanket, pieces), RuleId.COPIES, RuleId.WITHIN_PIECE));
+        Reason reason =
+            new Reason.TooFewSequences(List.copyOf(pieces), allowed, room, !worked.isEmpty());
+        findings.add(
+            Finding.of(reason, slots(blanket, pieces), RuleId.COPIES, RuleId.WITHIN_PIECE));
       }
     }
     return findings;
@@ -122,16 +124,5 @@ final class FewSequences implements Argument {
       room += Math.max(0, allowed - worked.getOrDefault(sequence, 0));
     }
     return (int) Math.min(room, enough);
-  }
-
-  private static String reason(
-      Blanket blanket, List<Integer> pieces, int allowed, int room, boolean worked) {
-    String asked =
-        allowed == 1
-            ? "may share no sequence"
-            : "may share a sequence at most " + allowed + " at a time";
-    return "%s %s%s, and their rounds leave room for only %d of them"
-        .formatted(
-            Tell.pieces(blanket, pieces), asked, worked ? ", worked pieces counted" : "", room);
   }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
@@ -38,8 +37,8 @@ final class LongRounds implements Argument {
             BitSet stocks = new BitSet();
             yarns.forEach(stocks::set);
             List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
-            String words = reason(blanket, rounds, yarns, pieces);
-            findings.add(Finding.of(words, slots).withYarns(stocks));
+            Reason reason = reason(blanket, rounds, yarns, pieces);
+            findings.add(Finding.of(reason, slots).withYarns(stocks));
           });
     }
     return findings;
@@ -66,21 +65,13 @@ final class LongRounds implements Argument {
     }
   }
 
-  private static String reason(
+  private static Reason reason(
       Blanket blanket, RoundClass rounds, List<Integer> yarns, List<Integer> pieces) {
     long least =
         yarns.stream()
             .mapToLong(yarn -> blanket.needMillimetres(rounds.kind(), rounds.round(), yarn))
             .min()
             .orElseThrow();
-    return "%s of %s takes at least %s, and %s %s so much left"
-        .formatted(
-            Words.rounds(List.of(rounds.round())),
-            Tell.pieces(blanket, pieces),
-            Words.metres(least),
-            yarns.size() == 1
-                ? Tell.yarns(blanket, yarns)
-                : "none of " + Tell.yarns(blanket, yarns),
-            yarns.size() == 1 ? "has not" : "has");
+    return new Reason.RoundTooLong(List.copyOf(pieces), rounds.round(), yarns, least);
   }
 }

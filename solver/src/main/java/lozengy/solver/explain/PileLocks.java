@@ -3,10 +3,9 @@ package lozengy.solver.explain;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.blanket.Words;
+import lozengy.model.blanket.PileMatching;
 import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.Domains;
-import lozengy.solver.problem.PileMatching;
 
 /** Pieces of the pile that locks leave too few places between them. */
 final class PileLocks implements Argument {
@@ -67,7 +66,7 @@ final class PileLocks implements Argument {
     }
     return List.of(
         Finding.of(
-            words(blanket, matching),
+            reason(matching),
             List.of(),
             RuleId.PILE,
             RuleId.LOCKS,
@@ -78,19 +77,9 @@ final class PileLocks implements Argument {
             RuleId.BORDERS));
   }
 
-  private static String words(Blanket blanket, PileMatching.Result matching) {
-    if (!matching.unfilled().isEmpty()) {
-      return "%s can only take finished pieces, for lock, tones, bans and zones leave a round no"
-              .formatted(Words.pieces(blanket, matching.unfilled()))
-          + " yarn, and the pile has too few that fit";
-    }
-    List<String> sorts =
-        matching.tooMany().stream().map(stack -> TellPile.stack(blanket, stack)).toList();
-    String where =
-        matching.places().isEmpty()
-            ? "nowhere: locks keep them out of all places that are not worked yet"
-            : "only at %s: locks keep them out of other places"
-                .formatted(Words.pieces(blanket, matching.places()));
-    return "the pile's %s can lie %s".formatted(Words.list(sorts), where);
+  private static Reason reason(PileMatching.Result matching) {
+    return matching.unfilled().isEmpty()
+        ? new Reason.PileKeptOut(matching.tooMany(), matching.places())
+        : new Reason.PlacesUnfilled(matching.unfilled());
   }
 }

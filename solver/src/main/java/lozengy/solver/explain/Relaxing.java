@@ -39,9 +39,6 @@ interface Relaxing {
    * The number in the first brackets of a path, such as 3 of {@code yarns[3].balls}; -1 if none.
    */
   static int index(BriefLine line) {
-    String path = line.path();
-    int open = path.indexOf('[');
-    int close = path.indexOf(']');
-    return open < 0 || close < 0 ? -1 : Integer.parseInt(path.substring(open + 1, close));
+    return line.path().index().orElse(-1);
   }
 }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.Domains;
@@ -23,23 +23,23 @@ final class StuckImages implements Argument {
     if (!blanket.orbits().any() || !asked.rules().contains(RuleId.SYMMETRY)) {
       return List.of();
     }
-    String word = blanket.brief().look().symmetry().word();
+    Symmetry symmetry = blanket.brief().look().symmetry();
     List<Finding> findings = new ArrayList<>();
     if (asked.bordersDiffer()) {
-      seams(blanket, word, findings);
+      seams(blanket, symmetry, findings);
     }
     for (int lead : blanket.orbits().leads()) {
       int[] members = blanket.orbits().members(lead);
       for (int round = 0; members.length > 1 && round < asked.direct().rounds(lead); round++) {
         if (shareNone(asked.direct(), members, round)) {
-          findings.add(shareNone(blanket, word, members, round));
+          findings.add(shareNone(symmetry, members, round));
         }
       }
     }
     return findings;
   }
 
-  private static void seams(Blanket blanket, String word, List<Finding> findings) {
+  private static void seams(Blanket blanket, Symmetry symmetry, List<Finding> findings) {
     Pairs seams = blanket.layout().seams();
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
@@ -49,12 +49,9 @@ final class StuckImages implements Argument {
       if (images
           && blanket.state(lead) == PieceState.PLANNED
           && !blanket.bordersMayMatch(first, second)) {
-        String words =
-            "%s and %s are joined along a side across the middle and are each other's images (%s),"
-                + " so both would have the same border";
         findings.add(
             Finding.of(
-                words.formatted(Words.piece(blanket, first), Words.piece(blanket, second), word),
+                new Reason.ImagesJoined(List.of(first, second), symmetry),
                 List.of(),
                 RuleId.SYMMETRY,
                 RuleId.NEIGHBOUR_BORDERS));
@@ -62,17 +59,10 @@ final class StuckImages implements Argument {
     }
   }
 
-  private static Finding shareNone(Blanket blanket, String word, int[] members, int round) {
+  private static Finding shareNone(Symmetry symmetry, int[] members, int round) {
     List<Integer> pieces = IntStream.of(members).boxed().toList();
-    String words =
-        "%s are each other's images (%s), and no yarn may be %s of %s"
-            .formatted(
-                Words.pieces(blanket, pieces),
-                word,
-                Words.round(blanket, members[0], round),
-                members.length == 2 ? "both" : "them all");
     List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
-    return Finding.of(words, slots, RuleId.SYMMETRY);
+    return Finding.of(new Reason.ImagesShareNone(pieces, round, symmetry), slots, RuleId.SYMMETRY);
   }
 
   /** Whether each may take some yarn, but all together none. */

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.RuleId;
@@ -18,12 +17,12 @@ import lozengy.solver.explain.Finding.Slot;
 final class StuckPieces implements Argument {
 
   /** Rounds up to which all sets of rounds are looked at. */
+  private static final int MOST_ROUNDS = 12;
+
   @Override
   public int fewestOpen(Blanket blanket, Finding finding) {
     return (int) finding.slots().stream().map(Slot::piece).distinct().count();
   }
-
-  private static final int MOST_ROUNDS = 12;
 
   @Override
   public List<Finding> findings(Asked asked) {
@@ -33,7 +32,7 @@ final class StuckPieces implements Argument {
       return List.of();
     }
     Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
-    Tell.all(blanket)
+    IntStream.range(0, blanket.pieceCount())
         .filter(piece -> blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece))
         .forEach(
             piece ->
@@ -48,8 +47,10 @@ final class StuckPieces implements Argument {
           if (!stuck.isEmpty()) {
             List<Slot> slots = new ArrayList<>();
             pieces.forEach(piece -> stuck.forEach(round -> slots.add(new Slot(piece, round))));
-            String words = reason(blanket, within, yarns, pieces, stuck);
-            findings.add(Finding.of(words, slots, RuleId.WITHIN_PIECE));
+            List<Integer> all = List.copyOf(union(yarns, stuck));
+            Reason reason =
+                new Reason.RoundsAlike(List.copyOf(pieces), List.copyOf(stuck), within, all);
+            findings.add(Finding.of(reason, slots, RuleId.WITHIN_PIECE));
           }
         });
     return findings;
@@ -96,19 +97,5 @@ final class StuckPieces implements Argument {
     TreeSet<Integer> union = new TreeSet<>();
     rounds.forEach(round -> union.addAll(yarns.get(round)));
     return union;
-  }
-
-  private static String reason(
-      Blanket blanket,
-      WithinPiece asked,
-      List<List<Integer>> yarns,
-      List<Integer> pieces,
-      TreeSet<Integer> stuck) {
-    return "%s of %s must differ (%s), and can only be %s"
-        .formatted(
-            Words.rounds(stuck),
-            Tell.pieces(blanket, pieces),
-            asked.word(),
-            Tell.yarns(blanket, union(yarns, stuck)));
   }
 }

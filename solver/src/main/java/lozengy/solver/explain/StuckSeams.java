@@ -4,18 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.explain.Finding.Slot;
+import lozengy.solver.explain.Reason.Clash;
+import lozengy.solver.explain.Reason.SeamStuck;
 
 /** Seams whose two borders have no pair of yarns that differ as the rules ask. */
 final class StuckSeams implements Argument {
-
-  private static final String OF_BOTH = "the border of both";
-  private static final String OF_ALL = "the border of all";
-  private static final String THEIR = "their borders";
-  private static final String AT_EACH = "the two borders at each";
 
   @Override
   public List<Finding> findings(Asked asked) {
@@ -36,7 +32,7 @@ final class StuckSeams implements Argument {
           && ofFirst.length > 0
           && ofSecond.length > 0
           && !differ(asked, ofFirst, ofSecond)) {
-        findings.add(finding(blanket, first, second, reason(asked, ofFirst, ofSecond)));
+        findings.add(finding(blanket, first, second, clash(asked, ofFirst, ofSecond)));
       }
     }
     return findings;
@@ -61,67 +57,40 @@ final class StuckSeams implements Argument {
   }
 
   /** What keeps different yarns from each other: too like in colour, or to be kept apart. */
-  private static String why(Asked asked, int[] ofFirst, int[] ofSecond) {
-    Blanket blanket = asked.blanket();
+  private static Clash clash(Asked asked, int[] ofFirst, int[] ofSecond) {
     boolean alike = false;
     boolean apart = false;
     for (int a : ofFirst) {
       for (int b : ofSecond) {
-        boolean tooAlike = asked.contrast() && blanket.sameBorder(a, b);
+        boolean tooAlike = asked.contrast() && asked.blanket().sameBorder(a, b);
         alike |= a != b && tooAlike;
         apart |= a != b && !tooAlike;
       }
     }
-    String least = Words.number(blanket.brief().rules().minContrast());
-    return (alike ? "less than %s apart in colour".formatted(least) : "")
-        + (alike && apart ? " or " : "")
-        + (apart ? "which are to be kept apart" : "");
+    return new Clash(
+        IntStream.of(ofFirst).boxed().toList(),
+        IntStream.of(ofSecond).boxed().toList(),
+        alike,
+        apart);
   }
 
-  private static String either(Blanket blanket, List<Integer> yarns) {
-    return String.join(" or ", yarns.stream().map(y -> Words.yarn(blanket, y)).toList());
-  }
-
-  private static Finding finding(Blanket blanket, int first, int second, String reason) {
-    String where =
-        "%s and %s are joined along a side, and "
-            .formatted(Words.piece(blanket, first), Words.piece(blanket, second));
+  private static Finding finding(Blanket blanket, int first, int second, Clash clash) {
     return Finding.of(
-            where + reason,
-            List.of(border(blanket, first), border(blanket, second)),
-            RuleId.NEIGHBOUR_BORDERS,
-            RuleId.APART)
-        .withSort(reason);
+        new SeamStuck(List.of(first, second), 1, clash),
+        List.of(border(blanket, first), border(blanket, second)),
+        RuleId.NEIGHBOUR_BORDERS,
+        RuleId.APART);
   }
 
   @Override
-  public String together(Blanket blanket, List<Finding> findings) {
-    List<Integer> pieces =
-        findings.stream()
-            .flatMap(finding -> finding.slots().stream().map(Slot::piece))
-            .distinct()
-            .sorted()
-            .toList();
-    String reason = findings.get(0).sort().orElseThrow();
-    return "%s are joined along %d sides, and %s"
-        .formatted(
-            Tell.grouped(blanket, pieces),
-            findings.size(),
-            reason.replace(OF_BOTH, OF_ALL).replace(THEIR, AT_EACH));
+  public Object sort(Reason reason) {
+    return ((SeamStuck) reason).clash();
   }
 
-  private static String reason(Asked asked, int[] ofFirst, int[] ofSecond) {
-    Blanket blanket = asked.blanket();
-    List<Integer> a = IntStream.of(ofFirst).boxed().toList();
-    List<Integer> b = IntStream.of(ofSecond).boxed().toList();
-    if (a.equals(b) && a.size() == 1) {
-      return OF_BOTH + " can only be " + Tell.yarns(blanket, a);
-    }
-    String why = why(asked, ofFirst, ofSecond);
-    if (a.equals(b)) {
-      return "%s can only be %s, %s".formatted(OF_BOTH, either(blanket, a), why);
-    }
-    return "%s can only be %s and %s, %s"
-        .formatted(THEIR, either(blanket, a), either(blanket, b), why);
+  @Override
+  public Reason together(List<Reason> reasons) {
+    List<Integer> pieces =
+        reasons.stream().flatMap(reason -> reason.pieces().stream()).distinct().sorted().toList();
+    return new SeamStuck(pieces, reasons.size(), ((SeamStuck) reasons.get(0)).clash());
   }
 }

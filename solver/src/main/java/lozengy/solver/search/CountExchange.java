@@ -1,5 +1,6 @@
 package lozengy.solver.search;
 
+import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -21,6 +22,7 @@ final class CountExchange {
   private static final int FAR_EVERY = 3;
 
   private final Problem problem;
+  private final Domains domains;
   private final Draws draws;
   private final int yarns;
   private final int[] slotOfGroup;
@@ -40,14 +42,22 @@ final class CountExchange {
   /**
    * Sets up the exchanges.
    *
+   * @param domains what slots are to take
    * @param slotOfGroup a slot of each group
    * @param counts count by group and yarn, changed in place
    * @param surplus count beyond target by layer x yarns + yarn, changed in place
    * @param used millimetres of each yarn used, changed in place
    */
   CountExchange(
-      Problem problem, Draws draws, int[] slotOfGroup, int[][] counts, int[] surplus, long[] used) {
+      Problem problem,
+      Domains domains,
+      Draws draws,
+      int[] slotOfGroup,
+      int[][] counts,
+      int[] surplus,
+      long[] used) {
     this.problem = problem;
+    this.domains = domains;
     this.draws = draws;
     this.yarns = problem.yarns();
     this.slotOfGroup = slotOfGroup;
@@ -73,6 +83,15 @@ final class CountExchange {
       exchange(draws.below(4) == 0 ? draws.below(yarns) : a, draws.below(yarns));
     }
     return overdrawn() < 0;
+  }
+
+  /** Millimetres overdrawn of all yarns. */
+  long overdrawnLength() {
+    long over = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      over += over(yarn, used[yarn]);
+    }
+    return over;
   }
 
   /**
@@ -117,8 +136,8 @@ final class CountExchange {
     for (int tries = 0; tries < 4 * GROUPS && chosenCount < GROUPS; tries++) {
       int group = draws.below(slotOfGroup.length);
       boolean fits =
-          problem.domains().allows(slotOfGroup[group], a)
-              && problem.domains().allows(slotOfGroup[group], b)
+          domains.allows(slotOfGroup[group], a)
+              && domains.allows(slotOfGroup[group], b)
               && counts[group][a] + counts[group][b] > 0;
       for (int i = 0; i < chosenCount; i++) {
         fits &= chosen[i] != group;

@@ -2,11 +2,6 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -67,6 +62,9 @@ public final class Search implements AutoCloseable {
   private static final double WARM = 0.5;
   private static final double COLD = 0.08;
 
+  /** Hot enough to rearrange borders alone, on a fresh deal. */
+  private static final double HOT_BORDERS = 2;
+
   private static final int IDLE_LEGS = 4;
 
   /** Moves of a walker that take about as long as a floor does. */
@@ -77,10 +75,11 @@ public final class Search implements AutoCloseable {
   private final Budget budget;
   private final LongSupplier floor;
   private final Runnable tick;
+  private final BorderPlans plans;
   private boolean dealt;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
-  private final ExecutorService threads;
+  private final Lockstep lockstep;
 
   /**
    * Sets up a search.
@@ -108,20 +107,11 @@ public final class Search implements AutoCloseable {
     this.budget = budget;
     this.floor = floor;
     this.tick = tick;
+    this.plans = new BorderPlans(problem);
     for (int i = 0; i < WALKERS; i++) {
-      walkers.add(new Walker(problem, seed * WALKERS + i, assertions));
+      walkers.add(new Walker(problem, plans, seed * WALKERS + i, assertions));
     }
-    int useful = Math.min(threadCount, WALKERS);
-    this.threads =
-        useful > 1
-            ? Executors.newFixedThreadPool(
-                useful,
-                task -> {
-                  Thread thread = new Thread(task, "lozengy-walker");
-                  thread.setDaemon(true);
-                  return thread;
-                })
-            : null;
+    this.lockstep = new Lockstep(Math.min(threadCount, WALKERS));
   }
 
   /**
@@ -131,7 +121,8 @@ public final class Search implements AutoCloseable {
    * @return whether a valid assignment was found
    */
   public boolean start() {
-    return deals(FIRST_DEALS, FIRST_LEG, slots < LARGE ? budget::stopped : this::ended);
+    return deals(
+        FIRST_DEALS, FIRST_LEG, plans.few(), slots < LARGE ? budget::stopped : this::ended);
   }
 
   /**
@@ -140,12 +131,14 @@ public final class Search implements AutoCloseable {
    * @return whether one was found
    */
   public boolean startAgain() {
-    return deals(MORE_DEALS, MORE_LEG, this::ended);
+    return deals(MORE_DEALS, MORE_LEG, true, this::ended);
   }
 
-  private boolean deals(int most, long movesOfSlot, BooleanSupplier ends) {
+  private boolean deals(int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
     for (int deal = 0; deal < most && !found() && !ends.getAsBoolean(); deal++) {
-      together(walker -> walker.deal(FIRST_EXCHANGES));
+      // the last one as if there were many border yarns, whose counts suit a tight stock better
+      boolean plan = planned && deal < most - 1;
+      together(walker -> walker.deal(FIRST_EXCHANGES, plan));
       barOverdrawing(deal % 2 == 0);
       // even where the deal is valid at once a chunk is walked, which tells the speed
       long longest = found() ? CHUNK : Long.MAX_VALUE;
@@ -197,9 +190,12 @@ public final class Search implements AutoCloseable {
       return;
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
-    if (!dealAfresh(end)) {
+    boolean dealtAfresh = dealAfresh(end);
+    if (!dealtAfresh && plans.few()) {
+      dealPlans(end);
+    } else if (!dealtAfresh) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
-        deal(movesLeft(end));
+        deal(movesLeft(end), false);
       }
       leg(Math.max(1, (long) (movesLeft(end) * FIRST_PART)), HOT);
       askForFloor(end);
@@ -231,7 +227,7 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      deal(length);
+      deal(length, plans.few() && deals % 4 == 0);
       leg(length, HOT);
       spent += length;
       deals++;
@@ -242,10 +238,43 @@ public final class Search implements AutoCloseable {
     return deals > 0;
   }
 
+  /**
+   * Where few border yarns may meet: deals plans of borders, lets the borders settle before the
+   * other rounds bind them, and goes on from the best of them in heats.
+   */
+  private void dealPlans(long end) {
+    long all = movesLeft(end);
+    Standings standings = new Standings();
+    long length = DealSchedule.movesOfPlan(all);
+    for (int deal = 0; deal < DealSchedule.PLAN_DEALS && !ended(); deal++) {
+      deal(length, deal % 2 == 0);
+      walkers.forEach(walker -> walker.bordersOnly(true));
+      leg((long) (DealSchedule.BORDERS_PART * length), HOT_BORDERS);
+      walkers.forEach(walker -> walker.bordersOnly(false));
+      leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
+      standings.keep(walkers);
+    }
+    List<int[]> best = standings.takeBest(DealSchedule.PLANS_IN_HEATS);
+    for (int heat = 0; heat < best.size() && !ended(); heat += WALKERS) {
+      restart(best.subList(heat, best.size()));
+      leg(DealSchedule.movesOfHeat(all), HOT);
+      standings.keep(walkers);
+    }
+    restart(standings.takeBest(WALKERS));
+    lastLeg(end, HOT);
+  }
+
+  /** Each walker goes on from an assignment of its own; the last, where there are too few. */
+  private void restart(List<int[]> assignments) {
+    for (int i = 0; i < WALKERS && !assignments.isEmpty(); i++) {
+      walkers.get(i).restart(assignments.get(Math.min(i, assignments.size() - 1)));
+    }
+  }
+
   /** Deals all walkers afresh, with as good a plan as suits the moves to come. */
-  private void deal(long moves) {
+  private void deal(long moves, boolean planned) {
     int exchanges = DealSchedule.exchanges(moves);
-    together(walker -> walker.deal(exchanges));
+    together(walker -> walker.deal(exchanges, planned));
   }
 
   /** Waits for the floor, once, if so many moves are left that this may save some. */
@@ -359,28 +388,11 @@ public final class Search implements AutoCloseable {
   }
 
   private void together(Consumer<Walker> work) {
-    if (threads == null) {
-      walkers.forEach(work);
-      return;
-    }
-    List<Callable<Object>> tasks = new ArrayList<>();
-    walkers.forEach(walker -> tasks.add(Executors.callable(() -> work.accept(walker))));
-    try {
-      for (Future<Object> future : threads.invokeAll(tasks)) {
-        future.get();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while searching", e);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a walker failed", e.getCause());
-    }
+    lockstep.run(walkers, work);
   }
 
   @Override
   public void close() {
-    if (threads != null) {
-      threads.shutdownNow();
-    }
+    lockstep.close();
   }
 }

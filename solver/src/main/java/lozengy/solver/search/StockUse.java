@@ -115,6 +115,11 @@ final class StockUse {
     return loss;
   }
 
+  /** The loss for the leeway of the yarn that has the least. */
+  long leewayLoss() {
+    return leewayLoss;
+  }
+
   /** How hard an overdrawn yarn weighs against its usual penalty. */
   double pressure() {
     return pressure;

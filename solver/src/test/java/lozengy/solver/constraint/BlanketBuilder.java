@@ -15,6 +15,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -30,7 +31,6 @@ import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Builds blankets for tests in a few words. Yarns are coded {@code A}, {@code B}, … */
 public final class BlanketBuilder {

@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.check.Check;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
 

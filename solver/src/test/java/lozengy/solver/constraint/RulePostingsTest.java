@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import org.junit.jupiter.api.Test;
 
 class RulePostingsTest {
@@ -24,7 +25,7 @@ class RulePostingsTest {
   void linesHavePathsOfTheirOwnAndTheRuleOfTheirPosting() {
     for (long seed = 0; seed < 100; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
-      Set<String> paths = new HashSet<>();
+      Set<BriefPath> paths = new HashSet<>();
       for (RulePosting posting : RulePostings.all()) {
         for (BriefLine line : posting.lines(blanket)) {
           assertEquals(posting.rule(), line.rule());

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
@@ -17,6 +16,7 @@ import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Place;
+import lozengy.model.reading.BriefJudge;
 
 /** Random blankets with a pile, so small that brute force settles them. */
 public final class TinyPiles {
@@ -34,7 +34,7 @@ public final class TinyPiles {
     for (long tries = 0; ; tries++) {
       Blanket bare = TinyBlankets.of(FIRST_SEED + 1000 * seed + tries);
       Brief brief = bare.brief().withPile(pile(bare, random));
-      if (!brief.pile().isEmpty() && BriefMistakes.of(brief).isEmpty()) {
+      if (!brief.pile().isEmpty() && BriefJudge.mistakes(brief).isEmpty()) {
         return Blanket.of(brief);
       }
     }
@@ -49,7 +49,7 @@ public final class TinyPiles {
     for (long tries = 0; ; tries++) {
       Brief plain = of(2 * FIRST_SEED + 1000 * seed + tries).brief();
       Brief brief = plain.withLook(look(plain, random)).withPieces(bans(plain, random));
-      if (BriefMistakes.of(brief).isEmpty()) {
+      if (BriefJudge.mistakes(brief).isEmpty()) {
         return Blanket.of(brief);
       }
     }

@@ -13,8 +13,6 @@ import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Where;
@@ -22,6 +20,8 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.Check;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefJudge;
+import lozengy.model.reading.BriefReader;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
@@ -53,7 +53,8 @@ class BuyingTest {
     Buying.Amounts buys = (Buying.Amounts) Buying.of(blanket, ExplainOptions.of(1, () -> false));
     assertTrue(buys.fewest());
     assertTrue(buys.amounts().stream().noneMatch(each -> each.yarn() == 0));
-    // 12 squares of 15 m in the zone, and every other border of 10 m below it: 240 m; 36 m are there
+    // 12 squares of 15 m in the zone, and every other border of 10 m below it: 240 m; 36 m are
+    // there
     assertEquals(3, buys.amounts().stream().mapToInt(Buying.Amount::balls).sum());
     assertSolved(buys.brief(), "zoned");
   }
@@ -68,7 +69,7 @@ class BuyingTest {
       SplittableRandom random = new SplittableRandom(seed);
       Brief drawn = RandomBriefs.of(seed, 3, 6);
       Brief brief = poor(zoned(drawn, random), random);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Buying buying = Buying.of(Blanket.of(brief), ExplainOptions.of(seed, () -> false));
