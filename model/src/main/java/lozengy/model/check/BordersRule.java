@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.BriefPath;
 
@@ -45,6 +44,11 @@ public final class BordersRule implements Rule {
   }
 
   @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or change look.borders";
+  }
+
+  @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
@@ -52,13 +56,9 @@ public final class BordersRule implements Rule {
       int yarn = sequences.border(piece);
       int asked = blanket.look().border(piece);
       if (yarn != Sequences.OPEN && yarn != asked && blanket.state(piece) == PieceState.PLANNED) {
-        String words =
-            "%s: the border has %s, but the look gives it %s"
-                .formatted(
-                    Words.piece(blanket, piece),
-                    Words.yarn(blanket, yarn),
-                    Words.yarn(blanket, asked));
-        faults.add(new Fault(id(), List.of(piece), List.of(yarn, asked), words));
+        faults.add(
+            new Fault(
+                id(), List.of(piece), List.of(sequences.rounds(piece) - 1), List.of(yarn, asked)));
       }
     }
     return faults;

@@ -16,6 +16,9 @@ import lozengy.model.blanket.Sequences;
  */
 public interface Rule {
 
+  /** What to do where a lock breaks a rule. */
+  String HOLD_ANOTHER = "Hold another yarn there";
+
   /** {@return the rule's id} */
   RuleId id();
 
@@ -35,6 +38,19 @@ public interface Rule {
    */
   default Optional<Easing> easing(BriefLine line) {
     return Optional.empty();
+  }
+
+  /**
+   * {@return whether what a brief holds of single pieces can break it, whatever the other rounds
+   * take}
+   */
+  default boolean judgesLocks() {
+    return true;
+  }
+
+  /** {@return what to do where locks of a brief break it, in a sentence without a point} */
+  default String insteadOfLock() {
+    return HOLD_ANOTHER;
   }
 
   /**

@@ -143,12 +143,33 @@ final class PartialPlan {
         against.add(other);
       }
     }
+    if (!addImages(slot, yarn, against)) {
+      return null;
+    }
     // first the rounds of its own piece
     against.sort(Comparator.comparing(other -> pieceOf[other] != piece));
     boolean barred =
         counts.bar(piece, slot - start[piece], yarn)
             || against.isEmpty() && tooManyCopies(slot, yarn);
     return barred ? null : against;
+  }
+
+  /** Adds the images of a round that have another yarn; false if one of them is worked. */
+  private boolean addImages(int slot, int yarn, List<Integer> against) {
+    int piece = pieceOf[slot];
+    int lead = blanket.orbits().lead(piece);
+    for (int image : blanket.orbits().members(lead)) {
+      int other = start[image] + slot - start[piece];
+      if (image != piece && yarns[other] != Sequences.OPEN && yarns[other] != yarn) {
+        if (!planned(other)) {
+          return false;
+        }
+        if (!against.contains(other)) {
+          against.add(other);
+        }
+      }
+    }
+    return true;
   }
 
   private boolean tooManyCopies(int slot, int yarn) {

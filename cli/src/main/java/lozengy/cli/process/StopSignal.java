@@ -1,4 +1,4 @@
-package lozengy.cli;
+package lozengy.cli.process;
 
 import java.util.function.BooleanSupplier;
 

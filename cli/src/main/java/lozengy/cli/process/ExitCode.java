@@ -1,4 +1,4 @@
-package lozengy.cli;
+package lozengy.cli.process;
 
 import lozengy.model.input.InputException;
 import picocli.CommandLine.ParameterException;

@@ -1,4 +1,4 @@
-package lozengy.cli;
+package lozengy.cli.process;
 
 import java.io.BufferedInputStream;
 import java.io.FileDescriptor;
@@ -68,7 +68,7 @@ public final class Terminal {
   }
 
   /** The process's own. */
-  static Terminal ofProcess(StopSignal stopSignal) {
+  public static Terminal ofProcess(StopSignal stopSignal) {
     return new Terminal(
         // unbuffered, Java 17 asks a pipe for its position and fails
         new BufferedInputStream(new FileInputStream(FileDescriptor.in)),

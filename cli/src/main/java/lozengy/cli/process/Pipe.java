@@ -1,4 +1,4 @@
-package lozengy.cli;
+package lozengy.cli.process;
 
 import java.io.BufferedOutputStream;
 import java.io.IOException;

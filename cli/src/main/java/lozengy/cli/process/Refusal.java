@@ -1,4 +1,4 @@
-package lozengy.cli;
+package lozengy.cli.process;
 
 import java.util.List;
 import java.util.stream.Collectors;

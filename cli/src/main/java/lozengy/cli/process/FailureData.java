@@ -1,4 +1,4 @@
-package lozengy.cli;
+package lozengy.cli.process;
 
 import java.util.List;
 import java.util.Map;
@@ -12,7 +12,7 @@ public final class FailureData {
   private FailureData() {}
 
   /** The mistakes of a failure, in words for its user. */
-  static Refusal refusal(Throwable failure) {
+  public static Refusal refusal(Throwable failure) {
     if (failure instanceof Refusal refusal) {
       return refusal;
     }
