@@ -148,7 +148,8 @@ public final class AlternativeSearch {
     int[] cost = own == null ? new int[slots * yarns] : own.clone();
     int images = found.size() * distance.symmetries().size();
     int free = problem.slots().free().length;
-    int each = (int) Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    long shunned = Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    int each = (int) Math.min(shunned, Integer.MAX_VALUE / (4 * images));
     for (Arrangement other : found) {
       for (int[] symmetry : distance.symmetries()) {
         for (int slot : problem.slots().free()) {

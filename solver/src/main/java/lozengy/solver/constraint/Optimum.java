@@ -54,9 +54,6 @@ public final class Optimum {
       long seed,
       Limits limits) {
     Climb climb = new Climb(blanket, earlier, known);
-    if (!ScoreLoss.states(blanket)) {
-      return climb.result(100);
-    }
     if (!climb.run(true, seed, limits)) {
       return climb.result(100);
     }
@@ -83,7 +80,7 @@ public final class Optimum {
     /** Searches for better; true if none is left, those within the margin perhaps left out. */
     boolean run(boolean beyondMargin, long seed, Limits limits) {
       ConstraintModel constraints = ConstraintModel.of(blanket);
-      if (!constraints.exact()) {
+      if (!constraints.exact() || !ScoreLoss.states(constraints)) {
         return false;
       }
       ScoreLoss loss = ScoreLoss.of(constraints, earlier);

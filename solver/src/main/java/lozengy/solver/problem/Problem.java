@@ -54,7 +54,7 @@ public record Problem(
     int[] unaryCost,
     int[] targets,
     long[] balanceCost,
-    int[][] needs,
+    long[][] needs,
     int[] slotClass,
     long[] stock,
     long[] usable,
@@ -69,6 +69,9 @@ public record Problem(
     PilePlaces pile,
     PieceCounts counts,
     OrderCosts order) {
+
+  /** More than any gain; such penalties of all yarns still add up to a long. */
+  private static final double MOST_OVERDRAW = 1L << 48;
 
   /**
    * {@return this problem with other pair costs}
@@ -188,7 +191,7 @@ public record Problem(
    * @param slot the slot's index, from 0
    * @param yarn the yarn's index, from 0
    */
-  public int need(int slot, int yarn) {
+  public long need(int slot, int yarn) {
     return needs[slotClass[slot]][yarn];
   }
 
@@ -218,7 +221,7 @@ public record Problem(
    */
   public long overdrawLoss(int yarn, long used) {
     long over = used - usable[yarn];
-    return over <= 0 ? 0 : hardCost / 16 + (long) (overdrawCost * over);
+    return over <= 0 ? 0 : hardCost / 16 + (long) Math.min(MOST_OVERDRAW, overdrawCost * over);
   }
 
   /**

@@ -3,6 +3,7 @@ package lozengy.solver.constraint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -10,9 +11,13 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefReader;
 import lozengy.model.check.Check;
+import lozengy.model.colour.Tone;
 import lozengy.model.input.SourceText;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Branch and bound against the best that brute force finds, on tiny random blankets. */
 class OptimumTest {
@@ -89,6 +94,37 @@ class OptimumTest {
     Optimum.Result result = Optimum.maximise(blanket, Optional.empty(), Optional.empty(), 1, AMPLE);
     assertEquals(Optional.empty(), result.best());
     assertEquals(100, result.bound());
+  }
+
+  /** Nothing may be proved where a yarn's use in all does not fit an int. */
+  @ParameterizedTest
+  @ValueSource(longs = {265_285_714, 600_000_000, 3_000_000_000L})
+  void nothingIsProvedOfRoundsTooLongToBeCounted(long millimetres) {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 2)
+            .motif(
+                PieceKind.SQUARE,
+                BlanketBuilder.round(millimetres),
+                BlanketBuilder.round(millimetres + 1),
+                BlanketBuilder.round(millimetres + 2))
+            .yarns(3, Tone.MID, 13 * millimetres)
+            .build();
+    double[] best = {0};
+    List<Sequences> first = new ArrayList<>();
+    BruteForce.count(
+        blanket,
+        Long.MAX_VALUE,
+        each -> {
+          if (first.isEmpty()) {
+            first.add(each.copy());
+          }
+          double total = Scorer.score(blanket, each, Optional.empty()).total();
+          best[0] = Math.max(best[0], total);
+        });
+    Optimum.Result result =
+        Optimum.maximise(blanket, Optional.empty(), Optional.of(first.get(0)), 1, AMPLE);
+    assertTrue(
+        result.bound() >= best[0], result.bound() + " is told and " + best[0] + " is reached");
   }
 
   @Test
