@@ -47,7 +47,7 @@ public final class Solver {
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
-  /** Points that a bound may lie above the best total for rounding's sake alone. */
+  /** Points that a bound may lie above the best objective for rounding's sake alone. */
   private static final double ROUNDING = 2e-6;
 
   private final Blanket blanket;
@@ -169,12 +169,18 @@ public final class Solver {
       return Optional.empty();
     }
     Sequences best = result.best().get();
-    if (result.bound() > result.total()) {
+    if (result.bound() > result.objective()) {
       running.startFrom(problem.assignment(best));
       return Optional.empty();
     }
-    return Optional.of(
-        new SolveResult.Found(arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH))));
+    return Optional.of(new SolveResult.Found(arrangement(best, settled(result.objective()))));
+  }
+
+  /** The bound of a brief that is settled; with keep weighed in, that is none of the total. */
+  private Bound settled(double objective) {
+    return earlier.isEmpty()
+        ? new Bound(objective, PROOF_BY_SEARCH)
+        : new Bound(proving.bound().total(), proving.bound().proof(), Optional.of(objective));
   }
 
   /** What the nearest attempt breaks, the first few faults in words and how many more. */
@@ -197,7 +203,12 @@ public final class Solver {
     while (!proving.await()) {
       tell(problem);
     }
-    return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
+    return (long) ((100 - objective(proving.bound()) + COST_ROUNDING) * problem.unitsPerPoint());
+  }
+
+  /** What a bound leaves to what is maximised. */
+  private static double objective(Bound bound) {
+    return bound.objective().orElse(bound.total());
   }
 
   private boolean timeIsUp() {
@@ -208,7 +219,7 @@ public final class Solver {
 
   private void tell(Problem problem) {
     long best = running.bestCost();
-    double proved = proving != null && proving.done() ? proving.bound().total() : 100;
+    double proved = proving != null && proving.done() ? objective(proving.bound()) : 100;
     double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
     options
         .listener()
@@ -237,6 +248,6 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                score.total() >= bound.total() - ROUNDING ? "optimal" : "none")));
+                score.objective() >= objective(bound) - ROUNDING ? "optimal" : "none")));
   }
 }

@@ -20,7 +20,7 @@ final class StatedFaults {
   /** Files state scores to six decimals. */
   private static final double SCORE_STEP = 1e-6;
 
-  /** A bound this little above the total proves it optimal; it may be rounded up. */
+  /** A bound this little above the objective proves it optimal; it may be rounded up. */
   private static final double OPTIMAL_STEP = 4e-6;
 
   private static final int SCORE_DECIMALS = 6;
@@ -35,6 +35,7 @@ final class StatedFaults {
         .ifPresent(
             said -> {
               compare(faults, "total", said.total(), Optional.of(worked.total()));
+              compare(faults, "objective", said.objective(), Optional.of(worked.objective()));
               for (Part part : Part.values()) {
                 Double figure = said.parts().get(part);
                 if (figure != null) {
@@ -62,7 +63,8 @@ final class StatedFaults {
         .filter(
             solved ->
                 stated.bound().isEmpty()
-                    || stated.bound().get().total() > worked.total() + OPTIMAL_STEP)
+                    || stated.bound().get().objective().orElse(stated.bound().get().total())
+                        > worked.objective() + OPTIMAL_STEP)
         .ifPresent(
             solved ->
                 faults.add(

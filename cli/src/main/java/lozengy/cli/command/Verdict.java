@@ -20,7 +20,7 @@ import lozengy.model.score.Scorer;
  * What a check of an arrangement found.
  *
  * @param score its score, worked out from scratch; empty if a round is open
- * @param states whether the file states a score or yarn totals
+ * @param stated what the file states that holds where there is no fault, in words
  * @param faults what is wrong, rules first; empty if it is as it should be
  * @param warnings what is no fault, but good to know
  * @param byDesign where a rule gives way by the look that is asked for, in words
@@ -29,7 +29,7 @@ record Verdict(
     Optional<Score> score,
     List<Found> faults,
     List<String> warnings,
-    boolean states,
+    String stated,
     Optional<String> byDesign) {
 
   private static final int JSON_DECIMALS = 6;
@@ -71,13 +71,36 @@ record Verdict(
     Check.faults(blanket, stated.sequences()).forEach(each -> faults.add(Found.of(blanket, each)));
     score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
     faults.addAll(StatedFaults.ofYarns(stated));
-    boolean states = stated.score().isPresent() || !stated.yarns().isEmpty();
     return new Verdict(
         score,
         List.copyOf(faults),
-        ColourVisionWords.of(blanket, stated.sequences()),
-        states,
+        warnings(stated, score),
+        held(stated),
         blanket.look().givenBordersWords());
+  }
+
+  private static String held(StatedArrangement stated) {
+    boolean totals = !stated.yarns().isEmpty();
+    if (stated.score().isPresent()) {
+      return totals ? "score and yarn totals are as stated." : "the score is as stated.";
+    }
+    return totals ? "yarn totals are as stated." : "the file states no score or totals.";
+  }
+
+  private static List<String> warnings(StatedArrangement stated, Optional<Score> score) {
+    List<String> warnings = new ArrayList<>();
+    if (stated.formerTotal().isPresent() && score.isPresent()) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "The file states a score of %.2f by the formulas of an earlier version; by those of"
+                  + " this one it is %.2f. Its bound, if it has one, no longer holds. 'lozengy mark' writes"
+                  + " the score anew, 'lozengy solve' both.",
+              stated.formerTotal().get(),
+              score.get().total()));
+    }
+    warnings.addAll(ColourVisionWords.of(stated.blanket(), stated.sequences()));
+    return List.copyOf(warnings);
   }
 
   /** The verdict in one line. */
@@ -86,9 +109,7 @@ record Verdict(
         score.map(each -> String.format(Locale.ROOT, " Score %.2f.", each.total())).orElse("");
     if (faults.isEmpty()) {
       return "Valid. Every rule holds; "
-          + (states
-              ? "score and yarn totals are as stated."
-              : "the file states no score or totals.")
+          + stated
           + figure
           + byDesign.map(words -> " " + words + ".").orElse("");
     }

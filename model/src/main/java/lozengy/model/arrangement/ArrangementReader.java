@@ -102,10 +102,11 @@ public final class ArrangementReader {
         sequences,
         earlierSequences,
         figures.score(),
+        figures.formerTotal(),
         figures.bound(),
         figures.solved(),
         figures.yarns(),
-        lastMark);
+        figures.formerTotal().isEmpty() ? lastMark : lastMark.map(LastMark::unproved));
   }
 
   private static void checkFormat(Fields of, Mistakes mistakes) {

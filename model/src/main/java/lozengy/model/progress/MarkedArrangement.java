@@ -34,13 +34,8 @@ public final class MarkedArrangement {
         before.earlier(),
         Scorer.score(marked.blanket(), marked.sequences(), before.earlier()),
         Optional.empty(),
-        asFound ? before.solved().map(MarkedArrangement::unproved) : Optional.empty(),
+        asFound ? before.solved().map(Arrangement.Solved::unproved) : Optional.empty(),
         Optional.of(lastMark));
-  }
-
-  private static Arrangement.Solved unproved(Arrangement.Solved solved) {
-    return new Arrangement.Solved(
-        solved.seed(), solved.moves(), solved.seconds(), solved.version(), "none", solved.choice());
   }
 
   /**

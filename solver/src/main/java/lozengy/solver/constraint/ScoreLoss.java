@@ -29,10 +29,10 @@ import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
- * What an arrangement's total lacks of 100 points, as a variable of whole units. Every term is
- * rounded down, so the variable is never more than the true loss; it is less by hardly more than
- * {@link #rounding} units. For small blankets: it takes a variable for every pair of places within
- * reach.
+ * What an arrangement's total, or its objective where it is solved from an earlier one, lacks of
+ * 100 points, as a variable of whole units. Every term is rounded down, so the variable is never
+ * more than the true loss; it is less by hardly more than {@link #rounding} units. For small
+ * blankets: it takes a variable for every pair of places within reach.
  */
 final class ScoreLoss {
 

@@ -6,8 +6,8 @@ import lozengy.model.blanket.Sequences;
 
 /**
  * A blanket frozen to ints: what the search reads in its loop. The cost of an assignment is what
- * its score loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for broken
- * rules; compiled once, immutable by convention, shared by all walkers.
+ * its score's objective loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for
+ * broken rules; compiled once, immutable by convention, shared by all walkers.
  *
  * @param blanket where it comes from
  * @param earlier sequences that the part keep looks back to

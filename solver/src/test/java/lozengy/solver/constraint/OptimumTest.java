@@ -38,18 +38,19 @@ class OptimumTest {
           BruteForce.count(
               blanket,
               MOST_TRIED,
-              each -> best[0] = Math.max(best[0], Scorer.score(blanket, each, earlier).total()));
+              each ->
+                  best[0] = Math.max(best[0], Scorer.score(blanket, each, earlier).objective()));
       if (count == 0 || count == MOST_TRIED) {
         continue;
       }
       settled++;
       Optimum.Result result = Optimum.maximise(blanket, earlier, Optional.empty(), seed, AMPLE);
-      assertEquals(best[0], result.total(), 1e-9, "seed " + seed);
-      assertEquals(result.total(), result.bound(), 0, "seed " + seed);
+      assertEquals(best[0], result.objective(), 1e-9, "seed " + seed);
+      assertEquals(result.objective(), result.bound(), 0, "seed " + seed);
       Sequences found = result.best().orElseThrow();
       assertEquals(List.of(), Check.faults(blanket, found), "seed " + seed);
       assertEquals(
-          result.total(), Scorer.score(blanket, found, earlier).total(), 0, "seed " + seed);
+          result.objective(), Scorer.score(blanket, found, earlier).objective(), 0, "seed " + seed);
     }
     assertTrue(settled > 8, "settled: " + settled);
   }
@@ -68,7 +69,7 @@ class OptimumTest {
             double total = Scorer.score(blanket, each, Optional.empty()).total();
             assertTrue(total <= narrow.bound() + 1e-9, "exceeds the bound");
           });
-      cutShort += narrow.bound() > narrow.total() ? 1 : 0;
+      cutShort += narrow.bound() > narrow.objective() ? 1 : 0;
     }
     assertTrue(cutShort > 0, "never cut short");
   }

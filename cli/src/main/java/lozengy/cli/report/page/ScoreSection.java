@@ -2,6 +2,7 @@ package lozengy.cli.report.page;
 
 import java.util.List;
 import lozengy.cli.report.Figures;
+import lozengy.cli.report.KeepWords;
 import lozengy.cli.report.Markup;
 import lozengy.cli.report.card.CardWords;
 import lozengy.model.arrangement.Arrangement;
@@ -53,7 +54,7 @@ final class ScoreSection {
     html.close();
     html.close();
     html.open("tbody");
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
         row(part, figure);
@@ -66,6 +67,7 @@ final class ScoreSection {
         "Shuffled: what the same rounds would have on average, dealt at random over the pieces.",
         "class",
         "hint");
+    KeepWords.of(arrangement).ifPresent(words -> html.text("p", words + "."));
     weakSpots();
     chance();
     html.close();
