@@ -26,9 +26,9 @@ import picocli.CommandLine.Parameters;
     description = {
       "Sets arrangements side by side, part by part: of one brief or of several.",
       "",
-      "Tells each part of the score, which arrangement none of the others beats, rounds that differ,"
-          + " and the yarn left. All figures are computed from scratch. Totals compare only where the"
-          + " briefs weigh the parts alike.",
+      "Tells each part of the score, which arrangement none of the others beats, rounds that"
+          + " differ, and the yarn left. All figures are computed from scratch. Totals compare only"
+          + " where the briefs weigh the parts alike.",
     },
     footer = {
       "",

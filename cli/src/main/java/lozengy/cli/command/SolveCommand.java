@@ -88,7 +88,8 @@ final class SolveCommand implements Callable<Integer> {
       names = "--moves",
       paramLabel = "N",
       description =
-          "Try that many moves at most; by the blanket's size if neither this nor --seconds is said.")
+          "Try that many moves at most; by the blanket's size if neither this nor --seconds is"
+              + " said.")
   private Long moves;
 
   @Option(names = "--seconds", paramLabel = "N", description = "Search that long at most.")
@@ -104,8 +105,8 @@ final class SolveCommand implements Callable<Integer> {
       names = "--count",
       paramLabel = "N",
       description =
-          "Find that many arrangements that really differ, each in a file of its own; 1 if not said."
-              + " Each takes as long as one.")
+          "Find that many arrangements that really differ, each in a file of its own; 1 if not"
+              + " said. Each takes as long as one.")
   private Integer count;
 
   @Option(
@@ -155,6 +156,7 @@ final class SolveCommand implements Callable<Integer> {
           arrangement,
           again,
           alternatives.map(each -> new AlternativesReport(each, files)),
+          alternatives.isPresent() || stopped ? Optional.empty() : found.unsettled(),
           source,
           change.arguments(),
           stopped);

@@ -124,14 +124,14 @@ class BriefMistakesTest {
     List<Mistake> told = BriefJudge.mistakes(brief(largest, seven, YARNS, Rules.DEFAULT));
     assertEquals(
         "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
-            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are planned;"
-            + " plan in parts, or give smaller numbers",
+            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are"
+            + " planned; plan in parts, or give smaller numbers",
         told.get(0).words());
   }
 
   @Test
   void locksThatBreakARuleAreTold() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of("pieces[1].rounds"),
         paths(
@@ -152,7 +152,7 @@ class BriefMistakesTest {
 
   @Test
   void whatWasWorkedIsAFact() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of(),
         paths(

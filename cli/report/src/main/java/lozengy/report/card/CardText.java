@@ -81,7 +81,8 @@ public final class CardText {
         Figures.fixed(100 - card.score().total(), 2));
     table(table);
     line(
-        "shuffle: the rounds of each layer dealt at random over the pieces, whatever the rules. Exact");
+        "shuffle: the rounds of each layer dealt at random over the pieces, whatever the rules."
+            + " Exact");
     line(
         INDENT
             + "on average, or where +- stands the mean of "
@@ -89,9 +90,11 @@ public final class CardText {
             + " shuffles (seed 1) and its standard");
     line(INDENT + "error. No shuffle changes balance. Spread is told before it is cut off at 0.");
     line(
-        "at most: proved for each part by itself, as if no other weighed; the total for all together.");
+        "at most: proved for each part by itself, as if no other weighed; the total for all"
+            + " together.");
     line(
-        "others kept: proved; no arrangement has more of this part unless another that weighs falls");
+        "others kept: proved; no arrangement has more of this part unless another that weighs"
+            + " falls");
     line(INDENT + "below what it is here.");
     line("costs: points of the total that the part lacks.");
   }
