@@ -48,18 +48,23 @@ public final class Solver {
   /** Points that a bound may lie above the best total for rounding's sake alone. */
   private static final double ROUNDING = 2e-6;
 
+  /** Points of the objective by which two arrangements do not differ. */
+  private static final double SAME = 1e-9;
+
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
+  private final boolean unlimited;
   private final Budget budget;
   private Search running;
   private Proving proving;
+  private Optional<Sequences> repaired = Optional.empty();
 
   private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     this.blanket = blanket;
     this.earlier = earlier;
     this.options = options;
-    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
+    this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
     this.budget = new Budget(moves, options.seconds(), options.stop());
@@ -69,7 +74,10 @@ public final class Solver {
    * Solves a blanket.
    *
    * @param blanket the blanket
-   * @param earlier sequences to stay close to (part keep), of the same layout, where re-solving
+   * @param earlier sequences to start from and to stay close to (part keep), of the same layout,
+   *     where planning again. The answer is at least as good, keep included, as they are where they
+   *     break no rule. Without a limit of moves or seconds it then ends soon once little gets
+   *     better
    * @param options seed, limits, listener
    * @return an arrangement that breaks no rule; or that there is none, proved; or that none was
    *     found
@@ -102,9 +110,24 @@ public final class Solver {
             Assertions.OFF)) {
       running = search;
       Optional<SolveResult> impossible =
-          startsValid(problem) ? Optional.empty() : startOtherwise(problem);
+          startsFromEarlier(problem) || startsValid(problem)
+              ? Optional.empty()
+              : startOtherwise(problem);
       return impossible.isPresent() ? impossible.get() : improve(problem);
     }
+  }
+
+  /** Whether the earlier plan, repaired where it cannot stand, is valid. */
+  private boolean startsFromEarlier(Problem problem) {
+    if (earlier.isEmpty() || !running.startFromEarlier(unlimited)) {
+      return false;
+    }
+    Sequences start = problem.sequences(running.best());
+    if (!Check.faults(blanket, start).isEmpty()) {
+      return false;
+    }
+    repaired = Optional.of(start);
+    return true;
   }
 
   /**
@@ -155,9 +178,19 @@ public final class Solver {
         return new SolveResult.Unfinished(
             Check.faults(blanket, problem.sequences(running.nearest())));
       }
-      Arrangement arrangement = arrangement(problem.sequences(best), proving.bound());
+      Arrangement arrangement = arrangement(truly(problem.sequences(best)), proving.bound());
       return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
     }
+  }
+
+  /** What was found, or the repaired plan unless that is truly worse: costs are rounded. */
+  private Sequences truly(Sequences found) {
+    boolean better = repaired.isEmpty() || objective(found) > objective(repaired.get()) + SAME;
+    return better ? found : repaired.get();
+  }
+
+  private double objective(Sequences sequences) {
+    return Scorer.score(blanket, sequences, earlier).total();
   }
 
   /** Settles a small brief exactly, where that is within reach. */
@@ -226,7 +259,7 @@ public final class Solver {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
-          "The search took an arrangement for valid that breaks a rule: " + faults.get(0).words());
+          "The search took an arrangement for valid that breaks a rule: " + faults.get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     return new Arrangement(

@@ -15,6 +15,7 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.model.wording.FaultWords;
 import lozengy.report.ColourVisionWords;
 import lozengy.report.Json;
 
@@ -35,21 +36,37 @@ record Verdict(
    * One fault.
    *
    * @param rule the rule that is broken, or what the file states wrongly
+   * @param code what sort of fault it is, a stable word
    * @param pieces names of the pieces concerned
+   * @param rounds the rounds concerned, from 1 at the centre
    * @param yarns codes of the yarns concerned
    * @param words what is wrong
    */
-  record Found(String rule, List<String> pieces, List<String> yarns, String words) {
+  record Found(
+      String rule,
+      String code,
+      List<String> pieces,
+      List<Integer> rounds,
+      List<String> yarns,
+      String words) {
     static Found of(Blanket blanket, Fault fault) {
       return new Found(
           fault.rule().word(),
+          fault.code(),
           fault.pieces().stream().map(piece -> blanket.place(piece).name()).toList(),
+          fault.rounds().stream().map(round -> round + 1).toList(),
           fault.yarns().stream().map(yarn -> blanket.yarn(yarn).code()).toList(),
-          fault.words());
+          new FaultWords(blanket).of(fault));
     }
 
     static Found of(Contradiction each) {
-      return new Found(each.code().word(), each.pieces(), each.yarns(), each.words());
+      return new Found(
+          each.code().word(),
+          each.code().word(),
+          each.pieces(),
+          List.of(),
+          each.yarns(),
+          each.words());
     }
 
     String line() {
@@ -57,7 +74,9 @@ record Verdict(
     }
 
     Map<String, Object> json() {
-      return Json.object("rule", rule, "pieces", pieces, "yarns", yarns, "words", words);
+      return Json.object(
+          "rule", rule, "code", code, "pieces", pieces, "rounds", rounds, "yarns", yarns, "words",
+          words);
     }
   }
 

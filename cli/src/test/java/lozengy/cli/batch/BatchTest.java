@@ -48,7 +48,7 @@ class BatchTest {
   private static final Solving NOTHING_FOUND =
       (blanket, earlier, options) ->
           new SolveResult.Unfinished(
-              List.of(new Fault(RuleId.YARN_TOTALS, List.of(), List.of(), "in the way")));
+              List.of(new Fault(RuleId.COMPLETE, List.of(0), List.of(0), List.of())));
 
   @TempDir Path folder;
 
@@ -160,7 +160,7 @@ class BatchTest {
             .run("batch", "-");
     JsonNode result = results(run).get(0);
     assertEquals("unfinished", result.get("outcome").asText());
-    assertEquals("in the way", result.get("reasons").get(0).asText());
+    assertEquals("r1c1: round 1 has no yarn", result.get("reasons").get(0).asText());
     assertEquals(List.of(), schemaMistakes(result));
   }
 

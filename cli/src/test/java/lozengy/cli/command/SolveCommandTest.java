@@ -46,7 +46,8 @@ class SolveCommandTest {
   private static final Refutation ALL_KEPT =
       new Refutation(new Reason.AllKeptBack(100), new Reason.AllKeptBack(100), 0, 0);
   private static final Fault SHORT =
-      new Fault(RuleId.YARN_TOTALS, List.of(), List.of(0), "1 m short");
+      new Fault(
+          RuleId.YARN_TOTALS, List.of(), List.of(), List.of(0), new Fault.RunsOut(3_000, 2_000));
 
   @TempDir Path folder;
   private String brief;
@@ -256,13 +257,13 @@ class SolveCommandTest {
     Run run = new Run().solving((b, e, o) -> new SolveResult.Unfinished(List.of(SHORT)));
     Result result = run.run("solve", brief);
     assertEquals(4, result.code());
-    assertTrue(result.out().contains("1 m short"), result.out());
+    assertTrue(result.out().contains("3.00 m needed"), result.out());
     assertEquals(Set.of("small.yaml"), files());
     assertEquals("unfinished", Parsed.of(run.run("solve", brief, "--json")).at("outcome"));
     // Where the arrangement was to go to standard output, nothing but one ever does.
     Result piped = run.run("solve", brief, "-o", "-");
     assertEquals("", piped.out());
-    assertTrue(piped.err().contains("1 m short"), piped.err());
+    assertTrue(piped.err().contains("3.00 m needed"), piped.err());
   }
 
   @Test

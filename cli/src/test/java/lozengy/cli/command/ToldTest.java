@@ -10,8 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lozengy.cli.JsonSchemas;
+import lozengy.cli.Main;
 import lozengy.cli.Run;
-import lozengy.cli.Terminal;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -73,7 +73,7 @@ class ToldTest {
       String document = result.out();
       assertEquals(
           List.of(),
-          JsonSchemas.mistakes(SpecificationVersion.DRAFT_2020_12, Terminal.class, which, document),
+          JsonSchemas.mistakes(SpecificationVersion.DRAFT_2020_12, Main.class, which, document),
           document);
     }
     String head = "$ " + command + (json ? " --json" : "") + "\nexit " + result.code() + "\n";

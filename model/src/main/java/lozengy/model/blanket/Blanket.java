@@ -23,7 +23,8 @@ import lozengy.model.layout.Place;
 /**
  * A brief made ready to judge by. Pieces are indices of {@link Layout#places()}, yarns indices of
  * {@link Brief#yarns()}, rounds count from the centre, layers from the border: layer 0 is the
- * border. Amounts are whole millimetres of yarn, so that totals are exact. Immutable.
+ * border. Amounts are whole millimetres of yarn, so that totals are exact: what is used is rounded
+ * down, what is at hand up, so that what fits as a brief is written fits. Immutable.
  */
 public final class Blanket {
 

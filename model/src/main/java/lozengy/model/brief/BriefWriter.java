@@ -207,8 +207,8 @@ public final class BriefWriter {
     return JsonText.shortest(thousandths(((YarnAmount.Weight) amount).milligrams())) + " g";
   }
 
-  private static BigDecimal thousandths(long count) {
-    return BigDecimal.valueOf(count, 3);
+  private static BigDecimal thousandths(BigDecimal count) {
+    return count.movePointLeft(3);
   }
 
   private void use(String name, Optional<YarnUse> use) throws IOException {

@@ -6,7 +6,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
@@ -89,14 +88,7 @@ public final class ApartRule implements Rule {
       int yarn = sequences.border(first);
       int other = sequences.border(second);
       if (meet(yarn, other, yarnA, yarnB) && !RoundPairs.bothJoined(blanket, first, second)) {
-        String words =
-            "%s and %s are joined along a side, and their borders %s and %s are to be kept apart"
-                .formatted(
-                    Words.piece(blanket, first),
-                    Words.piece(blanket, second),
-                    Words.yarn(blanket, yarn),
-                    Words.yarn(blanket, other));
-        faults.add(new Fault(id(), List.of(first, second), List.of(yarn, other), words));
+        faults.add(new Fault(id(), List.of(first, second), List.of(), List.of(yarn, other)));
       }
     }
   }
@@ -109,14 +101,8 @@ public final class ApartRule implements Rule {
         int yarn = sequences.yarn(piece, round - 1);
         int other = sequences.yarn(piece, round);
         if (meet(yarn, other, yarnA, yarnB) && laid.toWork(piece)) {
-          String words =
-              "%s: %s have %s and %s, which are to be kept apart"
-                  .formatted(
-                      Words.piece(blanket, piece),
-                      Words.rounds(List.of(round - 1, round)),
-                      Words.yarn(blanket, yarn),
-                      Words.yarn(blanket, other));
-          faults.add(new Fault(id(), List.of(piece), List.of(yarn, other), words));
+          List<Integer> rounds = List.of(round - 1, round);
+          faults.add(new Fault(id(), List.of(piece), rounds, List.of(yarn, other)));
         }
       }
     }

@@ -6,7 +6,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.input.BriefPath;
 
@@ -63,13 +62,7 @@ public final class BansRule implements Rule {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && blanket.banned(piece, yarn)) {
-          String words =
-              "%s: %s has %s, which is banned from this piece"
-                  .formatted(
-                      Words.piece(blanket, piece),
-                      Words.round(blanket, piece, round),
-                      Words.yarn(blanket, yarn));
-          faults.add(new Fault(id(), List.of(piece), List.of(yarn), words));
+          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));
         }
       }
     }

@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.BriefPath;
 
@@ -57,13 +56,9 @@ public final class BordersRule implements Rule {
       int yarn = sequences.border(piece);
       int asked = blanket.look().border(piece);
       if (yarn != Sequences.OPEN && yarn != asked && blanket.state(piece) == PieceState.PLANNED) {
-        String words =
-            "%s: the border has %s, but the look gives it %s"
-                .formatted(
-                    Words.piece(blanket, piece),
-                    Words.yarn(blanket, yarn),
-                    Words.yarn(blanket, asked));
-        faults.add(new Fault(id(), List.of(piece), List.of(yarn, asked), words));
+        faults.add(
+            new Fault(
+                id(), List.of(piece), List.of(sequences.rounds(piece) - 1), List.of(yarn, asked)));
       }
     }
     return faults;

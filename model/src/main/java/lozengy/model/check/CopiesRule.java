@@ -7,12 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
-import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.input.BriefPath;
 
 /**
@@ -70,20 +68,19 @@ public final class CopiesRule implements Rule {
           boolean facts =
               pieces.stream().allMatch(p -> laid.worked(p) || blanket.orbits().worked(p) >= 0);
           if (pieces.size() > allowed && !facts) {
-            faults.add(fault(blanket, yarns.array(), pieces, allowed));
+            faults.add(fault(yarns.array(), pieces, allowed));
           }
         });
     return faults;
   }
 
-  private Fault fault(Blanket blanket, int[] yarns, List<Integer> pieces, int allowed) {
-    String sequence =
-        Arrays.stream(yarns)
-            .mapToObj(yarn -> Words.yarn(blanket, yarn))
-            .collect(Collectors.joining(", "));
-    String words =
-        "%s share the sequence %s: %d pieces, %d allowed"
-            .formatted(Words.pieces(blanket, pieces), sequence, pieces.size(), allowed);
-    return new Fault(id(), pieces, Arrays.stream(yarns).distinct().boxed().toList(), words);
+  private Fault fault(int[] yarns, List<Integer> pieces, int allowed) {
+    List<Integer> sequence = Arrays.stream(yarns).boxed().toList();
+    return new Fault(
+        id(),
+        pieces,
+        List.of(),
+        sequence.stream().distinct().toList(),
+        new Fault.Shared(sequence, allowed));
   }
 }

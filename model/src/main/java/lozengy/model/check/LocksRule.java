@@ -6,9 +6,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceNote;
-import lozengy.model.brief.PieceState;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
@@ -67,23 +65,10 @@ public final class LocksRule implements Rule {
         int yarn = sequences.yarn(piece, round);
         int locked = blanket.stated(piece, round);
         if (yarn != Sequences.OPEN && locked != Sequences.OPEN && yarn != locked) {
-          faults.add(fault(blanket, piece, round, yarn, locked));
+          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn, locked)));
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, int piece, int round, int yarn, int locked) {
-    boolean worked = blanket.state(piece) != PieceState.PLANNED;
-    String words =
-        "%s: %s has %s, but is %s %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.round(blanket, piece, round),
-                Words.yarn(blanket, yarn),
-                worked ? "already worked in" : "locked to",
-                Words.yarn(blanket, locked));
-    return new Fault(id(), List.of(piece), List.of(yarn, locked), words);
   }
 }

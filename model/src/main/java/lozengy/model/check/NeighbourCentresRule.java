@@ -6,7 +6,6 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Pairs;
 
@@ -63,13 +62,7 @@ public final class NeighbourCentresRule implements Rule {
       int yarn = sequences.yarn(first, 0);
       boolean same = yarn != Sequences.OPEN && yarn == sequences.yarn(second, 0);
       if (same && !RoundPairs.bothJoined(blanket, first, second)) {
-        String words =
-            "%s and %s are joined along a side and both have the centre %s"
-                .formatted(
-                    Words.piece(blanket, first),
-                    Words.piece(blanket, second),
-                    Words.yarn(blanket, yarn));
-        faults.add(new Fault(id(), List.of(first, second), List.of(yarn), words));
+        faults.add(new Fault(id(), List.of(first, second), List.of(0), List.of(yarn)));
       }
     }
     return faults;

@@ -6,7 +6,6 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.input.BriefPath;
@@ -76,26 +75,16 @@ public final class SymmetryRule implements Rule {
           if (known < 0) {
             known = piece;
           } else if (yarn != sequences.yarn(known, round)) {
-            faults.add(fault(blanket, sequences, known, piece, round));
+            faults.add(
+                new Fault(
+                    id(),
+                    List.of(known, piece),
+                    List.of(round),
+                    List.of(sequences.yarn(known, round), yarn)));
           }
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, Sequences sequences, int first, int second, int round) {
-    int yarn = sequences.yarn(first, round);
-    int other = sequences.yarn(second, round);
-    String words =
-        "%s and %s are each other's images (%s), but %s is %s in the one and %s in the other"
-            .formatted(
-                Words.piece(blanket, first),
-                Words.piece(blanket, second),
-                blanket.brief().look().symmetry().word(),
-                Words.round(blanket, first, round),
-                Words.yarn(blanket, yarn),
-                Words.yarn(blanket, other));
-    return new Fault(id(), List.of(first, second), List.of(yarn, other), words);
   }
 }

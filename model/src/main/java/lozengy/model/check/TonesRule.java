@@ -10,7 +10,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
@@ -87,23 +86,10 @@ public final class TonesRule implements Rule {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && !blanket.toneAllows(blanket.kind(piece), round, yarn)) {
-          faults.add(fault(blanket, piece, round, yarn));
+          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, int piece, int round, int yarn) {
-    String asked = tones(blanket, blanket.kind(piece), round);
-    String words =
-        "%s: %s has %s, which is %s, but takes %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.round(blanket, piece, round),
-                Words.yarn(blanket, yarn),
-                blanket.tone(yarn).word(),
-                asked);
-    return new Fault(id(), List.of(piece), List.of(yarn), words);
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.input.BriefPath;
 
@@ -84,29 +83,11 @@ public final class YarnTotalsRule implements Rule {
     for (int yarn = 0; yarn < used.length; yarn++) {
       long usable = blanket.usableMillimetres(yarn);
       if (used[yarn] > usable) {
-        String words =
-            "%s: %s needed, %s: %s short"
-                .formatted(
-                    Words.yarn(blanket, yarn),
-                    Words.metres(used[yarn]),
-                    available(blanket, yarn),
-                    Words.metres(used[yarn] - usable));
-        faults.add(new Fault(id(), List.of(), List.of(yarn), words));
+        faults.add(
+            new Fault(
+                id(), List.of(), List.of(), List.of(yarn), new Fault.RunsOut(used[yarn], usable)));
       }
     }
     return faults;
-  }
-
-  private static String available(Blanket blanket, int yarn) {
-    double keepBackPercent = blanket.brief().rules().keepBackPercent();
-    long stock = blanket.stockMillimetres(yarn);
-    if (keepBackPercent == 0) {
-      return Words.metres(stock) + " at hand";
-    }
-    return "%s usable (%s m at hand less %s %% kept back)"
-        .formatted(
-            Words.metres(blanket.usableMillimetres(yarn)),
-            Words.number(stock / 1000.0),
-            Words.number(keepBackPercent));
   }
 }

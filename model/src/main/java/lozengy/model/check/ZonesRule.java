@@ -7,7 +7,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
@@ -61,22 +60,17 @@ public final class ZonesRule implements Rule {
           boolean judged =
               yarn != Sequences.OPEN && laid.toWork(piece) && zone.where().covers(round, rounds);
           if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
-            faults.add(fault(blanket, piece, round, yarn, zone));
+            faults.add(
+                new Fault(
+                    id(),
+                    List.of(piece),
+                    List.of(round),
+                    List.of(yarn),
+                    new Fault.Zoned(List.copyOf(zone.only()))));
           }
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, int piece, int round, int yarn, Look.Zone zone) {
-    String words =
-        "%s: %s has %s, but its zone takes only %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.round(blanket, piece, round),
-                Words.yarn(blanket, yarn),
-                Words.list(zone.only()));
-    return new Fault(id(), List.of(piece), List.of(yarn), words);
   }
 }

@@ -14,9 +14,11 @@ import lozengy.model.check.Fault;
 import lozengy.model.check.Ground;
 import lozengy.model.check.Rule;
 import lozengy.model.check.RuleBook;
+import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Place;
+import lozengy.model.wording.FaultWords;
 
 /** Judges whether what a brief holds of single pieces breaks a rule. */
 final class LockMistakes {
@@ -45,7 +47,7 @@ final class LockMistakes {
       for (Fault fault : rule.faults(blanket, locks)) {
         int note = fault.pieces().stream().mapToInt(piece -> noteOf[piece]).max().orElse(-1);
         List<Object> sort =
-            List.of(note, AlikeFaults.said(blanket, fault), remedy(blanket, rule, fault));
+            List.of(note, fault.ofAnyPieces(), of(blanket, fault), remedy(blanket, rule, fault));
         sorts.computeIfAbsent(sort, s -> new ArrayList<>()).add(fault);
       }
       sorts.forEach(
@@ -54,12 +56,22 @@ final class LockMistakes {
                 sort.get(0) instanceof Integer note && note >= 0
                     ? BriefPath.of("pieces").item(note).field("rounds")
                     : BriefPath.of("look");
-            for (String words : AlikeFaults.words(blanket, faults)) {
-              mistakes.add(new Mistake(path, 0, withoutPoint(words), (String) sort.get(2)));
+            for (String words : new FaultWords(blanket).together(faults)) {
+              mistakes.add(new Mistake(path, 0, words, (String) sort.get(3)));
             }
           });
     }
     return mistakes;
+  }
+
+  /** Of what sort the pieces of a fault are, where what is said of them depends on it. */
+  private static List<Object> of(Blanket blanket, Fault fault) {
+    if (fault.pieces().size() == 2 && fault.rule() != RuleId.SYMMETRY) {
+      return List.of();
+    }
+    return fault.pieces().stream()
+        .<Object>map(piece -> List.of(blanket.kind(piece), blanket.state(piece)))
+        .toList();
   }
 
   /** By piece, the last note that holds a round of it, or -1. */
@@ -89,9 +101,5 @@ final class LockMistakes {
   private static boolean clashes(Blanket blanket, Rule rule) {
     return rule.lines(blanket).stream()
         .anyMatch(line -> line.grounds(Ground.Clash.class).findAny().isPresent());
-  }
-
-  private static String withoutPoint(String words) {
-    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
   }
 }

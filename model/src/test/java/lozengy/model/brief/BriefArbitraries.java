@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -126,7 +127,10 @@ public final class BriefArbitraries {
   }
 
   private static Arbitrary<YarnAmount> amounts(long mostThousandths) {
-    Arbitrary<Long> numbers = Arbitraries.longs().between(1, mostThousandths);
+    Arbitrary<BigDecimal> numbers =
+        Arbitraries.longs()
+            .between(1, mostThousandths * 1_000_000)
+            .map(millionths -> BigDecimal.valueOf(millionths, 6));
     return Arbitraries.oneOf(
         numbers.map(YarnAmount.Length::new), numbers.map(YarnAmount.Weight::new));
   }
@@ -216,7 +220,9 @@ public final class BriefArbitraries {
       while (tones.size() > 1 && random.nextInt(3) == 0) {
         tones.remove(Tone.values()[random.nextInt(3)]);
       }
-      long thousandths = 1 + random.nextInt(9_999);
+      BigDecimal finer =
+          BigDecimal.valueOf(random.nextInt(3) == 0 ? random.nextInt() >>> 1 : 0, 15);
+      BigDecimal thousandths = BigDecimal.valueOf(1 + random.nextInt(9_999)).add(finer);
       rounds.add(
           new Round(
               tones,
@@ -328,7 +334,9 @@ public final class BriefArbitraries {
   }
 
   private static long lengthOf(Round round) {
-    return round.amount() instanceof YarnAmount.Length length ? length.millimetres() : 1000;
+    return round.amount() instanceof YarnAmount.Length length
+        ? length.millimetres().longValue()
+        : 1000;
   }
 
   /** Ten kilometres: more than all pieces, joining and edging of the largest layout take. */

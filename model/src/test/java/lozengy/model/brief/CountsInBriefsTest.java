@@ -10,11 +10,11 @@ import lozengy.model.Schemas;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.CountsRule;
-import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Targets;
+import lozengy.model.wording.FaultWords;
 import org.junit.jupiter.api.Test;
 
 /** How many pieces show a yarn: read, written, judged, held against arrangements, and dealt. */
@@ -169,7 +169,8 @@ class CountsInBriefsTest {
   }
 
   private static List<String> faults(Blanket blanket, Sequences sequences) {
-    return new CountsRule().faults(blanket, sequences).stream().map(Fault::words).toList();
+    return new CountsRule()
+        .faults(blanket, sequences).stream().map(new FaultWords(blanket)::of).toList();
   }
 
   private static Brief brief(String text) {

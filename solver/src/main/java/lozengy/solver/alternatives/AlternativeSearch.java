@@ -166,7 +166,7 @@ public final class AlternativeSearch {
     if (!Check.faults(blanket, sequences).isEmpty()) {
       throw new IllegalStateException(
           "The search took an arrangement for valid that breaks a rule: "
-              + Check.faults(blanket, sequences).get(0).words());
+              + Check.faults(blanket, sequences).get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     Arrangement first = found.get(0);

@@ -36,6 +36,8 @@ import lozengy.model.blanket.Sequences;
  * @param pile the finished pieces that have no place yet
  * @param counts how many pieces are to show a yarn; null where nothing is asked
  * @param order what the order of borders costs; null where none is asked for
+ * @param keepCost cost of a round that has another yarn than in the earlier sequences; 0 where
+ *     there are none. It is part of {@code unaryCost}
  */
 public record Problem(
     Blanket blanket,
@@ -64,7 +66,8 @@ public record Problem(
     double unitsPerPoint,
     PilePlaces pile,
     PieceCounts counts,
-    OrderCosts order) {
+    OrderCosts order,
+    int keepCost) {
 
   /**
    * {@return this problem with other pair costs}
@@ -99,7 +102,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
@@ -135,7 +139,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
@@ -171,7 +176,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**

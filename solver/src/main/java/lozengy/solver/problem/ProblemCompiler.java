@@ -100,7 +100,8 @@ public final class ProblemCompiler {
         scale.unitsPerPoint,
         pile,
         PieceCounts.of(blanket, slots),
-        OrderCosts.of(blanket, slots, scale));
+        OrderCosts.of(blanket, slots, scale),
+        scale.units(scale.keepPoints));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {

@@ -79,7 +79,7 @@ final class Audit {
     Sequences sequences = problem.sequences(state.yarn);
     List<Fault> faults = Check.faults(problem.blanket(), sequences);
     if (faults.isEmpty() != (state.hard() == 0)) {
-      String found = faults.isEmpty() ? "no fault" : faults.get(0).words();
+      String found = faults.isEmpty() ? "no fault" : faults.get(0).toString();
       throw drift(
           "after " + move,
           slots,

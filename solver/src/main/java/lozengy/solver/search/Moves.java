@@ -31,6 +31,7 @@ final class Moves {
   private final int[][] freePieces;
   private final int[] kindOfPiece;
   private final boolean[] allFree;
+  private final boolean[] among;
   private final int[] freeBorders;
   private final boolean pile;
   private final Chains chains;
@@ -44,19 +45,34 @@ final class Moves {
    * @param anyChain whether chains of borders may have any length
    */
   Moves(State state, Draws draws, Audit audit, boolean anyChain) {
+    this(state, draws, audit, anyChain, state.problem.slots().free());
+  }
+
+  /**
+   * Makes moves that change only some of the slots.
+   *
+   * @param audit told of every move; null for real work
+   * @param anyChain whether chains of borders may have any length
+   * @param some slots that may change; all others stay, and no chains are made
+   */
+  Moves(State state, Draws draws, Audit audit, boolean anyChain, int[] some) {
     this.problem = state.problem;
     this.state = state;
     this.draws = draws;
     this.audit = audit;
     this.slots = problem.slots();
-    this.free = slots.free();
+    this.free = some;
+    this.among = new boolean[slots.count()];
+    for (int slot : some) {
+      among[slot] = true;
+    }
     this.freeOfLayer = new int[problem.balanceCost().length][];
     for (int layer = 0; layer < freeOfLayer.length; layer++) {
       int wanted = layer;
       freeOfLayer[layer] =
           Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
     }
-    List<int[]> groups = CountPlan.groups(problem);
+    List<int[]> groups = CountPlan.groups(problem, free);
     this.freeAlike = groups.toArray(int[][]::new);
     this.groupOf = new int[slots.count()];
     for (int group = 0; group < freeAlike.length; group++) {
@@ -97,7 +113,7 @@ final class Moves {
 
   private boolean allFree(int piece) {
     for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
-      if (slots.fixedYarn()[slot] != Sequences.OPEN) {
+      if (slots.fixedYarn()[slot] != Sequences.OPEN || !among[slot]) {
         return false;
       }
     }
@@ -223,7 +239,7 @@ final class Moves {
     int piece = slots.piece()[slotA];
     int start = slots.pieceStart()[piece];
     int slotB = start + draws.below(slots.rounds(piece));
-    if (state.free(slotB)) {
+    if (among[slotB] && state.free(slotB)) {
       exchange(slotA, slotB, temperature);
     }
   }
@@ -307,7 +323,7 @@ final class Moves {
 
   /** Exchanges yarns along a chain of borders. */
   void chain(double temperature) {
-    if (freeBorders.length > 0) {
+    if (freeBorders.length > 0 && free == slots.free()) {
       chains.exchange(pick(freeBorders), temperature);
     }
   }

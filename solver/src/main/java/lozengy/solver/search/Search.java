@@ -2,10 +2,12 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.ObjIntConsumer;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -17,6 +19,8 @@ import lozengy.solver.problem.Problem;
  * are dealt decide much of the score, and the best is gone over once more; the larger a blanket,
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
+ *
+ * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
 public final class Search implements AutoCloseable {
 
@@ -69,6 +73,7 @@ public final class Search implements AutoCloseable {
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
 
   private final Problem problem;
+  private final long seed;
   private final int slots;
   private final Budget budget;
   private final LongSupplier floor;
@@ -76,6 +81,7 @@ public final class Search implements AutoCloseable {
   private final BorderPlans plans;
   private boolean dealt;
   private OptionalLong apart = OptionalLong.empty();
+  private Replanning replanning;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
   private final Lockstep lockstep;
@@ -102,6 +108,7 @@ public final class Search implements AutoCloseable {
       Runnable tick,
       Assertions assertions) {
     this.problem = problem;
+    this.seed = seed;
     this.slots = movable(problem);
     this.budget = budget;
     this.floor = floor;
@@ -131,6 +138,28 @@ public final class Search implements AutoCloseable {
    */
   public boolean startAgain() {
     return deals(MORE_DEALS, MORE_LEG, true, this::ended);
+  }
+
+  /**
+   * Starts from the problem's earlier plan, repaired with few changes where it cannot stand, and
+   * goes on from there: nothing that {@link #best} tells from now on costs more.
+   *
+   * @param endsByItself whether to end soon once little gets better, whatever is left to spend
+   * @return whether the repaired plan is valid; if not, another start is needed
+   */
+  public boolean startFromEarlier(boolean endsByItself) {
+    EarlierPlan plan = EarlierPlan.of(problem, new Draws(seed));
+    Repair repair = new Repair(problem, plan, seed);
+    Optional<int[]> repaired = repair.repaired(budget::over);
+    budget.resume();
+    budget.spend(repair.moves());
+    repaired.ifPresent(
+        assignment -> {
+          startFrom(assignment);
+          barOverdrawing(true);
+          replanning = new Replanning(this, problem, plan, endsByItself);
+        });
+    return repaired.isPresent();
   }
 
   private boolean deals(int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
@@ -189,6 +218,10 @@ public final class Search implements AutoCloseable {
       return;
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
+    if (replanning != null) {
+      replanning.improve(end, slots);
+      return;
+    }
     if (plans.few()) {
       dealPlans(end);
     } else if (!dealAfresh(end)) {
@@ -287,7 +320,7 @@ public final class Search implements AutoCloseable {
   }
 
   /** Moves that each walker may still make. */
-  private long movesLeft(long end) {
+  long movesLeft(long end) {
     return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / WALKERS;
   }
 
@@ -346,7 +379,8 @@ public final class Search implements AutoCloseable {
     return slots;
   }
 
-  private boolean ended() {
+  /** Whether the budget is spent or the floor is met. */
+  boolean ended() {
     if (!budget.countsMovesOnly()) {
       floorCost = floor.getAsLong();
     }
@@ -360,7 +394,8 @@ public final class Search implements AutoCloseable {
     }
   }
 
-  private void leg(long moves, double hot) {
+  /** A leg of so many moves of each walker, from a temperature in steps of the lightest repeat. */
+  void leg(long moves, double hot) {
     leg(moves, hot, this::ended);
   }
 
@@ -398,6 +433,11 @@ public final class Search implements AutoCloseable {
       }
       tick.run();
     }
+  }
+
+  /** Has each walker do something by its number. */
+  void eachWith(ObjIntConsumer<Walker> work) {
+    together(walker -> work.accept(walker, walkers.indexOf(walker)));
   }
 
   private void together(Consumer<Walker> work) {

@@ -104,7 +104,7 @@ class FewBordersTest {
   }
 
   private static long clashes(State state) {
-    BorderGraph graph = new BorderGraph(state.problem);
+    BorderGraph graph = BorderGraph.of(state.problem);
     long clashes = 0;
     for (int piece = 0; piece < graph.size(); piece++) {
       for (int other : graph.beside(piece)) {
@@ -150,7 +150,7 @@ class FewBordersTest {
 
   private static int[] colouring(Problem problem) {
     boolean[][] wanted = new boolean[problem.slots().pieces()][problem.yarns()];
-    return new BorderColouring(problem, new BorderGraph(problem), new Draws(1), wanted).find();
+    return new BorderColouring(problem, BorderGraph.of(problem), new Draws(1), wanted).find();
   }
 
   /** Of 2 to 4 border yarns, seeds end close to each other, and each where it ended before. */

@@ -161,11 +161,11 @@ class WordingTest {
             .motif(PieceKind.SQUARE, round(1000))
             .yarns(1, Tone.DARK, 1_000_000)
             .build();
-    Fault fault = new Fault(RuleId.TONES, List.of(0), List.of(), "no");
+    Fault fault = new Fault(RuleId.COMPLETE, List.of(0), List.of(0), List.of());
     SolveResult.Unfinished ten = new SolveResult.Unfinished(Collections.nCopies(10, fault));
     List<String> words = new Wording(blanket).of(ten);
     assertEquals(9, words.size());
-    assertEquals("no", words.get(7));
+    assertEquals("r1c1: round 1 has no yarn", words.get(7));
     assertEquals("and 2 more faults", words.get(8));
   }
 }
