@@ -124,16 +124,10 @@ class PlanningAgainTest {
 
   private static Rules loosened(Rules rules, SplittableRandom random) {
     return switch (random.nextInt(4)) {
-      case 0 -> new Rules(0, rules.withinPiece(), rules.copies(), rules.keepBackPercent());
-      case 1 ->
-          new Rules(rules.minContrast(), WithinPiece.FREE, rules.copies(), rules.keepBackPercent());
-      case 2 ->
-          new Rules(
-              rules.minContrast(),
-              rules.withinPiece(),
-              OptionalInt.empty(),
-              rules.keepBackPercent());
-      default -> new Rules(rules.minContrast(), rules.withinPiece(), rules.copies(), 0);
+      case 0 -> rules.withMinContrast(0);
+      case 1 -> rules.withWithinPiece(WithinPiece.FREE);
+      case 2 -> rules.withCopies(OptionalInt.empty());
+      default -> rules.withKeepBack(0);
     };
   }
 

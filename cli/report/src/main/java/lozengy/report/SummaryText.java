@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
@@ -101,7 +100,7 @@ final class SummaryText {
             .orElse("");
     paragraph("", total + bound);
     TextTable table = new TextTable(1, WIDEST_NAME);
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
         double weight = brief.prefer().weight(part);
@@ -110,6 +109,7 @@ final class SummaryText {
       }
     }
     lines(table);
+    KeepWords.of(arrangement).ifPresent(words -> paragraph("", words));
     chance();
   }
 
@@ -216,8 +216,11 @@ final class SummaryText {
   }
 
   private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
+    boolean weighed = arrangement.score().parts().containsKey(Part.KEEP);
     String optimal =
-        solved.proof().equals(Arrangement.Solved.OPTIMAL) ? "; proved to be the best possible" : "";
+        solved.proof().equals(Arrangement.Solved.OPTIMAL)
+            ? "; proved to be the best possible" + (weighed ? ", keep weighed in" : "")
+            : "";
     String several =
         solved
             .choice()
@@ -245,19 +248,9 @@ final class SummaryText {
       return;
     }
     paragraph("", found + " The same again:");
-    String file = input.map(SummaryText::quoted).orElse("FILE");
     // Not wrapped: the line is to be copied.
     text.append(INDENT)
-        .append("./lozengy solve ")
-        .append(PlainText.oneLine(file))
-        .append(
-            options.stream()
-                .map(option -> " " + PlainText.oneLine(quoted(option)))
-                .collect(Collectors.joining()))
-        .append(" --seed ")
-        .append(solved.seed())
-        .append(" --moves ")
-        .append(Math.max(1, solved.moves()))
+        .append(SolveLine.of(input, options, solved.seed(), Math.max(1, solved.moves())))
         .append(
             solved
                 .choice()
@@ -269,11 +262,6 @@ final class SummaryText {
                             + Figures.shortest(choice.withinPoints(), 6))
                 .orElse(""))
         .append("\n\n");
-  }
-
-  /** A word as a shell takes it. */
-  private static String quoted(String word) {
-    return word.matches("[\\w./+=,-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 
   private void lines(TextTable table) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.Ball;
 import lozengy.model.brief.Yarn;
 import lozengy.model.colour.Tone;
 
@@ -40,13 +39,13 @@ public record YarnLine(Yarn yarn, Tone tone, long availableMillimetres, long use
   public OptionalDouble balls(long millimetres) {
     return yarn.ball().isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of((double) millimetres / yarn.ball().get().millimetres());
+        : OptionalDouble.of(millimetres / yarn.ball().get().millimetres().doubleValue());
   }
 
   /** A length in g; empty where no put-up is stated. */
   public OptionalDouble grams(long millimetres) {
     OptionalDouble balls = balls(millimetres);
-    double gramsPerBall = yarn.ball().map(Ball::grams).orElse(0.0);
+    double gramsPerBall = yarn.ball().map(ball -> ball.grams().doubleValue()).orElse(0.0);
     return balls.isEmpty() ? balls : OptionalDouble.of(balls.getAsDouble() * gramsPerBall);
   }
 }

@@ -7,10 +7,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.FailureData;
-import lozengy.cli.Refusal;
-import lozengy.cli.command.Solving;
 import lozengy.cli.file.Inputs;
+import lozengy.cli.process.FailureData;
+import lozengy.cli.process.Refusal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents;
@@ -27,6 +26,7 @@ import lozengy.report.ReasonData;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solving;
 
 /** Turns a line with a brief or an arrangement into a line with the result; never fails. */
 final class LineSolver {

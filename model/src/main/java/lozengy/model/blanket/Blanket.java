@@ -23,7 +23,8 @@ import lozengy.model.layout.Place;
 /**
  * A brief made ready to judge by. Pieces are indices of {@link Layout#places()}, yarns indices of
  * {@link Brief#yarns()}, rounds count from the centre, layers from the border: layer 0 is the
- * border. Amounts are whole millimetres of yarn, so that totals are exact. Immutable.
+ * border. Amounts are whole millimetres of yarn, so that totals are exact: what is used is rounded
+ * down, what is at hand up, so that what fits as a brief is written fits. Immutable.
  */
 public final class Blanket {
 
@@ -40,6 +41,7 @@ public final class Blanket {
   private final Pile pile;
   private final boolean[][][] pileShows;
   private final int layers;
+  private final RoundIndex index;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -56,6 +58,7 @@ public final class Blanket {
     this.pile = Pile.of(brief.pile(), yarns.index());
     this.pileShows = pile.shown(yarnCount());
     this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
+    this.index = new RoundIndex(pieceCount(), this::roundCount);
   }
 
   /**
@@ -137,6 +140,11 @@ public final class Blanket {
    */
   public int roundCount(int piece) {
     return motifs.roundCount(kind(piece));
+  }
+
+  /** {@return numbers of all rounds of all pieces} */
+  public RoundIndex index() {
+    return index;
   }
 
   /**
@@ -227,17 +235,6 @@ public final class Blanket {
    */
   public boolean sameBorder(int yarnA, int yarnB) {
     return yarnA == yarnB || difference(yarnA, yarnB) < brief.rules().minContrast();
-  }
-
-  /**
-   * {@return whether two yarns may not meet as borders on a seam: they count as the same, or are
-   * apart}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public boolean bordersClash(int yarnA, int yarnB) {
-    return sameBorder(yarnA, yarnB) || look.apart(yarnA, yarnB);
   }
 
   /**

@@ -1,6 +1,10 @@
 package lozengy.model.yarn;
 
+import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.OptionalLong;
+import lozengy.model.brief.Ball;
+import lozengy.model.unit.Ratio;
 
 /**
  * What must be bought so that a yarn, or one of several, lasts.
@@ -10,24 +14,37 @@ import java.util.OptionalLong;
  */
 public record Purchase(long missingMillimetres, OptionalLong balls) {
 
+  private static final long TENTH = 100;
+
   /**
    * The purchase that makes up for too little.
    *
    * @param shortMillimetres length in mm that is wanted beyond what may be used, above 0
    * @param keepBackPercent part of every stock that stays untouched, 0 or more and below 100
-   * @param ballMillimetres length of a ball in mm, where stated
+   * @param ball what is on a ball, where stated
    */
-  static Purchase of(long shortMillimetres, double keepBackPercent, OptionalLong ballMillimetres) {
-    long missing = (long) Math.ceil(shortMillimetres * 100.0 / (100 - keepBackPercent) - 1e-6);
-    OptionalLong balls =
-        ballMillimetres.isPresent()
-            ? OptionalLong.of(balls(missing, ballMillimetres.getAsLong()))
-            : OptionalLong.empty();
-    return new Purchase(missing, balls);
+  static Purchase of(long shortMillimetres, double keepBackPercent, Optional<Ball> ball) {
+    long missing = withKeptBack(shortMillimetres, keepBackPercent).up();
+    return new Purchase(missing, balls(Ratio.of(BigDecimal.valueOf(missing)), ball));
   }
 
-  /** Whole balls that hold a length. */
-  static long balls(long millimetres, long ballMillimetres) {
-    return Math.floorDiv(millimetres + ballMillimetres - 1, ballMillimetres);
+  /**
+   * {@return what must be bought in mm, rounded up to a tenth of a metre, as people are told it}
+   */
+  public long toldMillimetres() {
+    return (missingMillimetres + TENTH - 1) / TENTH * TENTH;
+  }
+
+  /** The length in mm of which so much may be used. */
+  static Ratio withKeptBack(long usedMillimetres, double keepBackPercent) {
+    return Ratio.of(BigDecimal.valueOf(usedMillimetres).movePointRight(2))
+        .dividedBy(new BigDecimal(100).subtract(BigDecimal.valueOf(keepBackPercent)));
+  }
+
+  /** Whole balls that hold a length in mm; empty where no put-up is stated. */
+  static OptionalLong balls(Ratio millimetres, Optional<Ball> ball) {
+    return ball.map(each -> millimetres.dividedBy(each.millimetres()).up()).stream()
+        .mapToLong(Long::longValue)
+        .findAny();
   }
 }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalLong;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -152,12 +152,11 @@ public record ToneNeeds(
         .sum();
   }
 
-  private static OptionalLong shortestBall(Blanket blanket, Set<Tone> tones) {
+  private static Optional<Ball> shortestBall(Blanket blanket, Set<Tone> tones) {
     return yarns(blanket, tones)
         .mapToObj(yarn -> blanket.yarn(yarn).ball())
-        .flatMap(java.util.Optional::stream)
-        .mapToLong(Ball::millimetres)
-        .min();
+        .flatMap(Optional::stream)
+        .min(Comparator.comparing(Ball::millimetres));
   }
 
   private static IntStream yarns(Blanket blanket, Set<Tone> tones) {

@@ -13,7 +13,8 @@ import lozengy.model.brief.Ball;
  * @param yarn its index
  * @param neededMillimetres length in mm that is needed, joining and edging included
  * @param stockMillimetres length in mm at hand
- * @param ballsNeeded whole balls that hold what is needed; empty where no put-up is stated
+ * @param ballsNeeded whole balls that suffice by themselves, kept-back part included; empty where
+ *     no put-up is stated
  * @param purchase what must be bought, if the stock less what is kept back does not suffice
  */
 public record YarnNeed(
@@ -39,17 +40,14 @@ public record YarnNeed(
   }
 
   private static YarnNeed of(Blanket blanket, int yarn, long needed) {
-    OptionalLong ball =
-        blanket.yarn(yarn).ball().map(Ball::millimetres).stream().mapToLong(each -> each).findAny();
+    Optional<Ball> ball = blanket.yarn(yarn).ball();
     long missing = needed - blanket.usableMillimetres(yarn);
     double keepBack = blanket.brief().rules().keepBackPercent();
     return new YarnNeed(
         yarn,
         needed,
         blanket.stockMillimetres(yarn),
-        ball.isPresent()
-            ? OptionalLong.of(Purchase.balls(needed, ball.getAsLong()))
-            : OptionalLong.empty(),
+        Purchase.balls(Purchase.withKeptBack(Math.max(0, needed), keepBack), ball),
         missing > 0 ? Optional.of(Purchase.of(missing, keepBack, ball)) : Optional.empty());
   }
 }

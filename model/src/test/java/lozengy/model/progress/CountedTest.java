@@ -95,8 +95,8 @@ class CountedTest {
         blanket("PEA", new Counted(new YarnAmount.Length(90_000), List.of(), List.of(), 40));
 
     double outline = before.measures().outlineLengthCm();
-    assertEquals(Math.round(outline * 4 * 10), before.edgingMillimetres());
-    assertEquals(Math.round(outline * 4 * 10 * 0.6), after.edgingMillimetres());
+    assertEquals((long) (outline * 4 * 10), before.edgingMillimetres());
+    assertEquals((long) (outline * 4 * 10 * 0.6), after.edgingMillimetres());
     assertEquals(
         used(before, "PEA") - before.edgingMillimetres() + after.edgingMillimetres(),
         used(after, "PEA"));

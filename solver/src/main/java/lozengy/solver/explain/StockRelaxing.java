@@ -9,8 +9,9 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.unit.Ratio;
 
 /** Buys whole balls; of a yarn whose put-up is not stated, lengths of ten metres. */
 final class StockRelaxing implements Relaxing {
@@ -44,9 +45,18 @@ final class StockRelaxing implements Relaxing {
         brief -> bought(brief, yarn, balls));
   }
 
-  /** What a ball of a yarn holds, in mm. */
+  /** A blanket for which so many balls of each yarn were bought. */
+  static Blanket with(Blanket blanket, int[] balls) {
+    Brief brief = blanket.brief();
+    for (int yarn = 0; yarn < balls.length; yarn++) {
+      brief = balls[yarn] > 0 ? bought(brief, yarn, balls[yarn]) : brief;
+    }
+    return Blanket.ofUnjudged(brief);
+  }
+
+  /** What a ball of a yarn holds, in whole mm, rounded down. */
   static long ballMillimetres(Yarn yarn) {
-    return yarn.ball().map(ball -> ball.millimetres()).orElse(LENGTH_MILLIMETRES);
+    return yarn.ball().map(ball -> Ratio.of(ball.millimetres()).down()).orElse(LENGTH_MILLIMETRES);
   }
 
   private static Relaxation change(Blanket blanket, int yarn, int balls) {

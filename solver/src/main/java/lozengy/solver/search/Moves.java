@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -79,7 +80,7 @@ final class Moves {
         groupOf[slot] = group;
       }
     }
-    this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
+    this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
     this.pile = !problem.pile().isEmpty();
     this.kindOfPiece = new int[slots.pieces()];
     this.allFree = new boolean[slots.pieces()];
@@ -97,6 +98,17 @@ final class Moves {
               .toArray();
     }
     this.chains = new Chains(state, draws, audit, anyChain);
+  }
+
+  /** Whether a slot is a border, or may clash with a round of another piece. */
+  private boolean onSeam(int slot) {
+    Clashes clashes = problem.clashes();
+    int piece = slots.piece()[slot];
+    boolean any = slots.layer()[slot] == 0;
+    for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1] && !any; i++) {
+      any = slots.piece()[clashes.slot()[i]] != piece;
+    }
+    return any;
   }
 
   private boolean allFree(int piece) {

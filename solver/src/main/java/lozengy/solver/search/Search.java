@@ -3,6 +3,7 @@ package lozengy.solver.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
@@ -66,9 +67,6 @@ public final class Search implements AutoCloseable {
   private static final double WARM = 0.5;
   private static final double COLD = 0.08;
 
-  /** Hot enough to rearrange borders alone, on a fresh deal. */
-  private static final double HOT_BORDERS = 2;
-
   private static final int IDLE_LEGS = 4;
 
   /** Moves of a walker that take about as long as a floor does. */
@@ -82,6 +80,7 @@ public final class Search implements AutoCloseable {
   private final Runnable tick;
   private final BorderPlans plans;
   private boolean dealt;
+  private OptionalLong apart = OptionalLong.empty();
   private Replanning replanning;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
@@ -223,10 +222,9 @@ public final class Search implements AutoCloseable {
       replanning.improve(end, slots);
       return;
     }
-    boolean dealtAfresh = dealAfresh(end);
-    if (!dealtAfresh && plans.few()) {
+    if (plans.few()) {
       dealPlans(end);
-    } else if (!dealtAfresh) {
+    } else if (!dealAfresh(end)) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(movesLeft(end), false);
       }
@@ -237,6 +235,7 @@ public final class Search implements AutoCloseable {
         lastLeg(end, HOT);
       }
     }
+    apart = apartNow();
     int idle = 0;
     while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
       long before = bestCost();
@@ -260,7 +259,7 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      deal(length, plans.few() && deals % 4 == 0);
+      deal(length, false);
       leg(length, HOT);
       spent += length;
       deals++;
@@ -272,8 +271,9 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Where few border yarns may meet: deals plans of borders, lets the borders settle before the
-   * other rounds bind them, and goes on from the best of them in heats.
+   * Where few border yarns may meet: deals, in turns by a plan of borders and freely, which suits a
+   * tight stock better where it can be mended; lets the borders settle before the other rounds bind
+   * them; and goes on from the best of all in heats.
    */
   private void dealPlans(long end) {
     long all = movesLeft(end);
@@ -282,7 +282,7 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < DealSchedule.PLAN_DEALS && !ended(); deal++) {
       deal(length, deal % 2 == 0);
       walkers.forEach(walker -> walker.bordersOnly(true));
-      leg((long) (DealSchedule.BORDERS_PART * length), HOT_BORDERS);
+      leg((long) (DealSchedule.BORDERS_PART * length), HOT);
       walkers.forEach(walker -> walker.bordersOnly(false));
       leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
       standings.keep(walkers);
@@ -342,6 +342,19 @@ public final class Search implements AutoCloseable {
     return bestCost == Long.MAX_VALUE
         ? null
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
+  }
+
+  private OptionalLong apartNow() {
+    long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();
+    return worst == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(worst - bestCost());
+  }
+
+  /**
+   * {@return cost by which the walkers' own bests lay apart before they all went on from the best;
+   * empty where that is not known, as where one of them found nothing valid}
+   */
+  public OptionalLong apart() {
+    return apart;
   }
 
   /** {@return the state with the fewest broken rules, valid or not} */

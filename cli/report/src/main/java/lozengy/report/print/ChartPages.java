@@ -112,7 +112,7 @@ final class ChartPages {
                     (buy.balls().isPresent()
                             ? Figures.count(buy.balls().getAsLong(), "ball") + ": "
                             : "")
-                        + Figures.metres(buy.missingMillimetres())
+                        + Figures.metres(buy.toldMillimetres())
                         + " m")
             .orElse("-"));
     html.close();

@@ -73,8 +73,8 @@ final class YarnTable {
           metres(line.availableMillimetres()),
           metres(line.usedMillimetres()),
           metres(line.leftMillimetres()),
-          of.ball().map(Ball::grams).map(BigDecimal::valueOf).orElse(null),
-          of.ball().map(ball -> metres(ball.millimetres())).orElse(null),
+          of.ball().map(Ball::grams).orElse(null),
+          of.ball().map(ball -> ball.millimetres().movePointLeft(3)).orElse(null),
           balls(line.balls(line.usedMillimetres())),
           balls(line.balls(line.leftMillimetres())));
     }
