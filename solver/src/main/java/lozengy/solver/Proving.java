@@ -45,6 +45,10 @@ final class Proving implements AutoCloseable {
   Proving(
       Blanket blanket, Optional<Sequences> earlier, OptionalDouble seconds, BooleanSupplier stop) {
     int stages = blanket.pieceCount() <= FEW_PIECES ? 2 : 1;
+    if (earlier.isPresent()) {
+      // planning again is over soon, and the proof must not hold it up
+      stages = 0;
+    }
     if (seconds.isPresent()) {
       stages = STAGES_WITH_TIME;
     }

@@ -200,14 +200,15 @@ public final class Solver {
       return Optional.empty();
     }
     running.improve(MOVES_BEFORE_PROOF);
-    Optional<Sequences> known = Optional.ofNullable(running.best()).map(problem::sequences);
+    Optional<Sequences> known =
+        Optional.ofNullable(running.best()).map(problem::sequences).map(this::truly);
     long nodes = options.seconds().isPresent() ? PROOF_NODES_TIMED : PROOF_NODES;
     Limits limits = new Limits(nodes, nodes, this::timeIsUp);
     Optimum.Result result = Optimum.maximise(blanket, earlier, known, options.seed(), limits);
     if (result.best().isEmpty()) {
       return Optional.empty();
     }
-    Sequences best = result.best().get();
+    Sequences best = truly(result.best().get());
     if (result.bound() > result.objective()) {
       running.startFrom(problem.assignment(best));
       return Optional.empty();

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
+import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
 
@@ -17,6 +18,7 @@ import lozengy.model.score.Score;
  * @param arrangement the arrangement now
  * @param before the pieces' yarns before; open where the layout has grown
  * @param upset what has changed
+ * @param least how many rounds had to change at least
  * @param scoreBefore the score of the plan before, with keep counted as 100; empty where a round of
  *     it was open
  * @param afresh the same blanket solved without regard to the plan before, where asked for
@@ -25,6 +27,7 @@ public record Again(
     Arrangement arrangement,
     Sequences before,
     Upset upset,
+    LeastUpset least,
     Optional<Score> scoreBefore,
     Optional<Afresh> afresh) {
 
@@ -43,12 +46,14 @@ public record Again(
    *
    * @param arrangement the arrangement now
    * @param before the pieces' yarns before, of the same layout
+   * @param least how many rounds had to change at least
    * @param stated the score of the plan before in its own size; empty where a round was open
    * @param afresh the same blanket solved afresh, where asked for
    */
   public static Again of(
       Arrangement arrangement,
       Sequences before,
+      LeastUpset least,
       Optional<Score> stated,
       Optional<Arrangement> afresh) {
     Blanket blanket = arrangement.blanket();
@@ -56,6 +61,7 @@ public record Again(
         arrangement,
         before,
         Upset.of(blanket, before, arrangement.sequences()),
+        least,
         stated.map(score -> kept(score, blanket)),
         afresh.map(
             other ->

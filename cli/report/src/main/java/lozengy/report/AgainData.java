@@ -27,6 +27,9 @@ public final class AgainData {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("rounds_free", upset.freeRounds());
     data.put("rounds_changed", upset.changedRounds());
+    data.put(
+        "rounds_that_must_change",
+        Map.of("at_least", again.least().rounds(), "exact", again.least().exact()));
     data.put("rounds_held", upset.heldRounds());
     data.put("rounds_new", upset.newRounds());
     List<Object> pieces = new ArrayList<>();

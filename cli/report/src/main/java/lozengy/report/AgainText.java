@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
+import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
 
@@ -47,6 +48,19 @@ public final class AgainText {
           laid.holds(piece.piece()) ? "from the pile" : "");
     }
     table.lines().forEach(row -> line(INDENT + row));
+    if (upset.changedRounds() > 0) {
+      line(least(again.least(), upset.changedRounds()));
+    }
+  }
+
+  private static String least(LeastUpset least, int changed) {
+    if (least.exact()) {
+      return (least.rounds() == 0 ? "None" : least.rounds())
+          + " had to change, "
+          + changed
+          + " did.";
+    }
+    return "At least " + least.rounds() + " must change; " + changed + " did.";
   }
 
   private static String changed(Upset upset) {

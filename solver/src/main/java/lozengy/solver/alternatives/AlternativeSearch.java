@@ -25,6 +25,8 @@ import lozengy.solver.search.Search;
  * mirrored, costs a little. What falls too far below the best, or comes too close to an earlier
  * one, is searched for again with another seed and a smaller such cost. Each search spends as much
  * as the first one did.
+ *
+ * <p>Where planning again, each begins with the earlier plan, as the first did.
  */
 public final class AlternativeSearch {
 
@@ -94,10 +96,19 @@ public final class AlternativeSearch {
   }
 
   private boolean fits(Arrangement candidate) {
-    return candidate.score().objective() >= best() - choice.withinPoints()
+    return isNear(candidate)
         && found.stream()
             .allMatch(
                 other -> distance.between(other.sequences(), candidate.sequences()) >= LEAST_APART);
+  }
+
+  /**
+   * Whether the total is near enough to the best one, or where planning again to the first one's:
+   * what differs from that keeps less of the plan before, and so is worse with keep weighed in.
+   */
+  private boolean isNear(Arrangement candidate) {
+    double best = earlier.isEmpty() ? best() : found.get(0).score().total();
+    return candidate.score().total() >= best - choice.withinPoints();
   }
 
   private double best() {
@@ -117,7 +128,8 @@ public final class AlternativeSearch {
             () -> Long.MIN_VALUE,
             () -> tell(budget),
             Assertions.OFF)) {
-      if (!search.start()) {
+      boolean started = earlier.isPresent() && search.startFromEarlier(false);
+      if (!started && !search.start()) {
         search.startFrom(problem.assignment(found.get(0).sequences()));
       }
       search.improve();
@@ -189,10 +201,9 @@ public final class AlternativeSearch {
   }
 
   private Alternatives result() {
-    double best = best();
     List<Arrangement> kept =
         found.stream()
-            .filter(each -> each.score().objective() >= best - choice.withinPoints())
+            .filter(this::isNear)
             .sorted(
                 Comparator.comparingDouble((Arrangement each) -> each.score().objective())
                     .reversed())

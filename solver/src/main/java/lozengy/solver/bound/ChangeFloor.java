@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -22,6 +24,7 @@ public final class ChangeFloor {
 
   private final Problem problem;
   private final Slots slots;
+  private final Clashes clashes;
   private final int[] before;
   private final int[] had;
   private final boolean[] differ;
@@ -47,6 +50,7 @@ public final class ChangeFloor {
   private ChangeFloor(Problem problem) {
     this.problem = problem;
     this.slots = problem.slots();
+    this.clashes = problem.clashes();
     this.before = problem.assignment(problem.earlier().orElseThrow());
     this.had = new int[slots.count()];
     this.differ = new boolean[slots.count()];
@@ -68,12 +72,13 @@ public final class ChangeFloor {
    * have another at least, in every valid arrangement; 0 or more}
    *
    * @param problem a problem with an earlier plan
+   * @param stop asked now and then; once true, what is proved so far counts
    */
-  public static int of(Problem problem) {
-    return new ChangeFloor(problem).floor();
+  public static int of(Problem problem, BooleanSupplier stop) {
+    return new ChangeFloor(problem).floor(stop);
   }
 
-  private int floor() {
+  private int floor(BooleanSupplier stop) {
     int all = 0;
     for (int slot : slots.free()) {
       all += had[slot];
@@ -81,16 +86,16 @@ public final class ChangeFloor {
     if (!problem.pile().isEmpty()) {
       return cannotShow();
     }
-    List<int[]> clashes = clashes();
+    List<int[]> both = bothCannot();
     program();
-    for (int[] clash : clashes) {
+    for (int[] clash : both) {
       program.atMost(1);
       program.put(keptOf[clash[0]], 1);
       program.put(keptOf[clash[1]], 1);
     }
     program.scale();
     PrimalDual search = new PrimalDual(program, new double[0]);
-    search.improve(EFFORT, () -> false);
+    search.improve(EFFORT, stop);
     return Math.max(0, Math.min(all, (int) Math.ceil(all - search.best())));
   }
 
@@ -115,62 +120,38 @@ public final class ChangeFloor {
     if (!had || !problem.domains().allows(slot, before[slot])) {
       return false;
     }
-    int piece = slots.piece()[slot];
-    for (int other = slots.pieceStart()[piece]; other < slots.pieceStart()[piece + 1]; other++) {
-      int fixed = slots.fixedYarn()[other];
-      if (fixed == before[slot] && mustDiffer(slot, other)) {
-        return false;
-      }
-    }
-    for (int i = seamStart(slot); i < seamStart(slot + 1); i++) {
-      int fixed = slots.fixedYarn()[problem.pairs().seamSlot()[i]];
-      if (fixed != Sequences.OPEN && problem.blanket().bordersClash(fixed, before[slot])) {
+    for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
+      int fixed = slots.fixedYarn()[clashes.slot()[i]];
+      if (fixed != Sequences.OPEN && clashes.bars(i, before[slot], fixed)) {
         return false;
       }
     }
     return true;
   }
 
-  private int seamStart(int slot) {
-    return problem.pairs().seamStart()[slot];
-  }
-
-  private boolean mustDiffer(int slot, int other) {
-    return slot != other
-        && (problem.allDiffer() || problem.adjacentDiffer() && Math.abs(slot - other) == 1);
-  }
-
   /** Pairs of rounds that could each keep their yarn, but not both. */
-  private List<int[]> clashes() {
+  private List<int[]> bothCannot() {
     boolean[] keeps = new boolean[slots.count()];
     for (int slot : slots.free()) {
       keeps[slot] = mayKeep(slot);
     }
-    List<int[]> clashes = new ArrayList<>();
+    List<int[]> both = new ArrayList<>();
     for (int slot : slots.free()) {
-      int piece = slots.piece()[slot];
-      for (int i = seamStart(slot); i < seamStart(slot + 1) && keeps[slot]; i++) {
-        int other = problem.pairs().seamSlot()[i];
-        if (other > slot
-            && keeps[other]
-            && problem.blanket().bordersClash(before[slot], before[other])) {
-          clashes.add(new int[] {slot, other});
-        }
-      }
-      for (int other = slot + 1; other < slots.pieceStart()[piece + 1] && keeps[slot]; other++) {
-        if (keeps[other] && before[slot] == before[other] && mustDiffer(slot, other)) {
-          clashes.add(new int[] {slot, other});
+      for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1] && keeps[slot]; i++) {
+        int other = clashes.slot()[i];
+        if (other > slot && keeps[other] && clashes.bars(i, before[slot], before[other])) {
+          both.add(new int[] {slot, other});
         }
       }
     }
-    for (int[] clash : clashes) {
+    for (int[] clash : both) {
       alone[clash[0]] = true;
       alone[clash[1]] = true;
     }
     for (int slot : slots.free()) {
       add(slot, keeps[slot]);
     }
-    return clashes;
+    return both;
   }
 
   private void add(int slot, boolean keeps) {
@@ -202,7 +183,7 @@ public final class ChangeFloor {
       List<Integer> variables = new ArrayList<>();
       int weight = slots.weight(slots.piece()[group.slot]);
       for (int yarn : problem.domains().yarns(group.slot)) {
-        int need = problem.need(group.slot, yarn);
+        long need = problem.need(group.slot, yarn);
         int changed = program.variable(0, group.count, group.gain[yarn]);
         variables.add(changed);
         use.get(yarn).add(new double[] {changed, need});

@@ -1,6 +1,7 @@
 package lozengy.solver.upset;
 
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
@@ -26,15 +27,18 @@ public final class LeastChanges {
   /** Most free rounds for which the constraint model is asked. */
   private static final int MOST_FREE = 80;
 
-  private static final Limits LIMITS = Limits.of(2_000, 1_000);
+  private static final long NODES = 2_000;
+  private static final long FAILS = 1_000;
 
   private final Blanket blanket;
   private final Sequences before;
   private final int free;
+  private final BooleanSupplier stop;
   private int floor;
   private int known;
 
-  private LeastChanges(Blanket blanket, Sequences before, Sequences answer) {
+  private LeastChanges(Blanket blanket, Sequences before, Sequences answer, BooleanSupplier stop) {
+    this.stop = stop;
     this.blanket = blanket;
     this.before = before;
     this.free = Upset.of(blanket, before, answer).freeRounds();
@@ -47,17 +51,19 @@ public final class LeastChanges {
    * @param blanket what is asked for now
    * @param before the plan before; rounds may be open
    * @param answer a valid arrangement of the blanket
+   * @param stop asked now and then; once true, what is proved so far counts
    * @return how many of the rounds that are free to change and had a yarn must change at least
    */
-  public static LeastUpset of(Blanket blanket, Sequences before, Sequences answer) {
-    return new LeastChanges(blanket, before, answer).prove();
+  public static LeastUpset of(
+      Blanket blanket, Sequences before, Sequences answer, BooleanSupplier stop) {
+    return new LeastChanges(blanket, before, answer, stop).prove();
   }
 
   private LeastUpset prove() {
     if (known > 0) {
       Problem problem = ProblemCompiler.compile(blanket, Optional.of(before));
-      floor = Math.min(known, ChangeFloor.of(problem));
-      if (floor < known) {
+      floor = Math.min(known, ChangeFloor.of(problem, stop));
+      if (floor < known && !stop.getAsBoolean()) {
         Repair.of(problem, 1).ifPresent(this::know);
       }
       settle();
@@ -76,10 +82,11 @@ public final class LeastChanges {
   }
 
   private void settle() {
+    Limits limits = new Limits(NODES, FAILS, stop);
     boolean small = free <= MOST_FREE && ConstraintModel.fits(blanket);
     while (small && floor < known) {
       int was = known;
-      Start.Outcome outcome = FewChanges.find(blanket, before, known - 1, 1, LIMITS);
+      Start.Outcome outcome = FewChanges.find(blanket, before, known - 1, 1, limits);
       if (outcome instanceof Start.None) {
         floor = known;
       } else if (outcome instanceof Start.Found found) {

@@ -44,7 +44,7 @@ class LeastChangesTest {
         continue;
       }
       // told the arrangement that changes most, so that it has to find out itself
-      LeastUpset told = LeastChanges.of(blanket, before, worst[0]);
+      LeastUpset told = LeastChanges.of(blanket, before, worst[0], () -> false);
       assertEquals(new LeastUpset(least[0], true), told, "seed " + seed);
       settled++;
       some += least[0] > 0 ? 1 : 0;
