@@ -5,6 +5,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
+import lozengy.model.input.Words;
 
 /**
  * Keep: how much of an earlier arrangement stands, 100 x unchanged rounds / rounds free to change
@@ -58,8 +59,7 @@ final class KeepPart implements ScorePart {
             new Loss(
                 100.0 * rounds / free,
                 List.of(piece),
-                () ->
-                    "%s is changed in %d round%s".formatted(name, rounds, rounds == 1 ? "" : "s")));
+                () -> name + " is changed in " + Words.count(rounds, "round")));
       }
     }
     return losses;
