@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -22,6 +23,7 @@ public final class ChangeFloor {
 
   private final Problem problem;
   private final Slots slots;
+  private final Clashes clashes;
   private final int[] before;
   private final int[] had;
   private final boolean[] differ;
@@ -47,6 +49,7 @@ public final class ChangeFloor {
   private ChangeFloor(Problem problem) {
     this.problem = problem;
     this.slots = problem.slots();
+    this.clashes = problem.clashes();
     this.before = problem.assignment(problem.earlier().orElseThrow());
     this.had = new int[slots.count()];
     this.differ = new boolean[slots.count()];
@@ -81,9 +84,9 @@ public final class ChangeFloor {
     if (!problem.pile().isEmpty()) {
       return cannotShow();
     }
-    List<int[]> clashes = clashes();
+    List<int[]> pairs = clashing();
     program();
-    for (int[] clash : clashes) {
+    for (int[] clash : pairs) {
       program.atMost(1);
       program.put(keptOf[clash[0]], 1);
       program.put(keptOf[clash[1]], 1);
@@ -115,62 +118,39 @@ public final class ChangeFloor {
     if (!had || !problem.domains().allows(slot, before[slot])) {
       return false;
     }
-    int piece = slots.piece()[slot];
-    for (int other = slots.pieceStart()[piece]; other < slots.pieceStart()[piece + 1]; other++) {
-      int fixed = slots.fixedYarn()[other];
-      if (fixed == before[slot] && mustDiffer(slot, other)) {
-        return false;
-      }
-    }
-    for (int i = seamStart(slot); i < seamStart(slot + 1); i++) {
-      int fixed = slots.fixedYarn()[problem.pairs().seamSlot()[i]];
-      if (fixed != Sequences.OPEN && problem.blanket().bordersClash(fixed, before[slot])) {
+    for (int entry = clashes.start()[slot]; entry < clashes.start()[slot + 1]; entry++) {
+      int fixed = slots.fixedYarn()[clashes.slot()[entry]];
+      if (fixed != Sequences.OPEN && clashes.bars(entry, before[slot], fixed)) {
         return false;
       }
     }
     return true;
   }
 
-  private int seamStart(int slot) {
-    return problem.pairs().seamStart()[slot];
-  }
-
-  private boolean mustDiffer(int slot, int other) {
-    return slot != other
-        && (problem.allDiffer() || problem.adjacentDiffer() && Math.abs(slot - other) == 1);
-  }
-
   /** Pairs of rounds that could each keep their yarn, but not both. */
-  private List<int[]> clashes() {
+  private List<int[]> clashing() {
     boolean[] keeps = new boolean[slots.count()];
     for (int slot : slots.free()) {
       keeps[slot] = mayKeep(slot);
     }
-    List<int[]> clashes = new ArrayList<>();
+    List<int[]> found = new ArrayList<>();
     for (int slot : slots.free()) {
-      int piece = slots.piece()[slot];
-      for (int i = seamStart(slot); i < seamStart(slot + 1) && keeps[slot]; i++) {
-        int other = problem.pairs().seamSlot()[i];
-        if (other > slot
-            && keeps[other]
-            && problem.blanket().bordersClash(before[slot], before[other])) {
-          clashes.add(new int[] {slot, other});
-        }
-      }
-      for (int other = slot + 1; other < slots.pieceStart()[piece + 1] && keeps[slot]; other++) {
-        if (keeps[other] && before[slot] == before[other] && mustDiffer(slot, other)) {
-          clashes.add(new int[] {slot, other});
+      for (int entry = clashes.start()[slot]; entry < clashes.start()[slot + 1]; entry++) {
+        int other = clashes.slot()[entry];
+        boolean both = other > slot && keeps[slot] && keeps[other];
+        if (both && clashes.bars(entry, before[slot], before[other])) {
+          found.add(new int[] {slot, other});
         }
       }
     }
-    for (int[] clash : clashes) {
+    for (int[] clash : found) {
       alone[clash[0]] = true;
       alone[clash[1]] = true;
     }
     for (int slot : slots.free()) {
       add(slot, keeps[slot]);
     }
-    return clashes;
+    return found;
   }
 
   private void add(int slot, boolean keeps) {
@@ -202,7 +182,7 @@ public final class ChangeFloor {
       List<Integer> variables = new ArrayList<>();
       int weight = slots.weight(slots.piece()[group.slot]);
       for (int yarn : problem.domains().yarns(group.slot)) {
-        int need = problem.need(group.slot, yarn);
+        long need = problem.need(group.slot, yarn);
         int changed = program.variable(0, group.count, group.gain[yarn]);
         variables.add(changed);
         use.get(yarn).add(new double[] {changed, need});
