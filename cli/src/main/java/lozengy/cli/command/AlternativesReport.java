@@ -34,7 +34,8 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
     String within =
         "within "
             + Figures.shortest(files.withinPoints(), 2)
-            + (files.withinPoints() == 1 ? " point" : " points")
+            + " "
+            + lozengy.model.input.Words.plural(files.withinPoints(), "point")
             + " of the best";
     if (all.size() == files.count()) {
       lines.add(Figures.count(all.size(), "arrangement") + " " + within);

@@ -17,6 +17,7 @@ import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.model.wording.FaultWords;
 import lozengy.report.ColourVisionWords;
+import lozengy.report.Figures;
 import lozengy.report.Json;
 
 /**
@@ -137,7 +138,7 @@ record Verdict(
           + figure
           + byDesign.map(words -> " " + words + ".").orElse("");
     }
-    return faults.size() + (faults.size() == 1 ? " fault." : " faults.") + figure;
+    return Figures.count(faults.size(), "fault") + "." + figure;
   }
 
   /** The verdict for programs. */

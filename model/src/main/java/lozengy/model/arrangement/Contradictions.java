@@ -67,11 +67,16 @@ public final class Contradictions {
         && bound.objective().orElse(100.0) >= score.objective() - SCORE_STEP;
   }
 
-  /** Whether a bound proves that no arrangement has a higher objective. */
+  /**
+   * Whether a bound proves that no arrangement has a higher objective: where keep is weighed in, a
+   * bound of the total says nothing of that.
+   */
   static boolean optimal(Optional<Arrangement.Bound> bound, Score score) {
-    return bound
-        .filter(each -> each.objective().orElse(each.total()) <= score.objective() + OPTIMAL_STEP)
-        .isPresent();
+    Optional<Double> ofObjective =
+        score.parts().containsKey(Part.KEEP)
+            ? bound.flatMap(Arrangement.Bound::objective)
+            : bound.map(Arrangement.Bound::total);
+    return ofObjective.filter(most -> most <= score.objective() + OPTIMAL_STEP).isPresent();
   }
 
   private void pieces() {

@@ -209,6 +209,12 @@ public final class BriefMistakes {
         Nearest.to(code, codes)
             .map(near -> "Maybe " + near + " is meant")
             .orElse("The yarns' codes are " + String.join(", ", codes));
-    return Optional.of(new Mistake(path, 0, "No yarn has the code " + Words.quoted(code), remedy));
+    return Optional.of(
+        new Mistake(
+            path,
+            0,
+            Mistake.Sort.of("unknown-yarn", "yarn", code),
+            "No yarn has the code " + Words.quoted(code),
+            remedy));
   }
 }

@@ -86,9 +86,9 @@ public final class ChangeFloor {
     if (!problem.pile().isEmpty()) {
       return cannotShow();
     }
-    List<int[]> both = bothCannot();
+    List<int[]> pairs = clashing();
     program();
-    for (int[] clash : both) {
+    for (int[] clash : pairs) {
       program.atMost(1);
       program.put(keptOf[clash[0]], 1);
       program.put(keptOf[clash[1]], 1);
@@ -120,9 +120,9 @@ public final class ChangeFloor {
     if (!had || !problem.domains().allows(slot, before[slot])) {
       return false;
     }
-    for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
-      int fixed = slots.fixedYarn()[clashes.slot()[i]];
-      if (fixed != Sequences.OPEN && clashes.bars(i, before[slot], fixed)) {
+    for (int entry = clashes.start()[slot]; entry < clashes.start()[slot + 1]; entry++) {
+      int fixed = slots.fixedYarn()[clashes.slot()[entry]];
+      if (fixed != Sequences.OPEN && clashes.bars(entry, before[slot], fixed)) {
         return false;
       }
     }
@@ -130,28 +130,29 @@ public final class ChangeFloor {
   }
 
   /** Pairs of rounds that could each keep their yarn, but not both. */
-  private List<int[]> bothCannot() {
+  private List<int[]> clashing() {
     boolean[] keeps = new boolean[slots.count()];
     for (int slot : slots.free()) {
       keeps[slot] = mayKeep(slot);
     }
-    List<int[]> both = new ArrayList<>();
+    List<int[]> found = new ArrayList<>();
     for (int slot : slots.free()) {
-      for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1] && keeps[slot]; i++) {
-        int other = clashes.slot()[i];
-        if (other > slot && keeps[other] && clashes.bars(i, before[slot], before[other])) {
-          both.add(new int[] {slot, other});
+      for (int entry = clashes.start()[slot]; entry < clashes.start()[slot + 1]; entry++) {
+        int other = clashes.slot()[entry];
+        boolean both = other > slot && keeps[slot] && keeps[other];
+        if (both && clashes.bars(entry, before[slot], before[other])) {
+          found.add(new int[] {slot, other});
         }
       }
     }
-    for (int[] clash : both) {
+    for (int[] clash : found) {
       alone[clash[0]] = true;
       alone[clash[1]] = true;
     }
     for (int slot : slots.free()) {
       add(slot, keeps[slot]);
     }
-    return both;
+    return found;
   }
 
   private void add(int slot, boolean keeps) {

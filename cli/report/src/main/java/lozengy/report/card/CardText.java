@@ -209,9 +209,9 @@ public final class CardText {
     table.lines().forEach(each -> line(INDENT + each));
   }
 
-  /** A sentence; what stands after its semicolon comes on a line of its own. */
-  private void sentence(String words) {
-    line(words.replace("; closest ", "\n" + INDENT + "closest "));
+  /** A sentence; its second part comes on a line of its own. */
+  private void sentence(List<String> parts) {
+    line(String.join("\n" + INDENT, parts));
   }
 
   private void line(String words) {

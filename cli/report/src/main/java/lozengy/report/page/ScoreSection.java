@@ -123,7 +123,7 @@ final class ScoreSection {
         "class",
         "hint");
     CardWords words = new CardWords(arrangement, card);
-    words.seams().forEach(each -> html.text("p", each));
+    words.seams().forEach(each -> html.text("p", String.join("; ", each)));
     html.text("p", words.offTarget());
   }
 
