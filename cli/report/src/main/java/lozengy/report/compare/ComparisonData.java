@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.report.compare;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.brief.Part;
+import lozengy.model.compare.Compared;
+import lozengy.model.compare.Comparison;
 import lozengy.report.Json;
 
 /** Gathers a comparison for programs; its JSON Schema is {@code compare-result-1.schema.json}. */
