@@ -99,7 +99,7 @@ final class SummaryText {
             .orElse("");
     paragraph("", total + bound);
     TextTable table = new TextTable(1, WIDEST_NAME);
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
         double weight = brief.prefer().weight(part);
@@ -108,6 +108,7 @@ final class SummaryText {
       }
     }
     lines(table);
+    KeepWords.of(arrangement).ifPresent(words -> paragraph("", words));
     chance();
   }
 
@@ -214,8 +215,11 @@ final class SummaryText {
   }
 
   private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
+    boolean weighed = arrangement.score().parts().containsKey(Part.KEEP);
     String optimal =
-        solved.proof().equals(Arrangement.Solved.OPTIMAL) ? "; proved to be the best possible" : "";
+        solved.proof().equals(Arrangement.Solved.OPTIMAL)
+            ? "; proved to be the best possible" + (weighed ? ", keep weighed in" : "")
+            : "";
     String several =
         solved
             .choice()

@@ -24,12 +24,17 @@ import lozengy.report.Json;
  * What a check of an arrangement found.
  *
  * @param score its score, worked out from scratch; empty if a round is open
+ * @param stated what the file states that holds where there is no fault, in words
  * @param faults what is wrong, rules first; empty if it is as it should be
  * @param warnings what is no fault, but good to know
  * @param byDesign where a rule gives way by the look that is asked for, in words
  */
 record Verdict(
-    Optional<Score> score, List<Found> faults, List<String> warnings, Optional<String> byDesign) {
+    Optional<Score> score,
+    List<Found> faults,
+    List<String> warnings,
+    String stated,
+    Optional<String> byDesign) {
 
   private static final int JSON_DECIMALS = 6;
 
@@ -94,8 +99,33 @@ record Verdict(
     return new Verdict(
         score,
         List.copyOf(faults),
-        ColourVisionWords.of(blanket, stated.sequences()),
+        warnings(stated, score),
+        held(stated),
         blanket.look().givenBordersWords());
+  }
+
+  private static String held(StatedArrangement stated) {
+    boolean totals = !stated.yarns().isEmpty();
+    if (stated.score().isPresent()) {
+      return totals ? "score and yarn totals are as stated." : "the score is as stated.";
+    }
+    return totals ? "yarn totals are as stated." : "the file states no score or totals.";
+  }
+
+  private static List<String> warnings(StatedArrangement stated, Optional<Score> score) {
+    List<String> warnings = new ArrayList<>();
+    if (stated.formerTotal().isPresent() && score.isPresent()) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "The file states a score of %.2f by the formulas of an earlier version; by those of"
+                  + " this one it is %.2f. Its bound, if it has one, no longer holds. 'lozengy mark' writes"
+                  + " the score anew, 'lozengy solve' both.",
+              stated.formerTotal().get(),
+              score.get().total()));
+    }
+    warnings.addAll(ColourVisionWords.of(stated.blanket(), stated.sequences()));
+    return List.copyOf(warnings);
   }
 
   /** The verdict in one line. */
@@ -103,7 +133,8 @@ record Verdict(
     String figure =
         score.map(each -> String.format(Locale.ROOT, " Score %.2f.", each.total())).orElse("");
     if (faults.isEmpty()) {
-      return "Valid. Every rule holds; score and yarn totals are as stated."
+      return "Valid. Every rule holds; "
+          + stated
           + figure
           + byDesign.map(words -> " " + words + ".").orElse("");
     }
