@@ -37,7 +37,8 @@ class LayersTest {
           List.of("blanket"),
           List.of("check", "score"),
           List.of("wording"),
-          List.of("reading", "yarn", "making", "card"),
+          List.of("reading"),
+          List.of("yarn", "making", "card"),
           List.of("arrangement"),
           List.of("compare", "progress"));
 
