@@ -21,7 +21,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.reading.BriefReader;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.model.progress.Change;
@@ -29,6 +28,7 @@ import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
 import lozengy.model.progress.Upset;
+import lozengy.model.reading.BriefReader;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -179,7 +179,7 @@ public final class MidWork implements Callable<Integer> {
       cells.add(Integer.toString(altered(blanket, before, now.sequences())));
       cells.add(Integer.toString(upset.freeRounds()));
       cells.add(Integer.toString(upset.changedRounds()));
-      cells.add(Output.points(now.score().total()));
+      cells.add(Output.points(now.score().objective()));
       cells.add(Long.toString(moves));
       cells.add(Long.toString(Math.round(moves / seconds)));
     } else {

@@ -13,6 +13,18 @@ import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.benchmarks.peer.Stopwatch;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementReader;
+import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.card.ScoreCard;
+import lozengy.model.check.Check;
+import lozengy.model.reading.BriefReader;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
+import lozengy.model.score.WeakSpots;
 import lozengy.report.Chart;
 import lozengy.report.ChartOptions;
 import lozengy.report.GraphMl;
@@ -21,18 +33,6 @@ import lozengy.report.page.Page;
 import lozengy.report.print.Booklet;
 import lozengy.report.print.Paper;
 import lozengy.report.tables.Tables;
-import lozengy.model.arrangement.Arrangement;
-import lozengy.model.arrangement.ArrangementReader;
-import lozengy.model.arrangement.ArrangementWriter;
-import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.Brief;
-import lozengy.model.reading.BriefReader;
-import lozengy.model.card.ScoreCard;
-import lozengy.model.check.Check;
-import lozengy.model.score.Score;
-import lozengy.model.score.Scorer;
-import lozengy.model.score.WeakSpots;
 import lozengy.solver.bound.BoundLimits;
 import lozengy.solver.bound.Bounds;
 import lozengy.solver.problem.ProblemCompiler;
@@ -75,7 +75,7 @@ final class Stages {
     Blanket blanket = stage("make-ready", () -> Blanket.of(brief));
     Sequences sequences = made.planted();
     stage("compile", () -> ProblemCompiler.compile(blanket, Optional.empty()));
-    stage("bound", () -> Bounds.of(blanket, Optional.empty(), new BoundLimits(0), () -> false));
+    stage("bound", () -> Bounds.of(blanket, new BoundLimits(0), () -> false));
     boolean valid = stage("check", () -> Check.faults(blanket, sequences)).isEmpty();
     if (!valid) {
       throw new IllegalStateException(
@@ -86,7 +86,7 @@ final class Stages {
         new Arrangement(
             blanket, sequences, Optional.empty(), score, Optional.empty(), Optional.empty());
     writeAndRead(arrangement);
-    stage("weak spots", () -> WeakSpots.of(blanket, sequences, Optional.empty(), 10));
+    stage("weak spots", () -> WeakSpots.of(blanket, sequences, 10));
     reports(arrangement).forEach(this::stage);
     if (booklet && blanket.pieceCount() <= MOST_FOR_BOOKLET) {
       stage("booklet", () -> Booklet.pdf(arrangement, Paper.A4, Optional.empty()));

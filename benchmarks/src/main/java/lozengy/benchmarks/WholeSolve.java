@@ -1,5 +1,6 @@
 package lozengy.benchmarks;
 
+import lozengy.model.wording.FaultWords;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -249,7 +250,8 @@ public final class WholeSolve implements Callable<Integer> {
 
     static Judged of(PlantedBrief made, Contender.Found found) {
       List<Fault> faults = Check.faults(made.blanket(), found.sequences());
-      faults.forEach(fault -> System.out.println("  fault: " + fault.words()));
+      FaultWords words = new FaultWords(made.blanket());
+      faults.forEach(fault -> System.out.println("  fault: " + words.of(fault)));
       return new Judged(
           faults.isEmpty(), Scorer.score(made.blanket(), found.sequences(), Optional.empty()));
     }

@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.reading.BriefReader;
 import lozengy.model.check.Check;
+import lozengy.model.reading.BriefReader;
 import lozengy.report.Chart;
 import lozengy.report.ChartOptions;
 import lozengy.report.page.Page;
@@ -34,8 +34,7 @@ class ConsumerTest {
         new SolveOptions(
             1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
     Arrangement arrangement =
-        assertInstanceOf(
-                SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
+        assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
             .arrangement();
     assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
     assertTrue(arrangement.score().total() > 50, "a random arrangement comes to less");

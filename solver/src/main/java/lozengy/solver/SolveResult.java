@@ -14,8 +14,34 @@ public sealed interface SolveResult {
    * A valid arrangement was found.
    *
    * @param arrangement the best found, verified
+   * @param unsettled why more moves may well find better; empty where nothing speaks for that
    */
-  record Found(Arrangement arrangement) implements SolveResult {}
+  record Found(Arrangement arrangement, Optional<Unsettled> unsettled) implements SolveResult {}
+
+  /**
+   * That searches of one brief ended apart from each other, the best of them far below what is
+   * proved.
+   *
+   * @param pointsApart points of the total between two searches that went on by themselves
+   * @param pointsBelowBound points of the total that the best lies below the bound
+   * @param movesToTry moves of a search that may find better
+   */
+  record Unsettled(double pointsApart, double pointsBelowBound, long movesToTry) {
+
+    /** Points from which on the best lies far below the bound. */
+    private static final double FAR_BELOW = 2;
+
+    /** Points from which on two searches are apart: seeds that agree end within less. */
+    private static final double APART = 0.5;
+
+    private static final int TIMES_THE_MOVES = 4;
+
+    static Optional<Unsettled> of(double apart, double belowBound, long moves) {
+      return apart >= APART && belowBound >= FAR_BELOW
+          ? Optional.of(new Unsettled(apart, belowBound, TIMES_THE_MOVES * moves))
+          : Optional.empty();
+    }
+  }
 
   /**
    * It is proved that no arrangement fits.

@@ -45,21 +45,26 @@ public final class Solver {
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
-  /** Points that a bound may lie above the best total for rounding's sake alone. */
+  /** Points that a bound may lie above the best objective for rounding's sake alone. */
   private static final double ROUNDING = 2e-6;
+
+  /** Points of the objective by which two arrangements do not differ. */
+  private static final double SAME = 1e-9;
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
+  private final boolean unlimited;
   private final Budget budget;
   private Search running;
   private Proving proving;
+  private Optional<Sequences> repaired = Optional.empty();
 
   private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     this.blanket = blanket;
     this.earlier = earlier;
     this.options = options;
-    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
+    this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
     this.budget = new Budget(moves, options.seconds(), options.stop());
@@ -69,7 +74,10 @@ public final class Solver {
    * Solves a blanket.
    *
    * @param blanket the blanket
-   * @param earlier sequences to stay close to (part keep), of the same layout, where re-solving
+   * @param earlier sequences to start from and to stay close to (part keep), of the same layout,
+   *     where planning again. The answer is at least as good, keep included, as they are where they
+   *     break no rule. Without a limit of moves or seconds it then ends soon once little gets
+   *     better
    * @param options seed, limits, listener
    * @return an arrangement that breaks no rule; or that there is none, proved; or that none was
    *     found
@@ -102,9 +110,24 @@ public final class Solver {
             Assertions.OFF)) {
       running = search;
       Optional<SolveResult> impossible =
-          startsValid(problem) ? Optional.empty() : startOtherwise(problem);
+          startsFromEarlier(problem) || startsValid(problem)
+              ? Optional.empty()
+              : startOtherwise(problem);
       return impossible.isPresent() ? impossible.get() : improve(problem);
     }
+  }
+
+  /** Whether the earlier plan, repaired where it cannot stand, is valid. */
+  private boolean startsFromEarlier(Problem problem) {
+    if (earlier.isEmpty() || !running.startFromEarlier(unlimited)) {
+      return false;
+    }
+    Sequences start = problem.sequences(running.best());
+    if (!Check.faults(blanket, start).isEmpty()) {
+      return false;
+    }
+    repaired = Optional.of(start);
+    return true;
   }
 
   /**
@@ -155,8 +178,19 @@ public final class Solver {
         return new SolveResult.Unfinished(
             Check.faults(blanket, problem.sequences(running.nearest())));
       }
-      return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
+      Arrangement arrangement = arrangement(truly(problem.sequences(best)), proving.bound());
+      return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
     }
+  }
+
+  /** What was found, or the repaired plan unless that is truly worse: costs are rounded. */
+  private Sequences truly(Sequences found) {
+    boolean better = repaired.isEmpty() || objective(found) > objective(repaired.get()) + SAME;
+    return better ? found : repaired.get();
+  }
+
+  private double objective(Sequences sequences) {
+    return Scorer.score(blanket, sequences, earlier).objective();
   }
 
   /** Settles a small brief exactly, where that is within reach. */
@@ -174,12 +208,29 @@ public final class Solver {
       return Optional.empty();
     }
     Sequences best = result.best().get();
-    if (result.bound() > result.total()) {
+    if (result.bound() > result.objective()) {
       running.startFrom(problem.assignment(best));
       return Optional.empty();
     }
     return Optional.of(
-        new SolveResult.Found(arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH))));
+        new SolveResult.Found(arrangement(best, settled(result.objective())), Optional.empty()));
+  }
+
+  /** The bound of a brief that is settled; with keep weighed in, that is none of the total. */
+  private Bound settled(double objective) {
+    return earlier.isEmpty()
+        ? new Bound(objective, PROOF_BY_SEARCH)
+        : new Bound(proving.bound().total(), proving.bound().proof(), Optional.of(objective));
+  }
+
+  private Optional<SolveResult.Unsettled> unsettled(Problem problem, Arrangement arrangement) {
+    if (running.apart().isEmpty()) {
+      return Optional.empty();
+    }
+    return SolveResult.Unsettled.of(
+        running.apart().getAsLong() / problem.unitsPerPoint(),
+        arrangement.bound().orElseThrow().total() - arrangement.score().total(),
+        budget.spent());
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
@@ -191,7 +242,12 @@ public final class Solver {
     while (!proving.await()) {
       tell(problem);
     }
-    return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
+    return (long) ((100 - objective(proving.bound()) + COST_ROUNDING) * problem.unitsPerPoint());
+  }
+
+  /** What a bound leaves to what is maximised. */
+  private static double objective(Bound bound) {
+    return bound.objective().orElse(bound.total());
   }
 
   private boolean timeIsUp() {
@@ -202,7 +258,7 @@ public final class Solver {
 
   private void tell(Problem problem) {
     long best = running.bestCost();
-    double proved = proving != null && proving.done() ? proving.bound().total() : 100;
+    double proved = proving != null && proving.done() ? objective(proving.bound()) : 100;
     double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
     options
         .listener()
@@ -214,7 +270,7 @@ public final class Solver {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
-          "The search took an arrangement for valid that breaks a rule: " + faults.get(0).words());
+          "The search took an arrangement for valid that breaks a rule: " + faults.get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     return new Arrangement(
@@ -231,7 +287,7 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                score.total() >= bound.total() - ROUNDING
+                score.objective() >= objective(bound) - ROUNDING
                     ? Arrangement.Solved.OPTIMAL
                     : Arrangement.Solved.UNPROVED)));
   }

@@ -87,11 +87,11 @@ public final class RandomBriefs {
               Optional.of(Tone.values()[i % 3])));
     }
     Rules rules =
-        new Rules(
-            below(3) == 0 ? 6 : 0,
-            Rules.WithinPiece.values()[below(3)],
-            below(2) == 0 ? OptionalInt.empty() : OptionalInt.of(1 + below(3)),
-            below(2) == 0 ? 0 : 5);
+        Rules.DEFAULT
+            .withMinContrast(below(3) == 0 ? 6 : 0)
+            .withWithinPiece(Rules.WithinPiece.values()[below(3)])
+            .withCopies(below(2) == 0 ? OptionalInt.empty() : OptionalInt.of(1 + below(3)))
+            .withKeepBack(below(2) == 0 ? 0 : 5);
     Map<Part, Double> weights = new EnumMap<>(Part.class);
     for (Part part : Part.values()) {
       // without a look that asks for it, order is always full

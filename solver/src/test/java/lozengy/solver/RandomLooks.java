@@ -43,7 +43,7 @@ public final class RandomLooks {
   /** The brief with a random look, which may not fit it. */
   public static Brief of(long seed, Brief brief) {
     RandomLooks looks = new RandomLooks(seed, brief);
-    return looks.ordered(brief.withLook(looks.look()));
+    return looks.ruled(looks.ordered(brief.withLook(looks.look())));
   }
 
   /** The brief with nothing but counts for a look. */
@@ -64,8 +64,11 @@ public final class RandomLooks {
         brief
             .withLook(Look.NONE.withSymmetry(Symmetry.values()[symmetry]))
             .withRules(
-                new Rules(
-                    rules.minContrast(), rules.withinPiece(), copies, rules.keepBackPercent()))
+                Rules.DEFAULT
+                    .withMinContrast(rules.minContrast())
+                    .withWithinPiece(rules.withinPiece())
+                    .withCopies(copies)
+                    .withKeepBack(rules.keepBackPercent()))
             .withPieces(List.of());
     return asked.withPieces(looks.worked(asked));
   }
@@ -94,6 +97,21 @@ public final class RandomLooks {
 
   private List<String> codes(int rounds) {
     return Stream.generate(this::code).limit(rounds).toList();
+  }
+
+  /** The brief with centres that differ now and then, and yarns kept apart within pieces. */
+  private Brief ruled(Brief brief) {
+    Brief ruled = brief;
+    if (chance(0.3)) {
+      ruled = ruled.withRules(ruled.rules().withCentresDiffer(true));
+    }
+    if (chance(0.3)) {
+      Look.Meeting on = chance(0.5) ? Look.Meeting.ROUNDS : Look.Meeting.BOTH;
+      List<Look.Pair> pairs = new ArrayList<>(ruled.look().apart());
+      pairs().forEach(pair -> pairs.add(new Look.Pair(pair.first(), pair.second(), on)));
+      ruled = ruled.withLook(ruled.look().withApart(pairs));
+    }
+    return ruled;
   }
 
   /** The brief with an order of borders now and then, and a weight for it. */

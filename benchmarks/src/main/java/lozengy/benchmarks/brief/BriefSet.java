@@ -19,12 +19,11 @@ import lozengy.model.layout.Setting;
 public final class BriefSet {
 
   /** No two pieces alike, adjacent rounds differ. */
-  private static final Rules UNLIKE =
-      new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1), 0);
+  private static final Rules UNLIKE = Rules.DEFAULT.withCopies(OptionalInt.of(1));
 
   /** A min-contrast by which the first and the fourth of four darks count as the same. */
   private static final Rules THREE_CLASSES_OF_FOUR =
-      new Rules(29, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1), 0);
+      Rules.DEFAULT.withMinContrast(29).withCopies(OptionalInt.of(1));
 
   private static final List<BriefSpec> ALL =
       List.of(
@@ -56,7 +55,10 @@ public final class BriefSet {
               8,
               Stock.EVEN,
               Known.NOTHING,
-              new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 5),
+              Rules.DEFAULT
+                  .withWithinPiece(WithinPiece.ALL_DIFFER)
+                  .withCopies(OptionalInt.of(1))
+                  .withKeepBack(5),
               true),
           new BriefSpec(
               "baby",
@@ -99,7 +101,7 @@ public final class BriefSet {
               5,
               Stock.EVEN,
               Known.NOTHING,
-              new Rules(22, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(2), 0),
+              Rules.DEFAULT.withMinContrast(22).withCopies(OptionalInt.of(2)),
               false),
           new BriefSpec(
               "stash-straight",

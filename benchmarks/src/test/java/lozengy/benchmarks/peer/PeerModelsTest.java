@@ -21,7 +21,6 @@ import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
-import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
@@ -56,7 +55,7 @@ class PeerModelsTest {
           10,
           BriefSpec.Stock.EVEN,
           BriefSpec.Known.NOTHING,
-          new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1), 0),
+          Rules.DEFAULT.withCopies(OptionalInt.of(1)),
           false);
 
   @BeforeAll
@@ -260,7 +259,7 @@ class PeerModelsTest {
             new double[] {10, 2, 0.5, 25}[number % 4],
             number % 3 == 0 ? BriefSpec.Stock.EVEN : BriefSpec.Stock.ODD,
             BriefSpec.Known.NOTHING,
-            new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1 + number / 6), 0),
+            Rules.DEFAULT.withCopies(OptionalInt.of(1 + number / 6)),
             number % 2 == 1);
     Blanket blanket = PlantedBrief.of(spec).blanket();
     CpSatModel stated = new CpSatModel(blanket);

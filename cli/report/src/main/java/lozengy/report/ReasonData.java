@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.check.BriefLine;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
-import lozengy.solver.constraint.BriefLine;
 import lozengy.solver.explain.Reason;
 
 /** Why nothing fits, as programs read it: a stable code and its data. */

@@ -7,10 +7,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.FailureData;
-import lozengy.cli.Refusal;
-import lozengy.cli.command.Solving;
 import lozengy.cli.file.Inputs;
+import lozengy.cli.process.FailureData;
+import lozengy.cli.process.Refusal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents;
@@ -20,13 +19,13 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
-import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
 import lozengy.report.Json;
 import lozengy.report.ReasonData;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solving;
 
 /** Turns a line with a brief or an arrangement into a line with the result; never fails. */
 final class LineSolver {
@@ -83,10 +82,7 @@ final class LineSolver {
       return Documents.read(new SourceText(text.name(), text.text(), true));
     } catch (InputException e) {
       // All stands on one line, whose number the result bears.
-      throw new InputException(
-          e.mistakes().stream()
-              .map(each -> new Mistake(each.path(), 0, each.found(), each.remedy()))
-              .toList());
+      throw new InputException(e.mistakes().stream().map(each -> each.at(each.path(), 0)).toList());
     } catch (IOException e) {
       throw new UncheckedIOException("memory gives everything", e);
     }

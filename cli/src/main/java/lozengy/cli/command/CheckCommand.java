@@ -1,10 +1,10 @@
 package lozengy.cli.command;
 
 import java.util.concurrent.Callable;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.report.Json;
 import lozengy.report.PlainText;

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Node;
 import lozengy.report.wording.Wording;
-import lozengy.solver.constraint.BriefLine;
 
 /**
  * Where the lines of a brief stand in the file that was read.

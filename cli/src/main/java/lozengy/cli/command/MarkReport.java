@@ -17,6 +17,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
+import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
 
@@ -64,7 +65,7 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
     recounted().forEach(yarn -> lines.add(recounted(yarn)));
     lines.add(states());
     if (!faults.isEmpty()) {
-      lines.add(faults.size() + (faults.size() == 1 ? " fault:" : " faults:"));
+      lines.add(Figures.count(faults.size(), "fault") + ":");
       faults.forEach(fault -> lines.add("  " + fault.line()));
       lines.add("'lozengy solve' plans the rest again around what is worked.");
     }

@@ -141,7 +141,7 @@ final class NeedWords {
       return metres;
     }
     long balls = purchase.balls().getAsLong();
-    return metres + " = " + balls + (balls == 1 ? " ball" : " balls");
+    return metres + " = " + Figures.count(balls, "ball");
   }
 
   private static String count(OptionalLong count) {

@@ -2,10 +2,10 @@ package lozengy.cli.command;
 
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Target;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;

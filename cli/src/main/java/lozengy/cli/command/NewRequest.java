@@ -2,8 +2,8 @@ package lozengy.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import lozengy.cli.Refusal;
 import lozengy.cli.file.Target;
+import lozengy.cli.process.Refusal;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Setting;
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Refusal;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PileEntry;

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Refusal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.Mistake;
 import lozengy.solver.ProgressListener;

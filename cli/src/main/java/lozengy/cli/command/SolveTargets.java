@@ -7,11 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
 import lozengy.cli.file.WholeFiles;
+import lozengy.cli.process.Terminal;
 
 /**
  * Where a solve's results go.
@@ -73,7 +73,8 @@ record SolveTargets(Optional<Path> arrangement, Optional<Path> chart, WholeFiles
   /**
    * Refuses early what {@link #write} would refuse.
    *
-   * @throws lozengy.cli.Refusal if a file is there and may not be replaced, or cannot be written
+   * @throws lozengy.cli.process.Refusal if a file is there and may not be replaced, or cannot be
+   *     written
    */
   void expect() {
     arrangement.ifPresent(files::expect);
@@ -88,8 +89,8 @@ record SolveTargets(Optional<Path> arrangement, Optional<Path> chart, WholeFiles
   /**
    * Writes the results: the files both or neither, as far as can be foreseen.
    *
-   * @throws lozengy.cli.Overtaken if another has changed one since it was expected
-   * @throws lozengy.cli.Refusal if one cannot be written
+   * @throws lozengy.cli.process.Overtaken if another has changed one since it was expected
+   * @throws lozengy.cli.process.Refusal if one cannot be written
    */
   void write(Terminal terminal, byte[] answer, Supplier<String> drawing) {
     if (arrangement.isEmpty()) {

@@ -15,19 +15,26 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.model.wording.FaultWords;
 import lozengy.report.ColourVisionWords;
+import lozengy.report.Figures;
 import lozengy.report.Json;
 
 /**
  * What a check of an arrangement found.
  *
  * @param score its score, worked out from scratch; empty if a round is open
+ * @param stated what the file states that holds where there is no fault, in words
  * @param faults what is wrong, rules first; empty if it is as it should be
  * @param warnings what is no fault, but good to know
  * @param byDesign where a rule gives way by the look that is asked for, in words
  */
 record Verdict(
-    Optional<Score> score, List<Found> faults, List<String> warnings, Optional<String> byDesign) {
+    Optional<Score> score,
+    List<Found> faults,
+    List<String> warnings,
+    String stated,
+    Optional<String> byDesign) {
 
   private static final int JSON_DECIMALS = 6;
 
@@ -35,21 +42,37 @@ record Verdict(
    * One fault.
    *
    * @param rule the rule that is broken, or what the file states wrongly
+   * @param code what sort of fault it is, a stable word
    * @param pieces names of the pieces concerned
+   * @param rounds the rounds concerned, from 1 at the centre
    * @param yarns codes of the yarns concerned
    * @param words what is wrong
    */
-  record Found(String rule, List<String> pieces, List<String> yarns, String words) {
+  record Found(
+      String rule,
+      String code,
+      List<String> pieces,
+      List<Integer> rounds,
+      List<String> yarns,
+      String words) {
     static Found of(Blanket blanket, Fault fault) {
       return new Found(
           fault.rule().word(),
+          fault.code(),
           fault.pieces().stream().map(piece -> blanket.place(piece).name()).toList(),
+          fault.rounds().stream().map(round -> round + 1).toList(),
           fault.yarns().stream().map(yarn -> blanket.yarn(yarn).code()).toList(),
-          fault.words());
+          new FaultWords(blanket).of(fault));
     }
 
     static Found of(Contradiction each) {
-      return new Found(each.code().word(), each.pieces(), each.yarns(), each.words());
+      return new Found(
+          each.code().word(),
+          each.code().word(),
+          each.pieces(),
+          List.of(),
+          each.yarns(),
+          each.words());
     }
 
     String line() {
@@ -57,7 +80,9 @@ record Verdict(
     }
 
     Map<String, Object> json() {
-      return Json.object("rule", rule, "pieces", pieces, "yarns", yarns, "words", words);
+      return Json.object(
+          "rule", rule, "code", code, "pieces", pieces, "rounds", rounds, "yarns", yarns, "words",
+          words);
     }
   }
 
@@ -74,8 +99,33 @@ record Verdict(
     return new Verdict(
         score,
         List.copyOf(faults),
-        ColourVisionWords.of(blanket, stated.sequences()),
+        warnings(stated, score),
+        held(stated),
         blanket.look().givenBordersWords());
+  }
+
+  private static String held(StatedArrangement stated) {
+    boolean totals = !stated.yarns().isEmpty();
+    if (stated.score().isPresent()) {
+      return totals ? "score and yarn totals are as stated." : "the score is as stated.";
+    }
+    return totals ? "yarn totals are as stated." : "the file states no score or totals.";
+  }
+
+  private static List<String> warnings(StatedArrangement stated, Optional<Score> score) {
+    List<String> warnings = new ArrayList<>();
+    if (stated.formerTotal().isPresent() && score.isPresent()) {
+      warnings.add(
+          String.format(
+              Locale.ROOT,
+              "The file states a score of %.2f by the formulas of an earlier version; by those of"
+                  + " this one it is %.2f. Its bound, if it has one, no longer holds. 'lozengy mark' writes"
+                  + " the score anew, 'lozengy solve' both.",
+              stated.formerTotal().get(),
+              score.get().total()));
+    }
+    warnings.addAll(ColourVisionWords.of(stated.blanket(), stated.sequences()));
+    return List.copyOf(warnings);
   }
 
   /** The verdict in one line. */
@@ -83,11 +133,12 @@ record Verdict(
     String figure =
         score.map(each -> String.format(Locale.ROOT, " Score %.2f.", each.total())).orElse("");
     if (faults.isEmpty()) {
-      return "Valid. Every rule holds; score and yarn totals are as stated."
+      return "Valid. Every rule holds; "
+          + stated
           + figure
           + byDesign.map(words -> " " + words + ".").orElse("");
     }
-    return faults.size() + (faults.size() == 1 ? " fault." : " faults.") + figure;
+    return Figures.count(faults.size(), "fault") + "." + figure;
   }
 
   /** The verdict for programs. */

@@ -42,14 +42,8 @@ public final class ComparisonText {
       row(table, "", i -> Integer.toString(i + 1));
     }
     row(table, "total", i -> figure(all.get(i).score().total()));
-    for (Part part : Part.values()) {
-      if (all.stream().anyMatch(each -> each.score().parts().containsKey(part))) {
-        row(table, part.word(), i -> figure(all.get(i).score().parts().get(part)));
-        if (all.stream().map(each -> weight(each, part)).distinct().count() > 1) {
-          row(table, "- its weight", i -> weight(all.get(i), part));
-        }
-      }
-    }
+    Part.OF_TOTAL.forEach(part -> rows(table, part));
+    rows(table, Part.KEEP);
     row(table, "least left, m", i -> Figures.metres(all.get(i).leastLeftMillimetres()));
     row(table, "faults", i -> Integer.toString(all.get(i).faults()));
     row(table, "beaten by", this::beatenBy);
@@ -57,6 +51,9 @@ public final class ComparisonText {
     lines.add("");
     lines.add("beaten by: as good in every part that all have, and better in one; one with faults");
     lines.add("  beats none without");
+    if (all.stream().anyMatch(each -> each.score().parts().containsKey(Part.KEEP))) {
+      lines.add("keep: what stands as planned before; it is no part of the total");
+    }
     if (all.size() > 1) {
       lines.add("");
       Optional<Integer> shared = comparison.sharedByAll();
@@ -81,6 +78,15 @@ public final class ComparisonText {
     }
     lines.addAll(left.lines());
     return lines;
+  }
+
+  private void rows(TextTable table, Part part) {
+    if (all.stream().anyMatch(each -> each.score().parts().containsKey(part))) {
+      row(table, part.word(), i -> figure(all.get(i).score().parts().get(part)));
+      if (all.stream().map(each -> weight(each, part)).distinct().count() > 1) {
+        row(table, "- its weight", i -> weight(all.get(i), part));
+      }
+    }
   }
 
   private void row(TextTable table, String name, IntFunction<String> cell) {

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 
 /**
  * Where a result of several files goes.

@@ -1,8 +1,8 @@
 package lozengy.cli.file;
 
 import java.util.function.Function;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Contradictions;
 import lozengy.model.arrangement.Documents;

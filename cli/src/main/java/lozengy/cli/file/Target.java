@@ -3,7 +3,7 @@ package lozengy.cli.file;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Terminal;
 
 /**
  * Where a result goes.
@@ -29,7 +29,7 @@ public record Target(Optional<Path> file, WholeFiles files) {
    * The place that the user named.
    *
    * @param argument a path, or {@code -} for standard output
-   * @throws lozengy.cli.Refusal if it is no path
+   * @throws lozengy.cli.process.Refusal if it is no path
    */
   public static Target of(String argument, boolean overwrite) {
     return argument.equals(STANDARD)
@@ -46,7 +46,8 @@ public record Target(Optional<Path> file, WholeFiles files) {
    * Refuses early what {@link #write} would refuse. What stands there at this moment is what may be
    * replaced.
    *
-   * @throws lozengy.cli.Refusal if the file is there and may not be replaced, or cannot be written
+   * @throws lozengy.cli.process.Refusal if the file is there and may not be replaced, or cannot be
+   *     written
    */
   public void expect() {
     file.ifPresent(files::expect);
@@ -55,8 +56,8 @@ public record Target(Optional<Path> file, WholeFiles files) {
   /**
    * Writes the result.
    *
-   * @throws lozengy.cli.Overtaken if another has changed the file since it was expected
-   * @throws lozengy.cli.Refusal if it cannot be written
+   * @throws lozengy.cli.process.Overtaken if another has changed the file since it was expected
+   * @throws lozengy.cli.process.Refusal if it cannot be written
    */
   public void write(Terminal terminal, byte[] result) {
     if (file.isPresent()) {

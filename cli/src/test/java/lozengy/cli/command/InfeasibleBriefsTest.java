@@ -80,7 +80,8 @@ class InfeasibleBriefsTest {
     tells(
         "two-troubles",
         "Why r4c2 and r5c2 are joined along a side",
-        "What is still in the way when that is mended Round 5 of 111 squares, round 4 of 28 triangles");
+        "What is still in the way when that is mended Round 5 of 111 squares, round 4 of 28"
+            + " triangles");
     assertFalse(explained("darks-short").contains("beside"));
   }
 
@@ -88,13 +89,13 @@ class InfeasibleBriefsTest {
   void namesAreNotTakenForWords() {
     tells(
         "nasty-names",
-        "lines 13 to 18, yarns: What Nana has on (NAN), Coat he has worn (COA), This is locked: round"
-            + " 2 in (THI), has 12.50 m and is it (HAS) and leave some of it (LEA) have 90.00 m each;"
-            + " She has is (SHE) has 120.00 m");
+        "lines 13 to 18, yarns: What Nana has on (NAN), Coat he has worn (COA), This is locked:"
+            + " round 2 in (THI), has 12.50 m and is it (HAS) and leave some of it (LEA) have 90.00"
+            + " m each; She has is (SHE) has 120.00 m");
     tells(
         "nasty-locks",
-        "row1 is joined along 4 sides, and the border of all can only be the border of both is their"
-            + " borders (NAN)",
+        "row1 is joined along 4 sides, and the border of all can only be the border of both is"
+            + " their borders (NAN)",
         "pieces[0]: leave its rounds out");
   }
 

@@ -32,6 +32,7 @@ import lozengy.solver.ProgressListener.Progress;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
+import lozengy.solver.Solving;
 import lozengy.solver.explain.Reason;
 import lozengy.solver.explain.Refutation;
 import org.junit.jupiter.api.BeforeEach;
@@ -45,7 +46,8 @@ class SolveCommandTest {
   private static final Refutation ALL_KEPT =
       new Refutation(new Reason.AllKeptBack(100), new Reason.AllKeptBack(100), 0, 0);
   private static final Fault SHORT =
-      new Fault(RuleId.YARN_TOTALS, List.of(), List.of(0), "1 m short");
+      new Fault(
+          RuleId.YARN_TOTALS, List.of(), List.of(), List.of(0), new Fault.RunsOut(3_000, 2_000));
 
   @TempDir Path folder;
   private String brief;
@@ -232,17 +234,36 @@ class SolveCommandTest {
   }
 
   @Test
+  void whatMoreMovesMayFindIsToldWithTheCommandThatTriesThem() {
+    Run run =
+        new Run()
+            .solving(
+                (b, e, o) ->
+                    new SolveResult.Found(
+                        ((SolveResult.Found) Solver.solve(b, e, o)).arrangement(),
+                        Optional.of(new SolveResult.Unsettled(1.25, 4.5, 8000))));
+    Result result = run.run("solve", brief, "--moves", "2000", "--seed", "3");
+    assertTrue(result.out().contains("ended 1.3 points apart"), result.out());
+    assertTrue(
+        result.out().contains("./lozengy solve " + brief + " --seed 3 --moves 8000"), result.out());
+    Parsed json = Parsed.of(run.run("solve", brief, "--moves", "2000", "--json", "--overwrite"));
+    assertEquals(1.25, json.number("more_to_find.points_apart"));
+    assertEquals(4.5, json.number("more_to_find.points_below_bound"));
+    assertEquals(8000, json.number("more_to_find.try_moves"));
+  }
+
+  @Test
   void unfinishedIsToldAndWritesNothing() {
     Run run = new Run().solving((b, e, o) -> new SolveResult.Unfinished(List.of(SHORT)));
     Result result = run.run("solve", brief);
     assertEquals(4, result.code());
-    assertTrue(result.out().contains("1 m short"), result.out());
+    assertTrue(result.out().contains("3.00 m needed"), result.out());
     assertEquals(Set.of("small.yaml"), files());
     assertEquals("unfinished", Parsed.of(run.run("solve", brief, "--json")).at("outcome"));
     // Where the arrangement was to go to standard output, nothing but one ever does.
     Result piped = run.run("solve", brief, "-o", "-");
     assertEquals("", piped.out());
-    assertTrue(piped.err().contains("1 m short"), piped.err());
+    assertTrue(piped.err().contains("3.00 m needed"), piped.err());
   }
 
   @Test

@@ -12,8 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import lozengy.cli.Overtaken;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Overtaken;
+import lozengy.cli.process.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

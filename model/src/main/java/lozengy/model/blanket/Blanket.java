@@ -41,6 +41,7 @@ public final class Blanket {
   private final Pile pile;
   private final boolean[][][] pileShows;
   private final int layers;
+  private final RoundIndex index;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -57,6 +58,7 @@ public final class Blanket {
     this.pile = Pile.of(brief.pile(), yarns.index());
     this.pileShows = pile.shown(yarnCount());
     this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
+    this.index = new RoundIndex(pieceCount(), this::roundCount);
   }
 
   /**
@@ -138,6 +140,11 @@ public final class Blanket {
    */
   public int roundCount(int piece) {
     return motifs.roundCount(kind(piece));
+  }
+
+  /** {@return numbers of all rounds of all pieces} */
+  public RoundIndex index() {
+    return index;
   }
 
   /**
@@ -228,17 +235,6 @@ public final class Blanket {
    */
   public boolean sameBorder(int yarnA, int yarnB) {
     return yarnA == yarnB || difference(yarnA, yarnB) < brief.rules().minContrast();
-  }
-
-  /**
-   * {@return whether two yarns may not meet as borders on a seam: they count as the same, or are
-   * apart}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public boolean bordersClash(int yarnA, int yarnB) {
-    return sameBorder(yarnA, yarnB) || look.apart(yarnA, yarnB);
   }
 
   /**

@@ -81,6 +81,25 @@ public record ReadyCount(
   }
 
   /**
+   * {@return by piece, the numbers of the rounds that it looks at, from the centre}
+   *
+   * @param blanket the blanket that it speaks of
+   */
+  public int[][] rounds(Blanket blanket) {
+    int[][] rounds = new int[pieces.length][];
+    for (int i = 0; i < rounds.length; i++) {
+      int piece = pieces[i];
+      int count = blanket.roundCount(piece);
+      rounds[i] =
+          IntStream.range(0, count)
+              .filter(round -> covers(round, count))
+              .map(round -> blanket.index().number(piece, round))
+              .toArray();
+    }
+    return rounds;
+  }
+
+  /**
    * Whether a piece shows the yarn in one of the rounds.
    *
    * @param sequences yarns of the pieces

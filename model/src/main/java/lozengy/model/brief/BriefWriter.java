@@ -225,6 +225,9 @@ public final class BriefWriter {
     json.field("neighbour-borders").text("differ");
     json.field("min-contrast").number(rules.minContrast());
     json.field("within-piece").text(rules.withinPiece().word());
+    if (rules.centresDiffer()) {
+      json.field("neighbour-centres").text("differ");
+    }
     json.field("copies");
     if (rules.copies().isPresent()) {
       json.number(rules.copies().getAsInt());

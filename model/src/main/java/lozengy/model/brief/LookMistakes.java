@@ -107,7 +107,7 @@ final class LookMistakes {
       Look.Pair pair = look.apart().get(i);
       BriefPath path = BriefPath.of("look", "apart").item(i);
       judgeCodes(List.of(pair.first(), pair.second()), path);
-      if (look.borders().containsAll(List.of(pair.first(), pair.second()))) {
+      if (pair.on().seams() && look.borders().containsAll(List.of(pair.first(), pair.second()))) {
         add(
             path,
             pair.first() + " and " + pair.second() + " alternate as borders",

@@ -22,6 +22,9 @@ final class RulesReader {
   private static final Map<String, WithinPiece> WITHIN_PIECE =
       Words.meanings(WithinPiece.values(), WithinPiece::word);
 
+  private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
+      Map.of("differ", true, "free", false);
+
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 
   private static final Range WEIGHTS = Range.of(0, 1000, "");
@@ -92,6 +95,8 @@ final class RulesReader {
             .flatMap(m -> m.number(Range.of(0, 100, "")))
             .map(BigDecimal::doubleValue);
     Optional<WithinPiece> withinPiece = of.get("within-piece").flatMap(w -> w.word(WITHIN_PIECE));
+    Optional<Boolean> centres =
+        of.get("neighbour-centres").flatMap(word -> word.word(NEIGHBOUR_CENTRES));
     OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());
     Optional<Double> keepBack =
         of.get("keep-back")
@@ -101,6 +106,7 @@ final class RulesReader {
     return new Rules(
         minContrast.orElse(Rules.DEFAULT.minContrast()),
         withinPiece.orElse(Rules.DEFAULT.withinPiece()),
+        centres.orElse(Rules.DEFAULT.centresDiffer()),
         copies,
         keepBack.orElse(Rules.DEFAULT.keepBackPercent()));
   }

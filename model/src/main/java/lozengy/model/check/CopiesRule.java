@@ -6,12 +6,12 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
+import lozengy.model.input.BriefPath;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
@@ -24,6 +24,25 @@ public final class CopiesRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.COPIES;
+  }
+
+  /** One line, where the number can be exceeded at all. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    OptionalInt copies = blanket.brief().rules().copies();
+    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
+      return List.of();
+    }
+    int allowed = copies.getAsInt();
+    Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("rules", "copies"), new Subject.Copies(allowed), List.of(limit)));
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or raise copies";
   }
 
   @Override
@@ -49,20 +68,19 @@ public final class CopiesRule implements Rule {
           boolean facts =
               pieces.stream().allMatch(p -> laid.worked(p) || blanket.orbits().worked(p) >= 0);
           if (pieces.size() > allowed && !facts) {
-            faults.add(fault(blanket, yarns.array(), pieces, allowed));
+            faults.add(fault(yarns.array(), pieces, allowed));
           }
         });
     return faults;
   }
 
-  private Fault fault(Blanket blanket, int[] yarns, List<Integer> pieces, int allowed) {
-    String sequence =
-        Arrays.stream(yarns)
-            .mapToObj(yarn -> Words.yarn(blanket, yarn))
-            .collect(Collectors.joining(", "));
-    String words =
-        "%s share the sequence %s: %d pieces, %d allowed"
-            .formatted(Words.pieces(blanket, pieces), sequence, pieces.size(), allowed);
-    return new Fault(id(), pieces, Arrays.stream(yarns).distinct().boxed().toList(), words);
+  private Fault fault(int[] yarns, List<Integer> pieces, int allowed) {
+    List<Integer> sequence = Arrays.stream(yarns).boxed().toList();
+    return new Fault(
+        id(),
+        pieces,
+        List.of(),
+        sequence.stream().distinct().toList(),
+        new Fault.Shared(sequence, allowed));
   }
 }

@@ -135,10 +135,10 @@ public final class Changes {
 
   /** Judges the brief as a whole; what was wrong before is not told again. */
   private void judge(Brief old, Function<Brief, List<Mistake>> judge) {
-    Set<String> known = new HashSet<>();
-    judge.apply(old).forEach(mistake -> known.add(mistake.found()));
+    Set<Object> known = new HashSet<>();
+    judge.apply(old).forEach(mistake -> known.add(mistake.matter()));
     judge.apply(brief).stream()
-        .filter(mistake -> !known.contains(mistake.found()))
+        .filter(mistake -> !known.contains(mistake.matter()))
         .map(mistake -> places.placed(mistake, brief.pieces()))
         .forEach(mistakes::add);
   }

@@ -5,25 +5,24 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
-import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
+import lozengy.model.check.Ground;
 import lozengy.model.check.Rule;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Place;
+import lozengy.model.wording.FaultWords;
 
 /** Judges whether what a brief holds of single pieces breaks a rule. */
 final class LockMistakes {
-
-  /** Whether locks overdraw a yarn depends on the other rounds too: that is for a solver to say. */
-  private static final Set<RuleId> NOT_OF_LOCKS = Set.of(RuleId.COMPLETE, RuleId.YARN_TOTALS);
 
   private LockMistakes() {}
 
@@ -41,14 +40,15 @@ final class LockMistakes {
     Sequences locks = blanket.locks();
     int[] noteOf = lastNotes(blanket);
     List<Mistake> mistakes = new ArrayList<>();
-    for (Rule rule : Check.rules()) {
-      if (NOT_OF_LOCKS.contains(rule.id())) {
+    for (Rule rule : RuleBook.rules()) {
+      if (!rule.judgesLocks()) {
         continue;
       }
       Map<List<Object>, List<Fault>> sorts = new LinkedHashMap<>();
       for (Fault fault : rule.faults(blanket, locks)) {
         int note = fault.pieces().stream().mapToInt(piece -> noteOf[piece]).max().orElse(-1);
-        List<Object> sort = List.of(note, AlikeFaults.said(blanket, fault), remedy(blanket, fault));
+        List<Object> sort =
+            List.of(note, fault.ofAnyPieces(), of(blanket, fault), remedy(blanket, rule, fault));
         sorts.computeIfAbsent(sort, s -> new ArrayList<>()).add(fault);
       }
       sorts.forEach(
@@ -57,12 +57,47 @@ final class LockMistakes {
                 sort.get(0) instanceof Integer note && note >= 0
                     ? BriefPath.of("pieces").item(note).field("rounds")
                     : BriefPath.of("look");
-            for (String words : AlikeFaults.words(blanket, faults)) {
-              mistakes.add(new Mistake(path, 0, withoutPoint(words), (String) sort.get(2)));
+            FaultWords wording = new FaultWords(blanket);
+            for (List<Fault> told : wording.toldTogether(faults)) {
+              String words = wording.together(told);
+              mistakes.add(new Mistake(path, 0, data(blanket, told), words, (String) sort.get(3)));
             }
           });
     }
     return mistakes;
+  }
+
+  /** Of what sort the pieces of a fault are, where what is said of them depends on it. */
+  private static List<Object> of(Blanket blanket, Fault fault) {
+    if (fault.pieces().size() == 2 && fault.rule() != RuleId.SYMMETRY) {
+      return List.of();
+    }
+    return fault.pieces().stream()
+        .<Object>map(piece -> List.of(blanket.kind(piece), blanket.state(piece)))
+        .toList();
+  }
+
+  /** What rule is broken, by which pieces and yarns. */
+  private static Mistake.Sort data(Blanket blanket, List<Fault> faults) {
+    Fault first = faults.get(0);
+    String pieces =
+        faults.stream()
+            .flatMap(fault -> fault.pieces().stream())
+            .distinct()
+            .map(piece -> blanket.place(piece).name())
+            .collect(Collectors.joining(" "));
+    String yarns =
+        first.yarns().stream().map(y -> blanket.yarn(y).code()).collect(Collectors.joining(" "));
+    String rounds =
+        first.rounds().stream().map(r -> Integer.toString(r + 1)).collect(Collectors.joining(" "));
+    return new Mistake.Sort(
+        "breaks-rule",
+        Map.of(
+            "rule", first.rule().word(),
+            "fault", first.code(),
+            "pieces", pieces,
+            "rounds", rounds,
+            "yarns", yarns));
   }
 
   /** By piece, the last note that holds a round of it, or -1. */
@@ -81,29 +116,16 @@ final class LockMistakes {
     return noteOf;
   }
 
-  private static String remedy(Blanket blanket, Fault fault) {
+  private static String remedy(Blanket blanket, Rule rule, Fault fault) {
     boolean worked =
         fault.pieces().stream().allMatch(piece -> blanket.state(piece) != PieceState.PLANNED);
-    if (worked && fault.rule() == RuleId.NEIGHBOUR_BORDERS) {
-      return "Make one of them planned, to work it anew, or put one on the pile";
-    }
-    String hold = "Hold another yarn there";
-    return switch (fault.rule()) {
-      case BANS -> hold + ", or lift the ban";
-      case TONES -> hold + ", or let the motif's round take its tone";
-      case WITHIN_PIECE -> hold + ", or change within-piece";
-      case SYMMETRY -> "Give both the same yarn, or change look.symmetry";
-      case ZONES -> hold + ", or change the zone";
-      case BORDERS -> hold + ", or change look.borders";
-      case COUNTS -> hold + ", or change look.counts";
-      case APART -> hold + ", or change look.apart";
-      case COPIES -> hold + ", or raise copies";
-      case PILE -> "Leave these places open, or take pieces off the pile";
-      default -> hold;
-    };
+    return worked && fault.pieces().size() == 2 && clashes(blanket, rule)
+        ? "Make one of them planned, to work it anew, or put one on the pile"
+        : rule.insteadOfLock();
   }
 
-  private static String withoutPoint(String words) {
-    return words.endsWith(".") ? words.substring(0, words.length() - 1) : words;
+  private static boolean clashes(Blanket blanket, Rule rule) {
+    return rule.lines(blanket).stream()
+        .anyMatch(line -> line.grounds(Ground.Clash.class).findAny().isPresent());
   }
 }

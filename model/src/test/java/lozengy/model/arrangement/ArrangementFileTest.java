@@ -57,7 +57,7 @@ class ArrangementFileTest {
         blanket,
         sequences,
         Optional.empty(),
-        new Score(81.25, parts),
+        new Score(81.25, 81.25, parts),
         Optional.of(new Arrangement.Bound(93.4, "windows")),
         Optional.of(new Arrangement.Solved(7, 1000, Optional.of(1.5), "0.1.0", "none")));
   }
@@ -77,7 +77,7 @@ class ArrangementFileTest {
           {"code": "MUD", "name": "Tidal mud", "available_m": 20, "used_m": 6.5, "left_m": 13.5},
           {"code": "REE", "name": "Reed", "available_m": 20, "used_m": 6.5, "left_m": 13.5}
         ],
-        "score": {"total": 81.25, "parts": {"balance": 100, "spread": 66.666667, "contrast": null, "variety": null, "leeway": null, "keep": null}, "bound": 93.4, "bound_proof": "windows"},
+        "score": {"total": 81.25, "parts": {"balance": 100, "spread": 66.666667, "contrast": null, "variety": null, "leeway": null}, "keep": null, "objective": 81.25, "bound": 93.4, "bound_proof": "windows"},
         "solved": {"seed": 7, "moves": 1000, "seconds": 1.5, "version": "0.1.0", "proof": "none"},
         "brief": {
           "format": "lozengy-brief/1",
@@ -120,6 +120,23 @@ class ArrangementFileTest {
     String edited = FILE.replace(from, to);
     assertTrue(FILE.contains(from), from);
     return edited;
+  }
+
+  /** Nothing is taken over that was reckoned by other formulas: keep was part of the total once. */
+  @Test
+  void scoresOfEarlierVersionsAreToldApart() {
+    String former =
+        edited("}, \"keep\": null, \"objective\": 81.25,", ", \"keep\": 90},")
+            .replace("\"proof\": \"none\"", "\"proof\": \"optimal\"");
+    StatedArrangement stated = read(former);
+    assertEquals(Optional.of(81.25), stated.formerTotal());
+    assertEquals(Optional.empty(), stated.score());
+    assertEquals(Optional.empty(), stated.bound());
+    assertEquals("none", stated.solved().orElseThrow().proof());
+    StatedArrangement now = read(FILE);
+    assertEquals(Optional.empty(), now.formerTotal());
+    assertEquals(81.25, now.score().orElseThrow().total());
+    assertEquals(93.4, now.bound().orElseThrow().total());
   }
 
   @Test
@@ -205,8 +222,8 @@ class ArrangementFileTest {
                 "\"r1c2\", \"kind\": \"square\", \"state\": \"joined\", \"pile\": true");
     assertEquals(
         List.of(
-            "line 3, title: The title is \"Other\" here, but not in the brief. Write \"Pincushion\","
-                + " as the brief in this file says",
+            "line 3, title: The title is \"Other\" here, but not in the brief. Write"
+                + " \"Pincushion\", as the brief in this file says",
             "line 5, pieces[0].rounds[1]: r1c1 is made in REE by the brief, but here in MUD. Write"
                 + " REE; what it was really worked in is for a mark to say",
             "line 5, pieces[0].state: r1c1 is stated to be planned. It is made by the brief; a mark"
@@ -270,22 +287,43 @@ class ArrangementFileTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "arrangement/1|arrangement/2|line 2, format: \"lozengy-arrangement/2\" is not a format that is read here. This program reads arrangements of the format lozengy-arrangement/1",
-        "\"at\": \"r2c2\"|\"at\": \"r2c3\"|line 8, pieces[3].at: There is no piece \"r2c3\". Row 2 holds places 1 to 2",
-        "\"at\": \"r2c2\"|\"at\": \"r2c1\"|line 8, pieces[3].at: The piece r2c1 is listed twice. List each piece once",
-        "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it, such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here. Known here are at, rounds, kind, state, pile, x, y",
-        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\"], \"x\": 3|line 8, pieces[3].rounds: r2c2 is given 1 round. A square has 2 rounds",
-        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\", \"REED\"], \"x\": 3|line 8, pieces[3].rounds[1]: No yarn has the code \"REED\". Maybe REE is meant",
-        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 1|\"rounds\": [null, \"REE\"], \"x\": 1|line 5, pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds of a worked piece",
-        "\"r1c2\", \"kind\": \"square\"|\"r1c2\", \"kind\": \"corner\"|line 6, pieces[1].kind: r1c2 is stated to be a corner. It is a square",
-        "\"x\": 3, \"y\": 1|\"x\": 2, \"y\": 1|line 6, pieces[1].x: r1c2 is stated to lie at x 2. It is 3",
-        "\"state\": \"made\", \"rounds\": [\"MUD\", \"REE\"], \"x\"|\"state\": \"done\", \"rounds\": [\"MUD\", \"REE\"], \"x\"|line 5, pieces[0].state: \"done\" is not known here. Write planned, made or joined",
-        "\"total\": 81.25|\"total\": NaN|line 14, score.total: \"NaN\" is not a number. Give a number from 0 to 100",
-        "\"seed\": 7|\"sed\": 7|line 15, solved.seed: The field seed is missing. Add it, such as \"seed\": 1//line 15, solved.sed: The field \"sed\" is not known here. Maybe seed is meant",
-        "\"across\": 2|\"across\": 0|line 19, brief.layout.across: 0 is out of range. Give a whole number, at least 1; at most 250,000 pieces are planned",
-        "\"across\": 2|\"across\": 3|line 4, pieces: r1c3 and 1 other are not listed. List each of the 6 pieces of the layout",
-        "\"rounds\": [null, \"MUD\"]|\"rounds\": [null, \"MUT\"]|line 38, brief.pieces[1].rounds[1]: No yarn has the code \"MUT\". Maybe MUD is meant",
-        "\"brief\": {|\"breif\": {|line 1, brief: The field brief is missing. Add it, such as \"brief\": { ... }, the brief that it answers//line 16, breif: The field \"breif\" is not known here. Maybe brief is meant",
+        "arrangement/1|arrangement/2|line 2, format: \"lozengy-arrangement/2\" is not a format that"
+            + " is read here. This program reads arrangements of the format lozengy-arrangement/1",
+        "\"at\": \"r2c2\"|\"at\": \"r2c3\"|line 8, pieces[3].at: There is no piece \"r2c3\". Row 2"
+            + " holds places 1 to 2",
+        "\"at\": \"r2c2\"|\"at\": \"r2c1\"|line 8, pieces[3].at: The piece r2c1 is listed twice."
+            + " List each piece once",
+        "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it,"
+            + " such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here."
+            + " Known here are at, rounds, kind, state, pile, x, y",
+        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\"], \"x\": 3|line 8,"
+            + " pieces[3].rounds: r2c2 is given 1 round. A square has 2 rounds",
+        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\", \"REED\"], \"x\": 3|line 8,"
+            + " pieces[3].rounds[1]: No yarn has the code \"REED\". Maybe REE is meant",
+        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 1|\"rounds\": [null, \"REE\"], \"x\": 1|line 5,"
+            + " pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds of a"
+            + " worked piece",
+        "\"r1c2\", \"kind\": \"square\"|\"r1c2\", \"kind\": \"corner\"|line 6, pieces[1].kind: r1c2"
+            + " is stated to be a corner. It is a square",
+        "\"x\": 3, \"y\": 1|\"x\": 2, \"y\": 1|line 6, pieces[1].x: r1c2 is stated to lie at x 2."
+            + " It is 3",
+        "\"state\": \"made\", \"rounds\": [\"MUD\", \"REE\"], \"x\"|\"state\": \"done\","
+            + " \"rounds\": [\"MUD\", \"REE\"], \"x\"|line 5, pieces[0].state: \"done\" is not"
+            + " known here. Write planned, made or joined",
+        "\"total\": 81.25|\"total\": NaN|line 14, score.total: \"NaN\" is not a number. Give a"
+            + " number from 0 to 100",
+        "\"seed\": 7|\"sed\": 7|line 15, solved.seed: The field seed is missing. Add it, such as"
+            + " \"seed\": 1//line 15, solved.sed: The field \"sed\" is not known here. Maybe seed"
+            + " is meant",
+        "\"across\": 2|\"across\": 0|line 19, brief.layout.across: 0 is out of range. Give a whole"
+            + " number, at least 1; at most 250,000 pieces are planned",
+        "\"across\": 2|\"across\": 3|line 4, pieces: r1c3 and 1 other are not listed. List each of"
+            + " the 6 pieces of the layout",
+        "\"rounds\": [null, \"MUD\"]|\"rounds\": [null, \"MUT\"]|line 38,"
+            + " brief.pieces[1].rounds[1]: No yarn has the code \"MUT\". Maybe MUD is meant",
+        "\"brief\": {|\"breif\": {|line 1, brief: The field brief is missing. Add it, such as"
+            + " \"brief\": { ... }, the brief that it answers//line 16, breif: The field \"breif\""
+            + " is not known here. Maybe brief is meant",
       })
   void mistakesAreTold(String from, String to, String told) {
     assertEquals(told.replace("//", "\n"), String.join("\n", mistakes(edited(from, to))));

@@ -118,7 +118,12 @@ public final class BlanketBuilder {
   /** The rules. */
   public BlanketBuilder rules(
       double minContrast, WithinPiece withinPiece, OptionalInt copies, double keepBackPercent) {
-    rules = new Rules(minContrast, withinPiece, copies, keepBackPercent);
+    rules =
+        Rules.DEFAULT
+            .withMinContrast(minContrast)
+            .withWithinPiece(withinPiece)
+            .withCopies(copies)
+            .withKeepBack(keepBackPercent);
     return this;
   }
 

@@ -91,7 +91,7 @@ public final class BriefArbitraries {
             .map(rgb -> new Srgb(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff));
     Arbitrary<Optional<Ball>> balls =
         Combinators.combine(
-                Arbitraries.doubles().between(1, 200), Arbitraries.longs().between(1000, 800_000))
+                Arbitraries.doubles().between(10, 200), Arbitraries.longs().between(2000, 800_000))
             .as(Ball::new)
             .optional(0.9);
     Arbitrary<String> names =
@@ -145,11 +145,11 @@ public final class BriefArbitraries {
             Arbitraries.doubles().between(0, 20))
         .as(
             (contrast, within, copies, keepBack) ->
-                new Rules(
-                    contrast,
-                    within,
-                    copies.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                    keepBack));
+                Rules.DEFAULT
+                    .withMinContrast(contrast)
+                    .withWithinPiece(within)
+                    .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
+                    .withKeepBack(keepBack));
   }
 
   private static Arbitrary<Preferences> preferences() {
@@ -307,11 +307,10 @@ public final class BriefArbitraries {
     List<Yarn> yarns = brief.yarns().stream().map(BriefArbitraries::easy).toList();
     WithinPiece within = brief.rules().withinPiece();
     Rules rules =
-        new Rules(
-            0,
-            within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within,
-            OptionalInt.empty(),
-            brief.rules().keepBackPercent());
+        Rules.DEFAULT
+            .withWithinPiece(
+                within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within)
+            .withKeepBack(brief.rules().keepBackPercent());
     return new Brief(
         brief.title(),
         brief.layout(),

@@ -3,6 +3,7 @@ package lozengy.model.brief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -124,14 +125,14 @@ class BriefMistakesTest {
     List<Mistake> told = BriefJudge.mistakes(brief(largest, seven, YARNS, Rules.DEFAULT));
     assertEquals(
         "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
-            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are planned;"
-            + " plan in parts, or give smaller numbers",
+            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are"
+            + " planned; plan in parts, or give smaller numbers",
         told.get(0).words());
   }
 
   @Test
   void locksThatBreakARuleAreTold() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of("pieces[1].rounds"),
         paths(
@@ -152,7 +153,7 @@ class BriefMistakesTest {
 
   @Test
   void whatWasWorkedIsAFact() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of(),
         paths(
@@ -178,6 +179,39 @@ class BriefMistakesTest {
                 Rules.DEFAULT,
                 note(PieceState.PLANNED, "r1c1", "A"),
                 note(PieceState.PLANNED, "r2c2", "A"))));
+  }
+
+  @Test
+  void putUpsThatNoYarnHasAreTold() {
+    Ball usual = new Ball(50, 120_000);
+    assertEquals(List.of(), paths(putUps(usual, new Ball(1000, 10_000), new Ball(25, 2_500_000))));
+    List<Mistake> told =
+        BriefJudge.mistakes(putUps(new Ball(7, 1_857_000), usual, new Ball(1000, 9_990)));
+    assertEquals(
+        List.of(
+            "yarns[0].ball: A ball of 7 g with 1857 m has 265 m to the gram. Yarn has 0.01 to 100 m"
+                + " to the gram; look at the band for grams and metres of a full ball",
+            "yarns[2].ball: A ball of 1000 g with 9.99 m has 0.00999 m to the gram. Yarn has 0.01"
+                + " to 100 m to the gram; look at the band for grams and metres of a full ball"),
+        told.stream().map(Mistake::words).toList());
+  }
+
+  private static Brief putUps(Ball... balls) {
+    List<Yarn> yarns = new ArrayList<>();
+    for (int i = 0; i < balls.length; i++) {
+      Yarn plain = YARNS.get(i);
+      yarns.add(
+          new Yarn(
+              plain.code(),
+              plain.name(),
+              plain.colour(),
+              Optional.of(balls[i]),
+              1,
+              Optional.empty(),
+              1,
+              Optional.empty()));
+    }
+    return brief(LAYOUT, MOTIFS, yarns, Rules.DEFAULT);
   }
 
   @Test

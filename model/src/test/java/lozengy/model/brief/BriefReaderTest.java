@@ -16,11 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.Schemas;
-import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
@@ -115,7 +113,7 @@ class BriefReaderTest {
     assertEquals(new ToneLimits(42, 68), brief.tones());
     assertEquals(Optional.of(new YarnUse("MUD", 3.5)), brief.joining());
     assertEquals(Optional.of(new YarnUse("MUD", 9)), brief.edging());
-    assertEquals(new Rules(5, WithinPiece.ADJACENT_DIFFER, OptionalInt.empty(), 5), brief.rules());
+    assertEquals(Rules.DEFAULT.withMinContrast(5).withKeepBack(5), brief.rules());
     assertEquals(Preferences.DEFAULT, brief.prefer());
     assertEquals(
         List.of(
@@ -265,7 +263,8 @@ class BriefReaderTest {
                 13,
                 "      - { tone: light, " + amount + " }",
                 34,
-                "  - { code: SLO, colour: \"#303050\", left: 1 m, ball: {grams: 50, metres: 100} }"));
+                "  - { code: SLO, colour: \"#303050\", left: 1 m, ball: {grams: 50, metres: 100}"
+                    + " }"));
     Round round = brief.motifs().get(PieceKind.SQUARE).rounds().get(0);
     assertEquals(
         millimetres,

@@ -17,6 +17,7 @@ import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
+import lozengy.model.wording.FaultWords;
 import org.junit.jupiter.api.Test;
 
 /** The looks that a brief asks for: read, written, judged, and held against arrangements. */
@@ -250,9 +251,9 @@ class LooksInBriefsTest {
         faults(blanket, sequences));
     assertEquals(
         List.of(
-            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the border"
-                + " is MUD in the one and FOA in the other. Give both the same yarn, or change"
-                + " look.symmetry"),
+            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the"
+                + " border is MUD in the one and FOA in the other. Give both the same yarn, or"
+                + " change look.symmetry"),
         mistakes(
             """
             pieces: [ { at: r1c1, rounds: [~, MUD] },
@@ -389,7 +390,7 @@ class LooksInBriefsTest {
     for (Fault fault : Check.faults(blanket, sequences)) {
       String rule = fault.rule().word();
       if (!List.of("complete", "within-piece", "locks").contains(rule)) {
-        words.add(rule + ": " + fault.words());
+        words.add(rule + ": " + new FaultWords(blanket).of(fault));
       }
     }
     return words;

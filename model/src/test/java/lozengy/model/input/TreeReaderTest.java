@@ -126,8 +126,8 @@ class TreeReaderTest {
   @Test
   void whatIsNoTextIsTold() {
     assertEquals(
-        "line 2, The input is not UTF-8 text: it holds the byte 0xff. Check that it is a brief or an"
-            + " arrangement, and save it as UTF-8",
+        "line 2, The input is not UTF-8 text: it holds the byte 0xff. Check that it is a brief or"
+            + " an arrangement, and save it as UTF-8",
         fault(new byte[] {'a', '\n', (byte) 0xff, 'b'}));
     assertTrue(fault(new byte[] {'a', (byte) 0xc3}).contains("the byte 0xc3"));
     assertTrue(
@@ -188,13 +188,16 @@ class TreeReaderTest {
   @CsvSource(
       quoteCharacter = '|',
       value = {
-        "|{\"a\": }|, |line 1, This is not JSON: Unexpected character ('}' (code 125)): expected a value|",
-        "|{\"a\": 1|, |line 1, This is not JSON: Unexpected end-of-input: expected close marker for Object|",
+        "|{\"a\": }|, |line 1, This is not JSON: Unexpected character ('}' (code 125)): expected a"
+            + " value|",
+        "|{\"a\": 1|, |line 1, This is not JSON: Unexpected end-of-input: expected close marker for"
+            + " Object|",
         "|{\"a\": 1} x|, |line 1, This is not JSON: Unrecognized token 'x'|",
         "|{\"a\": 1} {}|, |line 1, Something follows after the end of the JSON text|",
         "|{\"a\": 1, \"a\": 2}|, |line 1, a: The field \"a\" is given twice|",
         "|{\"a\": [{\"b\": 1, \"b\": 2}]}|, |line 1, a[0].b: The field \"b\" is given twice|",
-        "|{\"a\": 01}|, |line 1, This is not JSON: Invalid numeric value: Leading zeroes not allowed|",
+        "|{\"a\": 01}|, |line 1, This is not JSON: Invalid numeric value: Leading zeroes not"
+            + " allowed|",
         "|{// no|, |line 1, This is not JSON: Unexpected character ('/' (code 47))|",
       })
   void badJsonIsTold(String text, String start) {

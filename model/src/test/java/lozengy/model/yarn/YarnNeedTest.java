@@ -47,10 +47,7 @@ class YarnNeedTest {
     for (Brief example : examples()) {
       for (double percent : KEPT_BACK) {
         Rules rules = example.rules();
-        Brief brief =
-            poor(example, random)
-                .withRules(
-                    new Rules(rules.minContrast(), rules.withinPiece(), rules.copies(), percent));
+        Brief brief = poor(example, random).withRules(rules.withKeepBack(percent));
         Blanket blanket = Blanket.ofUnjudged(brief);
         Sequences sequences = filled(blanket, random);
         List<YarnNeed> needs = YarnNeed.of(blanket, blanket.usedMillimetres(sequences));

@@ -63,7 +63,8 @@ public final class AlternativeSearch {
    * @param earlier what it was solved from, for the part keep
    * @param options as it was solved with; limits hold for each search
    * @param count how many are wanted, the first included, at least 1
-   * @param withinPoints how far below the best of them each total may be, in points, 0 or more
+   * @param withinPoints how far below the best of them each may be in what is maximised, in points,
+   *     0 or more
    * @return as many as were found, the first among them unless better ones leave it too far behind
    */
   public static Alternatives find(
@@ -93,14 +94,14 @@ public final class AlternativeSearch {
   }
 
   private boolean fits(Arrangement candidate) {
-    return candidate.score().total() >= best() - choice.withinPoints()
+    return candidate.score().objective() >= best() - choice.withinPoints()
         && found.stream()
             .allMatch(
                 other -> distance.between(other.sequences(), candidate.sequences()) >= LEAST_APART);
   }
 
   private double best() {
-    return found.stream().mapToDouble(each -> each.score().total()).max().orElse(0);
+    return found.stream().mapToDouble(each -> each.score().objective()).max().orElse(0);
   }
 
   private Optional<Arrangement> search(double shunPoints) {
@@ -133,7 +134,8 @@ public final class AlternativeSearch {
 
   private void tell(Budget budget) {
     Arrangement first = found.get(0);
-    double proved = first.bound().map(Arrangement.Bound::total).orElse(100.0);
+    double proved =
+        first.bound().map(bound -> bound.objective().orElse(bound.total())).orElse(100.0);
     options
         .listener()
         .progress(
@@ -148,7 +150,8 @@ public final class AlternativeSearch {
     int[] cost = own == null ? new int[slots * yarns] : own.clone();
     int images = found.size() * distance.symmetries().size();
     int free = problem.slots().free().length;
-    int each = (int) Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    long shunned = Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    int each = (int) Math.min(shunned, Integer.MAX_VALUE / (4 * images));
     for (Arrangement other : found) {
       for (int[] symmetry : distance.symmetries()) {
         for (int slot : problem.slots().free()) {
@@ -166,7 +169,7 @@ public final class AlternativeSearch {
     if (!Check.faults(blanket, sequences).isEmpty()) {
       throw new IllegalStateException(
           "The search took an arrangement for valid that breaks a rule: "
-              + Check.faults(blanket, sequences).get(0).words());
+              + Check.faults(blanket, sequences).get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     Arrangement first = found.get(0);
@@ -189,9 +192,10 @@ public final class AlternativeSearch {
     double best = best();
     List<Arrangement> kept =
         found.stream()
-            .filter(each -> each.score().total() >= best - choice.withinPoints())
+            .filter(each -> each.score().objective() >= best - choice.withinPoints())
             .sorted(
-                Comparator.comparingDouble((Arrangement each) -> each.score().total()).reversed())
+                Comparator.comparingDouble((Arrangement each) -> each.score().objective())
+                    .reversed())
             .toList();
     double[][] distances = new double[kept.size()][kept.size()];
     for (int i = 0; i < distances.length; i++) {

@@ -6,8 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.BriefLine;
 
 /**
  * Causes that come to light once others are mended, and are no part of these: neither do they say

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.Domains;
-import lozengy.solver.constraint.RulePostings;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 
 /**
  * One reason why nothing fits.
@@ -36,8 +36,8 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
 
   /** Why a brief that direct arguments speak against cannot hold. */
   static List<Cause> of(Blanket blanket, Map<Argument, List<Finding>> found, Settling settling) {
-    List<BriefLine> lines = RulePostings.lines(blanket);
-    Domains unrestricted = Domains.all(blanket);
+    List<BriefLine> lines = RuleBook.lines(blanket);
+    RoundYarns unrestricted = RoundYarns.all(blanket);
     List<Cause> causes = new ArrayList<>();
     found.forEach(
         (argument, findings) -> {

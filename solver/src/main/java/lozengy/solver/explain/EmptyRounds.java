@@ -9,8 +9,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.colour.Tone;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.explain.Finding.Slot;
 import lozengy.solver.explain.Reason.Bar;
@@ -21,7 +21,7 @@ final class EmptyRounds implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
+    RoundYarns direct = asked.direct();
     List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
       int round = rounds.round();

@@ -99,7 +99,7 @@ public final class Feasibility {
     if (model.exact()) {
       throw new IllegalStateException(
           "The constraint model took an arrangement for valid that breaks a rule: "
-              + Check.faults(blanket, sequences).get(0).words());
+              + Check.faults(blanket, sequences).get(0));
     }
     return new Unknown();
   }

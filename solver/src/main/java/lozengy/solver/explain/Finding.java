@@ -8,9 +8,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.Domains;
 
 /**
  * What an argument found: a proof, and what it is about, so that the lines of the brief that matter
@@ -55,7 +56,7 @@ record Finding(
   }
 
   /** The lines that may matter to it: if they alone hold, the argument holds too. */
-  List<BriefLine> lines(Domains unrestricted, List<BriefLine> all) {
+  List<BriefLine> lines(RoundYarns unrestricted, List<BriefLine> all) {
     // of lines that can stand in for each other the later are left out: rather tones than stocks
     return Stream.of(true, false)
         .flatMap(stocks -> all.stream().filter(line -> stocks == ofStock(line)))
@@ -67,15 +68,17 @@ record Finding(
     return line.rule() == RuleId.YARN_TOTALS;
   }
 
-  private boolean concerns(Domains unrestricted, BriefLine line) {
+  private boolean concerns(RoundYarns unrestricted, BriefLine line) {
     if (ofStock(line)) {
-      return yarns.stream().anyMatch(yarn -> line.content().reliefMillimetres(yarn) != 0);
+      return line.grounds(Ground.Stock.class).anyMatch(stock -> yarns.get(stock.yarn()))
+          || line.grounds(Ground.Taken.class)
+              .anyMatch(taken -> yarns.get(taken.yarn()) && taken.millimetres() != 0);
     }
     if (rules.contains(line.rule())) {
       return true;
     }
-    Domains restricted = unrestricted.copy();
-    line.content().restrict(restricted);
+    RoundYarns restricted = unrestricted.copy();
+    restricted.restrict(line);
     return !restricted.equals(unrestricted)
         && slots.stream()
             .anyMatch(

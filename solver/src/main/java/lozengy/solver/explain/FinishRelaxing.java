@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.BriefLine;
 
 /** Joins or edges in another yarn, or leaves the edging out. */
 final class FinishRelaxing implements Relaxing {

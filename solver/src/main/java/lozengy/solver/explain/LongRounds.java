@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
 import lozengy.solver.explain.Finding.Slot;
@@ -18,8 +18,8 @@ final class LongRounds implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
-    Domains left = direct.copy();
+    RoundYarns direct = asked.direct();
+    RoundYarns left = direct.copy();
     filter(asked, left);
     List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
@@ -45,8 +45,8 @@ final class LongRounds implements Argument {
   }
 
   /** Takes out of the domains the yarns of which not even one such round can be worked. */
-  static void filter(Asked asked, Domains domains) {
-    Domains before = domains.copy();
+  static void filter(Asked asked, RoundYarns domains) {
+    RoundYarns before = domains.copy();
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     for (YarnLoad load : asked.loads()) {
       for (YarnLoad.Term term : load.terms()) {
@@ -57,7 +57,7 @@ final class LongRounds implements Argument {
     }
   }
 
-  private static void remove(RoundClass rounds, int yarn, Domains before, Domains domains) {
+  private static void remove(RoundClass rounds, int yarn, RoundYarns before, RoundYarns domains) {
     for (int piece : rounds.pieces()) {
       if (before.size(piece, rounds.round()) > 1) {
         domains.remove(piece, rounds.round(), yarn);

@@ -12,8 +12,8 @@ import lozengy.model.brief.Look.Count;
 import lozengy.model.brief.Look.Pair;
 import lozengy.model.brief.Look.Zone;
 import lozengy.model.brief.Symmetry;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.BriefLine;
 
 /**
  * Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look, and

@@ -10,10 +10,10 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.NoteParts;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Layout;
-import lozengy.solver.constraint.BriefLine;
 
 /** Frees a locked piece, lifts a ban, or has a finished piece worked anew. */
 final class NoteRelaxing implements Relaxing {

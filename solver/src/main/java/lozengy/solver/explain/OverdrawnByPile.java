@@ -6,8 +6,8 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 
 /** Yarns of which finished pieces, with joining and edging, take more than there is. */
 final class OverdrawnByPile implements Argument {
@@ -53,7 +53,7 @@ final class OverdrawnByPile implements Argument {
   /** What finished pieces take that have their place. */
   private static long[] placed(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains held = asked.held();
+    RoundYarns held = asked.held();
     long[] placed = new long[blanket.yarnCount()];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {

@@ -12,10 +12,10 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.IndependentSets;
 
 /**
@@ -30,7 +30,7 @@ final class PileBorders implements Argument {
     if (!asked.bordersDiffer() || asked.stacks().isEmpty()) {
       return List.of();
     }
-    Domains held = asked.held();
+    RoundYarns held = asked.held();
     Set<Set<Integer>> tried = new LinkedHashSet<>();
     List<Finding> findings = new ArrayList<>();
     for (Stack stack : asked.stacks()) {
@@ -70,7 +70,7 @@ final class PileBorders implements Argument {
     return alike;
   }
 
-  private static Optional<Reason> reason(Asked asked, Domains held, Set<Integer> borders) {
+  private static Optional<Reason> reason(Asked asked, RoundYarns held, Set<Integer> borders) {
     Blanket blanket = asked.blanket();
     Map<PieceKind, Integer> all = new EnumMap<>(PieceKind.class);
     for (Stack stack : asked.stacks()) {
@@ -114,7 +114,7 @@ final class PileBorders implements Argument {
 
   /** Places that locks leave to such a border and that lie beside no worked piece with one. */
   private static boolean[] open(
-      Asked asked, Domains held, Pairs seams, Set<Integer> borders, boolean[] shows) {
+      Asked asked, RoundYarns held, Pairs seams, Set<Integer> borders, boolean[] shows) {
     boolean[] open = new boolean[shows.length];
     List<Stack> stacks = asked.stacks().stream().filter(s -> borders.contains(s.border())).toList();
     for (int piece = 0; piece < open.length; piece++) {
@@ -129,7 +129,7 @@ final class PileBorders implements Argument {
   }
 
   /** The pieces that have their place and such a border. */
-  private static boolean[] shows(Blanket blanket, Domains held, Set<Integer> borders) {
+  private static boolean[] shows(Blanket blanket, RoundYarns held, Set<Integer> borders) {
     boolean[] shows = new boolean[blanket.pieceCount()];
     for (int piece = 0; piece < shows.length; piece++) {
       int border = held.only(piece, blanket.roundCount(piece) - 1);

@@ -4,14 +4,15 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.PileMatching;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 
 /** Pieces of the pile that locks leave too few places between them. */
 final class PileLocks implements Argument {
 
   /** The pile's places as some lines of a brief leave them. */
-  private record Places(Asked asked, Domains held, Domains worked) implements PileMatching.Places {
+  private record Places(Asked asked, RoundYarns held, RoundYarns worked)
+      implements PileMatching.Places {
 
     @Override
     public int count(Stack stack) {
@@ -45,7 +46,7 @@ final class PileLocks implements Argument {
   }
 
   /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
-  static boolean fits(Asked asked, Domains held, Stack stack, int piece) {
+  static boolean fits(Asked asked, RoundYarns held, Stack stack, int piece) {
     boolean fits = asked.blanket().takesPile(piece) && asked.blanket().kind(piece) == stack.kind();
     for (int round = 0; fits && round < stack.yarns().length; round++) {
       fits = held.allows(piece, round, stack.yarns()[round]);

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.BriefLine;
 
 /** Leaves finished pieces of the pile out of the blanket. */
 final class PileRelaxing implements Relaxing {

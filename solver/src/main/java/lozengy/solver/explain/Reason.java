@@ -11,6 +11,7 @@ import lozengy.model.brief.Look;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
+import lozengy.model.check.Subject.SeamPart;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 
@@ -205,10 +206,15 @@ public sealed interface Reason {
    * @param pieces the pieces
    * @param rounds the rounds
    * @param within how rounds of a piece must differ
+   * @param apart whether they are kept apart by pairs of the look, and not by that
    * @param yarns all that they may take
    */
   record RoundsAlike(
-      List<Integer> pieces, List<Integer> rounds, WithinPiece within, List<Integer> yarns)
+      List<Integer> pieces,
+      List<Integer> rounds,
+      WithinPiece within,
+      boolean apart,
+      List<Integer> yarns)
       implements Reason {
     @Override
     public String code() {
@@ -217,7 +223,7 @@ public sealed interface Reason {
 
     @Override
     public Object matter() {
-      return List.of(code(), few(pieces), within, yarns);
+      return List.of(code(), few(pieces), within, apart, yarns);
     }
 
     @Override
@@ -227,17 +233,19 @@ public sealed interface Reason {
   }
 
   /**
-   * The yarns that two borders on a seam may have, no two of which may meet.
+   * The yarns that two rounds of pieces on a seam may have, no two of which may meet.
    *
-   * @param first yarns of the first border
-   * @param second yarns of the second border
+   * @param part whether it is their borders or their centres
+   * @param first yarns of the first
+   * @param second yarns of the second
    * @param alike whether some look too much alike
    * @param apart whether some are to be kept apart
    */
-  record Clash(List<Integer> first, List<Integer> second, boolean alike, boolean apart) {}
+  record Clash(
+      SeamPart part, List<Integer> first, List<Integer> second, boolean alike, boolean apart) {}
 
   /**
-   * Borders on a seam clash whatever they take.
+   * Borders or centres on a seam clash whatever they take.
    *
    * @param pieces the pieces on such seams, which all have the same clash
    * @param seams how many seams
@@ -272,8 +280,9 @@ public sealed interface Reason {
    *
    * @param pieces the two
    * @param symmetry the symmetry
+   * @param part whether their borders or their centres would be the same
    */
-  record ImagesJoined(List<Integer> pieces, Symmetry symmetry) implements Reason {
+  record ImagesJoined(List<Integer> pieces, Symmetry symmetry, SeamPart part) implements Reason {
     @Override
     public String code() {
       return "images-joined";

@@ -6,6 +6,7 @@ import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.Subject;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 
@@ -114,6 +115,23 @@ public sealed interface Relaxation {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.liftBan(this);
+    }
+  }
+
+  /**
+   * A line is given up that has no milder change.
+   *
+   * @param subject what it asks for
+   */
+  record GiveUp(Subject subject) implements Relaxation {
+    @Override
+    public String code() {
+      return "give-up-" + subject.code();
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.giveUp(this);
     }
   }
 
@@ -424,6 +442,13 @@ public sealed interface Relaxation {
      * @param change a change of it
      */
     T liftBan(LiftBan change);
+
+    /**
+     * {@return what it is for this sort}
+     *
+     * @param change a change of it
+     */
+    T giveUp(GiveUp change);
 
     /**
      * {@return what it is for this sort}

@@ -2,7 +2,7 @@ package lozengy.solver.explain;
 
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 
 /** A rule's ways to ask for less: what a maker might change in a line of the brief. */
 interface Relaxing {
@@ -18,6 +18,7 @@ interface Relaxing {
           new FinishRelaxing(),
           new LookRelaxing(),
           new RuleRelaxing(),
+          new GivingUp(),
           new ToneRelaxing(),
           new SizeRelaxing());
 

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.ConstraintModel;
-import lozengy.solver.constraint.Domains;
 import org.chocosolver.solver.exception.ContradictionException;
 
 /** What is certain of a blanket before any search. */
@@ -45,7 +45,7 @@ public final class Root {
    *
    * @param domains what each round may take at most: what is left out is in no valid arrangement
    */
-  public record Open(Domains domains) implements Result {}
+  public record Open(RoundYarns domains) implements Result {}
 
   /**
    * No arrangement fits.
@@ -106,7 +106,7 @@ public final class Root {
       return new Closed(reasons);
     }
     Asked asked = Asked.all(blanket);
-    Domains domains = asked.direct().copy();
+    RoundYarns domains = asked.direct().copy();
     LongRounds.filter(asked, domains);
     if (!ConstraintModel.fits(blanket)) {
       return new Open(domains);

@@ -10,8 +10,8 @@ import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Rules;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.BriefLine;
 
 /** Asks less of a rule: less contrast, more copies, fewer rounds that differ, less kept back. */
 final class RuleRelaxing implements Relaxing {
@@ -64,7 +64,7 @@ final class RuleRelaxing implements Relaxing {
               new Relaxation.LowerContrast(value),
               number,
               upset,
-              old -> new Rules(value, old.withinPiece(), old.copies(), old.keepBackPercent())));
+              old -> old.withMinContrast(value)));
     }
     return rungs;
   }
@@ -80,8 +80,7 @@ final class RuleRelaxing implements Relaxing {
               new Relaxation.RaiseCopies(value),
               Integer.toString(copies),
               Math.min(FREE_COPIES_UPSET, COPIES_UPSET + copies - allowed),
-              old ->
-                  new Rules(old.minContrast(), old.withinPiece(), value, old.keepBackPercent())));
+              old -> old.withCopies(value)));
     }
     rungs.add(
         move(
@@ -89,12 +88,7 @@ final class RuleRelaxing implements Relaxing {
             new Relaxation.RaiseCopies(OptionalInt.empty()),
             "free",
             FREE_COPIES_UPSET,
-            old ->
-                new Rules(
-                    old.minContrast(),
-                    old.withinPiece(),
-                    OptionalInt.empty(),
-                    old.keepBackPercent())));
+            old -> old.withCopies(OptionalInt.empty())));
     return rungs;
   }
 
@@ -113,7 +107,7 @@ final class RuleRelaxing implements Relaxing {
         new Relaxation.LetRoundsMatch(value),
         value.word(),
         upset,
-        old -> new Rules(old.minContrast(), value, old.copies(), old.keepBackPercent()));
+        old -> old.withWithinPiece(value));
   }
 
   private static List<Move> keepBacks(Rules rules) {
@@ -128,7 +122,7 @@ final class RuleRelaxing implements Relaxing {
               new Relaxation.KeepLessBack(value),
               percent + " %",
               upset,
-              old -> new Rules(old.minContrast(), old.withinPiece(), old.copies(), value)));
+              old -> old.withKeepBack(value)));
     }
     return rungs;
   }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.reading.BriefJudge;
-import lozengy.solver.constraint.BriefLine;
 
 /** Works fewer rows, where yarn is short and nothing is said of pieces that would go. */
 final class SizeRelaxing implements Relaxing {

@@ -9,9 +9,9 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
+import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.model.unit.Ratio;
-import lozengy.solver.constraint.BriefLine;
 
 /** Buys whole balls; of a yarn whose put-up is not stated, lengths of ten metres. */
 final class StockRelaxing implements Relaxing {

@@ -12,11 +12,11 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.Round;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
-import lozengy.solver.constraint.BriefLine;
 
 /** Allows a motif's round one tone more. */
 final class ToneRelaxing implements Relaxing {

@@ -140,7 +140,7 @@ final class PairCostsCompiler {
     int[] cost = new int[yarns * yarns];
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
-        cost[a * yarns + b] = seamCost(a, b) + (blanket.bordersClash(a, b) ? scale.hardCost : 0);
+        cost[a * yarns + b] = seamCost(a, b);
       }
     }
     return cost;

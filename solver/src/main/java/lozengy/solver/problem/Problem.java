@@ -6,8 +6,8 @@ import lozengy.model.blanket.Sequences;
 
 /**
  * A blanket frozen to ints: what the search reads in its loop. The cost of an assignment is what
- * its score loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for broken
- * rules; compiled once, immutable by convention, shared by all walkers.
+ * its score's objective loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for
+ * broken rules; compiled once, immutable by convention, shared by all walkers.
  *
  * @param blanket where it comes from
  * @param earlier sequences that the part keep looks back to
@@ -16,10 +16,7 @@ import lozengy.model.blanket.Sequences;
  * @param domains what slots may take
  * @param pairs costs between pieces
  * @param innerCost cost of two adjacent rounds of one piece by their yarns, symmetric
- * @param adjacentDiffer whether adjacent rounds of a piece must differ; their repeat's {@code
- *     hardCost} is in {@code innerCost}
- * @param allDiffer whether all rounds of a piece must differ, at {@code hardCost} a repeat beyond
- *     adjacent ones
+ * @param clashes pairs of slots that may not have some yarns together, at {@code hardCost} each
  * @param constantCost cost of repeats between images of one piece, which nothing can change
  * @param unaryCost cost of a slot's yarn by itself, slot x yarns + yarn; null where there is none
  * @param targets wanted count by layer x yarns + yarn
@@ -39,6 +36,8 @@ import lozengy.model.blanket.Sequences;
  * @param pile the finished pieces that have no place yet
  * @param counts how many pieces are to show a yarn; null where nothing is asked
  * @param order what the order of borders costs; null where none is asked for
+ * @param keepCost cost of a round that has another yarn than in the earlier sequences; 0 where
+ *     there are none. It is part of {@code unaryCost}
  */
 public record Problem(
     Blanket blanket,
@@ -48,13 +47,12 @@ public record Problem(
     Domains domains,
     PairCosts pairs,
     int[] innerCost,
-    boolean adjacentDiffer,
-    boolean allDiffer,
+    Clashes clashes,
     long constantCost,
     int[] unaryCost,
     int[] targets,
     long[] balanceCost,
-    int[][] needs,
+    long[][] needs,
     int[] slotClass,
     long[] stock,
     long[] usable,
@@ -68,7 +66,11 @@ public record Problem(
     double unitsPerPoint,
     PilePlaces pile,
     PieceCounts counts,
-    OrderCosts order) {
+    OrderCosts order,
+    int keepCost) {
+
+  /** More than any gain; such penalties of all yarns still add up to a long. */
+  private static final double MOST_OVERDRAW = 1L << 48;
 
   /**
    * {@return this problem with other pair costs}
@@ -84,8 +86,7 @@ public record Problem(
         domains,
         other,
         innerCost,
-        adjacentDiffer,
-        allDiffer,
+        clashes,
         constantCost,
         unaryCost,
         targets,
@@ -104,7 +105,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
@@ -121,8 +123,7 @@ public record Problem(
         domains,
         pairs,
         innerCost,
-        adjacentDiffer,
-        allDiffer,
+        clashes,
         constantCost,
         other,
         targets,
@@ -141,16 +142,16 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
-   * {@return this problem with other costs within pieces}
+   * {@return this problem with other clashes}
    *
    * @param other what stands in their place
-   * @param adjacentMustDiffer whether rounds side by side in a piece must differ
    */
-  public Problem withInnerCost(int[] other, boolean adjacentMustDiffer) {
+  public Problem withClashes(Clashes other) {
     return new Problem(
         blanket,
         earlier,
@@ -158,9 +159,8 @@ public record Problem(
         slots,
         domains,
         pairs,
+        innerCost,
         other,
-        adjacentMustDiffer,
-        allDiffer,
         constantCost,
         unaryCost,
         targets,
@@ -179,7 +179,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
@@ -188,7 +189,7 @@ public record Problem(
    * @param slot the slot's index, from 0
    * @param yarn the yarn's index, from 0
    */
-  public int need(int slot, int yarn) {
+  public long need(int slot, int yarn) {
     return needs[slotClass[slot]][yarn];
   }
 
@@ -218,7 +219,7 @@ public record Problem(
    */
   public long overdrawLoss(int yarn, long used) {
     long over = used - usable[yarn];
-    return over <= 0 ? 0 : hardCost / 16 + (long) (overdrawCost * over);
+    return over <= 0 ? 0 : hardCost / 16 + (long) Math.min(MOST_OVERDRAW, overdrawCost * over);
   }
 
   /**

@@ -9,6 +9,10 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.ClashGraph;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Scorer;
@@ -24,6 +28,8 @@ public final class ProblemCompiler {
   private final int yarns;
   private final Slots slots;
   private final PilePlaces pile;
+  private final RoundYarns unlocked;
+  private final ClashGraph graph;
 
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
@@ -33,6 +39,9 @@ public final class ProblemCompiler {
     this.yarns = blanket.yarnCount();
     this.pile = PilePlaces.of(blanket);
     this.slots = slots(blanket, pile);
+    List<BriefLine> lines = RuleBook.lines(blanket);
+    this.unlocked = RoundYarns.unlocked(blanket, lines);
+    this.graph = ClashGraph.of(blanket, lines);
   }
 
   /**
@@ -49,7 +58,7 @@ public final class ProblemCompiler {
   private Problem compile() {
     Rules rules = blanket.brief().rules();
     int[] slotClass = new int[slots.count()];
-    int[][] needs = needs(slotClass);
+    long[][] needs = needs(slotClass);
     long[] balanceCost = new long[scale.balancePoints.length];
     for (int layer = 0; layer < balanceCost.length; layer++) {
       balanceCost[layer] = scale.units(scale.balancePoints[layer]);
@@ -71,9 +80,8 @@ public final class ProblemCompiler {
         slots,
         domains(),
         pairCosts,
-        innerCost(rules),
-        rules.withinPiece() != Rules.WithinPiece.FREE,
-        rules.withinPiece() == Rules.WithinPiece.ALL_DIFFER,
+        innerCost(),
+        Clashes.of(blanket, graph, slots),
         pairs.constantCost(),
         unaryCost(),
         flat(targets.counts()),
@@ -92,7 +100,8 @@ public final class ProblemCompiler {
         scale.unitsPerPoint,
         pile,
         PieceCounts.of(blanket, slots),
-        OrderCosts.of(blanket, slots, scale));
+        OrderCosts.of(blanket, slots, scale),
+        scale.units(scale.keepPoints));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {
@@ -154,14 +163,14 @@ public final class ProblemCompiler {
     int round = slot - slots.pieceStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
-      boolean onlyFinished = blanket.takesPile(piece) && !blanket.mayTake(piece, round, fixed);
+      boolean onlyFinished = blanket.takesPile(piece) && !unlocked.allows(piece, round, fixed);
       return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
       boolean all = true;
       for (int member : slots.members()[piece]) {
-        all &= blanket.mayTake(member, round, yarn);
+        all &= unlocked.allows(member, round, yarn) && !besideImage(member, round, yarn);
       }
       if (all) {
         allowed.add(yarn);
@@ -170,9 +179,28 @@ public final class ProblemCompiler {
     return allowed;
   }
 
-  private int[][] needs(int[] slotClass) {
+  /**
+   * Whether a round may not have a yarn because an image of it, which has the same, is beside it.
+   */
+  private boolean besideImage(int piece, int round, int yarn) {
+    int number = blanket.index().number(piece, round);
+    for (int entry = graph.from(number); slots.tied() && entry < graph.to(number); entry++) {
+      int other = graph.other(entry);
+      int with = blanket.index().piece(other);
+      boolean image =
+          with != piece
+              && blanket.index().round(other) == round
+              && blanket.orbits().lead(with) == blanket.orbits().lead(piece);
+      if (image && graph.barred(entry).bars(yarn, yarn)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private long[][] needs(int[] slotClass) {
     Map<Integer, Integer> known = new HashMap<>();
-    List<int[]> needs = new ArrayList<>();
+    List<long[]> needs = new ArrayList<>();
     for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
       int round = slot - slots.pieceStart()[piece];
@@ -181,9 +209,9 @@ public final class ProblemCompiler {
       int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
       Integer found = known.get(key);
       if (found == null) {
-        int[] need = new int[yarns];
+        long[] need = new long[yarns];
         for (int yarn = 0; yarn < yarns; yarn++) {
-          need[yarn] = Math.toIntExact(weight * blanket.needMillimetres(kind, round, yarn));
+          need[yarn] = weight * blanket.needMillimetres(kind, round, yarn);
         }
         found = needs.size();
         known.put(key, found);
@@ -191,18 +219,15 @@ public final class ProblemCompiler {
       }
       slotClass[slot] = found;
     }
-    return needs.toArray(int[][]::new);
+    return needs.toArray(long[][]::new);
   }
 
-  private int[] innerCost(Rules rules) {
+  private int[] innerCost() {
     int[] cost = new int[yarns * yarns];
-    boolean differ = rules.withinPiece() != Rules.WithinPiece.FREE;
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
         double contrast = Scorer.contrast(blanket, a, b);
-        cost[a * yarns + b] =
-            scale.units(scale.innerContrastPoints * (1 - contrast))
-                + (differ && a == b ? scale.hardCost : 0);
+        cost[a * yarns + b] = scale.units(scale.innerContrastPoints * (1 - contrast));
       }
     }
     return cost;

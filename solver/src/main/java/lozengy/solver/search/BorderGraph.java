@@ -2,38 +2,60 @@ package lozengy.solver.search;
 
 import java.util.Arrays;
 import java.util.stream.IntStream;
-import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
 /**
- * The borders as a graph: which lie side by side on a seam, and which yarns may not meet there.
- * Seams between two borders that are both fixed are facts, and left out.
+ * The borders as a graph: which lie side by side on a seam, and which yarns may not meet there; or
+ * the centres in the same way, of which the same can be asked. Seams between two borders that are
+ * both fixed are facts, and left out.
  */
 final class BorderGraph {
 
   private final Problem problem;
+  private final boolean borders;
   private final int[][] beside;
   private final boolean[][] clash;
 
-  BorderGraph(Problem problem) {
+  private BorderGraph(Problem problem, boolean borders) {
     this.problem = problem;
+    this.borders = borders;
     Slots slots = problem.slots();
     this.beside = new int[slots.pieces()][];
-    int[] start = problem.pairs().seamStart();
-    for (int piece = 0; piece < beside.length; piece++) {
-      int slot = slots.border(piece);
-      boolean fixed = slots.fixedYarn()[slot] != Sequences.OPEN;
-      beside[piece] =
-          Arrays.stream(problem.pairs().seamSlot(), start[slot], start[slot + 1])
-              .filter(other -> !fixed || slots.fixedYarn()[other] == Sequences.OPEN)
-              .map(other -> slots.piece()[other])
-              .toArray();
-    }
+    Clashes clashes = problem.clashes();
     this.clash = new boolean[problem.yarns()][problem.yarns()];
+    for (int piece = 0; piece < beside.length; piece++) {
+      int slot = slot(piece);
+      IntStream.Builder others = IntStream.builder();
+      for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
+        int with = slots.piece()[clashes.slot()[i]];
+        if (with != piece && clashes.slot()[i] == slot(with)) {
+          others.add(with);
+          add(clashes, i);
+        }
+      }
+      beside[piece] = others.build().toArray();
+    }
+  }
+
+  /** The graph of borders. */
+  static BorderGraph of(Problem problem) {
+    return new BorderGraph(problem, true);
+  }
+
+  /** The same of the centres, where any two of them may clash that are not borders; or null. */
+  static BorderGraph ofCentres(Problem problem) {
+    BorderGraph centres = new BorderGraph(problem, false);
+    boolean any = Arrays.stream(centres.beside).anyMatch(others -> others.length > 0);
+    return any && problem.blanket().layerCount() > 1 ? centres : null;
+  }
+
+  /** Adds the yarns that two borders may not have to those that any may not. */
+  private void add(Clashes clashes, int entry) {
     for (int a = 0; a < clash.length; a++) {
       for (int b = 0; b < clash.length; b++) {
-        clash[a][b] = problem.blanket().bordersClash(a, b);
+        clash[a][b] |= clashes.bars(entry, a, b);
       }
     }
   }
@@ -43,9 +65,9 @@ final class BorderGraph {
     return beside.length;
   }
 
-  /** The border slot of a piece. */
+  /** The slot of a piece's border, or centre. */
   int slot(int piece) {
-    return problem.slots().border(piece);
+    return borders ? problem.slots().border(piece) : problem.slots().pieceStart()[piece];
   }
 
   /** The pieces whose borders lie beside a piece's; not to be changed. */

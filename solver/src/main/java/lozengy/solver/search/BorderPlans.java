@@ -23,7 +23,8 @@ import lozengy.solver.problem.Problem;
  * borders, so that both can be kept.
  *
  * <p>With four yarns or more that may all meet, single changes suffice: there a random deal does as
- * well, and these plans are only made where it fails.
+ * well, and these plans are only made where it fails. Centres that may clash are planned in the
+ * same way, apart from the borders.
  */
 final class BorderPlans {
 
@@ -43,28 +44,56 @@ final class BorderPlans {
 
   private final Problem problem;
   private final BorderGraph graph;
+  private final BorderPlans centres;
   private final int[] yarns;
   private final boolean few;
   private List<Domains> plans;
 
   BorderPlans(Problem problem) {
+    this(problem, BorderGraph.of(problem), BorderGraph.ofCentres(problem));
+  }
+
+  private BorderPlans(Problem problem, BorderGraph graph, BorderGraph centres) {
     this.problem = problem;
-    this.graph = new BorderGraph(problem);
+    this.graph = graph;
+    this.centres = centres == null ? null : new BorderPlans(problem, centres, null);
     this.yarns = graph.yarns();
     this.few = problem.slots().free().length > 0 && cliques(MANY).isEmpty();
   }
 
   /** Whether so few yarns may meet that borders are to be planned. */
   boolean few() {
-    return few;
+    return few || fewCentres();
+  }
+
+  /** Whether so few yarns of centres may meet, where centres may clash at all. */
+  private boolean fewCentres() {
+    return centres != null && centres.few;
   }
 
   /** The domains of each plan, best first by what its counts cost; at least one. */
   synchronized List<Domains> all() {
     if (plans == null) {
-      plans = make();
+      plans = fewCentres() ? withCentres(make(), centres.make()) : make();
     }
     return plans;
+  }
+
+  /** Plans of borders, each with a plan of centres. */
+  private List<Domains> withCentres(List<Domains> borders, List<Domains> ofCentres) {
+    List<Domains> both = new ArrayList<>();
+    for (int i = 0; i < Math.max(borders.size(), ofCentres.size()); i++) {
+      Domains border = borders.get(i % borders.size());
+      Domains centre = ofCentres.get(i % ofCentres.size());
+      boolean[][] take = new boolean[graph.size()][problem.yarns()];
+      for (int piece = 0; piece < take.length; piece++) {
+        for (int yarn : centre.yarns(centres.graph.slot(piece))) {
+          take[piece][yarn] = true;
+        }
+      }
+      both.add(centres.narrowed(border, take));
+    }
+    return both;
   }
 
   private record Plan(Domains domains, int clashes, long cost) {}
@@ -164,7 +193,11 @@ final class BorderPlans {
 
   /** The problem's domains with those of borders narrowed. */
   private Domains domains(boolean[][] take) {
-    Domains all = problem.domains();
+    return narrowed(problem.domains(), take);
+  }
+
+  /** Domains with those of the graph's slots narrowed. */
+  private Domains narrowed(Domains all, boolean[][] take) {
     List<int[]> lists = new ArrayList<>(List.of(all.yarns()));
     int[] of = all.of().clone();
     Map<BitSet, Integer> known = new HashMap<>();

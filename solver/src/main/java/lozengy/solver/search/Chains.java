@@ -1,5 +1,6 @@
 package lozengy.solver.search;
 
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -25,8 +26,7 @@ final class Chains {
   private final Draws draws;
   private final Audit audit;
   private final Slots slots;
-  private final boolean[] clash;
-  private final int yarns;
+  private final Clashes clashes;
   private final boolean any;
   private final int longest;
   private int credit;
@@ -48,13 +48,7 @@ final class Chains {
     this.draws = draws;
     this.audit = audit;
     this.slots = problem.slots();
-    this.yarns = problem.yarns();
-    this.clash = new boolean[yarns * yarns];
-    for (int a = 0; a < yarns; a++) {
-      for (int b = 0; b < yarns; b++) {
-        clash[a * yarns + b] = problem.blanket().bordersClash(a, b);
-      }
-    }
+    this.clashes = problem.clashes();
     this.any = any;
     this.longest = any ? slots.pieces() : Math.min(LONGEST, slots.pieces());
     this.chain = new int[this.longest];
@@ -113,17 +107,17 @@ final class Chains {
 
   /** Collects a chain; its length, or 0 if it is too long or meets a slot that may not change. */
   private int collect(int seed, int to) {
-    int[] seamStart = problem.pairs().seamStart();
-    int[] seamSlot = problem.pairs().seamSlot();
+    int[] start = clashes.start();
     int length = add(0, seed, to);
     boolean possible = true;
     for (int next = 0; next < length && possible; next++) {
       int slot = chain[next];
-      for (int i = seamStart[slot]; i < seamStart[slot + 1] && possible; i++) {
-        int other = seamSlot[i];
+      for (int i = start[slot]; i < start[slot + 1] && possible; i++) {
+        int other = clashes.slot()[i];
         int yarn = state.yarn[other];
-        boolean pushed = clash[after[next] * yarns + yarn];
-        if (inChain[other] || !pushed && yarn != before[next]) {
+        boolean pushed = clashes.bars(i, after[next], yarn);
+        boolean own = slots.piece()[other] == slots.piece()[slot];
+        if (own || inChain[other] || !pushed && yarn != before[next]) {
           continue;
         }
         int its = pushed ? before[next] : after[next];

@@ -29,6 +29,7 @@ final class CountExchange {
   private final int[][] counts;
   private final int[] surplus;
   private final long[] used;
+  private final EarlierCounts earlier;
   private final int[] chosen = new int[GROUPS];
   private final int[] best = new int[GROUPS];
   private final int[] trial = new int[GROUPS];
@@ -47,6 +48,7 @@ final class CountExchange {
    * @param counts count by group and yarn, changed in place
    * @param surplus count beyond target by layer x yarns + yarn, changed in place
    * @param used millimetres of each yarn used, changed in place
+   * @param earlier what it costs to have other counts than before
    */
   CountExchange(
       Problem problem,
@@ -55,7 +57,8 @@ final class CountExchange {
       int[] slotOfGroup,
       int[][] counts,
       int[] surplus,
-      long[] used) {
+      long[] used,
+      EarlierCounts earlier) {
     this.problem = problem;
     this.domains = domains;
     this.draws = draws;
@@ -64,6 +67,7 @@ final class CountExchange {
     this.counts = counts;
     this.surplus = surplus;
     this.used = used;
+    this.earlier = earlier;
   }
 
   /**
@@ -166,8 +170,8 @@ final class CountExchange {
       int slot = slotOfGroup[chosen[i]];
       counts[chosen[i]][a] -= best[i];
       counts[chosen[i]][b] += best[i];
-      used[a] -= (long) best[i] * problem.need(slot, a);
-      used[b] += (long) best[i] * problem.need(slot, b);
+      used[a] -= best[i] * problem.need(slot, a);
+      used[b] += best[i] * problem.need(slot, b);
       shift(i, a, b, best[i]);
     }
   }
@@ -181,14 +185,14 @@ final class CountExchange {
       return;
     }
     int group = chosen[i];
-    int needA = problem.need(slotOfGroup[group], a);
-    int needB = problem.need(slotOfGroup[group], b);
+    long needA = problem.need(slotOfGroup[group], a);
+    long needB = problem.need(slotOfGroup[group], b);
     int least = -Math.min(reach, counts[group][b]);
     int most = Math.min(reach, counts[group][a]);
     for (int move = least; move <= most; move++) {
       trial[i] = move;
       shift(i, a, b, move);
-      enumerate(i + 1, a, b, usedA - (long) move * needA, usedB + (long) move * needB);
+      enumerate(i + 1, a, b, usedA - move * needA, usedB + move * needB);
       shift(i, a, b, -move);
     }
   }
@@ -199,7 +203,7 @@ final class CountExchange {
       return;
     }
     long cost = Math.max(problem.leewayLoss(a, usedA), problem.leewayLoss(b, usedB));
-    cost = balance(a, b) + Math.max(cost, leewayOfOthers);
+    cost = balance(a, b) + upset(a, b) + Math.max(cost, leewayOfOthers);
     if (over == bestOver && cost > bestCost) {
       return;
     }
@@ -209,6 +213,14 @@ final class CountExchange {
     if (draws.below(ties) == 0) {
       System.arraycopy(trial, 0, best, 0, chosenCount);
     }
+  }
+
+  private long upset(int a, int b) {
+    long upset = 0;
+    for (int i = 0; i < chosenCount && earlier.any(); i++) {
+      upset += earlier.shift(chosen[i], counts[chosen[i]], a, b, trial[i]);
+    }
+    return upset;
   }
 
   private long balance(int a, int b) {

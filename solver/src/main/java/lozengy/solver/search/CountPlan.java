@@ -34,6 +34,7 @@ final class CountPlan {
   private final StockUse stock;
   private final int[] assignment;
   private final int[] laid;
+  private final EarlierCounts earlier;
 
   CountPlan(Problem problem, Draws draws) {
     this(problem, problem.domains(), draws);
@@ -45,35 +46,56 @@ final class CountPlan {
    * @param domains what slots are to take: some of what they may take, at least one yarn each
    */
   CountPlan(Problem problem, Domains domains, Draws draws) {
+    this(problem, domains, draws, laid(problem, domains, draws), null, 0);
+  }
+
+  private CountPlan(
+      Problem problem, Domains domains, Draws draws, int[] laid, int[] kept, long changeCost) {
     this.problem = problem;
     this.domains = domains;
     this.draws = draws;
     this.yarns = problem.yarns();
-    this.laid = problem.pile().deal(problem.slots(), problem.domains(), draws::below);
-    if (planned()) {
-      new PileSides(problem, domains).settle(laid);
-    }
-    this.groups = groups(problem, domains, laid);
+    this.laid = laid;
+    this.groups = groups(problem, domains, problem.slots().free(), laid);
     this.counts = new int[groups.size()][yarns];
+    this.earlier = EarlierCounts.of(problem, groups, kept, changeCost);
     this.surplus = new int[problem.targets().length];
     this.stock = new StockUse(problem);
     this.assignment = new int[problem.slots().count()];
+  }
+
+  private static int[] laid(Problem problem, Domains domains, Draws draws) {
+    int[] laid = problem.pile().deal(problem.slots(), problem.domains(), draws::below);
+    if (domains != problem.domains()) {
+      new PileSides(problem, domains).settle(laid);
+    }
+    return laid;
+  }
+
+  /**
+   * A plan of counts close to an earlier plan.
+   *
+   * @param plan what stands
+   * @param changeCost cost of a round's change, beside what counts cost
+   */
+  static CountPlan near(Problem problem, Draws draws, EarlierPlan plan, long changeCost) {
+    return new CountPlan(problem, problem.domains(), draws, plan.laid(), plan.yarn(), changeCost);
   }
 
   private boolean planned() {
     return domains != problem.domains();
   }
 
-  /** Groups of free slots with the same needs, layer and domain. */
-  static List<int[]> groups(Problem problem) {
+  /** Groups of slots with the same needs, layer and domain. */
+  static List<int[]> groups(Problem problem, int[] slots) {
     int[] nothing = new int[problem.slots().pieces()];
     Arrays.fill(nothing, -1);
-    return groups(problem, problem.domains(), nothing);
+    return groups(problem, problem.domains(), slots, nothing);
   }
 
-  private static List<int[]> groups(Problem problem, Domains domains, int[] laid) {
+  private static List<int[]> groups(Problem problem, Domains domains, int[] among, int[] laid) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
-    for (int slot : problem.slots().free()) {
+    for (int slot : among) {
       if (laid[problem.slots().piece()[slot]] >= 0) {
         continue;
       }
@@ -100,9 +122,15 @@ final class CountPlan {
       withinStock = groups.isEmpty() || settle(exchanges);
     }
     for (int group = 0; group < groups.size(); group++) {
-      dealGroup(groups.get(group), counts[group]);
+      dealGroup(groups.get(group), counts[group].clone());
     }
     stock.reset(assignment);
+    return assignment;
+  }
+
+  /** An assignment in which what stands stays, and other slots take what their layer lacks. */
+  int[] fill() {
+    dealByTarget();
     return assignment;
   }
 
@@ -115,9 +143,13 @@ final class CountPlan {
     return cost;
   }
 
-  /** A first deal: each slot takes the yarn of its domain that its layer lacks most. */
+  /**
+   * A first deal: each slot that has no yarn yet takes the yarn of its domain that its layer lacks
+   * most.
+   */
   private void dealByTarget() {
-    System.arraycopy(problem.slots().fixedYarn(), 0, assignment, 0, assignment.length);
+    int[] known = earlier.any() ? earlier.kept() : problem.slots().fixedYarn();
+    System.arraycopy(known, 0, assignment, 0, assignment.length);
     for (int place = 0; place < laid.length; place++) {
       if (laid[place] >= 0) {
         int[] yarnsLaid = problem.pile().yarns()[laid[place]];
@@ -136,6 +168,9 @@ final class CountPlan {
     }
     for (int[] group : groups) {
       for (int slot : group) {
+        if (assignment[slot] != Sequences.OPEN) {
+          continue;
+        }
         int row = layer[slot] * yarns;
         int[] domain = domains.yarns(slot);
         int best = domain[draws.below(domain.length)];
@@ -163,7 +198,8 @@ final class CountPlan {
   private boolean settle(int exchanges) {
     int[] slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
     CountExchange exchange =
-        new CountExchange(problem, domains, draws, slotOfGroup, counts, surplus, stock.used());
+        new CountExchange(
+            problem, domains, draws, slotOfGroup, counts, surplus, stock.used(), earlier);
     boolean withinStock = planned() ? settleAsFar(exchange) : exchange.settle(SETTLING_EXCHANGES);
     if (withinStock || planned()) {
       exchange.improve(exchanges);
@@ -216,9 +252,9 @@ final class CountPlan {
     if (from == to || counts[group][from] == 0) {
       return;
     }
-    long told = balance(slot, from, to);
-    int less = problem.need(slot, from);
-    int more = problem.need(slot, to);
+    long told = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
+    long less = problem.need(slot, from);
+    long more = problem.need(slot, to);
     told += stock.change(from, less, to, more);
     if (told <= temperature * draws.exponential()) {
       stock.apply(from, less, to, more);
@@ -252,8 +288,10 @@ final class CountPlan {
     if (!sameLayer) {
       told = balance(slotA, a, b) + balance(slotB, b, a);
     }
-    int less = problem.need(slotA, a) - problem.need(slotB, a);
-    int more = problem.need(slotA, b) - problem.need(slotB, b);
+    told += earlier.shift(groupA, counts[groupA], a, b);
+    told += earlier.shift(groupB, counts[groupB], b, a);
+    long less = problem.need(slotA, a) - problem.need(slotB, a);
+    long more = problem.need(slotA, b) - problem.need(slotB, b);
     told += stock.change(a, less, b, more);
     if (told <= temperature * draws.exponential()) {
       stock.apply(a, less, b, more);
@@ -285,17 +323,22 @@ final class CountPlan {
 
   private void dealGroup(int[] group, int[] count) {
     int[] slots = group.clone();
-    for (int i = slots.length - 1; i > 0; i--) {
-      int j = draws.below(i + 1);
-      int swap = slots[i];
-      slots[i] = slots[j];
-      slots[j] = swap;
-    }
+    shuffle(slots);
+    slots = earlier.deal(slots, count, assignment);
     int next = 0;
     for (int yarn = 0; yarn < yarns; yarn++) {
       for (int i = 0; i < count[yarn]; i++) {
         assignment[slots[next++]] = yarn;
       }
+    }
+  }
+
+  private void shuffle(int[] slots) {
+    for (int i = slots.length - 1; i > 0; i--) {
+      int j = draws.below(i + 1);
+      int swap = slots[i];
+      slots[i] = slots[j];
+      slots[j] = swap;
     }
   }
 }

@@ -32,9 +32,9 @@ final class DealSchedule {
   static final long MOVES_WORTH_A_PLAN = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
 
   /** Deals of plans of borders by each walker, and the part of all moves that they take. */
-  static final int PLAN_DEALS = 4;
+  static final int PLAN_DEALS = 6;
 
-  private static final double PLANS_PART = 0.3;
+  private static final double PLANS_PART = 0.6;
 
   /** The part of such a deal's moves in which borders move alone. */
   static final double BORDERS_PART = 0.3;
@@ -42,7 +42,7 @@ final class DealSchedule {
   /** How many of the deals go on, and the part of all moves that they take. */
   static final int PLANS_IN_HEATS = 4;
 
-  private static final double HEATS_PART = 0.3;
+  private static final double HEATS_PART = 0.2;
 
   private DealSchedule() {}
 

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -30,6 +31,7 @@ final class Moves {
   private final int[][] freePieces;
   private final int[] kindOfPiece;
   private final boolean[] allFree;
+  private final boolean[] among;
   private final int[] freeBorders;
   private final boolean pile;
   private final Chains chains;
@@ -43,19 +45,34 @@ final class Moves {
    * @param anyChain whether chains of borders may have any length
    */
   Moves(State state, Draws draws, Audit audit, boolean anyChain) {
+    this(state, draws, audit, anyChain, state.problem.slots().free());
+  }
+
+  /**
+   * Makes moves that change only some of the slots.
+   *
+   * @param audit told of every move; null for real work
+   * @param anyChain whether chains of borders may have any length
+   * @param some slots that may change; all others stay, and no chains are made
+   */
+  Moves(State state, Draws draws, Audit audit, boolean anyChain, int[] some) {
     this.problem = state.problem;
     this.state = state;
     this.draws = draws;
     this.audit = audit;
     this.slots = problem.slots();
-    this.free = slots.free();
+    this.free = some;
+    this.among = new boolean[slots.count()];
+    for (int slot : some) {
+      among[slot] = true;
+    }
     this.freeOfLayer = new int[problem.balanceCost().length][];
     for (int layer = 0; layer < freeOfLayer.length; layer++) {
       int wanted = layer;
       freeOfLayer[layer] =
           Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
     }
-    List<int[]> groups = CountPlan.groups(problem);
+    List<int[]> groups = CountPlan.groups(problem, free);
     this.freeAlike = groups.toArray(int[][]::new);
     this.groupOf = new int[slots.count()];
     for (int group = 0; group < freeAlike.length; group++) {
@@ -63,7 +80,7 @@ final class Moves {
         groupOf[slot] = group;
       }
     }
-    this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
+    this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
     this.pile = !problem.pile().isEmpty();
     this.kindOfPiece = new int[slots.pieces()];
     this.allFree = new boolean[slots.pieces()];
@@ -83,9 +100,20 @@ final class Moves {
     this.chains = new Chains(state, draws, audit, anyChain);
   }
 
+  /** Whether a slot is a border, or may clash with a round of another piece. */
+  private boolean onSeam(int slot) {
+    Clashes clashes = problem.clashes();
+    int piece = slots.piece()[slot];
+    boolean any = slots.layer()[slot] == 0;
+    for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1] && !any; i++) {
+      any = slots.piece()[clashes.slot()[i]] != piece;
+    }
+    return any;
+  }
+
   private boolean allFree(int piece) {
     for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
-      if (slots.fixedYarn()[slot] != Sequences.OPEN) {
+      if (slots.fixedYarn()[slot] != Sequences.OPEN || !among[slot]) {
         return false;
       }
     }
@@ -211,7 +239,7 @@ final class Moves {
     int piece = slots.piece()[slotA];
     int start = slots.pieceStart()[piece];
     int slotB = start + draws.below(slots.rounds(piece));
-    if (state.free(slotB)) {
+    if (among[slotB] && state.free(slotB)) {
       exchange(slotA, slotB, temperature);
     }
   }
@@ -295,7 +323,7 @@ final class Moves {
 
   /** Exchanges yarns along a chain of borders. */
   void chain(double temperature) {
-    if (freeBorders.length > 0) {
+    if (freeBorders.length > 0 && free == slots.free()) {
       chains.exchange(pick(freeBorders), temperature);
     }
   }

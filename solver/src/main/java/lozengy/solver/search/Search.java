@@ -2,9 +2,12 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.ObjIntConsumer;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -16,6 +19,8 @@ import lozengy.solver.problem.Problem;
  * are dealt decide much of the score, and the best is gone over once more; the larger a blanket,
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
+ *
+ * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
 public final class Search implements AutoCloseable {
 
@@ -62,21 +67,21 @@ public final class Search implements AutoCloseable {
   private static final double WARM = 0.5;
   private static final double COLD = 0.08;
 
-  /** Hot enough to rearrange borders alone, on a fresh deal. */
-  private static final double HOT_BORDERS = 2;
-
   private static final int IDLE_LEGS = 4;
 
   /** Moves of a walker that take about as long as a floor does. */
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
 
   private final Problem problem;
+  private final long seed;
   private final int slots;
   private final Budget budget;
   private final LongSupplier floor;
   private final Runnable tick;
   private final BorderPlans plans;
   private boolean dealt;
+  private OptionalLong apart = OptionalLong.empty();
+  private Replanning replanning;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
   private final Lockstep lockstep;
@@ -103,6 +108,7 @@ public final class Search implements AutoCloseable {
       Runnable tick,
       Assertions assertions) {
     this.problem = problem;
+    this.seed = seed;
     this.slots = movable(problem);
     this.budget = budget;
     this.floor = floor;
@@ -132,6 +138,28 @@ public final class Search implements AutoCloseable {
    */
   public boolean startAgain() {
     return deals(MORE_DEALS, MORE_LEG, true, this::ended);
+  }
+
+  /**
+   * Starts from the problem's earlier plan, repaired with few changes where it cannot stand, and
+   * goes on from there: nothing that {@link #best} tells from now on costs more.
+   *
+   * @param endsByItself whether to end soon once little gets better, whatever is left to spend
+   * @return whether the repaired plan is valid; if not, another start is needed
+   */
+  public boolean startFromEarlier(boolean endsByItself) {
+    EarlierPlan plan = EarlierPlan.of(problem, new Draws(seed));
+    Repair repair = new Repair(problem, plan, seed);
+    Optional<int[]> repaired = repair.repaired(budget::over);
+    budget.resume();
+    budget.spend(repair.moves());
+    repaired.ifPresent(
+        assignment -> {
+          startFrom(assignment);
+          barOverdrawing(true);
+          replanning = new Replanning(this, problem, plan, endsByItself);
+        });
+    return repaired.isPresent();
   }
 
   private boolean deals(int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
@@ -190,10 +218,13 @@ public final class Search implements AutoCloseable {
       return;
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
-    boolean dealtAfresh = dealAfresh(end);
-    if (!dealtAfresh && plans.few()) {
+    if (replanning != null) {
+      replanning.improve(end, slots);
+      return;
+    }
+    if (plans.few()) {
       dealPlans(end);
-    } else if (!dealtAfresh) {
+    } else if (!dealAfresh(end)) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(movesLeft(end), false);
       }
@@ -204,6 +235,7 @@ public final class Search implements AutoCloseable {
         lastLeg(end, HOT);
       }
     }
+    apart = apartNow();
     int idle = 0;
     while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
       long before = bestCost();
@@ -227,7 +259,7 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      deal(length, plans.few() && deals % 4 == 0);
+      deal(length, false);
       leg(length, HOT);
       spent += length;
       deals++;
@@ -239,8 +271,9 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Where few border yarns may meet: deals plans of borders, lets the borders settle before the
-   * other rounds bind them, and goes on from the best of them in heats.
+   * Where few border yarns may meet: deals, in turns by a plan of borders and freely, which suits a
+   * tight stock better where it can be mended; lets the borders settle before the other rounds bind
+   * them; and goes on from the best of all in heats.
    */
   private void dealPlans(long end) {
     long all = movesLeft(end);
@@ -249,7 +282,7 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < DealSchedule.PLAN_DEALS && !ended(); deal++) {
       deal(length, deal % 2 == 0);
       walkers.forEach(walker -> walker.bordersOnly(true));
-      leg((long) (DealSchedule.BORDERS_PART * length), HOT_BORDERS);
+      leg((long) (DealSchedule.BORDERS_PART * length), HOT);
       walkers.forEach(walker -> walker.bordersOnly(false));
       leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
       standings.keep(walkers);
@@ -287,7 +320,7 @@ public final class Search implements AutoCloseable {
   }
 
   /** Moves that each walker may still make. */
-  private long movesLeft(long end) {
+  long movesLeft(long end) {
     return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / WALKERS;
   }
 
@@ -309,6 +342,19 @@ public final class Search implements AutoCloseable {
     return bestCost == Long.MAX_VALUE
         ? null
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
+  }
+
+  private OptionalLong apartNow() {
+    long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();
+    return worst == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(worst - bestCost());
+  }
+
+  /**
+   * {@return cost by which the walkers' own bests lay apart before they all went on from the best;
+   * empty where that is not known, as where one of them found nothing valid}
+   */
+  public OptionalLong apart() {
+    return apart;
   }
 
   /** {@return the state with the fewest broken rules, valid or not} */
@@ -333,7 +379,8 @@ public final class Search implements AutoCloseable {
     return slots;
   }
 
-  private boolean ended() {
+  /** Whether the budget is spent or the floor is met. */
+  boolean ended() {
     if (!budget.countsMovesOnly()) {
       floorCost = floor.getAsLong();
     }
@@ -347,7 +394,8 @@ public final class Search implements AutoCloseable {
     }
   }
 
-  private void leg(long moves, double hot) {
+  /** A leg of so many moves of each walker, from a temperature in steps of the lightest repeat. */
+  void leg(long moves, double hot) {
     leg(moves, hot, this::ended);
   }
 
@@ -385,6 +433,11 @@ public final class Search implements AutoCloseable {
       }
       tick.run();
     }
+  }
+
+  /** Has each walker do something by its number. */
+  void eachWith(ObjIntConsumer<Walker> work) {
+    together(walker -> work.accept(walker, walkers.indexOf(walker)));
   }
 
   private void together(Consumer<Walker> work) {

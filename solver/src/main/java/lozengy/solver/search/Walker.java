@@ -30,7 +30,8 @@ final class Walker {
 
   private final Problem problem;
   private final State state;
-  private final Moves moves;
+  private final Audit audit;
+  private Moves moves;
   private final PileMoves pileMoves;
   private final int pileShare;
   private final Draws draws;
@@ -61,7 +62,7 @@ final class Walker {
     this.nextPlan = Math.floorMod(seed, Search.WALKERS);
     this.draws = new Draws(seed);
     this.state = new State(problem);
-    Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
+    this.audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
     this.moves = new Moves(state, draws, audit, plans.few());
     this.pileMoves = new PileMoves(state, draws, audit);
     this.pileShare = pileShare(problem);
@@ -92,7 +93,28 @@ final class Walker {
    */
   void deal(int exchanges, boolean planned) {
     Domains domains = planned ? nextPlan() : problem.domains();
-    state.reset(new CountPlan(problem, domains, draws).deal(exchanges));
+    start(new CountPlan(problem, domains, draws).deal(exchanges));
+  }
+
+  /**
+   * Starts from a deal of counts close to an earlier plan, in which each round keeps its yarn as
+   * long as the counts allow.
+   *
+   * @param plan what stands of the earlier plan
+   * @param changeCost cost of a round's change
+   * @param exchanges exchanges that better the plan of counts
+   */
+  void dealNear(EarlierPlan plan, long changeCost, int exchanges) {
+    start(CountPlan.near(problem, draws, plan, changeCost).deal(exchanges));
+  }
+
+  /** Starts from an earlier plan, whose open rounds take any yarn that its layer lacks. */
+  void fill(EarlierPlan plan, long changeCost) {
+    restart(CountPlan.near(problem, draws, plan, changeCost).fill());
+  }
+
+  private void start(int[] assignment) {
+    state.reset(assignment);
     moves.keepTo(0, 1);
     untilWindow = 0;
     new Mending(state, moves).mend();
@@ -116,6 +138,11 @@ final class Walker {
   void barOverdrawing(boolean bar) {
     barred = bar;
     state.stock.bar(bar);
+  }
+
+  /** Changes only some of the free slots from now on. */
+  void changeOnly(int[] some) {
+    moves = new Moves(state, draws, audit, plans.few(), some);
   }
 
   /** Goes on from an assignment. */

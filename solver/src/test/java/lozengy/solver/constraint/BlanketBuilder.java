@@ -171,7 +171,11 @@ public final class BlanketBuilder {
             ToneLimits.DEFAULT,
             joining,
             Optional.empty(),
-            new Rules(minContrast, withinPiece, copies, keepBackPercent),
+            Rules.DEFAULT
+                .withMinContrast(minContrast)
+                .withWithinPiece(withinPiece)
+                .withCopies(copies)
+                .withKeepBack(keepBackPercent),
             prefer,
             notes));
   }

@@ -49,6 +49,7 @@ public final class TinyPiles {
     for (long tries = 0; ; tries++) {
       Brief plain = of(2 * FIRST_SEED + 1000 * seed + tries).brief();
       Brief brief = plain.withLook(look(plain, random)).withPieces(bans(plain, random));
+      brief = brief.withRules(brief.rules().withCentresDiffer(random.nextInt(4) == 0));
       if (BriefJudge.mistakes(brief).isEmpty()) {
         return Blanket.of(brief);
       }
@@ -74,7 +75,10 @@ public final class TinyPiles {
     String first = code(brief, random);
     String second = code(brief, random);
     boolean apart = !first.equals(second) && random.nextInt(5) == 0;
-    return apart ? look.withApart(List.of(new Look.Pair(first, second))) : look;
+    return apart
+        ? look.withApart(
+            List.of(new Look.Pair(first, second, Look.Meeting.values()[random.nextInt(3)])))
+        : look;
   }
 
   private static Where where(Brief brief, SplittableRandom random) {

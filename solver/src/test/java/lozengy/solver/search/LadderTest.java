@@ -22,11 +22,13 @@ import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Preferences;
+import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.explain.Root;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -257,11 +259,16 @@ class LadderTest {
   @Test
   void onlyFullReportsARuleThatIsCompiledWrong() {
     Problem problem = demo();
-    int[] forgetful = problem.innerCost().clone();
-    for (int yarn = 0; yarn < problem.yarns(); yarn++) {
-      forgetful[yarn * problem.yarns() + yarn] = -problem.stepCost() * 40;
-    }
-    Problem corrupted = problem.withInnerCost(forgetful, false);
+    Clashes clashes = problem.clashes();
+    Problem corrupted =
+        problem.withClashes(
+            new Clashes(
+                new int[clashes.start().length],
+                new int[0],
+                new int[0],
+                new int[0],
+                clashes.bars(),
+                clashes.against()));
     walk(corrupted, 1, Assertions.OFF, 3000);
     walk(corrupted, 1, Assertions.STEP, 3000);
     DriftException full =
@@ -285,8 +292,7 @@ class LadderTest {
       Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
       boolean rich =
           everySlotHasYarns(problem)
-              && problem.adjacentDiffer()
-              && !problem.allDiffer()
+              && blanket.brief().rules().withinPiece() == WithinPiece.ADJACENT_DIFFER
               && blanket.layerCount() > 1
               && blanket.layout().seams().size() > 10;
       if (rich) {

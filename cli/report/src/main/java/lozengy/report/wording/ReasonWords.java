@@ -71,6 +71,13 @@ final class ReasonWords implements Reason.Cases<String> {
 
   @Override
   public String roundsAlike(Reason.RoundsAlike reason) {
+    if (reason.apart()) {
+      return "%s of %s can only be %s, which are to be kept apart"
+          .formatted(
+              Phrases.capital(Words.rounds(reason.rounds())),
+              Phrases.pieces(blanket, reason.pieces()),
+              Phrases.yarns(blanket, reason.yarns()));
+    }
     return "%s of %s must differ (%s), and can only be %s"
         .formatted(
             Phrases.capital(Words.rounds(reason.rounds())),
@@ -89,8 +96,9 @@ final class ReasonWords implements Reason.Cases<String> {
                 .formatted(Phrases.grouped(blanket, reason.pieces()), reason.seams());
     Reason.Clash clash = reason.clash();
     boolean same = clash.first().equals(clash.second());
-    String borders = one ? "their borders" : "the two borders at each";
-    String border = one ? "the border of both" : "the border of all";
+    String part = clash.part().word();
+    String borders = one ? "their " + part + "s" : "the two " + part + "s at each";
+    String border = "the " + part + (one ? " of both" : " of all");
     if (same && clash.first().size() == 1) {
       return "%s, and %s can only be %s"
           .formatted(where, border, Phrases.yarns(blanket, clash.first()));
@@ -119,8 +127,9 @@ final class ReasonWords implements Reason.Cases<String> {
   @Override
   public String imagesJoined(Reason.ImagesJoined reason) {
     return ("%s are joined along a side across the middle and are each other's images (%s),"
-            + " so both would have the same border")
-        .formatted(Words.pieces(blanket, reason.pieces()), reason.symmetry().word());
+            + " so both would have the same %s")
+        .formatted(
+            Words.pieces(blanket, reason.pieces()), reason.symmetry().word(), reason.part().word());
   }
 
   @Override

@@ -61,6 +61,11 @@ final class RelaxationWords implements Relaxation.Cases<String> {
   }
 
   @Override
+  public String giveUp(Relaxation.GiveUp change) {
+    return "no longer ask that " + change.subject().in(new SubjectWords(blanket));
+  }
+
+  @Override
   public String dropSymmetry(Relaxation.DropSymmetry change) {
     return "give up the symmetry";
   }

@@ -6,8 +6,8 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
+import lozengy.model.check.Subject;
 import lozengy.model.layout.PieceKind;
-import lozengy.solver.constraint.Subject;
 
 /** What lines of a brief ask for, each in a clause. */
 final class SubjectWords implements Subject.Cases<String> {
@@ -107,7 +107,14 @@ final class SubjectWords implements Subject.Cases<String> {
 
   @Override
   public String apart(Subject.Apart subject) {
-    return subject.first() + " and " + subject.second() + " meet on no seam";
+    return subject.first()
+        + " and "
+        + subject.second()
+        + switch (subject.on()) {
+          case SEAMS -> " meet on no seam";
+          case ROUNDS -> " are not side by side in a piece";
+          case BOTH -> " meet on no seam and are not side by side in a piece";
+        };
   }
 
   @Override
@@ -125,8 +132,8 @@ final class SubjectWords implements Subject.Cases<String> {
   }
 
   @Override
-  public String bordersDiffer(Subject.BordersDiffer subject) {
-    return "borders on a seam differ";
+  public String differ(Subject.Differ subject) {
+    return subject.part().word() + "s on a seam differ";
   }
 
   @Override

@@ -9,11 +9,12 @@ import java.util.function.Function;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.Fault;
+import lozengy.model.check.Subject;
 import lozengy.model.input.BriefPath;
+import lozengy.model.wording.FaultWords;
 import lozengy.solver.SolveResult;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.Subject;
 import lozengy.solver.explain.Conflict;
 import lozengy.solver.explain.Reason;
 import lozengy.solver.explain.Refutation;
@@ -30,6 +31,7 @@ public final class Wording {
   private static final int FEW_LINES = 4;
 
   private final Blanket blanket;
+  private final FaultWords faultWords;
   private final ReasonWords reasons;
   private final SubjectWords subjects;
   private final RelaxationWords changes;
@@ -41,6 +43,7 @@ public final class Wording {
    */
   public Wording(Blanket blanket) {
     this.blanket = blanket;
+    this.faultWords = new FaultWords(blanket);
     this.reasons = new ReasonWords(blanket);
     this.subjects = new SubjectWords(blanket);
     this.changes = new RelaxationWords(blanket);
@@ -58,7 +61,7 @@ public final class Wording {
   public List<String> of(SolveResult.Unfinished unfinished) {
     List<Fault> faults = unfinished.inTheWay();
     List<String> words =
-        new ArrayList<>(faults.stream().limit(MOST_FAULTS).map(Fault::words).toList());
+        new ArrayList<>(faults.stream().limit(MOST_FAULTS).map(faultWords::of).toList());
     if (faults.size() > MOST_FAULTS) {
       words.add("and " + (faults.size() - MOST_FAULTS) + " more faults");
     }

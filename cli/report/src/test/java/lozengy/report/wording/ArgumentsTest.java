@@ -196,14 +196,16 @@ class ArgumentsTest {
   void roundsLongerThanWhatIsLeft() {
     assertSays(
         twoByTwo().yarns(5, Tone.DARK, 1_999).yarns(2, Tone.LIGHT, PLENTY).build(),
-        "Round 2 of 4 squares takes at least 2.00 m, and none of A, B, C, D and E has so much left");
+        "Round 2 of 4 squares takes at least 2.00 m, and none of A, B, C, D and E has so much"
+            + " left");
   }
 
   @Test
   void darksThatFallShort() {
     assertSays(
         twoByTwo().yarns(2, Tone.DARK, 3_900).yarns(2, Tone.LIGHT, PLENTY).build(),
-        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m short");
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m"
+            + " short");
   }
 
   @Test
@@ -215,7 +217,8 @@ class ArgumentsTest {
             .yarns(1, Tone.MID, PLENTY)
             .build(),
         "Round 1 of 4 squares: 4.00 m needed; only C and D (3.00 m in all) can serve: 1.00 m short",
-        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m short");
+        "Round 2 of 4 squares: 8.00 m needed; only A and B (7.80 m in all) can serve: 0.20 m"
+            + " short");
   }
 
   @Test
@@ -245,8 +248,8 @@ class ArgumentsTest {
             .yarn(Tone.DARK, PLENTY)
             .yarn(Tone.DARK, 3_000)
             .build(),
-        "Round 1 of 8 squares: 8.00 m needed; only B (in whole rounds at most 3.00 m) and A (at most"
-            + " 4.00 m as borders, for borders on a seam differ) can serve: 1.00 m short");
+        "Round 1 of 8 squares: 8.00 m needed; only B (in whole rounds at most 3.00 m) and A (at"
+            + " most 4.00 m as borders, for borders on a seam differ) can serve: 1.00 m short");
   }
 
   @Test
@@ -318,8 +321,8 @@ class ArgumentsTest {
     assertSays(counted(PLENTY, count("A", "all", 5, 5), count("B", "all", 4, 9)));
     assertSays(
         counted(PLENTY, count("A", "all", 6, 9)),
-        "At least 6 of all pieces are to have A in the border, and only 5 can, for borders on a seam"
-            + " differ");
+        "At least 6 of all pieces are to have A in the border, and only 5 can, for borders on a"
+            + " seam differ");
     assertSays(
         counted(3_900, count("A", "all", 4, 9)),
         "At least 4 of all pieces are to have A in the border, and its 3.90 m suffice for only 3");

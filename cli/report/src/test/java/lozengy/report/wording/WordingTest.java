@@ -10,16 +10,16 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.Fault;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
+import lozengy.model.check.Subject;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.SolveResult;
 import lozengy.solver.constraint.BlanketBuilder;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.RulePostings;
-import lozengy.solver.constraint.Subject;
 import lozengy.solver.explain.Conflict;
 import lozengy.solver.explain.Relaxation;
 import lozengy.solver.explain.Remedy;
@@ -67,7 +67,7 @@ class WordingTest {
   }
 
   private static List<BriefLine> lines(Blanket blanket, RuleId rule) {
-    return RulePostings.lines(blanket).stream().filter(line -> line.rule() == rule).toList();
+    return RuleBook.lines(blanket).stream().filter(line -> line.rule() == rule).toList();
   }
 
   @Test
@@ -114,10 +114,10 @@ class WordingTest {
             .yarns(1, Tone.DARK, 1_000_000)
             .build();
     Wording wording = new Wording(blanket);
-    List<BriefLine> lines = RulePostings.lines(blanket);
+    List<BriefLine> lines = RuleBook.lines(blanket);
     BriefLine borders =
         lines.stream()
-            .filter(line -> line.subject() instanceof Subject.BordersDiffer)
+            .filter(line -> line.subject() instanceof Subject.Differ)
             .findFirst()
             .orElseThrow();
     Conflict two = new Conflict(List.of(borders, lines.get(lines.size() - 1)), false);
@@ -161,11 +161,11 @@ class WordingTest {
             .motif(PieceKind.SQUARE, round(1000))
             .yarns(1, Tone.DARK, 1_000_000)
             .build();
-    Fault fault = new Fault(RuleId.TONES, List.of(0), List.of(), "no");
+    Fault fault = new Fault(RuleId.COMPLETE, List.of(0), List.of(0), List.of());
     SolveResult.Unfinished ten = new SolveResult.Unfinished(Collections.nCopies(10, fault));
     List<String> words = new Wording(blanket).of(ten);
     assertEquals(9, words.size());
-    assertEquals("no", words.get(7));
+    assertEquals("r1c1: round 1 has no yarn", words.get(7));
     assertEquals("and 2 more faults", words.get(8));
   }
 }
