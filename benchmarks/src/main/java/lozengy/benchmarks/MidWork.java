@@ -179,7 +179,7 @@ public final class MidWork implements Callable<Integer> {
       cells.add(Integer.toString(altered(blanket, before, now.sequences())));
       cells.add(Integer.toString(upset.freeRounds()));
       cells.add(Integer.toString(upset.changedRounds()));
-      cells.add(Output.points(now.score().total()));
+      cells.add(Output.points(now.score().objective()));
       cells.add(Long.toString(moves));
       cells.add(Long.toString(Math.round(moves / seconds)));
     } else {

@@ -75,7 +75,7 @@ final class Stages {
     Blanket blanket = stage("make-ready", () -> Blanket.of(brief));
     Sequences sequences = made.planted();
     stage("compile", () -> ProblemCompiler.compile(blanket, Optional.empty()));
-    stage("bound", () -> Bounds.of(blanket, Optional.empty(), new BoundLimits(0), () -> false));
+    stage("bound", () -> Bounds.of(blanket, new BoundLimits(0), () -> false));
     boolean valid = stage("check", () -> Check.faults(blanket, sequences)).isEmpty();
     if (!valid) {
       throw new IllegalStateException(
@@ -86,7 +86,7 @@ final class Stages {
         new Arrangement(
             blanket, sequences, Optional.empty(), score, Optional.empty(), Optional.empty());
     writeAndRead(arrangement);
-    stage("weak spots", () -> WeakSpots.of(blanket, sequences, Optional.empty(), 10));
+    stage("weak spots", () -> WeakSpots.of(blanket, sequences, 10));
     reports(arrangement).forEach(this::stage);
     if (booklet && blanket.pieceCount() <= MOST_FOR_BOOKLET) {
       stage("booklet", () -> Booklet.pdf(arrangement, Paper.A4, Optional.empty()));

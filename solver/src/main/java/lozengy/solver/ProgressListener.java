@@ -16,8 +16,9 @@ public interface ProgressListener {
    *
    * @param seconds since the start
    * @param moves tried so far
-   * @param score best total so far, 0 to 100; NaN before the first valid arrangement
-   * @param bound proved bound on the total, 0 to 100
+   * @param score best so far of what is maximised, 0 to 100: the total, or with keep weighed in
+   *     where it is planned again; NaN before the first valid arrangement
+   * @param bound proved bound on that, 0 to 100
    */
   record Progress(double seconds, long moves, double score, double bound) {}
 }

@@ -45,6 +45,10 @@ final class Proving implements AutoCloseable {
   Proving(
       Blanket blanket, Optional<Sequences> earlier, OptionalDouble seconds, BooleanSupplier stop) {
     int stages = blanket.pieceCount() <= FEW_PIECES ? 2 : 1;
+    if (earlier.isPresent()) {
+      // planning again is over soon, and the proof must not hold it up
+      stages = 0;
+    }
     if (seconds.isPresent()) {
       stages = STAGES_WITH_TIME;
     }
@@ -54,11 +58,17 @@ final class Proving implements AutoCloseable {
         new FutureTask<>(
             () -> {
               pause(pause, stop);
-              return Bounds.of(blanket, earlier, limits, stop);
+              return withObjective(blanket, earlier, Bounds.of(blanket, limits, stop));
             });
     Thread thread = new Thread(task, "lozengy-bound");
     thread.setDaemon(true);
     thread.start();
+  }
+
+  private static Bound withObjective(Blanket blanket, Optional<Sequences> earlier, Bound bound) {
+    Optional<Double> objective =
+        earlier.map(before -> Bounds.ofObjective(blanket, before, bound.total()));
+    return new Bound(bound.total(), bound.proof(), objective);
   }
 
   private static void pause(double seconds, BooleanSupplier stop) throws InterruptedException {

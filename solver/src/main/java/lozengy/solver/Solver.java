@@ -45,7 +45,7 @@ public final class Solver {
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
-  /** Points that a bound may lie above the best total for rounding's sake alone. */
+  /** Points that a bound may lie above the best objective for rounding's sake alone. */
   private static final double ROUNDING = 2e-6;
 
   /** Points of the objective by which two arrangements do not differ. */
@@ -190,7 +190,7 @@ public final class Solver {
   }
 
   private double objective(Sequences sequences) {
-    return Scorer.score(blanket, sequences, earlier).total();
+    return Scorer.score(blanket, sequences, earlier).objective();
   }
 
   /** Settles a small brief exactly, where that is within reach. */
@@ -200,21 +200,28 @@ public final class Solver {
       return Optional.empty();
     }
     running.improve(MOVES_BEFORE_PROOF);
-    Optional<Sequences> known = Optional.ofNullable(running.best()).map(problem::sequences);
+    Optional<Sequences> known =
+        Optional.ofNullable(running.best()).map(problem::sequences).map(this::truly);
     long nodes = options.seconds().isPresent() ? PROOF_NODES_TIMED : PROOF_NODES;
     Limits limits = new Limits(nodes, nodes, this::timeIsUp);
     Optimum.Result result = Optimum.maximise(blanket, earlier, known, options.seed(), limits);
     if (result.best().isEmpty()) {
       return Optional.empty();
     }
-    Sequences best = result.best().get();
-    if (result.bound() > result.total()) {
+    Sequences best = truly(result.best().get());
+    if (result.bound() > result.objective()) {
       running.startFrom(problem.assignment(best));
       return Optional.empty();
     }
     return Optional.of(
-        new SolveResult.Found(
-            arrangement(best, new Bound(result.total(), PROOF_BY_SEARCH)), Optional.empty()));
+        new SolveResult.Found(arrangement(best, settled(result.objective())), Optional.empty()));
+  }
+
+  /** The bound of a brief that is settled; with keep weighed in, that is none of the total. */
+  private Bound settled(double objective) {
+    return earlier.isEmpty()
+        ? new Bound(objective, PROOF_BY_SEARCH)
+        : new Bound(proving.bound().total(), proving.bound().proof(), Optional.of(objective));
   }
 
   private Optional<SolveResult.Unsettled> unsettled(Problem problem, Arrangement arrangement) {
@@ -236,7 +243,12 @@ public final class Solver {
     while (!proving.await()) {
       tell(problem);
     }
-    return (long) ((100 - proving.bound().total() + COST_ROUNDING) * problem.unitsPerPoint());
+    return (long) ((100 - objective(proving.bound()) + COST_ROUNDING) * problem.unitsPerPoint());
+  }
+
+  /** What a bound leaves to what is maximised. */
+  private static double objective(Bound bound) {
+    return bound.objective().orElse(bound.total());
   }
 
   private boolean timeIsUp() {
@@ -247,7 +259,7 @@ public final class Solver {
 
   private void tell(Problem problem) {
     long best = running.bestCost();
-    double proved = proving != null && proving.done() ? proving.bound().total() : 100;
+    double proved = proving != null && proving.done() ? objective(proving.bound()) : 100;
     double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
     options
         .listener()
@@ -276,7 +288,7 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                score.total() >= bound.total() - ROUNDING
+                score.objective() >= objective(bound) - ROUNDING
                     ? Arrangement.Solved.OPTIMAL
                     : Arrangement.Solved.UNPROVED)));
   }

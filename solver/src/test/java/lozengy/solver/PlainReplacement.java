@@ -80,7 +80,7 @@ final class PlainReplacement {
   }
 
   private double value() {
-    return now.complete() ? Scorer.score(blanket, now, Optional.of(earlier)).total() : 0;
+    return now.complete() ? Scorer.score(blanket, now, Optional.of(earlier)).objective() : 0;
   }
 
   private boolean may(int piece, int round, int yarn) {

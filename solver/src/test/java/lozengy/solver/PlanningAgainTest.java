@@ -176,7 +176,7 @@ class PlanningAgainTest {
   }
 
   private static double objective(Sequences sequences, Blanket blanket, Sequences earlier) {
-    return Scorer.score(blanket, sequences, Optional.of(earlier)).total();
+    return Scorer.score(blanket, sequences, Optional.of(earlier)).objective();
   }
 
   private static SolveResult solve(

@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.SplittableRandom;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.solver.bound.Exhaustive;
 import lozengy.solver.constraint.TinyBlankets;
 import org.junit.jupiter.api.Test;
@@ -32,7 +34,7 @@ class SettledTest {
       if (Exhaustive.ways(blanket) > MOST_WAYS) {
         continue;
       }
-      OptionalDouble optimum = Exhaustive.best(blanket, Optional.empty());
+      OptionalDouble optimum = Exhaustive.best(blanket);
       SolveOptions options =
           new SolveOptions(
               seed, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
@@ -64,5 +66,52 @@ class SettledTest {
     assertTrue(impossible > 12, impossible + " impossible");
     assertTrue(best >= 0.98 * possible, best + " of " + possible + " at their best");
     assertTrue(settled >= 0.95 * possible, settled + " of " + possible + " proved to be the best");
+  }
+
+  /** Of what was planned again, 'optimal' speaks of what is maximised, the bound of the total. */
+  @Test
+  void tinyBlanketsArePlannedAgainAsBruteForceSaysTheyCanBe() {
+    int settled = 0;
+    int apart = 0;
+    for (long seed = 1; seed <= 200; seed++) {
+      Blanket blanket = TinyBlankets.of(seed);
+      if (Exhaustive.ways(blanket) > MOST_WAYS / 3) {
+        continue;
+      }
+      Optional<Sequences> earlier = Optional.of(drawn(blanket, seed));
+      OptionalDouble optimum = Exhaustive.bestObjective(blanket, earlier);
+      SolveOptions options =
+          new SolveOptions(
+              seed, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+      if (optimum.isPresent()
+          && Solver.solve(blanket, earlier, options) instanceof SolveResult.Found found) {
+        Arrangement arrangement = found.arrangement();
+        Arrangement.Bound bound = arrangement.bound().orElseThrow();
+        double most = optimum.getAsDouble();
+        double objective = arrangement.score().objective();
+        assertTrue(objective <= most + 1e-9, "seed " + seed);
+        assertTrue(bound.objective().orElseThrow() >= most - 1e-9, "seed " + seed);
+        double mostTotal = Exhaustive.best(blanket).orElseThrow();
+        assertTrue(bound.total() >= mostTotal - 1e-9, "seed " + seed);
+        apart += mostTotal > arrangement.score().total() + 1e-6 ? 1 : 0;
+        if (arrangement.solved().orElseThrow().proof().equals("optimal")) {
+          assertEquals(most, objective, 2e-6, "seed " + seed);
+          settled++;
+        }
+      }
+    }
+    assertTrue(settled > 40, settled + " settled");
+    assertTrue(apart > 5, "keep cost the total something in " + apart);
+  }
+
+  private static Sequences drawn(Blanket blanket, long seed) {
+    SplittableRandom random = new SplittableRandom(seed);
+    Sequences sequences = blanket.open();
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        sequences.set(piece, round, random.nextInt(blanket.yarnCount()));
+      }
+    }
+    return sequences;
   }
 }

@@ -24,6 +24,8 @@ import lozengy.model.reading.BriefJudge;
 import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.BlanketBuilder;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The facade: what comes out is valid, scored from scratch, and fixed by seed and moves. */
 class SolverTest {
@@ -67,6 +69,30 @@ class SolverTest {
     long spent = solved(blanket, moves(3, 300_000, 2)).solved().orElseThrow().moves();
     assertTrue(spent <= 300_000, "spent " + spent);
     assertTrue(spent > 299_000, "spent " + spent);
+  }
+
+  /** A blanket that is built unjudged may hold rounds beyond all reason. */
+  @ParameterizedTest
+  @ValueSource(longs = {265_285_714, 3_000_000_000L})
+  void roundsOfManyKilometresAreSolvedAndNothingFalseIsProved(long millimetres) {
+    Blanket blanket =
+        BlanketBuilder.straight(3, 3)
+            .motif(
+                PieceKind.SQUARE,
+                BlanketBuilder.round(millimetres),
+                BlanketBuilder.round(millimetres + 1))
+            .yarns(5, Tone.MID, 19 * millimetres)
+            .build();
+    double best = 0;
+    for (int seed = 1; seed <= 6; seed++) {
+      best = Math.max(best, solved(blanket, moves(seed, 100_000, 1)).score().total());
+    }
+    for (int seed = 1; seed <= 6; seed++) {
+      Arrangement few = solved(blanket, moves(seed, 1, 1));
+      assertEquals(List.of(), Check.faults(blanket, few.sequences()));
+      double bound = few.bound().orElseThrow().total();
+      assertTrue(bound >= best, "bound " + bound + ", and " + best + " is reached");
+    }
   }
 
   @Test

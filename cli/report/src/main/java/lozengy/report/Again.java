@@ -7,6 +7,8 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.Preferences;
+import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
 
@@ -16,6 +18,7 @@ import lozengy.model.score.Score;
  * @param arrangement the arrangement now
  * @param before the pieces' yarns before; open where the layout has grown
  * @param upset what has changed
+ * @param least how many rounds had to change at least
  * @param scoreBefore the score of the plan before, with keep counted as 100; empty where a round of
  *     it was open
  * @param afresh the same blanket solved without regard to the plan before, where asked for
@@ -24,6 +27,7 @@ public record Again(
     Arrangement arrangement,
     Sequences before,
     Upset upset,
+    LeastUpset least,
     Optional<Score> scoreBefore,
     Optional<Afresh> afresh) {
 
@@ -33,22 +37,23 @@ public record Again(
    * Another arrangement of the same blanket, solved without regard to the plan before.
    *
    * @param upset what it would have changed
-   * @param total its score, without keep
-   * @param totalHere the score of the arrangement, without keep
+   * @param total its score
    */
-  public record Afresh(Upset upset, double total, double totalHere) {}
+  public record Afresh(Upset upset, double total) {}
 
   /**
    * Compares.
    *
    * @param arrangement the arrangement now
    * @param before the pieces' yarns before, of the same layout
+   * @param least how many rounds had to change at least
    * @param stated the score of the plan before in its own size; empty where a round was open
    * @param afresh the same blanket solved afresh, where asked for
    */
   public static Again of(
       Arrangement arrangement,
       Sequences before,
+      LeastUpset least,
       Optional<Score> stated,
       Optional<Arrangement> afresh) {
     Blanket blanket = arrangement.blanket();
@@ -56,13 +61,11 @@ public record Again(
         arrangement,
         before,
         Upset.of(blanket, before, arrangement.sequences()),
+        least,
         stated.map(score -> kept(score, blanket)),
         afresh.map(
             other ->
-                new Afresh(
-                    Upset.of(blanket, before, other.sequences()),
-                    withoutKeep(other.score(), blanket),
-                    withoutKeep(arrangement.score(), blanket))));
+                new Afresh(Upset.of(blanket, before, other.sequences()), other.score().total())));
   }
 
   private static Score kept(Score score, Blanket blanket) {
@@ -71,21 +74,12 @@ public record Again(
     return Score.of(parts, blanket.brief().prefer());
   }
 
-  private static double withoutKeep(Score score, Blanket blanket) {
-    Map<Part, Double> parts = new EnumMap<>(Part.class);
-    parts.putAll(score.parts());
-    parts.remove(Part.KEEP);
-    return Score.of(parts, blanket.brief().prefer()).total();
-  }
-
-  /** What a part's move is worth in points of the total. */
+  /** What the move of a part of the total is worth in points of it. */
   double points(Part part) {
-    double weights = 0;
-    for (Part each : arrangement.score().parts().keySet()) {
-      weights += arrangement.blanket().brief().prefer().weight(each);
-    }
+    Preferences prefer = arrangement.blanket().brief().prefer();
+    double weights = prefer.weightOfTotal();
     double moved =
         arrangement.score().parts().get(part) - scoreBefore.orElseThrow().parts().get(part);
-    return weights == 0 ? 0 : arrangement.blanket().brief().prefer().weight(part) * moved / weights;
+    return weights == 0 ? 0 : prefer.weight(part) * moved / weights;
   }
 }

@@ -27,6 +27,9 @@ public final class AgainData {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("rounds_free", upset.freeRounds());
     data.put("rounds_changed", upset.changedRounds());
+    data.put(
+        "rounds_that_must_change",
+        Map.of("at_least", again.least().rounds(), "exact", again.least().exact()));
     data.put("rounds_held", upset.heldRounds());
     data.put("rounds_new", upset.newRounds());
     List<Object> pieces = new ArrayList<>();
@@ -48,7 +51,7 @@ public final class AgainData {
               Map<String, Object> other = new LinkedHashMap<>();
               other.put("rounds_changed", afresh.upset().changedRounds());
               other.put("total_without_keep", decimal(afresh.total()));
-              other.put("total_without_keep_here", decimal(afresh.totalHere()));
+              other.put("total_without_keep_here", decimal(again.arrangement().score().total()));
               data.put("afresh", other);
             });
     return data;
@@ -66,7 +69,7 @@ public final class AgainData {
   private static Map<String, Object> score(Again again, Score before) {
     Score now = again.arrangement().score();
     Map<String, Object> parts = new LinkedHashMap<>();
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       if (now.parts().containsKey(part)) {
         Map<String, Object> line = new LinkedHashMap<>();
         line.put("before", decimal(before.parts().get(part)));
@@ -79,6 +82,9 @@ public final class AgainData {
     score.put("total_before", decimal(before.total()));
     score.put("total_now", decimal(now.total()));
     score.put("parts", parts);
+    score.put("keep_now", decimal(now.parts().get(Part.KEEP)));
+    score.put("objective_before", decimal(before.objective()));
+    score.put("objective_now", decimal(now.objective()));
     return score;
   }
 

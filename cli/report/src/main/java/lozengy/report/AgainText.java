@@ -6,7 +6,9 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
+import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Upset;
+import lozengy.model.score.Score;
 
 /** Writes for a terminal what planning again has come to. */
 public final class AgainText {
@@ -46,6 +48,19 @@ public final class AgainText {
           laid.holds(piece.piece()) ? "from the pile" : "");
     }
     table.lines().forEach(row -> line(INDENT + row));
+    if (upset.changedRounds() > 0) {
+      line(least(again.least(), upset.changedRounds()));
+    }
+  }
+
+  private static String least(LeastUpset least, int changed) {
+    if (least.exact()) {
+      return (least.rounds() == 0 ? "None" : least.rounds())
+          + " had to change, "
+          + changed
+          + " did.";
+    }
+    return "At least " + least.rounds() + " must change; " + changed + " did.";
   }
 
   private static String changed(Upset upset) {
@@ -83,10 +98,10 @@ public final class AgainText {
                 line(
                     "Solved afresh it would have been "
                         + afresh.upset().changedRounds()
-                        + ". Without keep the score would be "
+                        + ". The score would be "
                         + Figures.fixed(afresh.total(), 1)
                         + "; it is "
-                        + Figures.fixed(afresh.totalHere(), 1)
+                        + Figures.fixed(again.arrangement().score().total(), 1)
                         + "."));
   }
 
@@ -97,7 +112,7 @@ public final class AgainText {
     line("Why the score has moved (as if all had been kept, and now):");
     TextTable table = new TextTable(1, WIDEST);
     table.row("", "before", "now", "weight", "points");
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double now = again.arrangement().score().parts().get(part);
       double weight = blanket.brief().prefer().weight(part);
       if (now != null && weight > 0) {
@@ -110,10 +125,24 @@ public final class AgainText {
             signed(again.points(part)));
       }
     }
-    double before = again.scoreBefore().get().total();
-    double now = again.arrangement().score().total();
-    table.row("total", Figures.fixed(before, 1), Figures.fixed(now, 1), "", signed(now - before));
+    Score before = again.scoreBefore().get();
+    Score now = again.arrangement().score();
+    row(table, "total", before.total(), now.total());
+    double weight = blanket.brief().prefer().weight(Part.KEEP);
+    if (weight > 0) {
+      table.row(
+          Part.KEEP.word(),
+          Figures.fixed(before.parts().get(Part.KEEP), 1),
+          Figures.fixed(now.parts().get(Part.KEEP), 1),
+          Figures.shortest(weight, 2),
+          "");
+      row(table, "with keep", before.objective(), now.objective());
+    }
     table.lines().forEach(row -> line(INDENT + row));
+  }
+
+  private static void row(TextTable table, String name, double before, double now) {
+    table.row(name, Figures.fixed(before, 1), Figures.fixed(now, 1), "", signed(now - before));
   }
 
   private static String signed(double points) {

@@ -67,11 +67,7 @@ public final class Chart {
   }
 
   private static List<WeakSpot> weakSpots(Arrangement arrangement) {
-    return WeakSpots.of(
-        arrangement.blanket(),
-        arrangement.sequences(),
-        arrangement.earlier(),
-        ScoreCard.WEAK_SPOTS);
+    return WeakSpots.of(arrangement.blanket(), arrangement.sequences(), ScoreCard.WEAK_SPOTS);
   }
 
   /**

@@ -3,6 +3,7 @@ package lozengy.report;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import lozengy.model.input.Words;
 
 /** Writes numbers for a person: the same on every machine, with a point for the decimals. */
 public final class Figures {
@@ -28,6 +29,6 @@ public final class Figures {
 
   /** A count and its noun, {@code 1 square} or {@code 83 squares}. */
   public static String count(long count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
+    return count + " " + Words.plural(count, noun);
   }
 }

@@ -45,7 +45,6 @@ public final class Summary {
   }
 
   private static List<WeakSpot> weakSpots(Arrangement arrangement) {
-    return WeakSpots.of(
-        arrangement.blanket(), arrangement.sequences(), arrangement.earlier(), WEAK_SPOTS);
+    return WeakSpots.of(arrangement.blanket(), arrangement.sequences(), WEAK_SPOTS);
   }
 }

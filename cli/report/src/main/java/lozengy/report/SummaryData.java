@@ -100,7 +100,7 @@ final class SummaryData {
   private Map<String, Object> score() {
     Map<String, Object> parts = new LinkedHashMap<>();
     Map<String, Object> weights = new LinkedHashMap<>();
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
         parts.put(part.word(), score(figure));
@@ -111,12 +111,19 @@ final class SummaryData {
     data.put("total", score(arrangement.score().total()));
     data.put("parts", parts);
     data.put("weights", weights);
+    Double keep = arrangement.score().parts().get(Part.KEEP);
+    if (keep != null) {
+      data.put("keep", score(keep));
+      data.put("keep_weight", number(blanket.brief().prefer().weight(Part.KEEP)));
+      data.put("objective", score(arrangement.score().objective()));
+    }
     arrangement
         .bound()
         .ifPresent(
             bound -> {
               data.put("bound", score(bound.total()));
               data.put("bound_proof", bound.proof());
+              bound.objective().ifPresent(most -> data.put("objective_bound", score(most)));
             });
     return data;
   }

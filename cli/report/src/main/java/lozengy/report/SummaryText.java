@@ -1,6 +1,5 @@
 package lozengy.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,9 +19,9 @@ import lozengy.model.score.WeakSpot;
 /** Writes a summary for a terminal. */
 final class SummaryText {
 
-  private static final int COLUMNS = 80;
   private static final int WIDEST_NAME = 20;
   private static final int WIDEST_PLACES = 2000;
+  private static final int COLUMNS = 80;
   private static final String INDENT = "  ";
 
   private final Arrangement arrangement;
@@ -100,7 +99,7 @@ final class SummaryText {
             .orElse("");
     paragraph("", total + bound);
     TextTable table = new TextTable(1, WIDEST_NAME);
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
         double weight = brief.prefer().weight(part);
@@ -109,6 +108,7 @@ final class SummaryText {
       }
     }
     lines(table);
+    KeepWords.of(arrangement).ifPresent(words -> paragraph("", words));
     chance();
   }
 
@@ -215,8 +215,11 @@ final class SummaryText {
   }
 
   private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
+    boolean weighed = arrangement.score().parts().containsKey(Part.KEEP);
     String optimal =
-        solved.proof().equals(Arrangement.Solved.OPTIMAL) ? "; proved to be the best possible" : "";
+        solved.proof().equals(Arrangement.Solved.OPTIMAL)
+            ? "; proved to be the best possible" + (weighed ? ", keep weighed in" : "")
+            : "";
     String several =
         solved
             .choice()
@@ -266,18 +269,7 @@ final class SummaryText {
 
   /** Words, broken between lines where they are too long, with lines after the first indented. */
   private void paragraph(String indent, String words) {
-    List<String> lines = new ArrayList<>();
-    StringBuilder line = new StringBuilder();
-    for (String word : PlainText.oneLine(words).split(" +")) {
-      int columns = PlainText.columns(indent + line + " " + word);
-      if (line.length() > 0 && columns > COLUMNS) {
-        lines.add(line.toString());
-        line.setLength(0);
-        line.append(INDENT);
-      }
-      line.append(line.toString().isBlank() ? "" : " ").append(word);
-    }
-    lines.add(line.toString());
-    lines.forEach(each -> text.append(indent).append(each).append('\n'));
+    Paragraph.lines(COLUMNS, indent, indent + INDENT, words)
+        .forEach(line -> text.append(line).append('\n'));
   }
 }

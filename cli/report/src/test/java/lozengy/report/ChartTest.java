@@ -344,7 +344,7 @@ class ChartTest {
     }
     Blanket blanket = sample.blanket();
     WeakSpot spot =
-        WeakSpots.of(blanket, alike, Optional.empty(), 10).stream()
+        WeakSpots.of(blanket, alike, 10).stream()
             .filter(each -> each.pieces().size() == 5)
             .findFirst()
             .orElseThrow();

@@ -110,14 +110,15 @@ class SummaryTest {
             Optional.of(new Arrangement.Bound(91.23, "parts apart")),
             Optional.empty());
     String all = unwrapped(lines(again));
-    assertTrue(all.contains(" keep 100.0 weight 3"));
+    assertTrue(
+        all.contains("Keep 100.0 of 100: so much stands as planned before. It weighs 3 "), all);
     assertTrue(all.contains("can exceed 91.3 "));
     assertFalse(all.contains("Solved with"));
   }
 
   @Test
   void namesTheThreeWeakestSpots() {
-    List<WeakSpot> spots = WeakSpots.of(THROW.blanket(), THROW.sequences(), Optional.empty(), 3);
+    List<WeakSpot> spots = WeakSpots.of(THROW.blanket(), THROW.sequences(), 3);
     String all = unwrapped(LINES);
     assertEquals(3, spots.size());
     for (WeakSpot spot : spots) {

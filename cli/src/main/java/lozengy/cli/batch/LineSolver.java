@@ -19,7 +19,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
-import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
 import lozengy.report.Json;
 import lozengy.report.ReasonData;
@@ -83,10 +82,7 @@ final class LineSolver {
       return Documents.read(new SourceText(text.name(), text.text(), true));
     } catch (InputException e) {
       // All stands on one line, whose number the result bears.
-      throw new InputException(
-          e.mistakes().stream()
-              .map(each -> new Mistake(each.path(), 0, each.found(), each.remedy()))
-              .toList());
+      throw new InputException(e.mistakes().stream().map(each -> each.at(each.path(), 0)).toList());
     } catch (IOException e) {
       throw new UncheckedIOException("memory gives everything", e);
     }

@@ -3,12 +3,13 @@ package lozengy.cli.command;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.brief.Part;
+import lozengy.model.score.Score;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.TextTable;
@@ -33,7 +34,8 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
     String within =
         "within "
             + Figures.shortest(files.withinPoints(), 2)
-            + (files.withinPoints() == 1 ? " point" : " points")
+            + " "
+            + lozengy.model.input.Words.plural(files.withinPoints(), "point")
             + " of the best";
     if (all.size() == files.count()) {
       lines.add(Figures.count(all.size(), "arrangement") + " " + within);
@@ -62,11 +64,13 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
 
   private TextTable scores() {
     List<Arrangement> all = found.found();
-    List<Part> parts =
-        Arrays.stream(Part.values()).filter(all.get(0).score().parts()::containsKey).toList();
+    List<Part> parts = parts();
     TextTable table = new TextTable(1, WIDEST);
     List<String> head = new ArrayList<>(List.of("", "total"));
     parts.forEach(part -> head.add(part.word()));
+    if (plannedAgain()) {
+      head.addAll(List.of(Part.KEEP.word(), "with keep"));
+    }
     table.row(head.toArray(String[]::new));
     for (int i = 0; i < all.size(); i++) {
       List<String> row = new ArrayList<>();
@@ -75,9 +79,23 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
       for (Part part : parts) {
         row.add(Figures.fixed(all.get(i).score().parts().get(part), 1));
       }
+      if (plannedAgain()) {
+        row.add(Figures.fixed(all.get(i).score().parts().get(Part.KEEP), 1));
+        row.add(Figures.fixed(all.get(i).score().objective(), 2));
+      }
       table.row(row.toArray(String[]::new));
     }
     return table;
+  }
+
+  private List<Part> parts() {
+    return Part.OF_TOTAL.stream()
+        .filter(found.found().get(0).score().parts()::containsKey)
+        .toList();
+  }
+
+  private boolean plannedAgain() {
+    return found.found().get(0).score().parts().containsKey(Part.KEEP);
   }
 
   private TextTable distances() {
@@ -97,12 +115,8 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
     List<Map<String, Object>> all = new ArrayList<>();
     for (int i = 0; i < found.found().size(); i++) {
       Map<String, Object> parts = new LinkedHashMap<>();
-      for (Part part : Part.values()) {
-        Double figure = found.found().get(i).score().parts().get(part);
-        if (figure != null) {
-          parts.put(part.word(), decimal(figure));
-        }
-      }
+      Score score = found.found().get(i).score();
+      parts().forEach(part -> parts.put(part.word(), decimal(score.parts().get(part))));
       List<Object> apart = new ArrayList<>();
       for (double distance : found.distances()[i]) {
         apart.add(decimal(distance));
@@ -112,9 +126,13 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
               "arrangement",
               files.file(i).toString(),
               "total",
-              decimal(found.found().get(i).score().total()),
+              decimal(score.total()),
               "parts",
               parts,
+              "keep",
+              Optional.ofNullable(score.parts().get(Part.KEEP)).map(AlternativesReport::decimal),
+              "objective",
+              decimal(score.objective()),
               "distances",
               apart));
     }

@@ -19,6 +19,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
+import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
@@ -28,6 +29,7 @@ import lozengy.solver.SolveResult;
 import lozengy.solver.Solving;
 import lozengy.solver.alternatives.AlternativeSearch;
 import lozengy.solver.alternatives.Alternatives;
+import lozengy.solver.upset.LeastChanges;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -195,7 +197,9 @@ final class SolveCommand implements Callable<Integer> {
                     instanceof SolveResult.Found found
             ? Optional.of(found.arrangement())
             : Optional.empty();
-    return Again.of(arrangement, before, score, afresh);
+    LeastUpset least =
+        LeastChanges.of(arrangement.blanket(), before, arrangement.sequences(), stop);
+    return Again.of(arrangement, before, least, score, afresh);
   }
 
   private Optional<Alternatives> alternatives(

@@ -3,6 +3,7 @@ package lozengy.cli.process;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lozengy.model.input.InputException;
 import lozengy.report.Json;
 
@@ -46,6 +47,10 @@ public final class FailureData {
                     Json.object(
                         "path", Optional.of(each.path().toString()).filter(path -> !path.isEmpty()),
                         "line", Optional.of(each.line()).filter(line -> line > 0),
+                        "code", each.sort().code(),
+                        "data",
+                            Optional.of(new TreeMap<>(each.sort().data()))
+                                .filter(data -> !data.isEmpty()),
                         "found", each.found(),
                         "remedy", each.remedy()))
             .toList();

@@ -108,6 +108,20 @@ class CheckCommandTest {
   }
 
   @Test
+  void theScoreOfAnEarlierVersionIsAWarning() {
+    String former = text.replaceFirst("\"keep\": ?null, \"objective\": ?[0-9.]+, ", "");
+    assertNotEquals(text, former);
+    Result result = check(TOTAL.matcher(former).replaceFirst("$112.5"));
+    assertEquals(0, result.code());
+    String warning = Parsed.of(result).at("warnings[0]");
+    assertTrue(warning.contains("a score of 12.50 by the formulas of an earlier"), warning);
+    String words = Run.of("check", folder.resolve("edited.json").toString()).out();
+    assertTrue(words.contains("Every rule holds; yarn totals are as stated."), words);
+    String summary = Run.of("report", folder.resolve("edited.json").toString()).out();
+    assertTrue(summary.contains("Score ") && !summary.contains("no arrangement"), summary);
+  }
+
+  @Test
   void statedYarnIsHeldAgainstTheRealOneToTheMillimetre() {
     Matcher used = USED.matcher(text);
     assertTrue(used.find());

@@ -1,9 +1,12 @@
 package lozengy.cli.command;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -202,9 +205,10 @@ class SolveChangesTest {
     String out = result.out();
     assertTrue(out.contains("What has changed: "), out);
     assertTrue(out.matches("(?s).*r2c1 +" + was + " +-> +" + codes(solved, "r2c1") + "\n.*"), out);
-    assertTrue(out.matches("(?s).*Solved afresh it would have been \\d+\\. Without keep .*"), out);
+    assertTrue(
+        out.matches("(?s).*Solved afresh it would have been \\d+\\. The score would be .*"), out);
     assertTrue(out.contains("Why the score has moved"), out);
-    assertTrue(out.matches("(?s).*\n  keep +100\\.0 +[\\d.]+ +3 +-?[\\d.]+\n.*"), out);
+    assertTrue(out.matches("(?s).*\n  keep +100\\.0 +[\\d.]+ +3 *\n  with keep +.*"), out);
     assertTrue(
         out.contains(
             "./lozengy solve " + file + " --lock r2c1=..," + border + " --seed 1 --moves "),
@@ -234,9 +238,56 @@ class SolveChangesTest {
       }
     }
     assertEquals(changed, json.number("changes.rounds_changed"));
+    int gone = 0;
+    for (int piece = 0; piece < before.sequences().pieces(); piece++) {
+      boolean planned = before.blanket().state(piece) == PieceState.PLANNED;
+      String name = before.blanket().place(piece).name();
+      gone += planned && codes(before, name).contains("ROS") ? 1 : 0;
+    }
+    double least = json.number("changes.rounds_that_must_change.at_least");
+    assertTrue(least >= gone && least <= changed, gone + " <= " + least + " <= " + changed);
     assertTrue(json.number("changes.afresh.rounds_changed") >= 0);
     assertTrue(json.size("changes.pieces") > 0);
     assertEquals(5, json.size("changes.pieces[0].from"));
+  }
+
+  @Test
+  void howManyRoundsHadToChangeIsToldInOneSentence() {
+    String told = again("--without", "ROS").out();
+
+    assertTrue(
+        told.matches(
+            "(?s).*\n(\\d+ had to change, \\d+ did|At least \\d+ must change; \\d+ did)\\.\n.*"),
+        told);
+  }
+
+  @Test
+  void nothingChangesWhereNothingWasAskedFor() {
+    String out = again().out();
+
+    assertTrue(out.contains("What has changed: nothing\n"), out);
+    assertFalse(out.contains("had to change"), out);
+  }
+
+  @Test
+  void theMovesThatAreToldGiveTheSameAgain() throws IOException {
+    String[] plain = {
+      "solve",
+      file,
+      "--without",
+      "ROS",
+      "--overwrite",
+      "-o",
+      folder.resolve("again.json").toString()
+    };
+    String moves = Run.of(plain).out().replaceAll("(?s).*--moves (\\d+).*", "$1");
+    byte[] first = Files.readAllBytes(folder.resolve("again.json"));
+
+    List<String> repeated = new ArrayList<>(Arrays.asList(plain));
+    repeated.addAll(List.of("--moves", moves, "--threads", "1"));
+    Run.of(repeated.toArray(String[]::new));
+
+    assertArrayEquals(first, Files.readAllBytes(folder.resolve("again.json")));
   }
 
   @Test

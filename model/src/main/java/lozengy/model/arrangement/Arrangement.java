@@ -54,8 +54,21 @@ public record Arrangement(
    *
    * @param total 0 to 100
    * @param proof name of the proof, in words
+   * @param objective what planning again maximises, {@link Score#objective}, exceeds this in no
+   *     valid arrangement either, 0 to 100; only of one that was planned again
    */
-  public record Bound(double total, String proof) {}
+  public record Bound(double total, String proof, Optional<Double> objective) {
+
+    /**
+     * A bound where nothing was planned before.
+     *
+     * @param total 0 to 100
+     * @param proof name of the proof, in words
+     */
+    public Bound(double total, String proof) {
+      this(total, proof, Optional.empty());
+    }
+  }
 
   /**
    * How an arrangement was found.
@@ -66,7 +79,8 @@ public record Arrangement(
    *     one tried where time was limited
    * @param seconds time limit given, in s; empty where moves were the only limit
    * @param version version of the program
-   * @param proof what is proved of it: {@code optimal}, or {@code none}
+   * @param proof what is proved of it: {@code optimal}, what it was searched for by being within
+   *     2e-6 of its bound, or {@code none}
    * @param choice what else was asked for, where it is one of several that were searched for after
    *     a first; the same choice of the same brief, seed and moves has it again
    */
@@ -107,7 +121,7 @@ public record Arrangement(
    * Several arrangements that were searched for together.
    *
    * @param count how many were wanted, at least 2
-   * @param withinPoints how far below the best each total may be, in points
+   * @param withinPoints how far below the best each may be in what is maximised, in points
    */
   public record Choice(int count, double withinPoints) {}
 }

@@ -106,10 +106,11 @@ public final class ArrangementReader {
         sequences,
         earlierSequences,
         figures.score(),
+        figures.formerTotal(),
         figures.bound(),
         figures.solved(),
         figures.yarns(),
-        lastMark,
+        figures.formerTotal().isEmpty() ? lastMark : lastMark.map(LastMark::unproved),
         fitting.leftOut());
   }
 

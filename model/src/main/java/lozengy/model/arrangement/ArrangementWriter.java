@@ -168,13 +168,16 @@ public final class ArrangementWriter {
     json.field("score").mapping();
     json.field("total").rounded(Optional.of(arrangement.score().total()), SCORE_DECIMALS);
     json.field("parts").mapping();
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Optional<Double> figure = Optional.ofNullable(arrangement.score().parts().get(part));
       if (figure.isPresent() || !part.onlyIfAsked()) {
         json.field(part.word()).rounded(figure, SCORE_DECIMALS);
       }
     }
     json.endMapping();
+    Optional<Double> keep = Optional.ofNullable(arrangement.score().parts().get(Part.KEEP));
+    json.field("keep").rounded(keep, SCORE_DECIMALS);
+    json.field("objective").rounded(Optional.of(arrangement.score().objective()), SCORE_DECIMALS);
     bound(arrangement.bound());
     json.endMapping();
   }
@@ -182,6 +185,10 @@ public final class ArrangementWriter {
   private void bound(Optional<Arrangement.Bound> bound) throws IOException {
     json.field("bound").rounded(bound.map(Arrangement.Bound::total), SCORE_DECIMALS);
     json.field("bound_proof").text(bound.map(Arrangement.Bound::proof));
+    Optional<Double> objective = bound.flatMap(Arrangement.Bound::objective);
+    if (objective.isPresent()) {
+      json.field("objective_bound").rounded(objective, SCORE_DECIMALS);
+    }
   }
 
   private void solved(Optional<Arrangement.Solved> found) throws IOException {

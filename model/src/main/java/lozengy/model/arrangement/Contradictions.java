@@ -26,7 +26,7 @@ public final class Contradictions {
   /** Files state scores to six decimals. */
   private static final double SCORE_STEP = 1e-6;
 
-  /** A bound this little above the total proves it optimal; it may be rounded up. */
+  /** A bound this little above the objective proves it optimal; it may be rounded up. */
   private static final double OPTIMAL_STEP = 4e-6;
 
   private static final int SCORE_DECIMALS = 6;
@@ -52,7 +52,7 @@ public final class Contradictions {
     if (stated.sequences().complete()) {
       Score worked = Scorer.score(all.blanket, stated.sequences(), stated.earlier());
       all.score(worked);
-      all.proved("", stated.bound(), stated.solved(), worked.total());
+      all.proved("", stated.bound(), stated.solved(), worked);
     } else {
       all.noScore();
     }
@@ -61,14 +61,22 @@ public final class Contradictions {
     return List.copyOf(all.found);
   }
 
-  /** Whether a bound can be one of a total that is reached. */
-  static boolean bounds(Arrangement.Bound bound, double total) {
-    return bound.total() >= total - SCORE_STEP;
+  /** Whether a bound can be one of a score that is reached. */
+  static boolean bounds(Arrangement.Bound bound, Score score) {
+    return bound.total() >= score.total() - SCORE_STEP
+        && bound.objective().orElse(100.0) >= score.objective() - SCORE_STEP;
   }
 
-  /** Whether a bound proves that no arrangement has a higher total. */
-  static boolean optimal(Optional<Arrangement.Bound> bound, double total) {
-    return bound.filter(each -> each.total() <= total + OPTIMAL_STEP).isPresent();
+  /**
+   * Whether a bound proves that no arrangement has a higher objective: where keep is weighed in, a
+   * bound of the total says nothing of that.
+   */
+  static boolean optimal(Optional<Arrangement.Bound> bound, Score score) {
+    Optional<Double> ofObjective =
+        score.parts().containsKey(Part.KEEP)
+            ? bound.flatMap(Arrangement.Bound::objective)
+            : bound.map(Arrangement.Bound::total);
+    return ofObjective.filter(most -> most <= score.objective() + OPTIMAL_STEP).isPresent();
   }
 
   private void pieces() {
@@ -87,12 +95,16 @@ public final class Contradictions {
   }
 
   private void score(Score worked) {
+    if (stated.formerTotal().isPresent()) {
+      return;
+    }
     if (stated.score().isEmpty()) {
       add(Code.SCORE, "score", Optional.empty(), "in total " + figure(worked.total()));
       return;
     }
     Score said = stated.score().get();
     figure("total", Optional.of(said.total()), Optional.of(worked.total()));
+    figure("objective", Optional.of(said.objective()), Optional.of(worked.objective()));
     for (Part part : Part.values()) {
       figure(
           part.word(),
@@ -137,18 +149,18 @@ public final class Contradictions {
       String before,
       Optional<Arrangement.Bound> bound,
       Optional<Arrangement.Solved> solved,
-      double total) {
+      Score worked) {
     bound
-        .filter(each -> !bounds(each, total))
+        .filter(each -> !bounds(each, worked))
         .ifPresent(
             each ->
                 add(
                     Code.BOUND,
                     before + "bound",
                     Optional.of(figure(each.total())),
-                    "at least " + figure(total) + ", which this arrangement reaches"));
+                    "at least " + figure(worked.total()) + ", which this arrangement reaches"));
     solved
-        .filter(each -> each.proof().equals(Arrangement.Solved.OPTIMAL) && !optimal(bound, total))
+        .filter(each -> each.proof().equals(Arrangement.Solved.OPTIMAL) && !optimal(bound, worked))
         .ifPresent(
             each ->
                 add(
@@ -162,7 +174,7 @@ public final class Contradictions {
     if (mark.sequences().complete()) {
       Blanket before = Blanket.ofUnjudged(mark.brief());
       Score worked = Scorer.score(before, mark.sequences(), stated.earlier());
-      proved("last_mark.", mark.bound(), mark.solved(), worked.total());
+      proved("last_mark.", mark.bound(), mark.solved(), worked);
     }
   }
 

@@ -16,4 +16,11 @@ public record LastMark(
     Brief brief,
     Sequences sequences,
     Optional<Arrangement.Bound> bound,
-    Optional<Arrangement.Solved> solved) {}
+    Optional<Arrangement.Solved> solved) {
+
+  /** {@return the same with nothing proved} */
+  LastMark unproved() {
+    return new LastMark(
+        brief, sequences, Optional.empty(), solved.map(Arrangement.Solved::unproved));
+  }
+}

@@ -20,6 +20,8 @@ import lozengy.model.score.Scorer;
  * @param sequences every piece's yarns, open where the file leaves them so
  * @param earlier the sequences that it was solved from, where the file has them
  * @param score the score that the file states
+ * @param formerTotal the total that the file states by an earlier version's formulas, in place of a
+ *     score; a bound by them is not told
  * @param bound the bound that the file states
  * @param solved how it was found, where the file says so
  * @param yarns the yarn totals that the file states
@@ -32,6 +34,7 @@ public record StatedArrangement(
     Sequences sequences,
     Optional<Sequences> earlier,
     Optional<Score> score,
+    Optional<Double> formerTotal,
     Optional<Arrangement.Bound> bound,
     Optional<Arrangement.Solved> solved,
     List<StatedYarn> yarns,
@@ -45,6 +48,8 @@ public record StatedArrangement(
    * @param sequences every piece's yarns, open where the file leaves them so
    * @param earlier the sequences that it was solved from, where the file has them
    * @param score the score that the file states
+   * @param formerTotal the total that the file states by an earlier version's formulas, in place of
+   *     a score; a bound by them is not told
    * @param bound the bound that the file states
    * @param solved how it was found, where the file says so
    * @param yarns the yarn totals that the file states
@@ -81,9 +86,8 @@ public record StatedArrangement(
    */
   public Arrangement scored() {
     Score worked = Scorer.score(blanket, sequences, earlier);
-    Optional<Arrangement.Bound> holding =
-        bound.filter(each -> Contradictions.bounds(each, worked.total()));
-    boolean optimal = Contradictions.optimal(holding, worked.total());
+    Optional<Arrangement.Bound> holding = bound.filter(each -> Contradictions.bounds(each, worked));
+    boolean optimal = Contradictions.optimal(holding, worked);
     return new Arrangement(
         blanket,
         sequences,

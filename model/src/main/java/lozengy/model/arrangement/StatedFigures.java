@@ -19,12 +19,14 @@ import lozengy.model.score.Score;
  *
  * @param yarns yarn totals
  * @param score the score
+ * @param formerTotal the total by formulas of an earlier version, in place of the score
  * @param bound a bound on the score
  * @param solved how the arrangement was found
  */
 record StatedFigures(
     List<StatedYarn> yarns,
     Optional<Score> score,
+    Optional<Double> formerTotal,
     Optional<Arrangement.Bound> bound,
     Optional<Arrangement.Solved> solved) {
 
@@ -51,10 +53,25 @@ record StatedFigures(
     }
     Optional<Fields> score = of.get("score").flatMap(Located::fields);
     Optional<Fields> solved = of.get("solved").flatMap(Located::fields);
-    Optional<Score> total = score.flatMap(StatedFigures::score);
+    Optional<Double> objective = score.flatMap(fields -> number(fields, "objective", SCORES));
+    Optional<Score> total = score.flatMap(fields -> score(fields, objective));
     Optional<Arrangement.Bound> bound = score.flatMap(StatedFigures::bound);
     score.ifPresent(Fields::tellUnknown);
-    return new StatedFigures(yarns, total, bound, solved.flatMap(StatedFigures::solved));
+    Optional<Arrangement.Solved> how = solved.flatMap(StatedFigures::solved);
+    return total.isPresent() && objective.isEmpty()
+        ? former(yarns, total.get().total(), how)
+        : new StatedFigures(yarns, total, Optional.empty(), bound, how);
+  }
+
+  /** Files from before the objective was told apart: other formulas, of which nothing is proved. */
+  private static StatedFigures former(
+      List<StatedYarn> yarns, double total, Optional<Arrangement.Solved> solved) {
+    return new StatedFigures(
+        yarns,
+        Optional.empty(),
+        Optional.of(total),
+        Optional.empty(),
+        solved.map(Arrangement.Solved::unproved));
   }
 
   private static Optional<StatedYarn> yarn(Fields of) {
@@ -72,7 +89,7 @@ record StatedFigures(
     return yarn;
   }
 
-  private static Optional<Score> score(Fields of) {
+  private static Optional<Score> score(Fields of, Optional<Double> objective) {
     Optional<Double> total = number(of, "total", SCORES);
     Map<Part, Double> parts = new EnumMap<>(Part.class);
     Optional<Fields> found = of.get("parts").flatMap(Located::fields);
@@ -82,7 +99,8 @@ record StatedFigures(
           .ifPresent(figure -> parts.put(part, figure));
     }
     found.ifPresent(Fields::tellUnknown);
-    return total.map(figure -> new Score(figure, parts));
+    number(of, "keep", SCORES).ifPresent(figure -> parts.put(Part.KEEP, figure));
+    return total.map(figure -> new Score(figure, objective.orElse(figure), parts));
   }
 
   /** A bound, from fields that may state one. */
@@ -97,7 +115,9 @@ record StatedFigures(
     }
     Optional<Double> total = bound.flatMap(b -> b.number(SCORES)).map(BigDecimal::doubleValue);
     Optional<String> name = proof.flatMap(StatedFigures::text);
-    return total.flatMap(figure -> name.map(words -> new Arrangement.Bound(figure, words)));
+    Optional<Double> objective = number(of, "objective_bound", SCORES);
+    return total.flatMap(
+        figure -> name.map(words -> new Arrangement.Bound(figure, words, objective)));
   }
 
   /** How an arrangement was found. */

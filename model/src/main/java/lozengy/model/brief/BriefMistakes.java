@@ -1,5 +1,7 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -20,6 +22,11 @@ import lozengy.model.layout.PieceKind;
  * single pieces breaks a rule is not judged here.
  */
 public final class BriefMistakes {
+
+  /** Widely: the thickest yarn for arms in place of needles, and the thinnest sewing thread. */
+  private static final double LEAST_METRES_PER_GRAM = 0.01;
+
+  private static final double MOST_METRES_PER_GRAM = 100;
 
   private final Brief brief;
   private final Predicate<BriefPath> doubted;
@@ -135,6 +142,9 @@ public final class BriefMistakes {
                 + " has no put-up to turn it into metres",
             "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
       }
+      if (yarn.ball().isPresent() && !doubted.test(path.field("ball"))) {
+        judgePutUp(yarn.ball().get(), path.field("ball"));
+      }
     }
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
@@ -144,6 +154,26 @@ public final class BriefMistakes {
           "Every yarn has share 0",
           "Give at least one yarn a share above 0");
     }
+  }
+
+  private void judgePutUp(Ball ball, BriefPath path) {
+    double grams = ball.grams().doubleValue();
+    double metres = ball.millimetres().movePointLeft(3).doubleValue();
+    double metresPerGram = metres / grams;
+    if (metresPerGram < LEAST_METRES_PER_GRAM || metresPerGram > MOST_METRES_PER_GRAM) {
+      add(
+          path,
+          "A ball of %s g with %s m has %s m to the gram"
+              .formatted(figure(grams), figure(metres), figure(metresPerGram)),
+          "Yarn has 0.01 to 100 m to the gram; look at the band for grams and metres of a full ball");
+    }
+  }
+
+  /** Three digits at least. */
+  private static String figure(double number) {
+    BigDecimal exact = BigDecimal.valueOf(number);
+    int digits = Math.max(3, exact.precision() - exact.scale());
+    return exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
   }
 
   private void judgeUse(String name, Optional<YarnUse> use) {
@@ -179,6 +209,12 @@ public final class BriefMistakes {
         Nearest.to(code, codes)
             .map(near -> "Maybe " + near + " is meant")
             .orElse("The yarns' codes are " + String.join(", ", codes));
-    return Optional.of(new Mistake(path, 0, "No yarn has the code " + Words.quoted(code), remedy));
+    return Optional.of(
+        new Mistake(
+            path,
+            0,
+            Mistake.Sort.of("unknown-yarn", "yarn", code),
+            "No yarn has the code " + Words.quoted(code),
+            remedy));
   }
 }

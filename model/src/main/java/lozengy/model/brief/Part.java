@@ -1,5 +1,8 @@
 package lozengy.model.brief;
 
+import java.util.List;
+import java.util.stream.Stream;
+
 /** A part of the score; each runs from 0 to 100. */
 public enum Part {
   /** How near yarns come to their shares. */
@@ -20,6 +23,10 @@ public enum Part {
   FADE,
   /** How regularly, or how little so, borders come again. */
   ORDER;
+
+  /** The parts that make up the total: all but {@link #KEEP}, which is told beside it. */
+  public static final List<Part> OF_TOTAL =
+      Stream.of(values()).filter(part -> part != KEEP).toList();
 
   /** {@return whether the part is scored only where a brief gives it a weight above 0} */
   public boolean onlyIfAsked() {

@@ -73,4 +73,9 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
   public double weight(Part part) {
     return weights.get(part);
   }
+
+  /** {@return what the parts weigh together that make up the total} */
+  public double weightOfTotal() {
+    return Part.OF_TOTAL.stream().mapToDouble(this::weight).sum();
+  }
 }

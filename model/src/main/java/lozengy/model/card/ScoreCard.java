@@ -69,7 +69,7 @@ public record ScoreCard(
         layers,
         Seams.closest(blanket, sequences),
         Seams.alike(blanket, sequences),
-        WeakSpots.of(blanket, sequences, earlier, WEAK_SPOTS));
+        WeakSpots.of(blanket, sequences, WEAK_SPOTS));
   }
 
   /**

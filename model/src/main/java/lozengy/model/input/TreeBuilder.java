@@ -106,10 +106,12 @@ final class TreeBuilder {
       } else {
         step(field.name());
         mistakes.add(
-            path(),
-            field.line(),
-            "The field " + Words.quoted(field.name()) + " is given twice",
-            "Keep one of the two");
+            new Mistake(
+                path(),
+                field.line(),
+                Mistake.Sort.of("field-twice", "field", field.name()),
+                "The field " + Words.quoted(field.name()) + " is given twice",
+                "Keep one of the two"));
       }
     }
     return once;

@@ -5,6 +5,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.brief.PieceNote;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 
 /** Knows which wish brought a note into a brief, so that its mistakes are told as the wish's. */
@@ -33,6 +34,6 @@ final class NotePlaces {
       return mistake;
     }
     String place = places.get(notes.get(mistake.path().index().getAsInt()));
-    return place == null ? mistake : Mistake.ofWish(place, mistake.found(), mistake.remedy());
+    return place == null ? mistake : mistake.at(BriefPath.of(place), 0);
   }
 }

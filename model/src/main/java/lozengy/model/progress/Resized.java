@@ -12,6 +12,7 @@ import lozengy.model.brief.Counted;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Layout;
@@ -61,7 +62,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     Brief bare = old.withLayout(size).withPieces(List.of()).withPile(List.of());
     List<Mistake> mistakes =
         BriefJudge.mistakes(neverCounted ? bare : bare.withYarns(uncounted)).stream()
-            .map(mistake -> Mistake.ofWish(wish.place(), mistake.found(), mistake.remedy()))
+            .map(mistake -> mistake.at(BriefPath.of(wish.place()), 0))
             .toList();
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);

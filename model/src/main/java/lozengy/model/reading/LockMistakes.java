@@ -2,9 +2,11 @@ package lozengy.model.reading;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
@@ -56,8 +58,10 @@ final class LockMistakes {
                 sort.get(0) instanceof Integer note && note >= 0
                     ? BriefPath.of("pieces").item(note).field("rounds")
                     : BriefPath.of("look");
-            for (String words : new FaultWords(blanket).together(faults)) {
-              mistakes.add(new Mistake(path, 0, words, (String) sort.get(3)));
+            FaultWords wording = new FaultWords(blanket);
+            for (List<Fault> told : wording.toldTogether(faults)) {
+              String words = wording.together(told);
+              mistakes.add(new Mistake(path, 0, data(blanket, told), words, (String) sort.get(3)));
             }
           });
     }
@@ -72,6 +76,29 @@ final class LockMistakes {
     return fault.pieces().stream()
         .<Object>map(piece -> List.of(blanket.kind(piece), blanket.state(piece)))
         .toList();
+  }
+
+  /** What rule is broken, by which pieces and yarns. */
+  private static Mistake.Sort data(Blanket blanket, List<Fault> faults) {
+    Fault first = faults.get(0);
+    String pieces =
+        faults.stream()
+            .flatMap(fault -> fault.pieces().stream())
+            .distinct()
+            .map(piece -> blanket.place(piece).name())
+            .collect(Collectors.joining(" "));
+    String yarns =
+        first.yarns().stream().map(y -> blanket.yarn(y).code()).collect(Collectors.joining(" "));
+    String rounds =
+        first.rounds().stream().map(r -> Integer.toString(r + 1)).collect(Collectors.joining(" "));
+    Map<String, String> data = new HashMap<>();
+    data.put("rule", first.rule().word());
+    data.put("fault", first.code());
+    data.put("pieces", pieces);
+    data.put("rounds", rounds);
+    data.put("yarns", yarns);
+    data.values().removeIf(String::isEmpty);
+    return new Mistake.Sort("breaks-rule", data);
   }
 
   /** By piece, the last note that holds a round of it, or -1. */

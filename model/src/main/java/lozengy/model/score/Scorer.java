@@ -45,7 +45,8 @@ public final class Scorer {
    */
   public static Score score(Blanket blanket, Sequences sequences, Optional<Sequences> earlier) {
     Map<Part, Double> parts = new EnumMap<>(Part.class);
-    parts(blanket, sequences, earlier).forEach(part -> parts.put(part.part(), part.score()));
+    parts(blanket, sequences).forEach(part -> parts.put(part.part(), part.score()));
+    earlier.ifPresent(before -> parts.put(Part.KEEP, keep(blanket, sequences, before)));
     return Score.of(parts, blanket.brief().prefer());
   }
 
@@ -108,9 +109,14 @@ public final class Scorer {
     return SpreadPart.expected(blanket, Targets.of(blanket));
   }
 
-  static List<ScorePart> parts(Blanket blanket, Sequences sequences, Optional<Sequences> earlier) {
+  private static double keep(Blanket blanket, Sequences sequences, Sequences earlier) {
+    Shape.require(blanket, earlier);
+    return Keep.figure(blanket, sequences, earlier);
+  }
+
+  /** The parts of the total. */
+  static List<ScorePart> parts(Blanket blanket, Sequences sequences) {
     Shape.requireComplete(blanket, sequences);
-    earlier.ifPresent(before -> Shape.require(blanket, before));
     Targets targets = Targets.of(blanket);
     List<ScorePart> parts = new ArrayList<>();
     parts.add(new BalancePart(blanket, sequences, targets));
@@ -118,7 +124,6 @@ public final class Scorer {
     parts.add(new ContrastPart(blanket, sequences));
     parts.add(new VarietyPart(blanket, sequences));
     parts.add(new LeewayPart(blanket, sequences));
-    earlier.ifPresent(before -> parts.add(new KeepPart(blanket, sequences, before)));
     if (asked(blanket, Part.COLOUR_VISION)) {
       parts.add(new ColourVisionPart(blanket, sequences));
     }

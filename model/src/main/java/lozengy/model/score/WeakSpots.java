@@ -3,7 +3,6 @@ package lozengy.model.score;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Preferences;
@@ -27,15 +26,13 @@ public final class WeakSpots {
    *
    * @param blanket the blanket
    * @param sequences complete sequences
-   * @param earlier the sequences they were solved from, where there are such
    * @param most how many at most, 0 or more
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
-  public static List<WeakSpot> of(
-      Blanket blanket, Sequences sequences, Optional<Sequences> earlier, int most) {
+  public static List<WeakSpot> of(Blanket blanket, Sequences sequences, int most) {
     Preferences prefer = blanket.brief().prefer();
-    List<ScorePart> parts = Scorer.parts(blanket, sequences, earlier);
-    double weights = parts.stream().mapToDouble(part -> prefer.weight(part.part())).sum();
+    List<ScorePart> parts = Scorer.parts(blanket, sequences);
+    double weights = prefer.weightOfTotal();
     List<Spot> spots = new ArrayList<>();
     for (ScorePart part : parts) {
       double weight = prefer.weight(part.part());

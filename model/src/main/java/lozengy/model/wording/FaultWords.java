@@ -70,29 +70,40 @@ public final class FaultWords {
   }
 
   /**
-   * {@return faults that say the same of their pieces: a few in a sentence each, many in one}
+   * {@return faults as they are told: a few by themselves, many in one sentence}
    *
    * @param alike faults that differ by their pieces alone, at least one
    */
-  public List<String> together(List<Fault> alike) {
+  public List<List<Fault>> toldTogether(List<Fault> alike) {
     Fault first = alike.get(0);
-    if (alike.size() <= FEW || first.pieces().isEmpty() || first.rule() == RuleId.COUNTS) {
-      return alike.stream().map(this::of).toList();
+    boolean single =
+        alike.size() <= FEW || first.pieces().isEmpty() || first.rule() == RuleId.COUNTS;
+    return single ? alike.stream().map(List::of).toList() : List.of(alike);
+  }
+
+  /**
+   * {@return faults in one sentence}
+   *
+   * @param alike faults that are told together
+   */
+  public String together(List<Fault> alike) {
+    Fault first = alike.get(0);
+    if (alike.size() == 1) {
+      return of(first);
     }
     List<Place> places = new ArrayList<>();
     alike.forEach(fault -> fault.pieces().forEach(piece -> places.add(blanket.place(piece))));
     String names = Words.list(GroupedNames.of(blanket.layout(), places));
-    return List.of(
-        switch (first.rule()) {
-          case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
-              names + " are joined along " + alike.size() + " sides" + meeting(first, "all have ");
-          case APART ->
-              first.pieces().size() == 1
-                  ? names + of(first).substring(pieces(first).length())
-                  : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
-          case BANS -> names + said(first) + ", which is banned from these pieces";
-          default -> names + of(first).substring(pieces(first).length());
-        });
+    return switch (first.rule()) {
+      case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
+          names + " are joined along " + alike.size() + " sides" + meeting(first, "all have ");
+      case APART ->
+          first.pieces().size() == 1
+              ? names + of(first).substring(pieces(first).length())
+              : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
+      case BANS -> names + said(first) + ", which is banned from these pieces";
+      default -> names + of(first).substring(pieces(first).length());
+    };
   }
 
   private String pieces(Fault fault) {

@@ -53,10 +53,8 @@ public final class ArrangementArbitraries {
         blanket,
         sequences(blanket, random),
         earlier,
-        new Score(figure(random), parts),
-        random.nextBoolean()
-            ? Optional.of(new Arrangement.Bound(figure(random), "windows of 4 x 4"))
-            : Optional.empty(),
+        new Score(figure(random), figure(random), parts),
+        random.nextBoolean() ? Optional.of(bound(random, earlier.isPresent())) : Optional.empty(),
         random.nextBoolean()
             ? Optional.of(
                 new Arrangement.Solved(
@@ -73,10 +71,13 @@ public final class ArrangementArbitraries {
     return new LastMark(
         blanket.brief(),
         sequences(blanket, random),
-        random.nextBoolean()
-            ? Optional.of(new Arrangement.Bound(figure(random), "windows of 4 x 4"))
-            : Optional.empty(),
+        random.nextBoolean() ? Optional.of(bound(random, random.nextBoolean())) : Optional.empty(),
         Optional.empty());
+  }
+
+  private static Arrangement.Bound bound(Random random, boolean again) {
+    return new Arrangement.Bound(
+        figure(random), "windows of 4 x 4", again ? Optional.of(figure(random)) : Optional.empty());
   }
 
   /** With at most the decimals that files keep. */

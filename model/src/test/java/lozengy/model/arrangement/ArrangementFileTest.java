@@ -57,7 +57,7 @@ class ArrangementFileTest {
         blanket,
         sequences,
         Optional.empty(),
-        new Score(81.25, parts),
+        new Score(81.25, 81.25, parts),
         Optional.of(new Arrangement.Bound(93.4, "windows")),
         Optional.of(new Arrangement.Solved(7, 1000, Optional.of(1.5), "0.1.0", "none")));
   }
@@ -77,7 +77,7 @@ class ArrangementFileTest {
           {"code": "MUD", "name": "Tidal mud", "available_m": 20, "used_m": 6.5, "left_m": 13.5},
           {"code": "REE", "name": "Reed", "available_m": 20, "used_m": 6.5, "left_m": 13.5}
         ],
-        "score": {"total": 81.25, "parts": {"balance": 100, "spread": 66.666667, "contrast": null, "variety": null, "leeway": null, "keep": null}, "bound": 93.4, "bound_proof": "windows"},
+        "score": {"total": 81.25, "parts": {"balance": 100, "spread": 66.666667, "contrast": null, "variety": null, "leeway": null}, "keep": null, "objective": 81.25, "bound": 93.4, "bound_proof": "windows"},
         "solved": {"seed": 7, "moves": 1000, "seconds": 1.5, "version": "0.1.0", "proof": "none"},
         "brief": {
           "format": "lozengy-brief/1",
@@ -120,6 +120,23 @@ class ArrangementFileTest {
     String edited = FILE.replace(from, to);
     assertTrue(FILE.contains(from), from);
     return edited;
+  }
+
+  /** Nothing is taken over that was reckoned by other formulas: keep was part of the total once. */
+  @Test
+  void scoresOfEarlierVersionsAreToldApart() {
+    String former =
+        edited("}, \"keep\": null, \"objective\": 81.25,", ", \"keep\": 90},")
+            .replace("\"proof\": \"none\"", "\"proof\": \"optimal\"");
+    StatedArrangement stated = read(former);
+    assertEquals(Optional.of(81.25), stated.formerTotal());
+    assertEquals(Optional.empty(), stated.score());
+    assertEquals(Optional.empty(), stated.bound());
+    assertEquals("none", stated.solved().orElseThrow().proof());
+    StatedArrangement now = read(FILE);
+    assertEquals(Optional.empty(), now.formerTotal());
+    assertEquals(81.25, now.score().orElseThrow().total());
+    assertEquals(93.4, now.bound().orElseThrow().total());
   }
 
   @Test

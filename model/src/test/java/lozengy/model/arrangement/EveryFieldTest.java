@@ -30,6 +30,7 @@ import lozengy.model.input.SourceText;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.MarkedArrangement;
 import lozengy.model.reading.BriefReader;
+import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
 
@@ -82,9 +83,15 @@ class EveryFieldTest {
       "The brief is the truth about what is asked: the arrangement answers the changed one too.";
 
   /** The values that can be changed, each with the reason. */
+  private static final String LOOSER =
+      "A higher bound is one too; what is best goes by that of the objective.";
+
   private static final Map<String, String> CHANGEABLE =
       Map.ofEntries(
           Map.entry("score.bound_proof", "The proof's name is told nowhere else."),
+          Map.entry("score.bound", LOOSER),
+          Map.entry("score.objective", "Without it the file is an earlier version's."),
+          Map.entry("last_mark.bound", LOOSER),
           Map.entry("solved", HISTORY),
           Map.entry("solved.seed", HISTORY),
           Map.entry("solved.moves", HISTORY),
@@ -148,14 +155,14 @@ class EveryFieldTest {
     Sequences earlier = sequences.copy();
     int last = earlier.pieces() - 1;
     earlier.set(last, 0, (earlier.yarn(last, 0) + 1) % 2);
-    double total = Scorer.score(blanket, sequences, Optional.of(earlier)).total();
+    Score score = Scorer.score(blanket, sequences, Optional.of(earlier));
     Arrangement solved =
         new Arrangement(
             blanket,
             sequences,
             Optional.of(earlier),
-            Scorer.score(blanket, sequences, Optional.of(earlier)),
-            Optional.of(new Arrangement.Bound(total, "windows")),
+            score,
+            Optional.of(bound(score)),
             Optional.of(
                 new Arrangement.Solved(
                     7,
@@ -184,9 +191,13 @@ class EveryFieldTest {
         marked.sequences(),
         marked.earlier(),
         marked.score(),
-        Optional.of(new Arrangement.Bound(marked.score().total(), "windows")),
+        Optional.of(bound(marked.score())),
         solved.solved(),
         marked.lastMark());
+  }
+
+  private static Arrangement.Bound bound(Score score) {
+    return new Arrangement.Bound(score.total(), "windows", Optional.of(score.objective()));
   }
 
   /** Fills open rounds so that all rules hold. */

@@ -97,7 +97,8 @@ class ExactAmountsTest {
       String weight = units == weights ? WORDS.get(unit) + ": " + perBall : "grams: 50";
       String length =
           units == weights
-              ? List.of("metres: ", "yards: ").get(random.nextInt(2)) + decimal(random, 2, 40_000)
+              ? List.of("metres: ", "yards: ").get(random.nextInt(2))
+                  + decimal(random, 2, 40_000).add(BigDecimal.valueOf(40))
               : WORDS.get(unit) + ": " + perBall;
       String stock =
           "ball: { %s, %s }, balls: %s, left: %s %s".formatted(weight, length, balls, loose, unit);

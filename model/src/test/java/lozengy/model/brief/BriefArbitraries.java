@@ -91,7 +91,7 @@ public final class BriefArbitraries {
             .map(rgb -> new Srgb(rgb >> 16, rgb >> 8 & 0xff, rgb & 0xff));
     Arbitrary<Optional<Ball>> balls =
         Combinators.combine(
-                Arbitraries.doubles().between(1, 200), Arbitraries.longs().between(1000, 800_000))
+                Arbitraries.doubles().between(10, 200), Arbitraries.longs().between(2000, 800_000))
             .as(Ball::new)
             .optional(0.9);
     Arbitrary<String> names =

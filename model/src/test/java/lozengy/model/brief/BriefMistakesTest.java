@@ -3,6 +3,7 @@ package lozengy.model.brief;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -178,6 +179,39 @@ class BriefMistakesTest {
                 Rules.DEFAULT,
                 note(PieceState.PLANNED, "r1c1", "A"),
                 note(PieceState.PLANNED, "r2c2", "A"))));
+  }
+
+  @Test
+  void putUpsThatNoYarnHasAreTold() {
+    Ball usual = new Ball(50, 120_000);
+    assertEquals(List.of(), paths(putUps(usual, new Ball(1000, 10_000), new Ball(25, 2_500_000))));
+    List<Mistake> told =
+        BriefJudge.mistakes(putUps(new Ball(7, 1_857_000), usual, new Ball(1000, 9_990)));
+    assertEquals(
+        List.of(
+            "yarns[0].ball: A ball of 7 g with 1857 m has 265 m to the gram. Yarn has 0.01 to 100 m"
+                + " to the gram; look at the band for grams and metres of a full ball",
+            "yarns[2].ball: A ball of 1000 g with 9.99 m has 0.00999 m to the gram. Yarn has 0.01"
+                + " to 100 m to the gram; look at the band for grams and metres of a full ball"),
+        told.stream().map(Mistake::words).toList());
+  }
+
+  private static Brief putUps(Ball... balls) {
+    List<Yarn> yarns = new ArrayList<>();
+    for (int i = 0; i < balls.length; i++) {
+      Yarn plain = YARNS.get(i);
+      yarns.add(
+          new Yarn(
+              plain.code(),
+              plain.name(),
+              plain.colour(),
+              Optional.of(balls[i]),
+              1,
+              Optional.empty(),
+              1,
+              Optional.empty()));
+    }
+    return brief(LAYOUT, MOTIFS, yarns, Rules.DEFAULT);
   }
 
   @Test

@@ -120,6 +120,25 @@ class ScorerTest {
     assertEquals(100, keep(blanket, now, blanket.open()));
   }
 
+  /** The total says the same of an arrangement whatever it was solved from. */
+  @Test
+  void keepStandsBesideTheTotal() {
+    Blanket blanket = row(3, 2).yarn("A", "A", "#000000").yarn("B", "B", "#ffffff").build();
+    Sequences now = BlanketBuilder.sequences(blanket, "A,B B,A A,A");
+    Sequences earlier = BlanketBuilder.sequences(blanket, "A,B B,A B,B");
+    Score afresh = Scorer.score(blanket, now, Optional.empty());
+    Score again = Scorer.score(blanket, now, Optional.of(earlier));
+    assertEquals(afresh.total(), again.total());
+    assertEquals(afresh.total(), afresh.objective());
+    // keep weighs 3 beside the 9 of the others
+    assertEquals(
+        (9 * afresh.total() + 3 * again.parts().get(Part.KEEP)) / 12, again.objective(), 1e-9);
+    assertEquals(
+        WeakSpots.of(blanket, now, 99).stream().mapToDouble(WeakSpot::points).sum(),
+        100 - again.total(),
+        1e-9);
+  }
+
   private static double keep(Blanket blanket, Sequences now, Sequences earlier) {
     return Scorer.score(blanket, now, Optional.of(earlier)).parts().get(Part.KEEP);
   }
@@ -189,6 +208,6 @@ class ScorerTest {
     double joins = 4 * (249 * 400 + 250 * 399) + 2 * 2 * (249 * 399);
     joins += 248 * 400 + 250 * 398 + 2 * 248 * 399 + 2 * 249 * 398;
     assertEquals(100 * (1 - repeats / (joins / 6)), score.parts().get(Part.SPREAD), 0.01);
-    assertEquals(3, WeakSpots.of(blanket, sequences, Optional.empty(), 3).size());
+    assertEquals(3, WeakSpots.of(blanket, sequences, 3).size());
   }
 }

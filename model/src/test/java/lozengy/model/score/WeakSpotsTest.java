@@ -7,12 +7,10 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
 
@@ -28,8 +26,7 @@ class WeakSpotsTest {
 
   private static List<WeakSpot> spots(BlanketBuilder builder, String sequences) {
     Blanket blanket = builder.build();
-    return WeakSpots.of(
-        blanket, BlanketBuilder.sequences(blanket, sequences), Optional.empty(), 100);
+    return WeakSpots.of(blanket, BlanketBuilder.sequences(blanket, sequences), 100);
   }
 
   private static List<String> words(List<WeakSpot> spots) {
@@ -131,20 +128,6 @@ class WeakSpotsTest {
   }
 
   @Test
-  void tellsWhatIsChanged() {
-    Blanket blanket =
-        only(Part.KEEP, BlanketBuilder.straight(3, 1).saltmarsh().motif(PieceKind.SQUARE, 2))
-            .piece("r1c1", PieceState.MADE, "MUD", "REE")
-            .build();
-    Sequences now = BlanketBuilder.sequences(blanket, "MUD,REE SAM,MUD BAR,HEA");
-    Sequences earlier = BlanketBuilder.sequences(blanket, "MUD,REE BAR,MUD SAM,SND");
-    List<WeakSpot> found = WeakSpots.of(blanket, now, Optional.of(earlier), 9);
-    assertEquals(
-        List.of("r1c3 is changed in 2 rounds", "r1c2 is changed in 1 round"), words(found));
-    assertEquals(50, found.get(0).points(), 1e-9);
-  }
-
-  @Test
   void choosesTheWorstOfEachPartBeforeASecondOfAny() {
     BlanketBuilder builder =
         BlanketBuilder.straight(4, 4)
@@ -156,7 +139,7 @@ class WeakSpotsTest {
     Blanket blanket = builder.build();
     Sequences sequences = BlanketBuilder.sequences(blanket, halves);
     // balance alone is full
-    List<WeakSpot> four = WeakSpots.of(blanket, sequences, Optional.empty(), 4);
+    List<WeakSpot> four = WeakSpots.of(blanket, sequences, 4);
     assertEquals(4, four.size());
     assertTrue(any(four, "have the same sequence"));
     assertTrue(any(four, "Tidal mud has only 0.70 m left over"));
@@ -166,7 +149,7 @@ class WeakSpotsTest {
     assertEquals(costliestFirst(all), all);
     // the fourth costs less than some that are left out for it
     assertTrue(four.get(3).points() < all.get(3).points());
-    assertEquals(List.of(), WeakSpots.of(blanket, sequences, Optional.empty(), 0));
+    assertEquals(List.of(), WeakSpots.of(blanket, sequences, 0));
   }
 
   private static List<WeakSpot> costliestFirst(List<WeakSpot> spots) {

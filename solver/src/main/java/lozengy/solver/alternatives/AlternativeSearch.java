@@ -25,6 +25,8 @@ import lozengy.solver.search.Search;
  * mirrored, costs a little. What falls too far below the best, or comes too close to an earlier
  * one, is searched for again with another seed and a smaller such cost. Each search spends as much
  * as the first one did.
+ *
+ * <p>Where planning again, each begins with the earlier plan, as the first did.
  */
 public final class AlternativeSearch {
 
@@ -63,7 +65,8 @@ public final class AlternativeSearch {
    * @param earlier what it was solved from, for the part keep
    * @param options as it was solved with; limits hold for each search
    * @param count how many are wanted, the first included, at least 1
-   * @param withinPoints how far below the best of them each total may be, in points, 0 or more
+   * @param withinPoints how far below the best of them each may be in what is maximised, in points,
+   *     0 or more
    * @return as many as were found, the first among them unless better ones leave it too far behind
    */
   public static Alternatives find(
@@ -93,14 +96,23 @@ public final class AlternativeSearch {
   }
 
   private boolean fits(Arrangement candidate) {
-    return candidate.score().total() >= best() - choice.withinPoints()
+    return isNear(candidate)
         && found.stream()
             .allMatch(
                 other -> distance.between(other.sequences(), candidate.sequences()) >= LEAST_APART);
   }
 
+  /**
+   * Whether the total is near enough to the best one, or where planning again to the first one's:
+   * what differs from that keeps less of the plan before, and so is worse with keep weighed in.
+   */
+  private boolean isNear(Arrangement candidate) {
+    double best = earlier.isEmpty() ? best() : found.get(0).score().total();
+    return candidate.score().total() >= best - choice.withinPoints();
+  }
+
   private double best() {
-    return found.stream().mapToDouble(each -> each.score().total()).max().orElse(0);
+    return found.stream().mapToDouble(each -> each.score().objective()).max().orElse(0);
   }
 
   private Optional<Arrangement> search(double shunPoints) {
@@ -116,7 +128,8 @@ public final class AlternativeSearch {
             () -> Long.MIN_VALUE,
             () -> tell(budget),
             Assertions.OFF)) {
-      if (!search.start()) {
+      boolean started = earlier.isPresent() && search.startFromEarlier(false);
+      if (!started && !search.start()) {
         search.startFrom(problem.assignment(found.get(0).sequences()));
       }
       search.improve();
@@ -133,7 +146,8 @@ public final class AlternativeSearch {
 
   private void tell(Budget budget) {
     Arrangement first = found.get(0);
-    double proved = first.bound().map(Arrangement.Bound::total).orElse(100.0);
+    double proved =
+        first.bound().map(bound -> bound.objective().orElse(bound.total())).orElse(100.0);
     options
         .listener()
         .progress(
@@ -148,7 +162,8 @@ public final class AlternativeSearch {
     int[] cost = own == null ? new int[slots * yarns] : own.clone();
     int images = found.size() * distance.symmetries().size();
     int free = problem.slots().free().length;
-    int each = (int) Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    long shunned = Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    int each = (int) Math.min(shunned, Integer.MAX_VALUE / (4 * images));
     for (Arrangement other : found) {
       for (int[] symmetry : distance.symmetries()) {
         for (int slot : problem.slots().free()) {
@@ -186,12 +201,12 @@ public final class AlternativeSearch {
   }
 
   private Alternatives result() {
-    double best = best();
     List<Arrangement> kept =
         found.stream()
-            .filter(each -> each.score().total() >= best - choice.withinPoints())
+            .filter(this::isNear)
             .sorted(
-                Comparator.comparingDouble((Arrangement each) -> each.score().total()).reversed())
+                Comparator.comparingDouble((Arrangement each) -> each.score().objective())
+                    .reversed())
             .toList();
     double[][] distances = new double[kept.size()][kept.size()];
     for (int i = 0; i < distances.length; i++) {

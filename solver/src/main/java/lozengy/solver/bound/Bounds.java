@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.score.Score;
 import lozengy.model.score.Targets;
 
 /**
@@ -58,12 +58,7 @@ public final class Bounds {
   private double best = 100;
   private boolean joint;
 
-  private Bounds(
-      Blanket blanket,
-      Targets targets,
-      Weights weights,
-      Optional<Sequences> earlier,
-      BooleanSupplier stop) {
+  private Bounds(Blanket blanket, Targets targets, Weights weights, BooleanSupplier stop) {
     this.blanket = blanket;
     this.targets = targets;
     this.weights = weights;
@@ -75,8 +70,7 @@ public final class Bounds {
             + weights.contrast()
             + weights.vision()
             + weights.unbounded()
-            + weights.variety() * VarietyCap.of(blanket, groups)
-            + earlier.map(before -> weights.keep() * KeepCap.of(blanket, before)).orElse(0.0);
+            + weights.variety() * VarietyCap.of(blanket, groups);
     this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));
     this.layers = new LayerRepeats[blanket.layerCount()];
     this.wanted = new double[layers.length][PieceKind.values().length][blanket.yarnCount()];
@@ -95,25 +89,35 @@ public final class Bounds {
    * Bounds the total of all valid arrangements.
    *
    * @param blanket the blanket
-   * @param earlier the sequences that would be solved from; only whether there are any matters
    * @param limits how much effort to spend
    * @param stop asked now and then; once true, what is proved so far is given
    * @return the bound, 0 to 100, with its proof in words
    */
-  public static Bound of(
-      Blanket blanket, Optional<Sequences> earlier, BoundLimits limits, BooleanSupplier stop) {
+  public static Bound of(Blanket blanket, BoundLimits limits, BooleanSupplier stop) {
     Targets targets = Targets.of(blanket);
-    Weights weights = Weights.of(blanket, targets, earlier.isPresent());
+    Weights weights = Weights.of(blanket, targets);
     if (weights == null || blanket.pieceCount() == 0) {
       return new Bound(100, "no part of the score weighs");
     }
-    Bounds bounds = new Bounds(blanket, targets, weights, earlier, stop);
+    Bounds bounds = new Bounds(blanket, targets, weights, stop);
     for (int stage = 0;
         stage <= limits.stages() && bounds.open() && !stop.getAsBoolean();
         stage++) {
       bounds.run(stage);
     }
     return bounds.bound();
+  }
+
+  /**
+   * {@return a figure that no valid arrangement's objective exceeds, from one that no total
+   * exceeds}
+   *
+   * @param blanket the blanket
+   * @param earlier the sequences that would be solved from
+   * @param total a total that no valid arrangement exceeds, 0 to 100
+   */
+  public static double ofObjective(Blanket blanket, Sequences earlier, double total) {
+    return Score.objective(total, PartBounds.keep(blanket, earlier), blanket.brief().prefer());
   }
 
   private Bound bound() {

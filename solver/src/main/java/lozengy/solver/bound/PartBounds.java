@@ -25,29 +25,46 @@ public final class PartBounds {
   private PartBounds() {}
 
   /**
+   * {@return the part keep at most, 0 to 100: of the rounds free to change that had a yarn before,
+   * those whose yarn is still allowed there}
+   *
+   * @param blanket the blanket
+   * @param earlier the sequences that would be solved from
+   */
+  public static double keep(Blanket blanket, Sequences earlier) {
+    int free = 0;
+    int kept = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        int yarn = earlier.yarn(piece, round);
+        if (blanket.free(piece, round) && yarn != Sequences.OPEN) {
+          free++;
+          kept += blanket.mayShow(piece, round, yarn) ? 1 : 0;
+        }
+      }
+    }
+    return free == 0 ? MOST : MOST * kept / free;
+  }
+
+  /**
    * Bounds parts one by one, the others left aside: the bound of the same brief with no other part
    * weighing.
    *
    * @param blanket the blanket
-   * @param earlier the sequences that would be solved from
-   * @param parts the parts
+   * @param parts the parts, of those that make up the total
    * @param limits how much effort to spend on each
    * @param stop asked now and then; once true, what is proved so far is given
    * @return a bound for each of the parts
    */
   public static Map<Part, Bound> of(
-      Blanket blanket,
-      Optional<Sequences> earlier,
-      Set<Part> parts,
-      BoundLimits limits,
-      BooleanSupplier stop) {
+      Blanket blanket, Set<Part> parts, BoundLimits limits, BooleanSupplier stop) {
     Map<Part, Bound> bounds = new EnumMap<>(Part.class);
     for (Part part : parts) {
       Map<Part, Double> alone = new EnumMap<>(Part.class);
       for (Part each : Part.values()) {
         alone.put(each, each == part ? 1.0 : 0.0);
       }
-      bounds.put(part, bound(blanket, alone, earlier, limits, stop));
+      bounds.put(part, bound(blanket, alone, limits, stop));
     }
     return bounds;
   }
@@ -62,8 +79,7 @@ public final class PartBounds {
    * what was known, with the effort that is allowed.
    *
    * @param blanket the blanket
-   * @param earlier the sequences that would be solved from
-   * @param figures the given arrangement's parts
+   * @param figures the given arrangement's parts, of those that make up the total
    * @param known a bound on the brief's own total, if there is one
    * @param limits how much effort to spend on each
    * @param stop asked now and then; once true, what is proved so far is given
@@ -71,7 +87,6 @@ public final class PartBounds {
    */
   public static Map<Part, Double> othersKept(
       Blanket blanket,
-      Optional<Sequences> earlier,
       Map<Part, Double> figures,
       Optional<Bound> known,
       BoundLimits limits,
@@ -96,14 +111,14 @@ public final class PartBounds {
         if (figure.getValue() < MOST && others > 0 && !stop.getAsBoolean()) {
           Map<Part, Double> heavier = new EnumMap<>(own);
           heavier.put(part, times * others);
-          double total = bound(blanket, heavier, earlier, BoundLimits.QUICK, stop).total();
+          double total = bound(blanket, heavier, BoundLimits.QUICK, stop).total();
           double left = left(heavier, figures, part, total);
           telling = left < least ? heavier : telling;
           least = Math.min(least, left);
         }
       }
       if (before - least >= WORTH && limits.stages() > 0) {
-        double total = bound(blanket, telling, earlier, limits, stop).total();
+        double total = bound(blanket, telling, limits, stop).total();
         least = Math.min(least, left(telling, figures, part, total));
       }
       bounds.put(part, Math.max(figure.getValue(), Math.min(MOST, least)));
@@ -126,12 +141,8 @@ public final class PartBounds {
   }
 
   private static Bound bound(
-      Blanket blanket,
-      Map<Part, Double> weights,
-      Optional<Sequences> earlier,
-      BoundLimits limits,
-      BooleanSupplier stop) {
+      Blanket blanket, Map<Part, Double> weights, BoundLimits limits, BooleanSupplier stop) {
     Blanket weighed = Blanket.ofUnjudged(blanket.brief().withPrefer(new Preferences(weights)));
-    return Bounds.of(weighed, earlier, limits, stop);
+    return Bounds.of(weighed, limits, stop);
   }
 }

@@ -186,8 +186,9 @@ final class PrimalDual {
     }
     if (pointMoved > 1e-12 && multipliersMoved > 1e-12) {
       weight =
-          Math.exp(
-              0.5 * Math.log(Math.sqrt(multipliersMoved / pointMoved)) + 0.5 * Math.log(weight));
+          StrictMath.exp(
+              0.5 * StrictMath.log(Math.sqrt(multipliersMoved / pointMoved))
+                  + 0.5 * StrictMath.log(weight));
     }
     since = 0;
   }

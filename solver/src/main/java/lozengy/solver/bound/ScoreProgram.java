@@ -22,7 +22,7 @@ import lozengy.solver.bound.PieceGroups.Group;
  *   <li>the weight of repeats: {@link RepeatRows};
  *   <li>the contrast of seams: {@link SeamRows};
  *   <li>stock and leeway: {@link StockRows};
- *   <li>variety and keep: constants, the most that they can be.
+ *   <li>variety: a constant, the most that it can be.
  * </ul>
  */
 final class ScoreProgram {

@@ -18,7 +18,6 @@ import lozengy.model.score.Targets;
  * @param contrast points of contrast where a blanket has neither
  * @param variety points of full variety
  * @param leeway points of full leeway
- * @param keep points of keeping all
  * @param spread points of full spread
  * @param allBalance points of full balance
  * @param unbounded points of the parts that nobody bounds: fade and order
@@ -33,21 +32,13 @@ record Weights(
     double contrast,
     double variety,
     double leeway,
-    double keep,
     double spread,
     double allBalance,
     double unbounded) {
 
-  /**
-   * The weights of a blanket, or null if no part weighs.
-   *
-   * @param kept whether there is an earlier arrangement to keep
-   */
-  static Weights of(Blanket blanket, Targets targets, boolean kept) {
-    double sum = 0;
-    for (Part part : Part.values()) {
-      sum += part == Part.KEEP && !kept ? 0 : blanket.brief().prefer().weight(part);
-    }
+  /** The weights of a blanket, or null if no part of the total weighs. */
+  static Weights of(Blanket blanket, Targets targets) {
+    double sum = blanket.brief().prefer().weightOfTotal();
     if (sum == 0) {
       return null;
     }
@@ -88,7 +79,6 @@ record Weights(
         means == 0 ? contrast : 0,
         points(blanket, Part.VARIETY, sum),
         points(blanket, Part.LEEWAY, sum),
-        kept ? points(blanket, Part.KEEP, sum) : 0,
         points(blanket, Part.SPREAD, sum),
         points(blanket, Part.BALANCE, sum),
         points(blanket, Part.FADE, sum) + points(blanket, Part.ORDER, sum));

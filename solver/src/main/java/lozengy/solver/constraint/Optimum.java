@@ -28,11 +28,12 @@ public final class Optimum {
    * What was found.
    *
    * @param best the best arrangement met, which may be the known one; empty if none was met
-   * @param total its total, 0 to 100; NaN if none was met
-   * @param bound a total that no valid arrangement exceeds; equal to {@code total} if the best is
-   *     proved best, 100 if nothing is proved
+   * @param objective what it reaches of what is maximised, 0 to 100: its total, or with keep
+   *     weighed in where it is solved from an earlier one; NaN if none was met
+   * @param bound what no valid arrangement exceeds of that; equal to {@code objective} if the best
+   *     is proved best, 100 if nothing is proved
    */
-  public record Result(Optional<Sequences> best, double total, double bound) {}
+  public record Result(Optional<Sequences> best, double objective, double bound) {}
 
   /**
    * Searches. The loss in the model is rounded down, so an arrangement that is only as good as the
@@ -54,15 +55,12 @@ public final class Optimum {
       long seed,
       Limits limits) {
     Climb climb = new Climb(blanket, earlier, known);
-    if (!ScoreLoss.states(blanket)) {
-      return climb.result(100);
-    }
     if (!climb.run(true, seed, limits)) {
       return climb.result(100);
     }
     double margin = climb.marginPoints();
     boolean exact = climb.run(false, seed, limits);
-    return climb.result(exact ? climb.total : Math.min(100, climb.total + margin));
+    return climb.result(exact ? climb.objective : Math.min(100, climb.objective + margin));
   }
 
   private static final class Climb {
@@ -70,20 +68,21 @@ public final class Optimum {
     private final Blanket blanket;
     private final Optional<Sequences> earlier;
     private Optional<Sequences> best;
-    private double total;
+    private double objective;
     private int rounding;
 
     Climb(Blanket blanket, Optional<Sequences> earlier, Optional<Sequences> known) {
       this.blanket = blanket;
       this.earlier = earlier;
       this.best = known;
-      this.total = known.map(k -> Scorer.score(blanket, k, earlier).total()).orElse(Double.NaN);
+      this.objective =
+          known.map(k -> Scorer.score(blanket, k, earlier).objective()).orElse(Double.NaN);
     }
 
     /** Searches for better; true if none is left, those within the margin perhaps left out. */
     boolean run(boolean beyondMargin, long seed, Limits limits) {
       ConstraintModel constraints = ConstraintModel.of(blanket);
-      if (!constraints.exact()) {
+      if (!constraints.exact() || !ScoreLoss.states(constraints)) {
         return false;
       }
       ScoreLoss loss = ScoreLoss.of(constraints, earlier);
@@ -110,10 +109,10 @@ public final class Optimum {
     }
 
     private void keepIfBetter(Sequences sequences) {
-      double reached = Scorer.score(blanket, sequences, earlier).total();
-      if (!(reached <= total)) {
+      double reached = Scorer.score(blanket, sequences, earlier).objective();
+      if (!(reached <= objective)) {
         best = Optional.of(sequences);
-        total = reached;
+        objective = reached;
       }
     }
 
@@ -122,7 +121,7 @@ public final class Optimum {
       if (best.isEmpty()) {
         return IntVar.MAX_INT_BOUND;
       }
-      double units = (100 - total) * ScoreLoss.UNITS_PER_POINT;
+      double units = (100 - objective) * ScoreLoss.UNITS_PER_POINT;
       int most = (int) Math.floor(units + 1e-3);
       return beyondMargin ? most - rounding - 1 : most;
     }
@@ -133,7 +132,7 @@ public final class Optimum {
     }
 
     Result result(double bound) {
-      return new Result(best, total, best.isEmpty() ? 100 : Math.max(total, bound));
+      return new Result(best, objective, best.isEmpty() ? 100 : Math.max(objective, bound));
     }
   }
 }

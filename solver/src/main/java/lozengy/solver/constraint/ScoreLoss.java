@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.Preferences;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.FadeMeasure;
@@ -28,15 +29,17 @@ import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
 
 /**
- * What an arrangement's total lacks of 100 points, as a variable of whole units. Every term is
- * rounded down, so the variable is never more than the true loss; it is less by hardly more than
- * {@link #rounding} units. For small blankets: it takes a variable for every pair of places within
- * reach.
+ * What an arrangement's total, or its objective where it is solved from an earlier one, lacks of
+ * 100 points, as a variable of whole units. Every term is rounded down, so the variable is never
+ * more than the true loss; it is less by hardly more than {@link #rounding} units. For small
+ * blankets: it takes a variable for every pair of places within reach.
  */
 final class ScoreLoss {
 
   /** Units to a point; 100 points must stay within Choco's bounds. */
   static final int UNITS_PER_POINT = 100_000;
+
+  private static final long MOST_UNITS = IntVar.MAX_INT_BOUND;
 
   private final ConstraintModel constraints;
   private final Blanket blanket;
@@ -60,9 +63,18 @@ final class ScoreLoss {
     unitsPerPartPoint.replaceAll((part, units) -> total == 0 ? 0 : units / total);
   }
 
-  /** Whether the loss of a blanket's arrangements can be stated: it has no order to measure. */
-  static boolean states(Blanket blanket) {
-    return blanket.brief().prefer().weight(Part.ORDER) == 0 || OrderMeasure.of(blanket).isEmpty();
+  /**
+   * Whether the loss of a model's arrangements can be stated: it has no order to measure, and no
+   * leeway of yarns whose use is beyond Choco's bounds.
+   */
+  static boolean states(ConstraintModel constraints) {
+    Blanket blanket = constraints.blanket();
+    Preferences prefer = blanket.brief().prefer();
+    boolean ordered = prefer.weight(Part.ORDER) > 0 && OrderMeasure.of(blanket).isPresent();
+    boolean countable =
+        prefer.weight(Part.LEEWAY) == 0
+            || constraints.loads().stream().allMatch(load -> load.mostUnits() <= MOST_UNITS);
+    return !ordered && countable;
   }
 
   /** States the loss of a model's arrangements. */

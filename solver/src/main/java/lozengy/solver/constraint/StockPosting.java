@@ -37,10 +37,9 @@ final class StockPosting implements KindPosting<Ground.Stock> {
         load.terms().stream().filter(term -> term.open() > 0 && term.length() > 0).toList();
     long unit = load.unit();
     long most = load.mostReachable() / unit;
-    long all = load.mostOpenUse() / unit;
+    long all = load.mostUnits();
     for (YarnLoad.Term term : terms) {
       most += term.length() / unit * term.fixed();
-      all += term.length() / unit * term.fixed();
     }
     long shrink = 1;
     if (all > IntVar.MAX_INT_BOUND) {

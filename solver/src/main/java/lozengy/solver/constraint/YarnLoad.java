@@ -132,6 +132,18 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
   }
 
   /**
+   * {@return the most that open rounds and those of their classes can take of this yarn, in units
+   * of {@link #unit}} A count of rounds weighted by such lengths is an int where this is one.
+   */
+  long mostUnits() {
+    long most = 0;
+    for (Term term : terms) {
+      most += term.open() > 0 ? term.length() / Math.max(1, unit()) * term.possible() : 0;
+    }
+    return most;
+  }
+
+  /**
    * {@return the most that open rounds can take without overdrawing the stock, in mm: rounds are
    * whole, so it is often less than what is left} An upper bound on it where the sums would be too
    * many. Negative if the stock is overdrawn already.

@@ -35,6 +35,11 @@ final class CostScale {
 
   private static final int UNITS_OF_STEP = 1 << 14;
 
+  /**
+   * Points of a step so light that 1,000 points are 2^53 units: finer weights are not told apart.
+   */
+  private static final double LEAST_STEP = 1000.0 * UNITS_OF_STEP / (1L << 53);
+
   final double spreadPoints;
   final double[] balancePoints;
   final double seamContrastPoints;
@@ -112,7 +117,7 @@ final class CostScale {
       others = Math.max(others, points);
     }
     double step = Math.max(spreadPoints, others / (spreadPoints > 0 ? 16 : 4));
-    return step > 0 ? step : 1;
+    return step > 0 ? Math.max(step, LEAST_STEP) : 1;
   }
 
   /** Weight of a layer. */

@@ -41,7 +41,7 @@ public record Domains(int[] of, int[][] yarns, boolean[][] allows) {
    * @param slots the slots' indices, from 0
    */
   public double bits(int[] slots) {
-    return Arrays.stream(slots).mapToDouble(slot -> Math.log(yarns(slot).length)).sum()
-        / Math.log(2);
+    return Arrays.stream(slots).mapToDouble(slot -> StrictMath.log(yarns(slot).length)).sum()
+        / StrictMath.log(2);
   }
 }

@@ -6,8 +6,8 @@ import lozengy.model.blanket.Sequences;
 
 /**
  * A blanket frozen to ints: what the search reads in its loop. The cost of an assignment is what
- * its score loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for broken
- * rules; compiled once, immutable by convention, shared by all walkers.
+ * its score's objective loses against 100, in units of {@link #unitsPerPoint()}, plus penalties for
+ * broken rules; compiled once, immutable by convention, shared by all walkers.
  *
  * @param blanket where it comes from
  * @param earlier sequences that the part keep looks back to
@@ -52,7 +52,7 @@ public record Problem(
     int[] unaryCost,
     int[] targets,
     long[] balanceCost,
-    int[][] needs,
+    long[][] needs,
     int[] slotClass,
     long[] stock,
     long[] usable,
@@ -68,6 +68,9 @@ public record Problem(
     PieceCounts counts,
     OrderCosts order,
     int keepCost) {
+
+  /** More than any gain; such penalties of all yarns still add up to a long. */
+  private static final double MOST_OVERDRAW = 1L << 48;
 
   /**
    * {@return this problem with other pair costs}
@@ -186,7 +189,7 @@ public record Problem(
    * @param slot the slot's index, from 0
    * @param yarn the yarn's index, from 0
    */
-  public int need(int slot, int yarn) {
+  public long need(int slot, int yarn) {
     return needs[slotClass[slot]][yarn];
   }
 
@@ -216,7 +219,7 @@ public record Problem(
    */
   public long overdrawLoss(int yarn, long used) {
     long over = used - usable[yarn];
-    return over <= 0 ? 0 : hardCost / 16 + (long) (overdrawCost * over);
+    return over <= 0 ? 0 : hardCost / 16 + (long) Math.min(MOST_OVERDRAW, overdrawCost * over);
   }
 
   /**

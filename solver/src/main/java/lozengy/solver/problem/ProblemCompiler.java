@@ -58,7 +58,7 @@ public final class ProblemCompiler {
   private Problem compile() {
     Rules rules = blanket.brief().rules();
     int[] slotClass = new int[slots.count()];
-    int[][] needs = needs(slotClass);
+    long[][] needs = needs(slotClass);
     long[] balanceCost = new long[scale.balancePoints.length];
     for (int layer = 0; layer < balanceCost.length; layer++) {
       balanceCost[layer] = scale.units(scale.balancePoints[layer]);
@@ -198,9 +198,9 @@ public final class ProblemCompiler {
     return false;
   }
 
-  private int[][] needs(int[] slotClass) {
+  private long[][] needs(int[] slotClass) {
     Map<Integer, Integer> known = new HashMap<>();
-    List<int[]> needs = new ArrayList<>();
+    List<long[]> needs = new ArrayList<>();
     for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.piece()[slot];
       int round = slot - slots.pieceStart()[piece];
@@ -209,9 +209,9 @@ public final class ProblemCompiler {
       int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
       Integer found = known.get(key);
       if (found == null) {
-        int[] need = new int[yarns];
+        long[] need = new long[yarns];
         for (int yarn = 0; yarn < yarns; yarn++) {
-          need[yarn] = Math.toIntExact(weight * blanket.needMillimetres(kind, round, yarn));
+          need[yarn] = weight * blanket.needMillimetres(kind, round, yarn);
         }
         found = needs.size();
         known.put(key, found);
@@ -219,7 +219,7 @@ public final class ProblemCompiler {
       }
       slotClass[slot] = found;
     }
-    return needs.toArray(int[][]::new);
+    return needs.toArray(long[][]::new);
   }
 
   private int[] innerCost() {

@@ -93,10 +93,10 @@ final class Audit {
     // Where repeats are more than a shuffle's, or a fade is the wrong way round, the model cuts the
     // part off at 0, the cost does not.
     boolean noFade = Double.valueOf(0).equals(score.parts().get(Part.FADE));
-    boolean cutOff = (score.parts().get(Part.SPREAD) == 0 || noFade) && score.total() >= kept;
-    if (Math.abs(score.total() - kept) > SCORE_TOLERANCE && !cutOff) {
+    boolean cutOff = (score.parts().get(Part.SPREAD) == 0 || noFade) && score.objective() >= kept;
+    if (Math.abs(score.objective() - kept) > SCORE_TOLERANCE && !cutOff) {
       throw drift(
-          "after " + move, slots, "score by cost " + kept + ", by the model " + score.total());
+          "after " + move, slots, "score by cost " + kept + ", by the model " + score.objective());
     }
   }
 

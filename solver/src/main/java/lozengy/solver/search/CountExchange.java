@@ -170,8 +170,8 @@ final class CountExchange {
       int slot = slotOfGroup[chosen[i]];
       counts[chosen[i]][a] -= best[i];
       counts[chosen[i]][b] += best[i];
-      used[a] -= (long) best[i] * problem.need(slot, a);
-      used[b] += (long) best[i] * problem.need(slot, b);
+      used[a] -= best[i] * problem.need(slot, a);
+      used[b] += best[i] * problem.need(slot, b);
       shift(i, a, b, best[i]);
     }
   }
@@ -185,14 +185,14 @@ final class CountExchange {
       return;
     }
     int group = chosen[i];
-    int needA = problem.need(slotOfGroup[group], a);
-    int needB = problem.need(slotOfGroup[group], b);
+    long needA = problem.need(slotOfGroup[group], a);
+    long needB = problem.need(slotOfGroup[group], b);
     int least = -Math.min(reach, counts[group][b]);
     int most = Math.min(reach, counts[group][a]);
     for (int move = least; move <= most; move++) {
       trial[i] = move;
       shift(i, a, b, move);
-      enumerate(i + 1, a, b, usedA - (long) move * needA, usedB + (long) move * needB);
+      enumerate(i + 1, a, b, usedA - move * needA, usedB + move * needB);
       shift(i, a, b, -move);
     }
   }

@@ -253,8 +253,8 @@ final class CountPlan {
       return;
     }
     long told = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
-    int less = problem.need(slot, from);
-    int more = problem.need(slot, to);
+    long less = problem.need(slot, from);
+    long more = problem.need(slot, to);
     told += stock.change(from, less, to, more);
     if (told <= temperature * draws.exponential()) {
       stock.apply(from, less, to, more);
@@ -290,8 +290,8 @@ final class CountPlan {
     }
     told += earlier.shift(groupA, counts[groupA], a, b);
     told += earlier.shift(groupB, counts[groupB], b, a);
-    int less = problem.need(slotA, a) - problem.need(slotB, a);
-    int more = problem.need(slotA, b) - problem.need(slotB, b);
+    long less = problem.need(slotA, a) - problem.need(slotB, a);
+    long more = problem.need(slotA, b) - problem.need(slotB, b);
     told += stock.change(a, less, b, more);
     if (told <= temperature * draws.exponential()) {
       stock.apply(a, less, b, more);

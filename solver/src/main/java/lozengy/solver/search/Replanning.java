@@ -6,8 +6,9 @@ import lozengy.solver.problem.Problem;
  * The course of planning again. Round by round one walker goes on from the best there is, which at
  * first is the repaired plan, and the other from a deal of counts close to the earlier plan, a
  * change now weighing more and now less than it costs, in which rounds keep their yarn as far as
- * the counts allow. No leg's length depends on the moves that are left: so a course that ends
- * because nothing gets better is the same as one with just so many moves.
+ * the counts allow; now and then from the earlier plan with what is open filled anew. No leg's
+ * length depends on the moves that are left: so a course that ends because nothing gets better is
+ * the same as one with just so many moves.
  */
 final class Replanning {
 
@@ -16,6 +17,9 @@ final class Replanning {
 
   /** By rounds, what a change weighs in a deal of counts, in what it costs. */
   private static final double[] CHANGE_COSTS = {1, 2, 0.5, 4, 0};
+
+  /** In one of so many rounds what stands is filled anew instead, with no plan of counts. */
+  private static final int FILL_EVERY = 3;
 
   /** By rounds, the temperature, in steps of the lightest repeat. */
   private static final double[] HOT = {0.5, 0.25, 1};
@@ -62,6 +66,8 @@ final class Replanning {
           (walker, number) -> {
             if (number == 0) {
               walker.restart(best);
+            } else if (round % FILL_EVERY == FILL_EVERY - 1) {
+              walker.fill(plan, changeCost);
             } else {
               walker.dealNear(plan, changeCost, EXCHANGES);
             }

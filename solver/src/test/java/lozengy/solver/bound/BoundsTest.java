@@ -57,9 +57,14 @@ class BoundsTest {
         continue;
       }
       Optional<Sequences> earlier = seed % 3 == 0 ? Optional.of(blanket.locks()) : Optional.empty();
-      OptionalDouble best = Exhaustive.best(blanket, earlier);
+      OptionalDouble best = Exhaustive.best(blanket);
       if (best.isPresent()) {
-        double bound = Bounds.of(blanket, earlier, new BoundLimits(2), () -> false).total();
+        double bound = Bounds.of(blanket, new BoundLimits(2), () -> false).total();
+        if (earlier.isPresent()) {
+          double most = Bounds.ofObjective(blanket, earlier.get(), bound);
+          double objective = Exhaustive.bestObjective(blanket, earlier).orElseThrow();
+          assertTrue(most >= objective, "seed " + seed + ": " + most + " below " + objective);
+        }
         assertTrue(
             bound >= best.getAsDouble(),
             "seed " + seed + ": bound " + bound + " below " + best.getAsDouble());
@@ -84,8 +89,7 @@ class BoundsTest {
           new SolveOptions(
               seed, OptionalLong.of(100_000), OptionalDouble.empty(), 1, () -> false, told -> {});
       if (Solver.solve(blanket, Optional.empty(), options) instanceof SolveResult.Found found) {
-        double bound =
-            Bounds.of(blanket, Optional.empty(), new BoundLimits(2), () -> false).total();
+        double bound = Bounds.of(blanket, new BoundLimits(2), () -> false).total();
         double total = found.arrangement().score().total();
         assertTrue(bound >= total, "seed " + seed + ": bound " + bound + " below " + total);
         held++;
@@ -113,7 +117,7 @@ class BoundsTest {
     double total = found.arrangement().score().total();
     assertTrue(total > 10, "total " + total);
     for (int stages = 0; stages <= 3; stages++) {
-      Bound bound = Bounds.of(blanket, Optional.empty(), new BoundLimits(stages), () -> false);
+      Bound bound = Bounds.of(blanket, new BoundLimits(stages), () -> false);
       assertTrue(bound.total() >= total, bound + " below " + total);
     }
     assertEquals("none", found.arrangement().solved().orElseThrow().proof());
@@ -128,12 +132,12 @@ class BoundsTest {
         double before = 100;
         for (int stages = 0; stages <= 2; stages++) {
           BoundLimits limits = new BoundLimits(stages);
-          double bound = Bounds.of(blanket, Optional.empty(), limits, () -> false).total();
+          double bound = Bounds.of(blanket, limits, () -> false).total();
           assertTrue(bound <= before, "seed " + seed + ", stages " + stages);
           before = bound;
         }
         BoundLimits limits = new BoundLimits(2);
-        assertEquals(before, Bounds.of(blanket, Optional.empty(), limits, () -> false).total());
+        assertEquals(before, Bounds.of(blanket, limits, () -> false).total());
       }
     }
   }
@@ -141,8 +145,7 @@ class BoundsTest {
   @Test
   void stoppedAtOnceTheBoundIsAll() {
     Blanket blanket = Blanket.ofUnjudged(RandomBriefs.of(1, 4, 8));
-    assertEquals(
-        100, Bounds.of(blanket, Optional.empty(), BoundLimits.THOROUGH, () -> true).total());
+    assertEquals(100, Bounds.of(blanket, BoundLimits.THOROUGH, () -> true).total());
   }
 
   /** Every yarn has 2 % more than an even share of an even need: leeway cannot exceed a fifth. */
@@ -164,7 +167,7 @@ class BoundsTest {
             .arrangement()
             .score()
             .total();
-    double bound = Bounds.of(blanket, Optional.empty(), BoundLimits.THOROUGH, () -> false).total();
+    double bound = Bounds.of(blanket, BoundLimits.THOROUGH, () -> false).total();
     assertTrue(bound >= found, bound + " below " + found);
     assertTrue(bound - found < 2, bound + " against " + found);
   }

@@ -54,8 +54,13 @@ public final class Exhaustive {
   }
 
   /** The best total of all valid arrangements; empty if none is valid. */
-  public static OptionalDouble best(Blanket blanket, Optional<Sequences> earlier) {
-    return scores(blanket, earlier).stream().mapToDouble(Score::total).max();
+  public static OptionalDouble best(Blanket blanket) {
+    return scores(blanket, Optional.empty()).stream().mapToDouble(Score::total).max();
+  }
+
+  /** The best that is maximised of all valid arrangements; empty if none is valid. */
+  public static OptionalDouble bestObjective(Blanket blanket, Optional<Sequences> earlier) {
+    return scores(blanket, earlier).stream().mapToDouble(Score::objective).max();
   }
 
   /** The scores of all valid arrangements. */

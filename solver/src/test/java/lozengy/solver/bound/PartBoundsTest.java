@@ -38,10 +38,9 @@ class PartBoundsTest {
         continue;
       }
       Score given = all.get((int) (seed % all.size()));
-      Bound known = Bounds.of(blanket, earlier, LIMITS, () -> false);
+      Bound known = Bounds.of(blanket, LIMITS, () -> false);
       Map<Part, Double> kept =
-          PartBounds.othersKept(
-              blanket, earlier, given.parts(), Optional.of(known), LIMITS, () -> false);
+          PartBounds.othersKept(blanket, given.parts(), Optional.of(known), LIMITS, () -> false);
       for (Part part : given.parts().keySet()) {
         for (Score other : all) {
           if (keeps(given, other, part, blanket)) {

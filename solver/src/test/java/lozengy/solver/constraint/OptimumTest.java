@@ -3,16 +3,21 @@ package lozengy.solver.constraint;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
+import lozengy.model.colour.Tone;
 import lozengy.model.input.SourceText;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Branch and bound against the best that brute force finds, on tiny random blankets. */
 class OptimumTest {
@@ -33,18 +38,19 @@ class OptimumTest {
           BruteForce.count(
               blanket,
               MOST_TRIED,
-              each -> best[0] = Math.max(best[0], Scorer.score(blanket, each, earlier).total()));
+              each ->
+                  best[0] = Math.max(best[0], Scorer.score(blanket, each, earlier).objective()));
       if (count == 0 || count == MOST_TRIED) {
         continue;
       }
       settled++;
       Optimum.Result result = Optimum.maximise(blanket, earlier, Optional.empty(), seed, AMPLE);
-      assertEquals(best[0], result.total(), 1e-9, "seed " + seed);
-      assertEquals(result.total(), result.bound(), 0, "seed " + seed);
+      assertEquals(best[0], result.objective(), 1e-9, "seed " + seed);
+      assertEquals(result.objective(), result.bound(), 0, "seed " + seed);
       Sequences found = result.best().orElseThrow();
       assertEquals(List.of(), Check.faults(blanket, found), "seed " + seed);
       assertEquals(
-          result.total(), Scorer.score(blanket, found, earlier).total(), 0, "seed " + seed);
+          result.objective(), Scorer.score(blanket, found, earlier).objective(), 0, "seed " + seed);
     }
     assertTrue(settled > 8, "settled: " + settled);
   }
@@ -63,7 +69,7 @@ class OptimumTest {
             double total = Scorer.score(blanket, each, Optional.empty()).total();
             assertTrue(total <= narrow.bound() + 1e-9, "exceeds the bound");
           });
-      cutShort += narrow.bound() > narrow.total() ? 1 : 0;
+      cutShort += narrow.bound() > narrow.objective() ? 1 : 0;
     }
     assertTrue(cutShort > 0, "never cut short");
   }
@@ -89,6 +95,37 @@ class OptimumTest {
     Optimum.Result result = Optimum.maximise(blanket, Optional.empty(), Optional.empty(), 1, AMPLE);
     assertEquals(Optional.empty(), result.best());
     assertEquals(100, result.bound());
+  }
+
+  /** Nothing may be proved where a yarn's use in all does not fit an int. */
+  @ParameterizedTest
+  @ValueSource(longs = {265_285_714, 600_000_000, 3_000_000_000L})
+  void nothingIsProvedOfRoundsTooLongToBeCounted(long millimetres) {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 2)
+            .motif(
+                PieceKind.SQUARE,
+                BlanketBuilder.round(millimetres),
+                BlanketBuilder.round(millimetres + 1),
+                BlanketBuilder.round(millimetres + 2))
+            .yarns(3, Tone.MID, 13 * millimetres)
+            .build();
+    double[] best = {0};
+    List<Sequences> first = new ArrayList<>();
+    BruteForce.count(
+        blanket,
+        Long.MAX_VALUE,
+        each -> {
+          if (first.isEmpty()) {
+            first.add(each.copy());
+          }
+          double total = Scorer.score(blanket, each, Optional.empty()).total();
+          best[0] = Math.max(best[0], total);
+        });
+    Optimum.Result result =
+        Optimum.maximise(blanket, Optional.empty(), Optional.of(first.get(0)), 1, AMPLE);
+    assertTrue(
+        result.bound() >= best[0], result.bound() + " is told and " + best[0] + " is reached");
   }
 
   @Test

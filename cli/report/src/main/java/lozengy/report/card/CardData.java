@@ -43,6 +43,7 @@ public final class CardData {
         "bound", full.arrangement().bound().map(bound -> number(bound.total())),
         "bound_proof", full.arrangement().bound().map(Bound::proof),
         "parts", parts(full),
+        "keep", full.keepAtMost().map(most -> keep(full, most)),
         "weak_spots", card.weakSpots().stream().map(spot -> spot(blanket, spot)).toList(),
         "closest_seam", card.closest().map(seam -> seam(full, seam)),
         "hard_to_tell_apart", card.alike().stream().map(each -> alike(full, each)).toList(),
@@ -52,7 +53,7 @@ public final class CardData {
 
   private static Map<String, Object> parts(FullCard full) {
     Map<String, Object> parts = new LinkedHashMap<>();
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = full.card().score().parts().get(part);
       if (figure != null) {
         parts.put(
@@ -68,6 +69,15 @@ public final class CardData {
       }
     }
     return parts;
+  }
+
+  private static Map<String, Object> keep(FullCard full, double most) {
+    return Json.object(
+        "figure", number(full.card().score().parts().get(Part.KEEP)),
+        "shuffled", chance(full.card().chance().get(Part.KEEP)),
+        "at_most", number(most),
+        "weight", number(full.weight(Part.KEEP)),
+        "objective", number(full.card().score().objective()));
   }
 
   private static Map<String, Object> chance(Chance chance) {

@@ -56,7 +56,7 @@ public final class CardText {
   private void parts() {
     TextTable table = new TextTable(1, WIDEST);
     table.row("", "here", "shuffle", "at most", "others kept", "weight", "costs");
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = card.score().parts().get(part);
       if (figure != null) {
         table.row(
@@ -79,6 +79,7 @@ public final class CardText {
         "",
         "",
         Figures.fixed(100 - card.score().total(), 2));
+    full.keepAtMost().ifPresent(most -> keep(table, most));
     table(table);
     line(
         "shuffle: the rounds of each layer dealt at random over the pieces, whatever the rules."
@@ -97,6 +98,22 @@ public final class CardText {
             + " falls");
     line(INDENT + "below what it is here.");
     line("costs: points of the total that the part lacks.");
+    if (full.keepAtMost().isPresent()) {
+      line(
+          "keep: what stands as planned before, beside the total; planning again maximises both by");
+      line(INDENT + "their weights, here " + Figures.fixed(card.score().objective(), 2) + ".");
+    }
+  }
+
+  private void keep(TextTable table, double most) {
+    table.row(
+        Part.KEEP.word(),
+        Figures.fixed(card.score().parts().get(Part.KEEP), 2),
+        chance(card.chance().get(Part.KEEP)),
+        ceiling(most),
+        "",
+        Figures.shortest(full.weight(Part.KEEP), 2),
+        "");
   }
 
   private static String chance(Chance chance) {
@@ -192,9 +209,9 @@ public final class CardText {
     table.lines().forEach(each -> line(INDENT + each));
   }
 
-  /** A sentence; what stands after its semicolon comes on a line of its own. */
-  private void sentence(String words) {
-    line(words.replace("; closest ", "\n" + INDENT + "closest "));
+  /** A sentence; its second part comes on a line of its own. */
+  private void sentence(List<String> parts) {
+    line(String.join("\n" + INDENT, parts));
   }
 
   private void line(String words) {

@@ -30,23 +30,27 @@ public final class CardWords {
     return layer.layer() == 0 ? "border" : layer.layer() + " in";
   }
 
-  /** Seams whose borders are close in colour, a sentence each; nothing where there is no seam. */
-  public List<String> seams() {
-    List<String> lines = new ArrayList<>();
+  /**
+   * Seams whose borders are close in colour, a sentence each, in one part or two; nothing where
+   * there is no seam.
+   */
+  public List<List<String>> seams() {
+    List<List<String>> lines = new ArrayList<>();
     card.closest()
-        .ifPresent(seam -> lines.add("Closest borders on a seam: " + seam(seam) + " (CIEDE2000)"));
+        .ifPresent(
+            seam ->
+                lines.add(List.of("Closest borders on a seam: " + seam(seam) + " (CIEDE2000)")));
     if (card.alike().isEmpty() && card.closest().isPresent()) {
-      lines.add("Borders on every seam can be told apart with any type of colour vision.");
+      lines.add(List.of("Borders on every seam can be told apart with any type of colour vision."));
     }
     for (AlikeSeams alike : card.alike()) {
       lines.add(
-          "Hard to tell apart with a "
-              + alike.deficiency().word()
-              + " deficiency of colour vision: "
-              + Figures.count(alike.seams(), "seam")
-              + "; closest "
-              + seam(alike.closest())
-              + " (CIEDE2000 as seen)");
+          List.of(
+              "Hard to tell apart with a "
+                  + alike.deficiency().word()
+                  + " deficiency of colour vision: "
+                  + Figures.count(alike.seams(), "seam"),
+              "closest " + seam(alike.closest()) + " (CIEDE2000 as seen)"));
     }
     return lines;
   }

@@ -45,8 +45,7 @@ final class PageData {
 
   /** The weakest spots that the page tells of. */
   static List<WeakSpot> weakSpots(Arrangement arrangement) {
-    return WeakSpots.of(
-        arrangement.blanket(), arrangement.sequences(), arrangement.earlier(), WEAK_SPOTS);
+    return WeakSpots.of(arrangement.blanket(), arrangement.sequences(), WEAK_SPOTS);
   }
 
   private Map<String, Object> object(String file) {

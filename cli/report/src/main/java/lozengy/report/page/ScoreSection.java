@@ -8,6 +8,7 @@ import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Statistic;
 import lozengy.model.score.WeakSpot;
 import lozengy.report.Figures;
+import lozengy.report.KeepWords;
 import lozengy.report.Markup;
 import lozengy.report.card.CardWords;
 
@@ -53,7 +54,7 @@ final class ScoreSection {
     html.close();
     html.close();
     html.open("tbody");
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
         row(part, figure);
@@ -66,6 +67,7 @@ final class ScoreSection {
         "Shuffled: what the same rounds would have on average, dealt at random over the pieces.",
         "class",
         "hint");
+    KeepWords.of(arrangement).ifPresent(words -> html.text("p", words + "."));
     weakSpots();
     chance();
     html.close();
@@ -121,7 +123,7 @@ final class ScoreSection {
         "class",
         "hint");
     CardWords words = new CardWords(arrangement, card);
-    words.seams().forEach(each -> html.text("p", each));
+    words.seams().forEach(each -> html.text("p", String.join("; ", each)));
     html.text("p", words.offTarget());
   }
 

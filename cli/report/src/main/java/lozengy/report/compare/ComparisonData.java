@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.report.compare;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -6,7 +6,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import lozengy.model.brief.Part;
+import lozengy.model.compare.Compared;
+import lozengy.model.compare.Comparison;
 import lozengy.report.Json;
 
 /** Gathers a comparison for programs; its JSON Schema is {@code compare-result-1.schema.json}. */
@@ -28,6 +31,7 @@ public final class ComparisonData {
               "total", decimal(each.score().total()),
               "parts", parts(each),
               "weights", weights(each),
+              "keep", Optional.ofNullable(each.score().parts().get(Part.KEEP)).map(k -> decimal(k)),
               "least_left_m", metres(each.leastLeftMillimetres()),
               "left_m", left(each),
               "faults", each.faults(),
@@ -55,7 +59,7 @@ public final class ComparisonData {
 
   private static Map<String, Object> parts(Compared each) {
     Map<String, Object> parts = new LinkedHashMap<>();
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       if (each.score().parts().containsKey(part)) {
         parts.put(part.word(), decimal(each.score().parts().get(part)));
       }
@@ -65,7 +69,7 @@ public final class ComparisonData {
 
   private static Map<String, Object> weights(Compared each) {
     Map<String, Object> weights = new LinkedHashMap<>();
-    for (Part part : Part.values()) {
+    for (Part part : Part.OF_TOTAL) {
       if (each.score().parts().containsKey(part)) {
         double weight = each.arrangement().blanket().brief().prefer().weight(part);
         weights.put(part.word(), decimal(weight));

@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.report.compare;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import lozengy.model.brief.Part;
+import lozengy.model.compare.Compared;
+import lozengy.model.compare.Comparison;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
@@ -42,14 +44,8 @@ public final class ComparisonText {
       row(table, "", i -> Integer.toString(i + 1));
     }
     row(table, "total", i -> figure(all.get(i).score().total()));
-    for (Part part : Part.values()) {
-      if (all.stream().anyMatch(each -> each.score().parts().containsKey(part))) {
-        row(table, part.word(), i -> figure(all.get(i).score().parts().get(part)));
-        if (all.stream().map(each -> weight(each, part)).distinct().count() > 1) {
-          row(table, "- its weight", i -> weight(all.get(i), part));
-        }
-      }
-    }
+    Part.OF_TOTAL.forEach(part -> rows(table, part));
+    rows(table, Part.KEEP);
     row(table, "least left, m", i -> Figures.metres(all.get(i).leastLeftMillimetres()));
     row(table, "faults", i -> Integer.toString(all.get(i).faults()));
     row(table, "beaten by", this::beatenBy);
@@ -57,6 +53,9 @@ public final class ComparisonText {
     lines.add("");
     lines.add("beaten by: as good in every part that all have, and better in one; one with faults");
     lines.add("  beats none without");
+    if (all.stream().anyMatch(each -> each.score().parts().containsKey(Part.KEEP))) {
+      lines.add("keep: what stands as planned before; it is no part of the total");
+    }
     if (all.size() > 1) {
       lines.add("");
       Optional<Integer> shared = comparison.sharedByAll();
@@ -81,6 +80,15 @@ public final class ComparisonText {
     }
     lines.addAll(left.lines());
     return lines;
+  }
+
+  private void rows(TextTable table, Part part) {
+    if (all.stream().anyMatch(each -> each.score().parts().containsKey(part))) {
+      row(table, part.word(), i -> figure(all.get(i).score().parts().get(part)));
+      if (all.stream().map(each -> weight(each, part)).distinct().count() > 1) {
+        row(table, "- its weight", i -> weight(all.get(i), part));
+      }
+    }
   }
 
   private void row(TextTable table, String name, IntFunction<String> cell) {
