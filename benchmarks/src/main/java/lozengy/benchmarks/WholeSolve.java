@@ -1,6 +1,5 @@
 package lozengy.benchmarks;
 
-import lozengy.model.wording.FaultWords;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,11 +16,12 @@ import lozengy.benchmarks.peer.Contender;
 import lozengy.benchmarks.peer.CpSatContender;
 import lozengy.benchmarks.peer.LozengyContender;
 import lozengy.benchmarks.record.Results;
+import lozengy.model.brief.Part;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
-import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.model.wording.FaultWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
