@@ -11,6 +11,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.LeewayMeasure;
 import lozengy.model.score.Nearness;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Settings;
@@ -21,7 +22,7 @@ import org.chocosolver.solver.variables.IntVar;
 /**
  * A blanket's rules and score for Choco, with the constraints of its library alone: a variable for
  * every round, whose values are yarns. The objective, to be minimised, is the score's loss in
- * units; leeway counts in steps of a thousandth.
+ * units; each yarn's leeway counts in steps of a thousandth.
  */
 final class ChocoModel {
 
@@ -208,7 +209,6 @@ final class ChocoModel {
 
   private void stock() {
     int whole = Math.toIntExact(losses.noLeeway());
-    IntVar step = model.intVar(0, LEEWAY_STEPS);
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       List<BoolVar> shown = new ArrayList<>();
       List<Integer> needs = new ArrayList<>();
@@ -226,17 +226,19 @@ final class ChocoModel {
       model.scalar(shown.toArray(IntVar[]::new), millimetres, "=", used).post();
       if (whole > 0) {
         // with so many steps of leeway lost, no more may be used
+        IntVar step = model.intVar(0, LEEWAY_STEPS);
         int[] most = new int[LEEWAY_STEPS + 1];
         for (int steps = 0; steps <= LEEWAY_STEPS; steps++) {
-          double leeway = 1 - (double) steps / LEEWAY_STEPS;
-          most[steps] = (int) (blanket.stockMillimetres(yarn) / (1 + 0.1 * leeway)) - fixed;
+          double tightness = Math.sqrt((double) steps / LEEWAY_STEPS);
+          long stock = blanket.stockMillimetres(yarn);
+          most[steps] = (int) LeewayMeasure.used(stock, tightness) - fixed;
         }
         IntVar limit = model.intVar(0, Math.max(0, most[LEEWAY_STEPS]));
         model.element(limit, most, step).post();
         model.arithm(used, "<=", limit).post();
+        lose(step, Math.round((double) whole / LEEWAY_STEPS));
       }
     }
-    lose(step, Math.round((double) whole / LEEWAY_STEPS));
   }
 
   private void copies() {

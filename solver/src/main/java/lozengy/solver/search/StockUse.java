@@ -3,8 +3,8 @@ package lozengy.solver.search;
 import lozengy.solver.problem.Problem;
 
 /**
- * Millimetres used of each yarn, with the penalty of overdrawn yarns and the loss for the yarn with
- * the least leeway. All telling is O(1), but O(yarns) where the least leeway's own yarn changes.
+ * Millimetres used of each yarn, with the penalty of overdrawn yarns and what leeway loses for
+ * each. All telling is O(1).
  */
 final class StockUse {
 
@@ -17,7 +17,6 @@ final class StockUse {
   private final long[] usable;
   private final long[] leewayLosses;
   private final boolean leewayMatters;
-  private long leewayLoss;
   private int overdrawn;
   private double pressure = 1;
   private boolean barred;
@@ -38,11 +37,9 @@ final class StockUse {
       used[assignment[slot]] += problem.need(slot, assignment[slot]);
     }
     overdrawn = 0;
-    leewayLoss = 0;
     for (int yarn = 0; yarn < yarns; yarn++) {
       overdrawn += used[yarn] > usable[yarn] ? 1 : 0;
       leewayLosses[yarn] = problem.leewayLoss(yarn, used[yarn]);
-      leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
     }
   }
 
@@ -58,10 +55,7 @@ final class StockUse {
 
   /** The most that using less of a yarn could win back. */
   long mostToGain(int yarn) {
-    if (overdrawn > 0) {
-      return FAR;
-    }
-    return leewayLosses[yarn] == leewayLoss ? leewayLoss : 0;
+    return overdrawn > 0 ? FAR : leewayLosses[yarn];
   }
 
   /**
@@ -85,7 +79,11 @@ final class StockUse {
               - overdrawLoss(yarnMore, used[yarnMore]);
     }
     if (leewayMatters) {
-      cost += leewayAfter(yarnLess, usedLess, yarnMore, usedMore) - leewayLoss;
+      cost +=
+          problem.leewayLoss(yarnLess, usedLess)
+              - leewayLosses[yarnLess]
+              + problem.leewayLoss(yarnMore, usedMore)
+              - leewayLosses[yarnMore];
     }
     return cost;
   }
@@ -94,12 +92,6 @@ final class StockUse {
   void apply(int yarnLess, long less, int yarnMore, long more) {
     set(yarnLess, used[yarnLess] - less);
     set(yarnMore, used[yarnMore] + more);
-    if (leewayMatters) {
-      leewayLoss = 0;
-      for (int yarn = 0; yarn < yarns; yarn++) {
-        leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
-      }
-    }
   }
 
   private long overdrawLoss(int yarn, long use) {
@@ -136,21 +128,5 @@ final class StockUse {
     if (leewayMatters) {
       leewayLosses[yarn] = problem.leewayLoss(yarn, now);
     }
-  }
-
-  private long leewayAfter(int yarnA, long usedA, int yarnB, long usedB) {
-    long after = Math.max(problem.leewayLoss(yarnA, usedA), problem.leewayLoss(yarnB, usedB));
-    if (after >= leewayLoss) {
-      return after;
-    }
-    if (leewayLosses[yarnA] < leewayLoss && leewayLosses[yarnB] < leewayLoss) {
-      return leewayLoss;
-    }
-    for (int yarn = 0; yarn < yarns; yarn++) {
-      if (yarn != yarnA && yarn != yarnB) {
-        after = Math.max(after, leewayLosses[yarn]);
-      }
-    }
-    return after;
   }
 }
