@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       Kernels.class,
       LookRuns.class,
       Pace.class,
+      SeedRuns.class,
       Tables.class
     })
 public final class Benchmarks {

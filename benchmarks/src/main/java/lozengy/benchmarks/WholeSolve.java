@@ -16,11 +16,12 @@ import lozengy.benchmarks.peer.Contender;
 import lozengy.benchmarks.peer.CpSatContender;
 import lozengy.benchmarks.peer.LozengyContender;
 import lozengy.benchmarks.record.Results;
+import lozengy.model.brief.Part;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
-import lozengy.model.score.Part;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.model.wording.FaultWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -249,7 +250,8 @@ public final class WholeSolve implements Callable<Integer> {
 
     static Judged of(PlantedBrief made, Contender.Found found) {
       List<Fault> faults = Check.faults(made.blanket(), found.sequences());
-      faults.forEach(fault -> System.out.println("  fault: " + fault.words()));
+      FaultWords words = new FaultWords(made.blanket());
+      faults.forEach(fault -> System.out.println("  fault: " + words.of(fault)));
       return new Judged(
           faults.isEmpty(), Scorer.score(made.blanket(), found.sequences(), Optional.empty()));
     }

@@ -2,6 +2,7 @@ package lozengy.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import lozengy.cli.process.Refusal;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;

@@ -2,8 +2,13 @@ package lozengy.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
-import lozengy.cli.report.PlainText;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.FailureData;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.input.Mistake;
+import lozengy.report.Json;
+import lozengy.report.PlainText;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IExitCodeExceptionMapper;

@@ -3,6 +3,7 @@ package lozengy.cli;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
+import lozengy.cli.process.StopSignal;
 
 /**
  * Ctrl-C, or a polite kill. Java answers it by ending the program once its shutdown hooks are done;

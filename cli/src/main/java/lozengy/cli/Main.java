@@ -1,8 +1,11 @@
 package lozengy.cli;
 
 import lozengy.cli.command.Lozengy;
-import lozengy.cli.command.Solving;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.solver.Solver;
+import lozengy.solver.Solving;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Help.ColorScheme;

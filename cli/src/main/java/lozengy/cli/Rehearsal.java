@@ -6,6 +6,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Terminal;
 
 /**
  * Runs the commands once on a small blanket in a temporary folder, so that the launcher learns

@@ -1,5 +1,5 @@
 /**
- * The command line: the program's entry, what it shares with its surroundings, and how mistakes and
- * exit codes are handled. The commands themselves are in {@code lozengy.cli.command}.
+ * The command line: the program's entry, and how what goes wrong in a call is told. The commands
+ * themselves are in {@code lozengy.cli.command}.
  */
 package lozengy.cli;

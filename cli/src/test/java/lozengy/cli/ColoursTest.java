@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.Map;
+import lozengy.report.Colours;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -62,7 +62,7 @@ class LauncherTest {
     Files.copy(
         Path.of("..", "lozengy"), project.resolve("lozengy"), StandardCopyOption.COPY_ATTRIBUTES);
     old(Files.createFile(project.resolve("pom.xml")));
-    for (String module : List.of("model", "solver", "cli")) {
+    for (String module : List.of("model", "solver", "cli/report", "cli")) {
       Path sources = Files.createDirectories(project.resolve(module).resolve("src/main"));
       old(Files.createFile(project.resolve(module).resolve("pom.xml")));
       old(Files.createFile(sources.resolve("Source.java")));

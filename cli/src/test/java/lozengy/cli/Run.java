@@ -5,8 +5,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.function.BooleanSupplier;
-import lozengy.cli.command.Solving;
+import lozengy.cli.process.Terminal;
+import lozengy.report.Colours;
+import lozengy.report.Screen;
 import lozengy.solver.Solver;
+import lozengy.solver.Solving;
 
 /** Runs the command line within a test, as the shell would. */
 public final class Run {

@@ -12,8 +12,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.check.Check;
+import lozengy.model.reading.BriefReader;
+import lozengy.report.Chart;
+import lozengy.report.ChartOptions;
+import lozengy.report.page.Page;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -23,16 +26,20 @@ class ConsumerTest {
 
   @Test
   void theLibraryPlansWithoutTheCommandLine() {
-    assertThrows(ClassNotFoundException.class, () -> Class.forName("lozengy.cli.Main"));
+    for (String commandLine : List.of("lozengy.cli.Main", "picocli.CommandLine")) {
+      assertThrows(ClassNotFoundException.class, () -> Class.forName(commandLine));
+    }
     Blanket blanket = Blanket.of(BriefReader.read(Path.of("..", "cushion.yaml")));
     SolveOptions options =
         new SolveOptions(
             1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
     Arrangement arrangement =
-        assertInstanceOf(
-                SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
+        assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
             .arrangement();
     assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
     assertTrue(arrangement.score().total() > 50, "a random arrangement comes to less");
+    String chart = Chart.svg(arrangement, ChartOptions.PLAIN);
+    assertTrue(chart.startsWith("<svg") || chart.startsWith("<?xml"), chart.substring(0, 40));
+    assertTrue(Page.html(arrangement, "cushion.json").contains(blanket.brief().title()));
   }
 }

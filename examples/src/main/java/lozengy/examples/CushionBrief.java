@@ -46,7 +46,11 @@ final class CushionBrief {
         ToneLimits.DEFAULT,
         Optional.of(new YarnUse("CRK", 3.5)),
         Optional.of(new YarnUse("CRK", 4)),
-        new Rules(5, Rules.WithinPiece.ALL_DIFFER, OptionalInt.of(1), 5),
+        Rules.DEFAULT
+            .withMinContrast(5)
+            .withWithinPiece(Rules.WithinPiece.ALL_DIFFER)
+            .withCopies(OptionalInt.of(1))
+            .withKeepBack(5),
         Preferences.DEFAULT,
         pieces);
   }

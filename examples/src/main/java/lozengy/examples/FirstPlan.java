@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;

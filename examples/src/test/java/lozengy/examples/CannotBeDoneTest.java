@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.colour.Tone;
+import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
 import org.junit.jupiter.api.Test;
 
@@ -35,8 +35,8 @@ class CannotBeDoneTest {
   void isProvedImpossibleAndTheReasonsNameTheDarks() {
     SolveResult result = SolvedExamples.solve("cannot-be-done");
 
-    List<String> reasons = assertInstanceOf(SolveResult.Impossible.class, result).reasons();
-    String words = String.join("\n", reasons);
+    SolveResult.Impossible impossible = assertInstanceOf(SolveResult.Impossible.class, result);
+    String words = String.join("\n", new Wording(blanket).of(impossible));
     assertTrue(Stream.of("SLO", "PEA", "SED").allMatch(words::contains), words);
     assertTrue(Stream.of("SAM", "HEA", "FOA", "SKY").noneMatch(words::contains), words);
   }

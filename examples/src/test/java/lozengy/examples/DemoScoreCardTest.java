@@ -8,6 +8,7 @@ import java.util.stream.IntStream;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.card.LayerCard;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Statistic;
@@ -15,7 +16,6 @@ import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.LabColours;
 import lozengy.model.layout.Place;
 import lozengy.model.score.Nearness;
-import lozengy.model.score.Part;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 

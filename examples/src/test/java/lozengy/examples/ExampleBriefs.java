@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.reading.BriefReader;
 
 /** The example briefs, as they lie in this module's folder. */
 final class ExampleBriefs {

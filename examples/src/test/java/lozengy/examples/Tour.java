@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import lozengy.cli.Terminal;
 import lozengy.cli.command.Lozengy;
+import lozengy.cli.process.Terminal;
 import lozengy.solver.Solver;
 
 /**

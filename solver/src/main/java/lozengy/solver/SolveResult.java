@@ -1,7 +1,11 @@
 package lozengy.solver;
 
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.check.Fault;
+import lozengy.solver.explain.Conflict;
+import lozengy.solver.explain.Refutation;
 
 /** How a solve ended. */
 public sealed interface SolveResult {
@@ -10,20 +14,68 @@ public sealed interface SolveResult {
    * A valid arrangement was found.
    *
    * @param arrangement the best found, verified
+   * @param unsettled why more moves may well find better; empty where nothing speaks for that
    */
-  record Found(Arrangement arrangement) implements SolveResult {}
+  record Found(Arrangement arrangement, Optional<Unsettled> unsettled) implements SolveResult {}
+
+  /**
+   * That searches of one brief ended apart from each other, the best of them far below what is
+   * proved.
+   *
+   * @param pointsApart points of the total between two searches that went on by themselves
+   * @param pointsBelowBound points of the total that the best lies below the bound
+   * @param movesToTry moves of a search that may find better
+   */
+  record Unsettled(double pointsApart, double pointsBelowBound, long movesToTry) {
+
+    /** Points from which on the best lies far below the bound. */
+    private static final double FAR_BELOW = 2;
+
+    /** Points from which on two searches are apart: seeds that agree end within less. */
+    private static final double APART = 0.5;
+
+    private static final int TIMES_THE_MOVES = 4;
+
+    static Optional<Unsettled> of(double apart, double belowBound, long moves) {
+      return apart >= APART && belowBound >= FAR_BELOW
+          ? Optional.of(new Unsettled(apart, belowBound, TIMES_THE_MOVES * moves))
+          : Optional.empty();
+    }
+  }
 
   /**
    * It is proved that no arrangement fits.
    *
-   * @param reasons why, in words, each sentence naming pieces, yarns and amounts; at least one
+   * @param refutations why: direct arguments, each of which alone is a proof; none where a conflict
+   *     is told
+   * @param conflict lines of the brief that cannot hold together, where no direct argument is known
    */
-  record Impossible(List<String> reasons) implements SolveResult {}
+  record Impossible(List<Refutation> refutations, Optional<Conflict> conflict)
+      implements SolveResult {
+    /**
+     * Copies the refutations.
+     *
+     * @param refutations why: direct arguments, each of which alone is a proof
+     * @param conflict lines of the brief that cannot hold together
+     */
+    public Impossible {
+      refutations = List.copyOf(refutations);
+    }
+  }
 
   /**
    * The budget ended before a valid arrangement was found, and nothing is proved.
    *
-   * @param nearest what stood in the way of the nearest attempt, in words
+   * @param inTheWay what the nearest attempt breaks
    */
-  record Unfinished(List<String> nearest) implements SolveResult {}
+  record Unfinished(List<Fault> inTheWay) implements SolveResult {
+    /**
+     * Copies the faults.
+     *
+     * @param inTheWay what the nearest attempt breaks
+     */
+    public Unfinished {
+      inTheWay = List.copyOf(inTheWay);
+    }
+  }
 }

@@ -1,6 +1,5 @@
 package lozengy.solver;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -15,6 +14,7 @@ import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Optimum;
 import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Refutation;
 import lozengy.solver.explain.Root;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -42,26 +42,29 @@ public final class Solver {
   private static final long PROOF_NODES_TIMED = 100_000;
   private static final String PROOF_BY_SEARCH = "every other arrangement ruled out";
 
-  private static final int MOST_FAULTS = 8;
-
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
   /** Points that a bound may lie above the best objective for rounding's sake alone. */
   private static final double ROUNDING = 2e-6;
 
+  /** Points of the objective by which two arrangements do not differ. */
+  private static final double SAME = 1e-9;
+
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
+  private final boolean unlimited;
   private final Budget budget;
   private Search running;
   private Proving proving;
+  private Optional<Sequences> repaired = Optional.empty();
 
   private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     this.blanket = blanket;
     this.earlier = earlier;
     this.options = options;
-    boolean unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
+    this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
     this.budget = new Budget(moves, options.seconds(), options.stop());
@@ -71,7 +74,10 @@ public final class Solver {
    * Solves a blanket.
    *
    * @param blanket the blanket
-   * @param earlier sequences to stay close to (part keep), of the same layout, where re-solving
+   * @param earlier sequences to start from and to stay close to (part keep), of the same layout,
+   *     where planning again. The answer is at least as good, keep included, as they are where they
+   *     break no rule. Without a limit of moves or seconds it then ends soon once little gets
+   *     better
    * @param options seed, limits, listener
    * @return an arrangement that breaks no rule; or that there is none, proved; or that none was
    *     found
@@ -84,14 +90,14 @@ public final class Solver {
   private SolveResult solve() {
     if (!blanket.pile().isEmpty()) {
       // a pile that finds no places by its locks alone cannot even be dealt
-      List<String> reasons = Root.arguments(blanket);
-      if (!reasons.isEmpty()) {
-        return new SolveResult.Impossible(reasons);
+      List<Refutation> refutations = Root.arguments(blanket);
+      if (!refutations.isEmpty()) {
+        return new SolveResult.Impossible(refutations, Optional.empty());
       }
     }
     Problem problem = ProblemCompiler.compile(blanket, earlier);
     if (problem.pile().isEmpty() && problem.domains().anyEmpty()) {
-      return new SolveResult.Impossible(Root.arguments(blanket));
+      return new SolveResult.Impossible(Root.arguments(blanket), Optional.empty());
     }
     try (Search search =
         new Search(
@@ -103,9 +109,25 @@ public final class Solver {
             () -> tell(problem),
             Assertions.OFF)) {
       running = search;
-      List<String> reasons = startsValid(problem) ? List.of() : startOtherwise(problem);
-      return reasons.isEmpty() ? improve(problem) : new SolveResult.Impossible(reasons);
+      Optional<SolveResult> impossible =
+          startsFromEarlier(problem) || startsValid(problem)
+              ? Optional.empty()
+              : startOtherwise(problem);
+      return impossible.isPresent() ? impossible.get() : improve(problem);
     }
+  }
+
+  /** Whether the earlier plan, repaired where it cannot stand, is valid. */
+  private boolean startsFromEarlier(Problem problem) {
+    if (earlier.isEmpty() || !running.startFromEarlier(unlimited)) {
+      return false;
+    }
+    Sequences start = problem.sequences(running.best());
+    if (!Check.faults(blanket, start).isEmpty()) {
+      return false;
+    }
+    repaired = Optional.of(start);
+    return true;
   }
 
   /**
@@ -120,22 +142,27 @@ public final class Solver {
    * Where the first deals are not valid: direct arguments against the brief, more deals, and the
    * constraint model, in turns.
    *
-   * @return why nothing fits; empty if that is not proved
+   * @return that nothing fits; empty if that is not proved
    */
-  private List<String> startOtherwise(Problem problem) {
+  private Optional<SolveResult> startOtherwise(Problem problem) {
     if (options.stop().getAsBoolean() && running.best() == null) {
-      return List.of();
+      return Optional.empty();
     }
-    List<String> reasons = Root.arguments(blanket);
-    if (!reasons.isEmpty() || running.startAgain()) {
-      return reasons;
+    List<Refutation> refutations = Root.arguments(blanket);
+    if (!refutations.isEmpty()) {
+      return Optional.of(new SolveResult.Impossible(refutations, Optional.empty()));
+    }
+    if (running.startAgain()) {
+      return Optional.empty();
     }
     Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
     Feasibility.Answer answer = Feasibility.search(blanket, options.seed(), limits);
     if (answer instanceof Feasibility.Fits fits) {
       running.startFrom(problem.assignment(fits.start()));
     }
-    return answer instanceof Feasibility.Impossible impossible ? impossible.reasons() : List.of();
+    return answer instanceof Feasibility.Impossible impossible
+        ? Optional.of(new SolveResult.Impossible(impossible.refutations(), impossible.conflict()))
+        : Optional.empty();
   }
 
   private SolveResult improve(Problem problem) {
@@ -148,10 +175,22 @@ public final class Solver {
       running.improve();
       int[] best = running.best();
       if (best == null) {
-        return new SolveResult.Unfinished(inTheWay(problem.sequences(running.nearest())));
+        return new SolveResult.Unfinished(
+            Check.faults(blanket, problem.sequences(running.nearest())));
       }
-      return new SolveResult.Found(arrangement(problem.sequences(best), proving.bound()));
+      Arrangement arrangement = arrangement(truly(problem.sequences(best)), proving.bound());
+      return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
     }
+  }
+
+  /** What was found, or the repaired plan unless that is truly worse: costs are rounded. */
+  private Sequences truly(Sequences found) {
+    boolean better = repaired.isEmpty() || objective(found) > objective(repaired.get()) + SAME;
+    return better ? found : repaired.get();
+  }
+
+  private double objective(Sequences sequences) {
+    return Scorer.score(blanket, sequences, earlier).objective();
   }
 
   /** Settles a small brief exactly, where that is within reach. */
@@ -173,7 +212,8 @@ public final class Solver {
       running.startFrom(problem.assignment(best));
       return Optional.empty();
     }
-    return Optional.of(new SolveResult.Found(arrangement(best, settled(result.objective()))));
+    return Optional.of(
+        new SolveResult.Found(arrangement(best, settled(result.objective())), Optional.empty()));
   }
 
   /** The bound of a brief that is settled; with keep weighed in, that is none of the total. */
@@ -183,15 +223,14 @@ public final class Solver {
         : new Bound(proving.bound().total(), proving.bound().proof(), Optional.of(objective));
   }
 
-  /** What the nearest attempt breaks, the first few faults in words and how many more. */
-  private List<String> inTheWay(Sequences nearest) {
-    List<Fault> faults = Check.faults(blanket, nearest);
-    List<String> words = new ArrayList<>();
-    faults.stream().limit(MOST_FAULTS).forEach(fault -> words.add(fault.words()));
-    if (faults.size() > MOST_FAULTS) {
-      words.add("and " + (faults.size() - MOST_FAULTS) + " more faults");
+  private Optional<SolveResult.Unsettled> unsettled(Problem problem, Arrangement arrangement) {
+    if (running.apart().isEmpty()) {
+      return Optional.empty();
     }
-    return words;
+    return SolveResult.Unsettled.of(
+        running.apart().getAsLong() / problem.unitsPerPoint(),
+        arrangement.bound().orElseThrow().total() - arrangement.score().total(),
+        budget.spent());
   }
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
@@ -231,7 +270,7 @@ public final class Solver {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
-          "The search took an arrangement for valid that breaks a rule: " + faults.get(0).words());
+          "The search took an arrangement for valid that breaks a rule: " + faults.get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     return new Arrangement(
@@ -248,6 +287,8 @@ public final class Solver {
                     ? Optional.of(options.seconds().getAsDouble())
                     : Optional.empty(),
                 Version.text(),
-                score.objective() >= objective(bound) - ROUNDING ? "optimal" : "none")));
+                score.objective() >= objective(bound) - ROUNDING
+                    ? Arrangement.Solved.OPTIMAL
+                    : Arrangement.Solved.UNPROVED)));
   }
 }

@@ -11,9 +11,9 @@ import java.util.OptionalLong;
 import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
 import lozengy.model.check.Check;
+import lozengy.model.reading.BriefJudge;
 import lozengy.model.score.Scorer;
 import lozengy.solver.bound.BoundLimits;
 import lozengy.solver.bound.Bounds;
@@ -41,12 +41,17 @@ class LooksTest {
     agree(400, seed -> RandomLooks.counted(seed, RandomBriefs.of(seed, 2, 4)));
   }
 
+  @Test
+  void searchModelAndBruteForceAgreeWhereImagesAreWorked() {
+    agree(700, seed -> RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 2, 4)));
+  }
+
   private static void agree(long seeds, LongFunction<Brief> briefs) {
     int settled = 0;
     int feasible = 0;
     for (long seed = 1; seed <= seeds; seed++) {
       Brief brief = briefs.apply(seed);
-      if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
+      if (brief.look().equals(Look.NONE) || !BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);

@@ -3,19 +3,27 @@ package lozengy.solver;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
+import lozengy.model.check.RuleId;
 import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.BruteForce;
 import lozengy.solver.constraint.ConstraintModel;
+import lozengy.solver.constraint.Layings;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
 import lozengy.solver.constraint.TinyPiles;
 import lozengy.solver.explain.Feasibility;
+import lozengy.solver.explain.Refutation;
 import lozengy.solver.explain.Root;
 import org.junit.jupiter.api.Test;
 
@@ -23,17 +31,63 @@ import org.junit.jupiter.api.Test;
 class PileDifferentialTest {
 
   private static final int SEEDS = 400;
+
+  private static final Set<RuleId> PIECE_RULES =
+      EnumSet.of(RuleId.PILE, RuleId.BANS, RuleId.TONES, RuleId.ZONES, RuleId.WITHIN_PIECE);
+
   private static final Limits AMPLE = Limits.of(10_000_000, 10_000_000);
 
   @Test
   void constraintModelAndArgumentsAgreeWithBruteForce() {
+    modelAgrees(TinyPiles::of);
+  }
+
+  @Test
+  void constraintModelAndArgumentsAgreeWithBruteForceInZones() {
+    modelAgrees(TinyPiles::looked);
+  }
+
+  @Test
+  void solverNeverSaysAWrongNoNorAnInvalidYes() {
+    solverAgrees(TinyPiles::of);
+  }
+
+  @Test
+  void solverNeverSaysAWrongNoNorAnInvalidYesInZones() {
+    solverAgrees(TinyPiles::looked);
+  }
+
+  /** The check against a plain search for places at which the finished pieces could lie. */
+  @Test
+  void checkFindsWhereFinishedPiecesMayLie() {
+    int valid = 0;
+    int invalid = 0;
+    int helped = 0;
+    for (long seed = 0; seed < SEEDS; seed++) {
+      Blanket blanket = TinyPiles.looked(seed);
+      SplittableRandom random = new SplittableRandom(seed);
+      for (int trial = 0; trial < 20; trial++) {
+        Sequences sequences = Layings.random(blanket, random);
+        boolean fits = Layings.anyIsFine(blanket, sequences);
+        boolean told =
+            Check.faults(blanket, sequences).stream().anyMatch(f -> PIECE_RULES.contains(f.rule()));
+        assertEquals(fits, !told, "seed " + seed + ", trial " + trial);
+        valid += fits ? 1 : 0;
+        invalid += fits ? 0 : 1;
+        helped += fits && !Layings.allMayBeWorked(blanket, sequences) ? 1 : 0;
+      }
+    }
+    assertTrue(valid > 500 && invalid > 500 && helped > 200, valid + " " + invalid + " " + helped);
+  }
+
+  private static void modelAgrees(LongFunction<Blanket> blankets) {
     int feasible = 0;
     int argued = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
-      Blanket blanket = TinyPiles.of(seed);
+      Blanket blanket = blankets.apply(seed);
       boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
       feasible += fits ? 1 : 0;
-      List<String> arguments = Root.arguments(blanket);
+      List<Refutation> arguments = Root.arguments(blanket);
       argued += arguments.isEmpty() ? 0 : 1;
       assertTrue(!fits || arguments.isEmpty(), "seed " + seed + ": " + arguments);
       Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, AMPLE);
@@ -51,13 +105,12 @@ class PileDifferentialTest {
     assertTrue(argued > SEEDS / 10, "argued: " + argued);
   }
 
-  @Test
-  void solverNeverSaysAWrongNoNorAnInvalidYes() {
+  private static void solverAgrees(LongFunction<Blanket> blankets) {
     SolveOptions options =
         new SolveOptions(
             1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
     for (long seed = 0; seed < SEEDS; seed++) {
-      Blanket blanket = TinyPiles.of(seed);
+      Blanket blanket = blankets.apply(seed);
       double[] best = {-1};
       BruteForce.count(
           blanket,

@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -30,7 +31,6 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Random briefs of every shape, for tests that hold one way of working against another. */
 public final class RandomBriefs {
@@ -87,11 +87,11 @@ public final class RandomBriefs {
               Optional.of(Tone.values()[i % 3])));
     }
     Rules rules =
-        new Rules(
-            below(3) == 0 ? 6 : 0,
-            Rules.WithinPiece.values()[below(3)],
-            below(2) == 0 ? OptionalInt.empty() : OptionalInt.of(1 + below(3)),
-            below(2) == 0 ? 0 : 5);
+        Rules.DEFAULT
+            .withMinContrast(below(3) == 0 ? 6 : 0)
+            .withWithinPiece(Rules.WithinPiece.values()[below(3)])
+            .withCopies(below(2) == 0 ? OptionalInt.empty() : OptionalInt.of(1 + below(3)))
+            .withKeepBack(below(2) == 0 ? 0 : 5);
     Map<Part, Double> weights = new EnumMap<>(Part.class);
     for (Part part : Part.values()) {
       // without a look that asks for it, order is always full

@@ -2,20 +2,28 @@ package lozengy.solver;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
+import lozengy.model.brief.Rules;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Layout;
-import lozengy.model.score.Part;
 
 /** Random looks for a brief, each of its wishes now and then. */
 public final class RandomLooks {
@@ -35,12 +43,75 @@ public final class RandomLooks {
   /** The brief with a random look, which may not fit it. */
   public static Brief of(long seed, Brief brief) {
     RandomLooks looks = new RandomLooks(seed, brief);
-    return looks.ordered(brief.withLook(looks.look()));
+    return looks.ruled(looks.ordered(brief.withLook(looks.look())));
   }
 
   /** The brief with nothing but counts for a look. */
   public static Brief counted(long seed, Brief brief) {
     return brief.withLook(Look.NONE.withCounts(new RandomLooks(seed, brief).counts()));
+  }
+
+  /**
+   * The brief with a symmetry, few copies, and images of each other that are worked: all alike, all
+   * in their own way, or one of them; from few sequences, so that many are alike.
+   */
+  public static Brief symmetricWorked(long seed, Brief brief) {
+    RandomLooks looks = new RandomLooks(seed, brief);
+    int symmetry = 1 + looks.random.nextInt(Symmetry.values().length - 1);
+    Rules rules = brief.rules();
+    OptionalInt copies = OptionalInt.of(1 + looks.random.nextInt(2));
+    Brief asked =
+        brief
+            .withLook(Look.NONE.withSymmetry(Symmetry.values()[symmetry]))
+            .withRules(
+                Rules.DEFAULT
+                    .withMinContrast(rules.minContrast())
+                    .withWithinPiece(rules.withinPiece())
+                    .withCopies(copies)
+                    .withKeepBack(rules.keepBackPercent()))
+            .withPieces(List.of());
+    return asked.withPieces(looks.worked(asked));
+  }
+
+  private List<PieceNote> worked(Brief asked) {
+    Blanket plain = Blanket.ofUnjudged(asked);
+    Map<Integer, List<List<String>>> sequences = new HashMap<>();
+    List<PieceNote> notes = new ArrayList<>();
+    for (int lead : plain.orbits().leads()) {
+      List<List<String>> few =
+          sequences.computeIfAbsent(
+              plain.roundCount(lead), rounds -> List.of(codes(rounds), codes(rounds)));
+      List<String> alike = few.get(random.nextInt(2));
+      int way = random.nextInt(5);
+      for (int piece : plain.orbits().members(lead)) {
+        List<String> codes = way == 0 ? codes(alike.size()) : alike;
+        PieceState state = PieceState.values()[1 + random.nextInt(2)];
+        if (way < 2 || way == 2 && piece == lead) {
+          List<Optional<String>> rounds = codes.stream().map(Optional::of).toList();
+          notes.add(new PieceNote(List.of(plain.place(piece).name()), rounds, state, Set.of()));
+        }
+      }
+    }
+    return notes;
+  }
+
+  private List<String> codes(int rounds) {
+    return Stream.generate(this::code).limit(rounds).toList();
+  }
+
+  /** The brief with centres that differ now and then, and yarns kept apart within pieces. */
+  private Brief ruled(Brief brief) {
+    Brief ruled = brief;
+    if (chance(0.3)) {
+      ruled = ruled.withRules(ruled.rules().withCentresDiffer(true));
+    }
+    if (chance(0.3)) {
+      Look.Meeting on = chance(0.5) ? Look.Meeting.ROUNDS : Look.Meeting.BOTH;
+      List<Look.Pair> pairs = new ArrayList<>(ruled.look().apart());
+      pairs().forEach(pair -> pairs.add(new Look.Pair(pair.first(), pair.second(), on)));
+      ruled = ruled.withLook(ruled.look().withApart(pairs));
+    }
+    return ruled;
   }
 
   /** The brief with an order of borders now and then, and a weight for it. */

@@ -15,13 +15,13 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Round;
 import lozengy.model.check.Check;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
 import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.BlanketBuilder;
 import org.junit.jupiter.api.Test;
@@ -207,7 +207,7 @@ class SolverTest {
 
   private static Optional<Blanket> blanket(long seed, int most) {
     Brief brief = RandomBriefs.of(seed, most, 10);
-    return BriefMistakes.of(brief).isEmpty() ? Optional.of(Blanket.of(brief)) : Optional.empty();
+    return BriefJudge.mistakes(brief).isEmpty() ? Optional.of(Blanket.of(brief)) : Optional.empty();
   }
 
   /** A brief of some size, with parts to weigh, that has an arrangement. */

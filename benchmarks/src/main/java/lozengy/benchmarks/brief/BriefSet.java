@@ -1,5 +1,6 @@
 package lozengy.benchmarks.brief;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -18,8 +19,11 @@ import lozengy.model.layout.Setting;
 public final class BriefSet {
 
   /** No two pieces alike, adjacent rounds differ. */
-  private static final Rules UNLIKE =
-      new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1), 0);
+  private static final Rules UNLIKE = Rules.DEFAULT.withCopies(OptionalInt.of(1));
+
+  /** A min-contrast by which the first and the fourth of four darks count as the same. */
+  private static final Rules THREE_CLASSES_OF_FOUR =
+      Rules.DEFAULT.withMinContrast(29).withCopies(OptionalInt.of(1));
 
   private static final List<BriefSpec> ALL =
       List.of(
@@ -51,7 +55,10 @@ public final class BriefSet {
               8,
               Stock.EVEN,
               Known.NOTHING,
-              new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 5),
+              Rules.DEFAULT
+                  .withWithinPiece(WithinPiece.ALL_DIFFER)
+                  .withCopies(OptionalInt.of(1))
+                  .withKeepBack(5),
               true),
           new BriefSpec(
               "baby",
@@ -94,7 +101,7 @@ public final class BriefSet {
               5,
               Stock.EVEN,
               Known.NOTHING,
-              new Rules(22, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(2), 0),
+              Rules.DEFAULT.withMinContrast(22).withCopies(OptionalInt.of(2)),
               false),
           new BriefSpec(
               "stash-straight",
@@ -155,12 +162,13 @@ public final class BriefSet {
   }
 
   /**
-   * The specification of that name, of the set or of those for growth.
+   * The specification of that name, of the set, of those for growth or of few borders.
    *
    * @throws IllegalArgumentException naming all there are, if there is none
    */
   public static BriefSpec named(String name) {
-    return Stream.concat(ALL.stream(), growth().stream())
+    return Stream.of(ALL, growth(), few())
+        .flatMap(List::stream)
         .filter(spec -> spec.name().equals(name))
         .findFirst()
         .orElseThrow(
@@ -171,7 +179,9 @@ public final class BriefSet {
                         + ", but "
                         + ALL.stream().map(BriefSpec::name).toList()
                         + " and "
-                        + growth().stream().map(BriefSpec::name).toList()));
+                        + growth().stream().map(BriefSpec::name).toList()
+                        + " and "
+                        + few().stream().map(BriefSpec::name).toList()));
   }
 
   /**
@@ -183,6 +193,36 @@ public final class BriefSet {
         growth("growth-1000", 21, 23),
         growth("growth-10000", 69, 71),
         growth("growth-100000", 222, 224));
+  }
+
+  /**
+   * The family of few borders: 2, 3 and 4 border yarns, and 4 that min-contrast joins into 3
+   * classes, on about 100, 400, 1,000 and 2,000 pieces of five rounds; even stock with 5 % slack
+   * and odd stock with 2 %.
+   */
+  public static List<BriefSpec> few() {
+    List<BriefSpec> few = new ArrayList<>();
+    few.addAll(few("100", onPoint(6, 7)));
+    few.addAll(few("400", onPoint(13, 14)));
+    few.addAll(few("1000", onPoint(21, 23)));
+    few.addAll(few("2000", onPoint(30, 32)));
+    return few;
+  }
+
+  private static List<BriefSpec> few(String size, LayoutSize layout) {
+    List<BriefSpec> few = new ArrayList<>();
+    for (int borders = 2; borders <= 4; borders++) {
+      few.add(few("few-%d-%s".formatted(borders, size), layout, borders, 5, Stock.EVEN, UNLIKE));
+      few.add(few("few-%d-%s-odd".formatted(borders, size), layout, borders, 2, Stock.ODD, UNLIKE));
+    }
+    few.add(few("few-contrast-" + size, layout, 4, 5, Stock.EVEN, THREE_CLASSES_OF_FOUR));
+    return few;
+  }
+
+  private static BriefSpec few(
+      String name, LayoutSize layout, int borders, double slack, Stock stock, Rules rules) {
+    YarnCounts yarns = new YarnCounts(borders, 6, 10);
+    return new BriefSpec(name, layout, "LIILD", yarns, slack, stock, Known.NOTHING, rules, false);
   }
 
   /** 7 x 9 on point with triangles: 143 pieces, four rounds, 8 dark and 12 light yarns. */

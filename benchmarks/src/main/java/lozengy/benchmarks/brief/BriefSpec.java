@@ -28,6 +28,11 @@ public record BriefSpec(
     Rules rules,
     boolean finished) {
 
+  /** Borders up to which so many pieces as below are few. */
+  private static final int FEW_BORDERS = 5;
+
+  private static final long MANY_PIECES = 90;
+
   /** How the planted arrangement uses the yarns, and so what is at hand. */
   public enum Stock {
     /** All yarns of a tone about equally; all shares 1. */
@@ -61,5 +66,13 @@ public record BriefSpec(
       case 'I' -> yarns.light() + yarns.mid();
       default -> yarns.dark() + yarns.mid() + yarns.light();
     };
+  }
+
+  /**
+   * Whether there are so few border yarns for so many pieces that a planted arrangement begins with
+   * all borders: dealt piece by piece, some piece would find no border left.
+   */
+  boolean plantsBordersFirst() {
+    return borderYarns() <= FEW_BORDERS && layout.pieces() > MANY_PIECES;
   }
 }

@@ -49,7 +49,11 @@ public record PlantedBrief(BriefSpec spec, Blanket blanket, Sequences planted) {
     long[] stock = new long[count];
     Arrays.fill(stock, PLENTY);
     Blanket ample = Blanket.of(brief(spec, yarns(spec, shares, stock), List.of()));
-    Sequences planted = new Planter(ample, weights, random).plant();
+    Planter planter = new Planter(ample, weights, random);
+    if (spec.plantsBordersFirst()) {
+      planter.plantBorders();
+    }
+    Sequences planted = planter.plant();
     long[] used = ample.usedMillimetres(planted);
     double usablePart = (100 - spec.rules().keepBackPercent()) / 100;
     Arrays.setAll(

@@ -1,7 +1,9 @@
 package lozengy.benchmarks.brief;
 
+import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,6 +26,9 @@ public final class Planter {
 
   private static final int TRIES = 2000;
 
+  /** Draws of a border for each piece, where borders come first. */
+  private static final int BORDER_TURNS = 60;
+
   private final Blanket blanket;
   private final double[] weights;
   private final SplittableRandom random;
@@ -31,6 +36,7 @@ public final class Planter {
   private final double[][] used;
   private final Sequences planted;
   private final Map<List<Integer>, Integer> copies = new HashMap<>();
+  private boolean bordersPlanted;
 
   /**
    * Makes a planter.
@@ -75,6 +81,79 @@ public final class Planter {
     return planted;
   }
 
+  /**
+   * Plants all borders beforehand, where there are few yarns for them: the sides of the layout,
+   * which is bipartite, take two yarns that may meet, and then single borders are drawn anew by
+   * weight among those that their neighbours leave.
+   *
+   * @throws IllegalStateException if no two yarns may meet everywhere
+   */
+  void plantBorders() {
+    int[] side = sides();
+    int[] pair = pairThatMeets();
+    for (int piece = 0; piece < side.length; piece++) {
+      planted.set(piece, planted.rounds(piece) - 1, pair[side[piece]]);
+    }
+    for (int turn = 0; turn < BORDER_TURNS * side.length; turn++) {
+      int piece = random.nextInt(side.length);
+      int border = planted.rounds(piece) - 1;
+      planted.set(piece, border, drawBorder(piece));
+    }
+    bordersPlanted = true;
+  }
+
+  private int drawBorder(int piece) {
+    int border = planted.rounds(piece) - 1;
+    double[] upTo = new double[weights.length];
+    double sum = 0;
+    for (int yarn = 0; yarn < weights.length; yarn++) {
+      sum += fits(piece, border, yarn) ? weights[yarn] : 0;
+      upTo[yarn] = sum;
+    }
+    double drawn = random.nextDouble() * sum;
+    return (int) Arrays.stream(upTo).filter(each -> each <= drawn).count();
+  }
+
+  /** By piece, 0 or 1: never the same on a seam. */
+  private int[] sides() {
+    int[] side = new int[seams.length];
+    Arrays.fill(side, -1);
+    for (int first = 0; first < side.length; first++) {
+      if (side[first] >= 0) {
+        continue;
+      }
+      side[first] = 0;
+      Deque<Integer> reached = new ArrayDeque<>(List.of(first));
+      while (!reached.isEmpty()) {
+        int piece = reached.remove();
+        for (int other : seams[piece]) {
+          if (side[other] < 0) {
+            side[other] = 1 - side[piece];
+            reached.add(other);
+          }
+        }
+      }
+    }
+    return side;
+  }
+
+  private int[] pairThatMeets() {
+    for (int a = 0; a < weights.length; a++) {
+      for (int b = 0; b < a; b++) {
+        if (!blanket.sameBorder(a, b) && mayBorder(a) && mayBorder(b)) {
+          return new int[] {b, a};
+        }
+      }
+    }
+    throw new IllegalStateException("no two border yarns may meet");
+  }
+
+  private boolean mayBorder(int yarn) {
+    return IntStream.range(0, planted.pieces())
+        .allMatch(
+            piece -> blanket.toneAllows(blanket.kind(piece), planted.rounds(piece) - 1, yarn));
+  }
+
   private void plant(int piece) {
     for (int attempt = 0; attempt < TRIES; attempt++) {
       if (deal(piece, attempt)) {
@@ -92,10 +171,11 @@ public final class Planter {
 
   private boolean deal(int piece, int attempt) {
     int border = planted.rounds(piece) - 1;
-    for (int round = border; round >= 0; round--) {
+    int first = bordersPlanted ? border - 1 : border;
+    for (int round = first; round >= 0; round--) {
       planted.set(piece, round, Sequences.OPEN);
     }
-    for (int round = border; round >= 0; round--) {
+    for (int round = first; round >= 0; round--) {
       int best = Sequences.OPEN;
       double bestClaim = Double.POSITIVE_INFINITY;
       for (int yarn = 0; yarn < weights.length; yarn++) {

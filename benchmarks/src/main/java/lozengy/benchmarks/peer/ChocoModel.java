@@ -22,14 +22,15 @@ import org.chocosolver.solver.variables.IntVar;
 /**
  * A blanket's rules and score for Choco, with the constraints of its library alone: a variable for
  * every round, whose values are yarns. The objective, to be minimised, is the score's loss in
- * units; each yarn's leeway counts in steps of a thousandth.
+ * units; each yarn's leeway counts in steps of {@link #LEEWAY_STEP}.
  */
 final class ChocoModel {
 
   /** Units of the objective in a point of the score; a total of 100 points must fit an int. */
   static final double UNITS_PER_POINT = 1e5;
 
-  private static final int LEEWAY_STEPS = 1000;
+  /** Units of a step in which leeway counts. */
+  private static final int LEEWAY_STEP = 50;
 
   private final Blanket blanket;
   private final Losses losses;
@@ -226,17 +227,18 @@ final class ChocoModel {
       model.scalar(shown.toArray(IntVar[]::new), millimetres, "=", used).post();
       if (whole > 0) {
         // with so many steps of leeway lost, no more may be used
-        IntVar step = model.intVar(0, LEEWAY_STEPS);
-        int[] most = new int[LEEWAY_STEPS + 1];
-        for (int steps = 0; steps <= LEEWAY_STEPS; steps++) {
-          double tightness = Math.sqrt((double) steps / LEEWAY_STEPS);
+        int allSteps = (whole + LEEWAY_STEP - 1) / LEEWAY_STEP;
+        IntVar step = model.intVar(0, allSteps);
+        int[] most = new int[allSteps + 1];
+        for (int steps = 0; steps <= allSteps; steps++) {
+          double tightness = Math.sqrt(Math.min(1, (double) steps * LEEWAY_STEP / whole));
           long stock = blanket.stockMillimetres(yarn);
           most[steps] = (int) LeewayMeasure.used(stock, tightness) - fixed;
         }
-        IntVar limit = model.intVar(0, Math.max(0, most[LEEWAY_STEPS]));
+        IntVar limit = model.intVar(0, Math.max(0, most[allSteps]));
         model.element(limit, most, step).post();
         model.arithm(used, "<=", limit).post();
-        lose(step, Math.round((double) whole / LEEWAY_STEPS));
+        lose(step, LEEWAY_STEP);
       }
     }
   }

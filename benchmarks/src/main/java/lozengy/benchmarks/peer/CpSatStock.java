@@ -13,7 +13,8 @@ import lozengy.model.score.LeewayMeasure;
  *
  * <p>What a yarn loses is the square of its tightness, which is linear in its use. That curve is
  * replaced by tangents, below it by less than 1 / 4 of the square of their distance, so that the
- * model takes the total for higher than it is by less than a thousandth of a point, never for lower.
+ * model takes the total for higher than it is by less than a thousandth of a point, never for
+ * lower.
  */
 final class CpSatStock {
 
@@ -74,8 +75,7 @@ final class CpSatStock {
     long weight = Math.round(scale * unitsPerMillimetre);
     double touched =
         weight * LeewayMeasure.used(stock, tightness) - scale * whole * tightness * tightness;
-    LinearExprBuilder above =
-        LinearExpr.newBuilder().addTerm(used, weight).addTerm(lost, -scale);
+    LinearExprBuilder above = LinearExpr.newBuilder().addTerm(used, weight).addTerm(lost, -scale);
     model.addLessOrEqual(above, (long) Math.ceil(touched));
   }
 }

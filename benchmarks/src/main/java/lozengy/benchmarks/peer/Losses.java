@@ -2,11 +2,11 @@ package lozengy.benchmarks.peer;
 
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.Layers;
 import lozengy.model.score.Nearness;
-import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 

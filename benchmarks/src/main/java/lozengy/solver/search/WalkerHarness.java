@@ -20,7 +20,7 @@ public final class WalkerHarness {
   public WalkerHarness(Problem problem, long seed) {
     this.problem = problem;
     this.walker = new Walker(problem, seed, Assertions.OFF);
-    walker.deal(300);
+    walker.deal(300, false);
   }
 
   /**

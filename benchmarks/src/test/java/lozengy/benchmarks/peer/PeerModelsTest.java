@@ -21,7 +21,6 @@ import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
-import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
@@ -44,7 +43,7 @@ class PeerModelsTest {
 
   private static final double CLOSE = 0.001;
 
-  /** Choco's leeway counts in thousandths of at most a ninth of 100 points. */
+  /** Choco's leeway counts in steps of half a thousandth of a point for each yarn. */
   private static final double CLOSE_FOR_CHOCO = 0.012;
 
   private static final BriefSpec SMALL =
@@ -56,7 +55,7 @@ class PeerModelsTest {
           10,
           BriefSpec.Stock.EVEN,
           BriefSpec.Known.NOTHING,
-          new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1), 0),
+          Rules.DEFAULT.withCopies(OptionalInt.of(1)),
           false);
 
   @BeforeAll
@@ -260,7 +259,7 @@ class PeerModelsTest {
             new double[] {10, 2, 0.5, 25}[number % 4],
             number % 3 == 0 ? BriefSpec.Stock.EVEN : BriefSpec.Stock.ODD,
             BriefSpec.Known.NOTHING,
-            new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.of(1 + number / 6), 0),
+            Rules.DEFAULT.withCopies(OptionalInt.of(1 + number / 6)),
             number % 2 == 1);
     Blanket blanket = PlantedBrief.of(spec).blanket();
     CpSatModel stated = new CpSatModel(blanket);
@@ -268,8 +267,7 @@ class PeerModelsTest {
     assertEquals(CpSolverStatus.OPTIMAL, solver.solve(stated.model()));
     double optimum = stated.losses().total(solver.objectiveValue());
     for (int stages : new int[] {0, 2}) {
-      double bound =
-          Bounds.of(blanket, Optional.empty(), new BoundLimits(stages), () -> false).total();
+      double bound = Bounds.of(blanket, new BoundLimits(stages), () -> false).total();
       assertTrue(bound >= optimum - CLOSE, bound + " below " + optimum + ", stages " + stages);
     }
   }

@@ -15,9 +15,9 @@ import java.util.concurrent.ThreadFactory;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
-import lozengy.cli.Refusal;
-import lozengy.cli.command.Solving;
+import lozengy.cli.process.Refusal;
 import lozengy.solver.SolveOptions;
+import lozengy.solver.Solving;
 
 /**
  * Solves line after line: one thread reads, several solve, the caller's writes. At most twice as

@@ -5,26 +5,27 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.FailureData;
-import lozengy.cli.Json;
-import lozengy.cli.Refusal;
-import lozengy.cli.command.Solving;
 import lozengy.cli.file.Inputs;
+import lozengy.cli.process.FailureData;
+import lozengy.cli.process.Refusal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
-import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
+import lozengy.report.Json;
+import lozengy.report.ReasonData;
+import lozengy.report.wording.Wording;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solving;
 
 /** Turns a line with a brief or an arrangement into a line with the result; never fails. */
 final class LineSolver {
@@ -50,10 +51,11 @@ final class LineSolver {
           document instanceof ArrangementDocument answer
               ? Optional.of(answer.arrangement().sequences())
               : Optional.empty();
-      SolveResult result = solving.solve(Inputs.blanket(document), earlier, options);
+      Blanket blanket = Inputs.blanket(document);
+      SolveResult result = solving.solve(blanket, earlier, options);
       return result instanceof SolveResult.Found found
           ? found(line.number(), found.arrangement())
-          : notFound(line.number(), result);
+          : notFound(line.number(), blanket, result);
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
       return bytes(
           Json.object(
@@ -80,10 +82,7 @@ final class LineSolver {
       return Documents.read(new SourceText(text.name(), text.text(), true));
     } catch (InputException e) {
       // All stands on one line, whose number the result bears.
-      throw new InputException(
-          e.mistakes().stream()
-              .map(each -> new Mistake(each.path(), 0, each.found(), each.remedy()))
-              .toList());
+      throw new InputException(e.mistakes().stream().map(each -> each.at(each.path(), 0)).toList());
     } catch (IOException e) {
       throw new UncheckedIOException("memory gives everything", e);
     }
@@ -109,12 +108,10 @@ final class LineSolver {
     return bytes.toByteArray();
   }
 
-  private static byte[] notFound(long number, SolveResult result) {
-    boolean impossible = result instanceof SolveResult.Impossible;
-    List<String> reasons =
-        result instanceof SolveResult.Impossible proved
-            ? proved.reasons()
-            : ((SolveResult.Unfinished) result).nearest();
+  private static byte[] notFound(long number, Blanket blanket, SolveResult result) {
+    Wording wording = new Wording(blanket);
+    Optional<SolveResult.Impossible> impossible =
+        result instanceof SolveResult.Impossible proved ? Optional.of(proved) : Optional.empty();
     return bytes(
         Json.object(
             FORMAT,
@@ -122,9 +119,13 @@ final class LineSolver {
             LINE,
             number,
             OUTCOME,
-            impossible ? "impossible" : "unfinished",
+            impossible.isPresent() ? "impossible" : "unfinished",
             "reasons",
-            reasons));
+            result instanceof SolveResult.Unfinished unfinished
+                ? wording.of(unfinished)
+                : impossible.map(wording::of),
+            "causes",
+            impossible.map(proved -> ReasonData.of(blanket, proved))));
   }
 
   private static byte[] bytes(Map<String, Object> object) {

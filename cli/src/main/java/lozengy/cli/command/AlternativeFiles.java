@@ -9,15 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
-import lozengy.cli.file.WholeFiles;
-import lozengy.cli.report.Chart;
-import lozengy.cli.report.ChartOptions;
+import lozengy.cli.process.Overtaken;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.input.Mistake;
+import lozengy.report.Chart;
+import lozengy.report.ChartOptions;
 import lozengy.solver.alternatives.Alternatives;
 
 /**
@@ -44,21 +44,21 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
     List<Mistake> mistakes = new ArrayList<>();
     if (count != null && (count < 1 || count > MOST)) {
       mistakes.add(
-          new Mistake("--count", 0, count.toString(), "Give a whole number from 1 to " + MOST));
+          Mistake.ofWish("--count", count.toString(), "Give a whole number from 1 to " + MOST));
     }
     if (within != null && !(within >= 0 && within <= 100)) {
       mistakes.add(
-          new Mistake("--within", 0, within.toString(), "Give a number of points from 0 to 100"));
+          Mistake.ofWish("--within", within.toString(), "Give a number of points from 0 to 100"));
     }
     if (within != null && count == null) {
       mistakes.add(
-          new Mistake(
-              "--within", 0, "It stands without --count", "Add --count N, or leave --within out"));
+          Mistake.ofWish(
+              "--within", "It stands without --count", "Add --count N, or leave --within out"));
     }
     if (count != null && count > 1 && first.arrangement().isEmpty()) {
       mistakes.add(
-          new Mistake(
-              "--count", 0, "Several arrangements for standard output", "Name a file with -o"));
+          Mistake.ofWish(
+              "--count", "Several arrangements for standard output", "Name a file with -o"));
     }
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
@@ -84,33 +84,51 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
    */
   void expect() {
     first.expect();
-    WholeFiles files = new WholeFiles(first.overwrite());
     for (int i = 1; i < count; i++) {
-      files.expect(file(i));
-      files.expect(chart(i));
+      first.files().expect(file(i));
+      first.files().expect(chart(i));
     }
   }
 
   /**
-   * Writes what was found.
+   * Writes what was found. What cannot go where it was meant to, because another has changed a file
+   * there in the meantime, goes to the next free names instead.
    *
-   * @throws Refusal if a file cannot be written
+   * @throws Refusal if a file cannot be written; also where it went elsewhere, which it tells
    */
   void write(Terminal terminal, Optional<Alternatives> found, Arrangement best) {
-    first.write(terminal, text(best), () -> Chart.svg(best, ChartOptions.PLAIN));
-    List<Arrangement> all = found.map(Alternatives::found).orElse(List.of());
-    Map<Path, byte[]> contents = new LinkedHashMap<>();
-    for (int i = 1; i < all.size(); i++) {
-      contents.put(file(i), text(all.get(i)));
-      String chart = Chart.svg(all.get(i), ChartOptions.PLAIN);
-      contents.put(chart(i), chart.getBytes(StandardCharsets.UTF_8));
+    List<Arrangement> all = found.map(Alternatives::found).orElse(List.of(best));
+    try {
+      first.write(terminal, text(best), () -> chart(best));
+      Map<Path, byte[]> contents = new LinkedHashMap<>();
+      for (int i = 1; i < all.size(); i++) {
+        contents.put(file(i), text(all.get(i)));
+        contents.put(chart(i), chart(all.get(i)).getBytes(StandardCharsets.UTF_8));
+      }
+      first.files().write(contents);
+    } catch (Overtaken e) {
+      List<String> written = all.stream().map(each -> writeElsewhere(terminal, each)).toList();
+      throw Refusal.of(
+          e.place(),
+          "Another has changed it in the meantime, so it was left alone; what was found is in "
+              + String.join(", ", written),
+          "Look at both and keep one");
     }
-    new WholeFiles(first.overwrite()).write(contents);
+  }
+
+  private String writeElsewhere(Terminal terminal, Arrangement arrangement) {
+    SolveTargets free = first.elsewhere();
+    free.write(terminal, text(arrangement), () -> chart(arrangement));
+    return free.arrangement().orElseThrow().toString();
   }
 
   /** Files of arrangements that none of those found replaced: they are from an earlier run. */
   List<Path> leftFromBefore(int found) {
     return IntStream.range(found, count).mapToObj(this::file).filter(Files::exists).toList();
+  }
+
+  private static String chart(Arrangement arrangement) {
+    return Chart.svg(arrangement, ChartOptions.PLAIN);
   }
 
   private static byte[] text(Arrangement arrangement) {

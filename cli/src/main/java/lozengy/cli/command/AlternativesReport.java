@@ -7,12 +7,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Json;
-import lozengy.cli.report.Figures;
-import lozengy.cli.report.TextTable;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
+import lozengy.report.Figures;
+import lozengy.report.Json;
+import lozengy.report.TextTable;
 import lozengy.solver.alternatives.AlternativeSearch;
 import lozengy.solver.alternatives.Alternatives;
 
@@ -34,7 +34,8 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
     String within =
         "within "
             + Figures.shortest(files.withinPoints(), 2)
-            + (files.withinPoints() == 1 ? " point" : " points")
+            + " "
+            + lozengy.model.input.Words.plural(files.withinPoints(), "point")
             + " of the best";
     if (all.size() == files.count()) {
       lines.add(Figures.count(all.size(), "arrangement") + " " + within);

@@ -32,7 +32,7 @@ record Assigned(String place, String left, String right) {
           sign < 0
               ? "There is no ="
               : left.isEmpty() ? "Nothing stands before =" : "Nothing stands after =";
-      mistakes.add(new Mistake(place, 0, found, remedy));
+      mistakes.add(Mistake.ofWish(place, found, remedy));
       return Optional.empty();
     }
     return Optional.of(new Assigned(place, left, right));

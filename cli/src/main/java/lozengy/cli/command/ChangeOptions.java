@@ -3,9 +3,9 @@ package lozengy.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Source;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.input.Mistake;
@@ -169,8 +169,8 @@ final class ChangeOptions {
     if (across == null && down == null) {
       if (anchor != null) {
         mistakes.add(
-            new Mistake(
-                "--anchor", 0, "The size does not change", "Give --across or --down with it"));
+            Mistake.ofWish(
+                "--anchor", "The size does not change", "Give --across or --down with it"));
       }
       return Optional.empty();
     }
@@ -178,9 +178,8 @@ final class ChangeOptions {
     int toDown = down == null ? size.down() : down;
     if (toAcross < 1 || toDown < 1) {
       mistakes.add(
-          new Mistake(
+          Mistake.ofWish(
               "--across, --down",
-              0,
               toAcross + " across and " + toDown + " down",
               "Give whole numbers, 1 or more"));
       return Optional.empty();

@@ -1,13 +1,13 @@
 package lozengy.cli.command;
 
 import java.util.concurrent.Callable;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.PlainText;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.StatedArrangement;
+import lozengy.report.Json;
+import lozengy.report.PlainText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;

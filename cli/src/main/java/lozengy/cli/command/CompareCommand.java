@@ -4,10 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.compare.Compared;
 import lozengy.cli.compare.Comparison;
 import lozengy.cli.compare.ComparisonData;
@@ -15,7 +11,11 @@ import lozengy.cli.compare.ComparisonText;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
-import lozengy.cli.report.ChartsSideBySide;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
+import lozengy.report.ChartsSideBySide;
+import lozengy.report.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -26,9 +26,9 @@ import picocli.CommandLine.Parameters;
     description = {
       "Sets arrangements side by side, part by part: of one brief or of several.",
       "",
-      "Tells each part of the score, which arrangement none of the others beats, rounds that differ,"
-          + " and the yarn left. All figures are computed from scratch. Totals compare only where the"
-          + " briefs weigh the parts alike.",
+      "Tells each part of the score, which arrangement none of the others beats, rounds that"
+          + " differ, and the yarn left. All figures are computed from scratch. Totals compare only"
+          + " where the briefs weigh the parts alike.",
     },
     footer = {
       "",

@@ -6,22 +6,26 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.input.BriefPath;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
+import lozengy.report.Json;
 import lozengy.solver.explain.ExplainOptions;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;
@@ -106,8 +110,8 @@ final class ExplainCommand implements Callable<Integer> {
     }
     Source source = file.source();
     change.expectOwnInput(source);
-    Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     target.ifPresent(Target::expect);
+    Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     Changed task = asked(read.document());
     Blanket blanket = task.blanket();
     Explanation explanation = Explanation.of(blanket, ExplainOptions.of(seed, stop()));
@@ -115,7 +119,7 @@ final class ExplainCommand implements Callable<Integer> {
     FileLines lines =
         new FileLines(
             read.root(),
-            arrangement ? "brief." : "",
+            arrangement ? BriefPath.of("brief") : BriefPath.ROOT,
             !arrangement && change.arguments().isEmpty(),
             task.wishes());
     boolean wrote = write(target, blanket, explanation);
@@ -154,9 +158,20 @@ final class ExplainCommand implements Callable<Integer> {
     if (target.isEmpty() || found.isEmpty()) {
       return false;
     }
-    String text = ArrangementWriter.text(blanket, found.get());
+    String text = text(blanket, found.get());
     target.get().write(terminal, text.getBytes(StandardCharsets.UTF_8));
     return true;
+  }
+
+  /** Only what has no open round has a score. */
+  private static String text(Blanket blanket, Sequences sequences) {
+    if (!sequences.complete()) {
+      return ArrangementWriter.text(blanket, sequences);
+    }
+    Score score = Scorer.score(blanket, sequences, Optional.empty());
+    return ArrangementWriter.text(
+        new Arrangement(
+            blanket, sequences, Optional.empty(), score, Optional.empty(), Optional.empty()));
   }
 
   private void tell(

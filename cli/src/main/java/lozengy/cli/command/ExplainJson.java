@@ -5,9 +5,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Json;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.report.Json;
+import lozengy.report.ReasonData;
+import lozengy.report.wording.Wording;
 import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;
@@ -20,10 +22,12 @@ final class ExplainJson {
   static final String FORMAT = "lozengy-explanation/1";
 
   private final Blanket blanket;
+  private final Wording wording;
   private final FileLines places;
 
   private ExplainJson(Blanket blanket, FileLines places) {
     this.blanket = blanket;
+    this.wording = new Wording(blanket);
     this.places = places;
   }
 
@@ -70,34 +74,38 @@ final class ExplainJson {
 
   private Map<String, Object> cause(Cause cause) {
     return Json.object(
-        "words", cause.words(),
+        "words", cause.reason().map(wording::of),
         "more", cause.more(),
         "minimal", cause.conflict().minimal(),
-        "lines", cause.conflict().lines().stream().map(this::line).toList());
+        "lines", cause.conflict().lines().stream().map(this::line).toList(),
+        "reason", cause.reason().map(reason -> ReasonData.of(blanket, reason)));
   }
 
   private Map<String, Object> line(BriefLine line) {
     return Json.object(
         "rule", line.rule().word(),
+        "code", line.subject().code(),
         "path", places.path(line.path()),
         "line", places.line(line.path()),
-        "words", line.words());
+        "words", wording.of(line.subject()));
   }
 
   private Map<String, Object> remedy(Remedy remedy) {
     return Json.object(
         "upset", remedy.upset(),
-        "proof", remedy.proof(),
+        "proof", wording.proved(remedy),
         "steps", remedy.steps().stream().map(this::step).toList());
   }
 
   private Map<String, Object> step(Remedy.Step step) {
     return Json.object(
-        "words", step.words(),
+        "words", wording.of(step.change()),
+        "code", step.change().code(),
         "path", places.path(step.path()),
         "line", places.line(step.path()),
-        "value", step.value(),
-        "options", places.wish(step.path()).isPresent() ? List.of() : step.options());
+        "value", wording.value(step),
+        "options",
+            places.wish(step.path()).isPresent() ? List.of() : wording.options(step.change()));
   }
 
   private Map<String, Object> nearest(NearestMiss miss) {

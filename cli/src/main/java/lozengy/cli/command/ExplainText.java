@@ -3,13 +3,12 @@ package lozengy.cli.command;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import lozengy.cli.report.Paragraph;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.report.Figures;
+import lozengy.report.Paragraph;
+import lozengy.report.wording.Wording;
 import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.NearestMiss;
@@ -22,9 +21,8 @@ final class ExplainText {
   private static final String DEEPER = "    ";
   private static final String DEEPEST = "       ";
 
-  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)\\].*");
-
   private final Blanket blanket;
+  private final Wording wording;
   private final FileLines places;
   private final String input;
   private final List<String> options;
@@ -41,6 +39,7 @@ final class ExplainText {
    */
   ExplainText(Blanket blanket, FileLines places, String input, List<String> options, int notes) {
     this.blanket = blanket;
+    this.wording = new Wording(blanket);
     this.places = places;
     this.input = input;
     this.options = options;
@@ -88,25 +87,17 @@ final class ExplainText {
     }
     text.add("");
     text.add(title);
-    ConflictLines lines = new ConflictLines(blanket, places);
     for (Cause cause : causes) {
-      cause.words().ifPresent(words -> paragraph(INDENT, DEEPER, words));
-      paragraph(cause.words().isPresent() ? DEEPER : INDENT, DEEPER, head(cause));
-      lines.words(cause.conflict().lines()).forEach(line -> paragraph(DEEPER, DEEPEST, line));
+      cause.reason().ifPresent(reason -> paragraph(INDENT, DEEPER, wording.of(reason)));
+      String head = wording.head(cause.conflict());
+      paragraph(cause.reason().isPresent() ? DEEPER : INDENT, DEEPER, head);
+      wording
+          .lines(cause.conflict().lines(), places)
+          .forEach(line -> paragraph(DEEPER, DEEPEST, line));
       if (cause.more() > 0) {
         paragraph(INDENT, DEEPER, "and " + cause.more() + " more like it");
       }
     }
-  }
-
-  private static String head(Cause cause) {
-    if (cause.conflict().lines().size() == 1) {
-      return "This line of the brief cannot hold by itself:";
-    }
-    return cause.conflict().minimal()
-        ? "These lines of the brief cannot hold together; without any one of them the others"
-            + " could:"
-        : "These lines of the brief cannot hold together; perhaps not all of them matter:";
   }
 
   private void remedies(List<Remedy> remedies, boolean complete) {
@@ -126,29 +117,27 @@ final class ExplainText {
   }
 
   private void remedy(int number, Remedy remedy) {
-    List<String> words = remedy.steps().stream().map(Remedy.Step::words).toList();
-    String proof = remedy.proof().map(each -> " (" + each + ")").orElse("");
-    paragraph(INDENT + number + ". ", DEEPEST, capital(Words.list(words)) + proof);
+    paragraph(INDENT + number + ". ", DEEPEST, wording.of(remedy));
     for (Remedy.Step step : remedy.steps()) {
       paragraph(DEEPEST, DEEPEST + INDENT, how(step));
     }
   }
 
   private String how(Remedy.Step step) {
-    String change = step.value().orElse("leave it out");
+    String change = wording.value(step).orElse("leave it out");
     if (places.wish(step.path()).isPresent()) {
       return places.path(step.path()) + ": " + change;
     }
-    Matcher note = NOTE.matcher(step.path());
-    if (note.matches() && Integer.parseInt(note.group(1)) >= notes) {
+    if (step.path().inItem("pieces") && step.path().index().getAsInt() >= notes) {
       return "the options given: " + change;
     }
-    if (!step.options().isEmpty() && !places.notes()) {
+    List<String> same = wording.options(step.change());
+    if (!same.isEmpty() && !places.notes()) {
       return "lozengy solve "
           + input
           + options.stream().map(each -> " " + each).reduce("", String::concat)
           + " "
-          + String.join(" ", step.options());
+          + String.join(" ", same);
     }
     return places.place(step.path()) + ": " + change;
   }
@@ -161,9 +150,9 @@ final class ExplainText {
         DEEPER,
         "%s can be left open, %s of yarn in %s, and all else be worked by every rule; %s"
             .formatted(
-                count(miss.rounds(), "round"),
+                Figures.count(miss.rounds(), "round"),
                 Words.metres(miss.millimetres()),
-                count(miss.pieces(), "piece"),
+                Figures.count(miss.pieces(), "piece"),
                 miss.fewest() ? "with fewer open it is proved impossible" : "fewer may do"));
     OpenRounds.of(blanket, miss.sequences())
         .forEach(open -> paragraph(INDENT, DEEPER, open.words(blanket)));
@@ -177,13 +166,5 @@ final class ExplainText {
         DEEPER,
         "No partial plan is shown: even with rounds left open, a rule, the look, the yarn or the"
             + " pile would not be met.");
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-  }
-
-  private static String count(int count, String what) {
-    return count + " " + what + (count == 1 ? "" : "s");
   }
 }

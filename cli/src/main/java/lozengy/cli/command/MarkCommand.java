@@ -3,17 +3,19 @@ package lozengy.cli.command;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Overtaken;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.input.WholeFile;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.MarkedArrangement;
+import lozengy.report.Json;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -76,23 +78,42 @@ final class MarkCommand implements Callable<Integer> {
       throw Refusal.of(
           "standard input", "It cannot be both the arrangement and a list", "Name a file");
     }
-    Target target = output.targetOr(() -> usualTarget(source));
-    target.expect();
-    Arrangement before = Inputs.readComplete(source, terminal);
-    MarkReport report = undo ? undone(source, before) : marked(before);
-    if (report.nothingNew()) {
-      tell(report, Optional.empty(), target);
-      return ExitCode.DONE.code();
+    Optional<Mark> mark = undo ? Optional.empty() : Optional.of(options.mark(terminal));
+    while (!done(source, mark)) {
+      // another has changed the file since it was read: what it holds now is marked instead
     }
-    String text = ArrangementWriter.text(report.now());
-    target.write(terminal, text.getBytes(StandardCharsets.UTF_8));
-    tell(report, target.file().map(Object::toString), target);
     return ExitCode.DONE.code();
   }
 
-  private MarkReport marked(Arrangement before) {
-    Mark mark = options.mark(terminal);
-    return MarkReport.of(before, MarkedArrangement.of(before, mark));
+  /** Marks; false if another has changed the file meanwhile, which was left alone then. */
+  private boolean done(Source source, Optional<Mark> mark) {
+    Target target = output.targetOr(() -> usualTarget(source));
+    target.expect();
+    Arrangement before = Inputs.readComplete(source, terminal);
+    MarkReport report =
+        mark.isPresent()
+            ? MarkReport.of(before, MarkedArrangement.of(before, mark.get()))
+            : undone(source, before);
+    if (report.nothingNew()) {
+      tell(report, Optional.empty(), target);
+      return true;
+    }
+    String text = ArrangementWriter.text(report.now());
+    try {
+      target.write(terminal, text.getBytes(StandardCharsets.UTF_8));
+    } catch (Overtaken e) {
+      if (!inPlace(source, target)) {
+        throw e;
+      }
+      return false;
+    }
+    tell(report, target.file().map(Object::toString), target);
+    return true;
+  }
+
+  private static boolean inPlace(Source source, Target target) {
+    return !source.isStandardInput()
+        && WholeFile.place(source.path()).equals(WholeFile.place(target.file().orElseThrow()));
   }
 
   private static MarkReport undone(Source source, Arrangement before) {

@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.Mistake;
@@ -90,14 +90,13 @@ final class MarkOptions {
     List<Mistake> mistakes = new ArrayList<>();
     if (lists().filter(PieceLists::isStandardInput).count() > 1) {
       mistakes.add(
-          new Mistake(
+          Mistake.ofWish(
               "--made, --joined, --planned",
-              0,
               "Two lists are to come from standard input",
               "Name one list with -"));
     }
     if (edged != null && !(edged >= 0 && edged <= ALL)) {
-      mistakes.add(new Mistake("--edged", 0, edged.toString(), "Give a number from 0 to 100"));
+      mistakes.add(Mistake.ofWish("--edged", edged.toString(), "Give a number from 0 to 100"));
     }
     List<Mark.Work> works = new ArrayList<>();
     for (String work : worked) {
@@ -142,9 +141,8 @@ final class MarkOptions {
             : YarnAmount.read(read.right());
     if (amount.isEmpty()) {
       mistakes.add(
-          new Mistake(
+          Mistake.ofWish(
               read.place(),
-              0,
               "'" + read.right() + "' is no amount of yarn",
               "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left again"));
       return Optional.empty();

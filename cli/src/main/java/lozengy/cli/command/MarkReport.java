@@ -9,9 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import lozengy.cli.Json;
 import lozengy.cli.command.Verdict.Found;
-import lozengy.cli.report.PlainText;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
@@ -19,6 +17,9 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
+import lozengy.report.Figures;
+import lozengy.report.Json;
+import lozengy.report.PlainText;
 
 /**
  * What a mark has changed.
@@ -64,7 +65,7 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
     recounted().forEach(yarn -> lines.add(recounted(yarn)));
     lines.add(states());
     if (!faults.isEmpty()) {
-      lines.add(faults.size() + (faults.size() == 1 ? " fault:" : " faults:"));
+      lines.add(Figures.count(faults.size(), "fault") + ":");
       faults.forEach(fault -> lines.add("  " + fault.line()));
       lines.add("'lozengy solve' plans the rest again around what is worked.");
     }

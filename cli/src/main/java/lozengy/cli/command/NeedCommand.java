@@ -4,16 +4,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.YarnNeed;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.YarnNeed;
+import lozengy.report.Json;
+import lozengy.solver.explain.Buying;
+import lozengy.solver.explain.ExplainOptions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -23,7 +25,7 @@ import picocli.CommandLine.Mixin;
       "Says how much yarn is needed, and how many balls to buy.",
       "",
       "For an arrangement: exactly, shade by shade. For a brief, which leaves the shades open:"
-          + " by the tones that its rounds may take, and whether the yarns of each tone suffice."
+          + " by the tones that its rounds may take, and what to buy so that an arrangement fits."
     },
     footer = {
       "",
@@ -34,6 +36,7 @@ import picocli.CommandLine.Mixin;
 final class NeedCommand implements Callable<Integer> {
 
   private static final double ALL = 100;
+  private static final long SEED = 1;
 
   private final Terminal terminal;
 
@@ -61,7 +64,10 @@ final class NeedCommand implements Callable<Integer> {
       print(() -> NeedJson.ofYarns(blanket, needs), () -> NeedWords.ofYarns(blanket, needs));
     } else {
       ToneNeeds needs = ToneNeeds.of(blanket);
-      print(() -> NeedJson.ofTones(blanket, needs), () -> NeedWords.ofTones(blanket, needs));
+      Buying buying = Buying.of(blanket, ExplainOptions.of(SEED, terminal.stopSignal().listen()));
+      print(
+          () -> NeedJson.ofTones(blanket, needs, buying),
+          () -> NeedWords.ofTones(blanket, needs, buying));
     }
     return ExitCode.DONE.code();
   }

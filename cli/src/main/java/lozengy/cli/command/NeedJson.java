@@ -6,12 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import lozengy.cli.Json;
-import lozengy.cli.need.Purchase;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.YarnNeed;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.Purchase;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.YarnNeed;
+import lozengy.report.Json;
+import lozengy.solver.explain.Buying;
 
 /** Needs of yarn as {@code --json} prints them; lengths in m. */
 final class NeedJson {
@@ -28,7 +29,11 @@ final class NeedJson {
         yarns(blanket, needs));
   }
 
-  static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs) {
+  static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+    boolean settled = !(buying instanceof Buying.Unsettled);
+    boolean byTotals = buying instanceof Buying.NoHelp || !settled;
+    Optional<Buying.Amounts> buys =
+        buying instanceof Buying.Amounts amounts ? Optional.of(amounts) : Optional.empty();
     List<Map<String, Object>> demands =
         needs.demands().stream()
             .map(
@@ -50,11 +55,40 @@ final class NeedJson {
                         "buy", purchase(each.purchase())))
             .toList();
     return Json.object(
-        "title", blanket.brief().title(),
-        "enough", needs.enough(),
-        "open", demands,
-        "shortages", shortages,
-        "held", yarns(blanket, needs.held()));
+        "title",
+        blanket.brief().title(),
+        "enough",
+        byTotals ? needs.enough() : buys.isEmpty(),
+        "settled",
+        settled,
+        "fits_if_bought",
+        settled ? Optional.of(!(buying instanceof Buying.NoHelp)) : Optional.empty(),
+        "buy",
+        buys.map(each -> amounts(blanket, each)),
+        "fewest",
+        buys.map(Buying.Amounts::fewest),
+        "open",
+        demands,
+        "shortages",
+        shortages,
+        "held",
+        yarns(blanket, needs.held()));
+  }
+
+  private static List<Map<String, Object>> amounts(Blanket blanket, Buying.Amounts buys) {
+    return buys.amounts().stream()
+        .map(
+            each ->
+                Json.object(
+                    "code",
+                    blanket.yarn(each.yarn()).code(),
+                    "name",
+                    blanket.yarn(each.yarn()).name(),
+                    "metres",
+                    metres(each.millimetres()),
+                    "balls",
+                    blanket.yarn(each.yarn()).ball().map(ball -> each.balls())))
+        .toList();
   }
 
   private static List<Map<String, Object>> yarns(Blanket blanket, List<YarnNeed> needs) {

@@ -5,16 +5,18 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
-import lozengy.cli.need.Purchase;
-import lozengy.cli.need.ToneDemand;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.ToneShortage;
-import lozengy.cli.need.YarnNeed;
-import lozengy.cli.report.PlainText;
-import lozengy.cli.report.TextTable;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.Purchase;
+import lozengy.model.yarn.ToneDemand;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.ToneShortage;
+import lozengy.model.yarn.YarnNeed;
+import lozengy.report.Figures;
+import lozengy.report.PlainText;
+import lozengy.report.TextTable;
+import lozengy.solver.explain.Buying;
 
 /** Tells needs of yarn in lines for a person. */
 final class NeedWords {
@@ -37,7 +39,7 @@ final class NeedWords {
   }
 
   /** A brief's needs, by tone as far as yarns are open. */
-  static List<String> ofTones(Blanket blanket, ToneNeeds needs) {
+  static List<String> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
     List<String> lines = new ArrayList<>();
     lines.add(PlainText.oneLine(blanket.brief().title()) + ": yarn needed, before it is planned");
     lines.add("");
@@ -57,16 +59,42 @@ final class NeedWords {
       lines.addAll(yarnTable(blanket, held, "joining, edging, locks"));
     }
     lines.add("");
-    if (needs.enough()) {
-      lines.add("Enough as far as totals go; whether all rules can be kept, solving shows.");
+    if (buying instanceof Buying.Nothing) {
+      lines.add("Enough: an arrangement that keeps all rules has been found with it.");
+      return lines;
     }
-    for (ToneShortage shortage : needs.shortages()) {
-      lines.add(words(shortage));
-    }
+    needs.shortages().forEach(shortage -> lines.add(words(shortage)));
     if (held.stream().anyMatch(each -> each.purchase().isPresent())) {
       lines.add(yarnVerdict(blanket, held));
     }
+    lines.addAll(verdict(blanket, needs, buying));
     return lines;
+  }
+
+  private static List<String> verdict(Blanket blanket, ToneNeeds needs, Buying buying) {
+    if (buying instanceof Buying.NoHelp) {
+      return List.of(
+          "However much is bought, nothing fits, proved: 'lozengy explain' says what else is in the"
+              + " way.");
+    }
+    if (buying instanceof Buying.Amounts buys) {
+      List<String> lines = new ArrayList<>();
+      lines.add(
+          "To buy, so that an arrangement fits"
+              + (buys.fewest() ? "; no fewer balls do, proved:" : ":"));
+      for (Buying.Amount each : buys.amounts()) {
+        String metres = metres(each.millimetres());
+        String amount =
+            blanket.yarn(each.yarn()).ball().isPresent()
+                ? Figures.count(each.balls(), "ball") + " (" + metres + ")"
+                : metres;
+        lines.add("  " + amount + " of " + Words.yarn(blanket, each.yarn()));
+      }
+      return lines;
+    }
+    return List.of(
+        (needs.enough() ? "Enough as far as totals go; whether" : "Whether")
+            + " all rules can be kept was not settled: 'lozengy explain' looks longer.");
   }
 
   private static List<String> yarnTable(Blanket blanket, List<YarnNeed> needs, String what) {
@@ -104,18 +132,16 @@ final class NeedWords {
         + metres(shortage.usableMillimetres())
         + " for rounds that need "
         + metres(shortage.neededMillimetres())
-        + "; buy "
-        + amount(shortage.purchase())
-        + " more.";
+        + ".";
   }
 
   private static String amount(Purchase purchase) {
-    String metres = metres(purchase.missingMillimetres());
+    String metres = metres(purchase.toldMillimetres());
     if (purchase.balls().isEmpty()) {
       return metres;
     }
     long balls = purchase.balls().getAsLong();
-    return metres + " = " + balls + (balls == 1 ? " ball" : " balls");
+    return metres + " = " + Figures.count(balls, "ball");
   }
 
   private static String count(OptionalLong count) {

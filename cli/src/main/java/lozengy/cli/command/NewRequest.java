@@ -2,8 +2,8 @@ package lozengy.cli.command;
 
 import java.util.ArrayList;
 import java.util.List;
-import lozengy.cli.Refusal;
 import lozengy.cli.file.Target;
+import lozengy.cli.process.Refusal;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Setting;
 
@@ -36,6 +36,6 @@ record NewRequest(Setting setting, int across, int down, Target target) {
   }
 
   private static Mistake tooFew(String option, int found) {
-    return new Mistake(option, 0, Integer.toString(found), "Give a whole number, 1 or more");
+    return Mistake.ofWish(option, Integer.toString(found), "Give a whole number, 1 or more");
   }
 }

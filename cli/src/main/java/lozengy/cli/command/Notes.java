@@ -35,7 +35,7 @@ final class Notes {
     boolean fromBorder = codes.get(0).filter(ROUNDS_BEFORE::equals).isPresent();
     List<Optional<String>> rounds = fromBorder ? codes.subList(1, codes.size()) : codes;
     if (rounds.stream().allMatch(Optional::isEmpty)) {
-      mistakes.add(new Mistake(read.place(), 0, "No yarn is named", "Name at least one"));
+      mistakes.add(Mistake.ofWish(read.place(), "No yarn is named", "Name at least one"));
       return Optional.empty();
     }
     List<String> at = PieceLists.selectors(read.left());

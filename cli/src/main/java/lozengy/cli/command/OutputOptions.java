@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Target;
+import lozengy.cli.file.WholeFiles;
 import picocli.CommandLine.Option;
 
 /** The options that say where a result goes. */
@@ -28,6 +29,11 @@ final class OutputOptions {
     return overwrite;
   }
 
+  /** What writes the results. */
+  WholeFiles files() {
+    return new WholeFiles(overwrite);
+  }
+
   /** The place that was named, or else a usual one. */
   Target targetOr(Supplier<Target> usual) {
     return output == null ? usual.get() : Target.of(output, overwrite);
@@ -37,6 +43,6 @@ final class OutputOptions {
   FolderTarget folderOr(Supplier<FolderTarget> usual) {
     return output == null
         ? usual.get()
-        : new FolderTarget(Target.of(output, overwrite).file(), overwrite);
+        : new FolderTarget(Target.of(output, overwrite).file(), files());
   }
 }

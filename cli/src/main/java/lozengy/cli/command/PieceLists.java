@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 
 /** Reads lists of pieces: from the command line, or as CSV from standard input. */
 final class PieceLists {

@@ -6,11 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Refusal;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Yarn;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
@@ -79,7 +80,7 @@ final class PileFile {
   }
 
   private void wrong(int line, String column, String found, String remedy) {
-    mistakes.add(new Mistake(column, line, found, remedy));
+    mistakes.add(new Mistake(BriefPath.of(column), line, found, remedy));
   }
 
   private void line(int number, List<String> cells) {

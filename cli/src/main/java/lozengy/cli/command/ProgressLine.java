@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.DoubleStream;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Terminal;
 import lozengy.solver.ProgressListener;
 
 /** Shows how a solve goes on one line that is written over again and again. */

@@ -5,24 +5,24 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Refusal;
-import lozengy.cli.Screen;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.file.Target;
-import lozengy.cli.report.ChartOptions;
-import lozengy.cli.report.Summary;
-import lozengy.cli.report.TerminalPicture;
-import lozengy.cli.report.card.CardData;
-import lozengy.cli.report.card.FullCard;
-import lozengy.cli.report.print.Paper;
-import lozengy.cli.report.tables.Tables;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.report.ChartOptions;
+import lozengy.report.Json;
+import lozengy.report.Screen;
+import lozengy.report.Summary;
+import lozengy.report.TerminalPicture;
+import lozengy.report.card.CardData;
+import lozengy.report.card.FullCard;
+import lozengy.report.print.Paper;
+import lozengy.report.tables.Tables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -185,8 +185,8 @@ final class ReportCommand implements Callable<Integer> {
 
   private void writeTables(Source source) {
     FolderTarget target =
-        output.folderOr(() -> new FolderTarget(usualFolder(source), output.overwrite()));
-    target.expect();
+        output.folderOr(() -> new FolderTarget(usualFolder(source), output.files()));
+    target.expect(Tables.NAMES);
     target.write(terminal, Tables.files(Inputs.readComplete(source, terminal)));
     target.folder().ifPresent(this::tellWritten);
   }

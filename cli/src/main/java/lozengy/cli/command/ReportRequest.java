@@ -5,16 +5,16 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import lozengy.cli.report.Chart;
-import lozengy.cli.report.ChartOptions;
-import lozengy.cli.report.GraphMl;
-import lozengy.cli.report.card.CardText;
-import lozengy.cli.report.card.FullCard;
-import lozengy.cli.report.page.Page;
-import lozengy.cli.report.print.Booklet;
-import lozengy.cli.report.print.Paper;
-import lozengy.cli.report.print.Picture;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.report.Chart;
+import lozengy.report.ChartOptions;
+import lozengy.report.GraphMl;
+import lozengy.report.card.CardText;
+import lozengy.report.card.FullCard;
+import lozengy.report.page.Page;
+import lozengy.report.print.Booklet;
+import lozengy.report.print.Paper;
+import lozengy.report.print.Picture;
 
 /**
  * A report of one file that is asked for.

@@ -5,11 +5,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.BooleanSupplier;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.Again;
+import lozengy.cli.file.WholeFiles;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
@@ -22,8 +22,10 @@ import lozengy.model.progress.Changes;
 import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.report.Again;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solving;
 import lozengy.solver.alternatives.AlternativeSearch;
 import lozengy.solver.alternatives.Alternatives;
 import picocli.CommandLine.Command;
@@ -86,7 +88,8 @@ final class SolveCommand implements Callable<Integer> {
       names = "--moves",
       paramLabel = "N",
       description =
-          "Try that many moves at most; by the blanket's size if neither this nor --seconds is said.")
+          "Try that many moves at most; by the blanket's size if neither this nor --seconds is"
+              + " said.")
   private Long moves;
 
   @Option(names = "--seconds", paramLabel = "N", description = "Search that long at most.")
@@ -102,8 +105,8 @@ final class SolveCommand implements Callable<Integer> {
       names = "--count",
       paramLabel = "N",
       description =
-          "Find that many arrangements that really differ, each in a file of its own; 1 if not said."
-              + " Each takes as long as one.")
+          "Find that many arrangements that really differ, each in a file of its own; 1 if not"
+              + " said. Each takes as long as one.")
   private Integer count;
 
   @Option(
@@ -126,10 +129,14 @@ final class SolveCommand implements Callable<Integer> {
     SolveRequest request = SolveRequest.of(seed, moves, seconds, threads);
     Source source = file.source();
     change.expectOwnInput(source);
+    WholeFiles written = output.files();
+    if (!source.isStandardInput()) {
+      written.lookAt(source.path());
+    }
     Document document = Inputs.read(source, terminal);
     Changed task = changed(document);
     Optional<Sequences> earlier = task.earlier();
-    SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent());
+    SolveTargets targets = SolveTargets.of(output, source, earlier.isPresent(), written);
     AlternativeFiles files = AlternativeFiles.of(targets, count, within);
     files.expect();
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
@@ -149,12 +156,13 @@ final class SolveCommand implements Callable<Integer> {
           arrangement,
           again,
           alternatives.map(each -> new AlternativesReport(each, files)),
+          alternatives.isPresent() || stopped ? Optional.empty() : found.unsettled(),
           source,
           change.arguments(),
           stopped);
       return ExitCode.DONE.code();
     }
-    return report.tellNotFound(result).code();
+    return report.tellNotFound(task.blanket(), result).code();
   }
 
   /** What is to be solved: the document with the changes that the options ask for. */

@@ -4,16 +4,21 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.ExitCode;
-import lozengy.cli.Json;
-import lozengy.cli.Terminal;
 import lozengy.cli.file.Source;
-import lozengy.cli.report.Again;
-import lozengy.cli.report.AgainData;
-import lozengy.cli.report.AgainText;
-import lozengy.cli.report.Summary;
+import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.report.Again;
+import lozengy.report.AgainData;
+import lozengy.report.AgainText;
+import lozengy.report.Json;
+import lozengy.report.MoreToFind;
+import lozengy.report.ReasonData;
+import lozengy.report.Summary;
+import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
+import lozengy.solver.SolveResult.Unsettled;
 
 /** Tells how a solve has ended. */
 final class SolveReport {
@@ -39,6 +44,7 @@ final class SolveReport {
    *
    * @param again what has changed, where it was solved from an arrangement
    * @param alternatives the others to choose from, where several were wanted
+   * @param unsettled why more moves may find better
    * @param options options that changed what was asked for
    * @param stopped whether the user ended the search
    */
@@ -46,6 +52,7 @@ final class SolveReport {
       Arrangement arrangement,
       Optional<Again> again,
       Optional<AlternativesReport> alternatives,
+      Optional<Unsettled> unsettled,
       Source source,
       List<String> options,
       boolean stopped) {
@@ -53,14 +60,16 @@ final class SolveReport {
     if (json && !targets.isStandardOutput()) {
       terminal
           .out()
-          .println(Json.result("solve-result", foundObject(arrangement, again, alternatives)));
+          .println(
+              Json.result(
+                  "solve-result", foundObject(arrangement, again, alternatives, unsettled)));
       return;
     }
-    words.print(
-        Summary.text(
-            arrangement,
-            source.isStandardInput() ? Optional.empty() : Optional.of(source.argument()),
-            options));
+    Optional<String> input =
+        source.isStandardInput() ? Optional.empty() : Optional.of(source.argument());
+    words.print(Summary.text(arrangement, input, options));
+    unsettled.ifPresent(
+        each -> words.print(MoreToFind.text(each, seed(arrangement), input, options)));
     again.ifPresent(each -> words.print(AgainText.of(each)));
     alternatives.ifPresent(each -> each.lines().forEach(words::println));
     if (stopped) {
@@ -80,36 +89,53 @@ final class SolveReport {
         });
   }
 
+  private static long seed(Arrangement arrangement) {
+    return arrangement.solved().orElseThrow().seed();
+  }
+
   private Map<String, Object> foundObject(
-      Arrangement arrangement, Optional<Again> again, Optional<AlternativesReport> alternatives) {
+      Arrangement arrangement,
+      Optional<Again> again,
+      Optional<AlternativesReport> alternatives,
+      Optional<Unsettled> unsettled) {
     return Json.object(
         "outcome", "found",
         "arrangement", targets.arrangement().map(Object::toString),
         "chart", targets.chart().map(Object::toString),
         "changes", again.map(AgainData::of),
         "alternatives", alternatives.map(AlternativesReport::data),
+        "more_to_find", unsettled.map(each -> MoreToFind.data(each, seed(arrangement))),
         "summary", Summary.data(arrangement));
   }
 
   /** Tells why nothing was found. */
-  ExitCode tellNotFound(SolveResult result) {
+  ExitCode tellNotFound(Blanket blanket, SolveResult result) {
+    Wording wording = new Wording(blanket);
     if (result instanceof SolveResult.Impossible impossible) {
-      tell("impossible", "No arrangement fits this brief. Proved:", impossible.reasons());
+      tell(
+          "impossible",
+          "No arrangement fits this brief. Proved:",
+          wording.of(impossible),
+          Optional.of(ReasonData.of(blanket, impossible)));
       return ExitCode.IMPOSSIBLE;
     }
     tell(
         "unfinished",
         "No arrangement was found within the limit given, and nothing is proved. More --moves or"
             + " --seconds may find one. In the way stood:",
-        ((SolveResult.Unfinished) result).nearest());
+        wording.of((SolveResult.Unfinished) result),
+        Optional.empty());
     return ExitCode.UNFINISHED;
   }
 
-  private void tell(String outcome, String head, List<String> why) {
+  private void tell(String outcome, String head, List<String> why, Optional<?> causes) {
     if (json) {
       terminal
           .out()
-          .println(Json.result("solve-result", Json.object("outcome", outcome, "reasons", why)));
+          .println(
+              Json.result(
+                  "solve-result",
+                  Json.object("outcome", outcome, "reasons", why, "causes", causes)));
       return;
     }
     PrintWriter words = words();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Refusal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.Mistake;
 import lozengy.solver.ProgressListener;
@@ -46,7 +46,7 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
   }
 
   private static Mistake wrong(String option, Number found, String remedy) {
-    return new Mistake(option, 0, found.toString(), remedy);
+    return Mistake.ofWish(option, found.toString(), remedy);
   }
 
   /**

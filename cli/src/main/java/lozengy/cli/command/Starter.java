@@ -7,14 +7,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import lozengy.cli.need.ToneDemand;
-import lozengy.cli.need.ToneNeeds;
-import lozengy.cli.need.YarnNeed;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.Setting;
+import lozengy.model.reading.BriefReader;
+import lozengy.model.yarn.ToneDemand;
+import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.YarnNeed;
 
 /**
  * The brief to start from: a commented text in which only the layout and the balls at hand depend

@@ -7,14 +7,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Json;
-import lozengy.cli.report.ColourVisionWords;
+import lozengy.model.arrangement.Contradiction;
+import lozengy.model.arrangement.Contradictions;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
+import lozengy.model.wording.FaultWords;
+import lozengy.report.ColourVisionWords;
+import lozengy.report.Figures;
+import lozengy.report.Json;
 
 /**
  * What a check of an arrangement found.
@@ -38,17 +42,37 @@ record Verdict(
    * One fault.
    *
    * @param rule the rule that is broken, or what the file states wrongly
+   * @param code what sort of fault it is, a stable word
    * @param pieces names of the pieces concerned
+   * @param rounds the rounds concerned, from 1 at the centre
    * @param yarns codes of the yarns concerned
    * @param words what is wrong
    */
-  record Found(String rule, List<String> pieces, List<String> yarns, String words) {
+  record Found(
+      String rule,
+      String code,
+      List<String> pieces,
+      List<Integer> rounds,
+      List<String> yarns,
+      String words) {
     static Found of(Blanket blanket, Fault fault) {
       return new Found(
           fault.rule().word(),
+          fault.code(),
           fault.pieces().stream().map(piece -> blanket.place(piece).name()).toList(),
+          fault.rounds().stream().map(round -> round + 1).toList(),
           fault.yarns().stream().map(yarn -> blanket.yarn(yarn).code()).toList(),
-          fault.words());
+          new FaultWords(blanket).of(fault));
+    }
+
+    static Found of(Contradiction each) {
+      return new Found(
+          each.code().word(),
+          each.code().word(),
+          each.pieces(),
+          List.of(),
+          each.yarns(),
+          each.words());
     }
 
     String line() {
@@ -56,7 +80,9 @@ record Verdict(
     }
 
     Map<String, Object> json() {
-      return Json.object("rule", rule, "pieces", pieces, "yarns", yarns, "words", words);
+      return Json.object(
+          "rule", rule, "code", code, "pieces", pieces, "rounds", rounds, "yarns", yarns, "words",
+          words);
     }
   }
 
@@ -69,8 +95,7 @@ record Verdict(
             : Optional.empty();
     List<Found> faults = new ArrayList<>();
     Check.faults(blanket, stated.sequences()).forEach(each -> faults.add(Found.of(blanket, each)));
-    score.ifPresent(worked -> faults.addAll(StatedFaults.ofScore(stated, worked)));
-    faults.addAll(StatedFaults.ofYarns(stated));
+    Contradictions.of(stated).forEach(each -> faults.add(Found.of(each)));
     return new Verdict(
         score,
         List.copyOf(faults),
@@ -113,7 +138,7 @@ record Verdict(
           + figure
           + byDesign.map(words -> " " + words + ".").orElse("");
     }
-    return faults.size() + (faults.size() == 1 ? " fault." : " faults.") + figure;
+    return Figures.count(faults.size(), "fault") + "." + figure;
   }
 
   /** The verdict for programs. */

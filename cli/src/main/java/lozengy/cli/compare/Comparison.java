@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.Place;
-import lozengy.model.score.Part;
 
 /**
  * Arrangements side by side.

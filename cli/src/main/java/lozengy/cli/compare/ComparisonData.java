@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Json;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
+import lozengy.report.Json;
 
 /** Gathers a comparison for programs; its JSON Schema is {@code compare-result-1.schema.json}. */
 public final class ComparisonData {

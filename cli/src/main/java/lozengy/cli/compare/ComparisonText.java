@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
-import lozengy.cli.report.Figures;
-import lozengy.cli.report.PlainText;
-import lozengy.cli.report.TextTable;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
+import lozengy.report.Figures;
+import lozengy.report.PlainText;
+import lozengy.report.TextTable;
 
 /** Writes a comparison as tables, with a column for each arrangement. */
 public final class ComparisonText {

@@ -6,32 +6,40 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 
 /**
  * Where a result of several files goes.
  *
  * @param folder the folder; empty for standard output, which gets one ZIP archive of the files
- * @param overwrite whether files in the folder may be replaced
+ * @param files what writes the files in the folder
  */
-public record FolderTarget(Optional<Path> folder, boolean overwrite) {
+public record FolderTarget(Optional<Path> folder, WholeFiles files) {
 
   /** The archive's entries bear one time, so that the same files give the same bytes. */
   private static final LocalDateTime NO_TIME = LocalDateTime.of(1980, 1, 1, 0, 0);
 
   /**
-   * Refuses early what {@link #write} would refuse of the folder itself.
+   * Refuses early what {@link #write} would refuse. What stands there at this moment is what may be
+   * replaced.
    *
-   * @throws Refusal if a file stands in its place, or the folder above it is missing
+   * @param names the files' names
+   * @throws Refusal if a file stands in its place, or the folder above it is missing, or a file in
+   *     it may not be replaced
    */
-  public void expect() {
-    if (folder.isEmpty() || Files.isDirectory(folder.get())) {
+  public void expect(Collection<String> names) {
+    if (folder.isEmpty()) {
+      return;
+    }
+    if (Files.isDirectory(folder.get())) {
+      names.forEach(name -> files.expect(folder.get().resolve(name)));
       return;
     }
     Path path = folder.get();
@@ -43,20 +51,21 @@ public record FolderTarget(Optional<Path> folder, boolean overwrite) {
       throw Refusal.of(
           path.toString(), "There is no folder " + above, "Make it first, or name another with -o");
     }
+    names.forEach(name -> files.lookAt(path.resolve(name)));
   }
 
   /**
    * Writes the files; makes the folder if it is not there.
    *
-   * @param files contents by name
+   * @param contents contents by name
    * @throws Refusal if a file is there and may not be replaced, or cannot be written
    */
-  public void write(Terminal terminal, Map<String, byte[]> files) {
+  public void write(Terminal terminal, Map<String, byte[]> contents) {
     if (folder.isEmpty()) {
-      terminal.write(zip(files));
+      terminal.write(zip(contents));
       return;
     }
-    expect();
+    expect(contents.keySet());
     Path path = folder.get();
     try {
       if (!Files.isDirectory(path)) {
@@ -68,9 +77,9 @@ public record FolderTarget(Optional<Path> folder, boolean overwrite) {
           "The folder cannot be made: " + Source.reason(e),
           "Name another folder with -o");
     }
-    Map<Path, byte[]> contents = new LinkedHashMap<>();
-    files.forEach((name, content) -> contents.put(path.resolve(name), content));
-    new WholeFiles(overwrite).write(contents);
+    Map<Path, byte[]> placed = new LinkedHashMap<>();
+    contents.forEach((name, content) -> placed.put(path.resolve(name), content));
+    files.write(placed);
   }
 
   private static byte[] zip(Map<String, byte[]> files) {

@@ -1,9 +1,10 @@
 package lozengy.cli.file;
 
 import java.util.function.Function;
-import lozengy.cli.Refusal;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.Contradictions;
 import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
@@ -11,8 +12,13 @@ import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.report.PlainText;
 
-/** Reads what commands work on. */
+/**
+ * Reads what commands work on. What follows from the rest of an arrangement's file is worked out
+ * anew, and it is told on standard error where the file states it otherwise; what contradicts the
+ * brief in it is refused.
+ */
 public final class Inputs {
 
   private Inputs() {}
@@ -23,7 +29,9 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file
    */
   public static Document read(Source source, Terminal terminal) {
-    return read(source, terminal, Documents::read);
+    Document document = read(source, terminal, Documents::read);
+    tellContradictions(source, terminal, document);
+    return document;
   }
 
   /**
@@ -32,7 +40,23 @@ public final class Inputs {
    * @throws Refusal with all other mistakes of the file
    */
   public static Documents.Unjudged readUnjudged(Source source, Terminal terminal) {
-    return read(source, terminal, Documents::readUnjudged);
+    Documents.Unjudged read = read(source, terminal, Documents::readUnjudged);
+    tellContradictions(source, terminal, read.document());
+    return read;
+  }
+
+  private static void tellContradictions(Source source, Terminal terminal, Document document) {
+    if (document instanceof ArrangementDocument answer
+        && Contradictions.of(answer.arrangement()).stream()
+            .anyMatch(each -> each.stated().isPresent())) {
+      terminal
+          .err()
+          .println(
+              PlainText.oneLine(
+                  source.label()
+                      + ": Figures in it are not what its pieces come to, and are worked out anew;"
+                      + " 'lozengy check' names them"));
+    }
   }
 
   private static <T> T read(Source source, Terminal terminal, Function<SourceText, T> reader) {
@@ -45,12 +69,16 @@ public final class Inputs {
   }
 
   /**
-   * Reads an arrangement as its file states it.
+   * Reads an arrangement as its file states it, to judge it.
    *
    * @throws Refusal with all mistakes of the file, or if it holds a brief
    */
   public static StatedArrangement readStated(Source source, Terminal terminal) {
-    if (read(source, terminal) instanceof ArrangementDocument document) {
+    return arrangement(source, read(source, terminal, Documents::read));
+  }
+
+  private static StatedArrangement arrangement(Source source, Document read) {
+    if (read instanceof ArrangementDocument document) {
       return document.arrangement();
     }
     throw Refusal.of(
@@ -65,7 +93,7 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file, or if it holds a brief or has open rounds
    */
   public static Arrangement readComplete(Source source, Terminal terminal) {
-    StatedArrangement stated = readStated(source, terminal);
+    StatedArrangement stated = arrangement(source, read(source, terminal));
     if (!stated.sequences().complete()) {
       throw Refusal.of(
           source.label(),

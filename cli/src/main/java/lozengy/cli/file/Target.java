@@ -3,35 +3,33 @@ package lozengy.cli.file;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.Terminal;
+import lozengy.cli.process.Terminal;
 
 /**
  * Where a result goes.
  *
  * @param file the file; empty for standard output
- * @param overwrite whether the file may be replaced if it is there
- * @param option the option that names it, for remedies
+ * @param files what writes it
  */
-public record Target(Optional<Path> file, boolean overwrite, String option) {
+public record Target(Optional<Path> file, WholeFiles files) {
 
   private static final String STANDARD = "-";
-  private static final String USUAL_OPTION = "-o";
 
   /** A place that {@code -o} names. */
   public Target(Optional<Path> file, boolean overwrite) {
-    this(file, overwrite, USUAL_OPTION);
+    this(file, new WholeFiles(overwrite));
   }
 
   /** The same place, named by another option. */
   public Target namedBy(String another) {
-    return new Target(file, overwrite, another);
+    return new Target(file, files.namedBy(another));
   }
 
   /**
    * The place that the user named.
    *
    * @param argument a path, or {@code -} for standard output
-   * @throws lozengy.cli.Refusal if it is no path
+   * @throws lozengy.cli.process.Refusal if it is no path
    */
   public static Target of(String argument, boolean overwrite) {
     return argument.equals(STANDARD)
@@ -45,22 +43,25 @@ public record Target(Optional<Path> file, boolean overwrite, String option) {
   }
 
   /**
-   * Refuses early what {@link #write} would refuse.
+   * Refuses early what {@link #write} would refuse. What stands there at this moment is what may be
+   * replaced.
    *
-   * @throws lozengy.cli.Refusal if the file is there and may not be replaced, or cannot be written
+   * @throws lozengy.cli.process.Refusal if the file is there and may not be replaced, or cannot be
+   *     written
    */
   public void expect() {
-    file.ifPresent(new WholeFiles(overwrite, option)::expect);
+    file.ifPresent(files::expect);
   }
 
   /**
    * Writes the result.
    *
-   * @throws lozengy.cli.Refusal if it cannot be written
+   * @throws lozengy.cli.process.Overtaken if another has changed the file since it was expected
+   * @throws lozengy.cli.process.Refusal if it cannot be written
    */
   public void write(Terminal terminal, byte[] result) {
     if (file.isPresent()) {
-      new WholeFiles(overwrite, option).write(Map.of(file.get(), result));
+      files.write(Map.of(file.get(), result));
     } else {
       terminal.write(result);
     }

@@ -3,19 +3,24 @@ package lozengy.cli.file;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Overtaken;
+import lozengy.cli.process.Refusal;
 import lozengy.model.input.InputException;
+import lozengy.model.input.OvertakenException;
+import lozengy.model.input.Snapshot;
 import lozengy.model.input.WholeFile;
 
 /**
- * Writes files that belong together: each whole or not at all, and none over an existing file
- * unless the user asked for that.
+ * Writes files that belong together: each whole or not at all, none over an existing file unless
+ * the user asked for that, and none over what another has written since it was looked at.
  */
 public final class WholeFiles {
 
   private final boolean overwrite;
   private final String option;
+  private final Map<Path, Snapshot> before = new HashMap<>();
 
   /**
    * Makes a writer of files that {@code -o} names.
@@ -37,8 +42,30 @@ public final class WholeFiles {
     this.option = option;
   }
 
+  /** The same for files that another option names. */
+  public WholeFiles namedBy(String another) {
+    return new WholeFiles(overwrite, another);
+  }
+
   /**
-   * Refuses early, before any long work, what {@link #write} would refuse.
+   * Looks at a file that is about to be read, and may later be replaced by what is made of it.
+   *
+   * @throws Refusal if it is there and cannot be read
+   */
+  public void lookAt(Path file) {
+    try {
+      before.putIfAbsent(WholeFile.place(file), Snapshot.of(file));
+    } catch (InputException e) {
+      throw Refusal.of(file.toString(), e);
+    } catch (IOException e) {
+      throw Refusal.of(
+          file.toString(), "It cannot be read: " + Source.reason(e), "Check that you may read it");
+    }
+  }
+
+  /**
+   * Refuses early, before any long work, what {@link #write} would refuse, and looks at what stands
+   * there.
    *
    * @throws Refusal if the file is there and may not be replaced, or its folder cannot take it
    */
@@ -54,22 +81,48 @@ public final class WholeFiles {
     } catch (InputException e) {
       throw Refusal.of(file.toString(), e);
     }
+    lookAt(file);
   }
 
   /**
    * Writes files. None is written before all have been looked at, so that what can be foreseen
    * leaves everything as it was.
    *
+   * @throws Overtaken if another has changed one since it was looked at
    * @throws Refusal if one cannot be written
    */
   public void write(Map<Path, byte[]> contents) {
-    contents.keySet().forEach(this::expect);
+    contents.keySet().forEach(this::expectUnchanged);
     contents.forEach(this::write);
   }
 
+  private void expectUnchanged(Path file) {
+    Snapshot seen = seen(file);
+    if (seen == null) {
+      expect(file);
+    } else if (!attempt(file, seen::stillHolds)) {
+      throw new Overtaken(file);
+    }
+  }
+
   private void write(Path file, byte[] content) {
+    attempt(
+        file,
+        () -> {
+          WholeFile.write(file, seen(file), out -> out.write(content));
+          return true;
+        });
+  }
+
+  private Snapshot seen(Path file) {
+    return before.get(WholeFile.place(file));
+  }
+
+  private boolean attempt(Path file, Attempt step) {
     try {
-      WholeFile.write(file, overwrite, out -> out.write(content));
+      return step.succeeds();
+    } catch (OvertakenException e) {
+      throw new Overtaken(file);
     } catch (InputException e) {
       throw Refusal.of(file.toString(), e);
     } catch (IOException e) {
@@ -78,5 +131,9 @@ public final class WholeFiles {
           "It cannot be written: " + Source.reason(e),
           "Make room, or name another file with " + option);
     }
+  }
+
+  private interface Attempt {
+    boolean succeeds() throws IOException;
   }
 }

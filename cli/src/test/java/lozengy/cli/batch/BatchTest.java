@@ -29,14 +29,16 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.Briefs;
 import lozengy.cli.JsonSchemas;
-import lozengy.cli.Refusal;
 import lozengy.cli.Run;
-import lozengy.cli.command.Solving;
-import lozengy.model.brief.BriefReader;
+import lozengy.cli.process.Refusal;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.check.Fault;
+import lozengy.model.check.RuleId;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solving;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -44,7 +46,9 @@ class BatchTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Solving NOTHING_FOUND =
-      (blanket, earlier, options) -> new SolveResult.Unfinished(List.of("in the way"));
+      (blanket, earlier, options) ->
+          new SolveResult.Unfinished(
+              List.of(new Fault(RuleId.COMPLETE, List.of(0), List.of(0), List.of())));
 
   @TempDir Path folder;
 
@@ -156,7 +160,7 @@ class BatchTest {
             .run("batch", "-");
     JsonNode result = results(run).get(0);
     assertEquals("unfinished", result.get("outcome").asText());
-    assertEquals("in the way", result.get("reasons").get(0).asText());
+    assertEquals("r1c1: round 1 has no yarn", result.get("reasons").get(0).asText());
     assertEquals(List.of(), schemaMistakes(result));
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -141,6 +142,75 @@ class CheckCommandTest {
     Result result = check(low);
     assertEquals(5, result.code());
     assertEquals(List.of("stated-bound"), rules(Parsed.of(result)));
+  }
+
+  @Test
+  void rowsAndPartsThatAreMissingAreNamed() {
+    Result row = check(text.replaceFirst("(?m)^ *\\{\"code\": \"NAV\", \"name\".*,\n", ""));
+    assertEquals(5, row.code());
+    assertEquals(List.of("stated-yarns"), rules(Parsed.of(row)));
+    assertEquals("NAV", Parsed.of(row).at("faults[0].yarns[0]"));
+    Result part = check(text.replaceFirst("\"spread\": [0-9.]+", "\"spread\": null"));
+    assertEquals(5, part.code());
+    assertTrue(
+        Parsed.of(part).at("faults[0].words").startsWith("The file states nothing for spread; "),
+        part.out());
+  }
+
+  @Test
+  void everyCommandRefusesPiecesThatContradictTheBrief() {
+    String edited =
+        Briefs.write(
+            folder,
+            "edited.json",
+            text.replaceFirst("(\"at\": \"r2c1\".*?)\"planned\"", "$1\"joined\""));
+    for (List<String> command :
+        List.of(
+            List.of("check", edited),
+            List.of("report", edited),
+            List.of("compare", edited),
+            List.of("need", edited),
+            List.of("mark", edited, "--made", "r1c1"),
+            List.of("explain", edited),
+            List.of("solve", edited, "--moves", Briefs.MOVES))) {
+      Result result = Run.of(command.toArray(String[]::new));
+      assertEquals(2, result.code(), command.toString());
+      assertTrue(
+          result
+              .err()
+              .contains(
+                  "r2c1 is stated to be joined. It is planned by the brief; a mark changes that"),
+          result.err());
+    }
+  }
+
+  @Test
+  void otherCommandsWorkFiguresOutAnewAndSaySo() {
+    String edited =
+        Briefs.write(
+            folder,
+            "edited.json",
+            TOTAL
+                .matcher(text)
+                .replaceFirst("$1 12.5")
+                .replaceFirst("\"bound\": ?[^,}]+", "\"bound\": 1.5"));
+    for (List<String> command :
+        List.of(
+            List.of("report"),
+            List.of("compare"),
+            List.of("need"),
+            List.of("mark", "--made", "r1c1", "-o", "-"))) {
+      List<String> asked = new ArrayList<>(command);
+      asked.add(1, edited);
+      Result worked = Run.of(asked.toArray(String[]::new));
+      asked.set(1, file);
+      Result right = Run.of(asked.toArray(String[]::new));
+      assertEquals(0, worked.code(), worked.err());
+      assertTrue(worked.err().contains("edited.json: Figures in it are not what"), worked.err());
+      assertTrue(!right.err().contains("Figures in it"), right.err());
+      assertTrue(!worked.out().contains("12.5"), worked.out());
+      assertTrue(!worked.out().contains("exceed 1.5"), worked.out());
+    }
   }
 
   @Test

@@ -22,7 +22,7 @@ import lozengy.cli.compare.Compared;
 import lozengy.cli.compare.Comparison;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementReader;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import lozengy.cli.Json;
 import lozengy.cli.JsonSchemas;
+import lozengy.cli.Main;
 import lozengy.cli.Run;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -48,7 +48,7 @@ class ResultSchemasTest {
 
   private static List<String> mistakes(String schema, String document) {
     return JsonSchemas.mistakes(
-        SpecificationVersion.DRAFT_2020_12, Json.class, schema + "-1.schema.json", document);
+        SpecificationVersion.DRAFT_2020_12, Main.class, schema + "-1.schema.json", document);
   }
 
   @Test
@@ -90,7 +90,7 @@ class ResultSchemasTest {
     assertTrue(formats.contains("explanation/1") && formats.contains("check-result/1"));
     for (String format : formats) {
       String name = format.replace('/', '-') + ".schema.json";
-      assertNotNull(Json.class.getResource(name), name);
+      assertNotNull(Main.class.getResource(name), name);
     }
   }
 

@@ -24,11 +24,17 @@ import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
+import lozengy.model.check.Fault;
+import lozengy.model.check.RuleId;
 import lozengy.solver.ProgressListener.Progress;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
+import lozengy.solver.Solving;
+import lozengy.solver.explain.Reason;
+import lozengy.solver.explain.Refutation;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,6 +42,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SolveCommandTest {
+
+  private static final Refutation ALL_KEPT =
+      new Refutation(new Reason.AllKeptBack(100), new Reason.AllKeptBack(100), 0, 0);
+  private static final Fault SHORT =
+      new Fault(
+          RuleId.YARN_TOTALS, List.of(), List.of(), List.of(0), new Fault.RunsOut(3_000, 2_000));
 
   @TempDir Path folder;
   private String brief;
@@ -129,15 +141,54 @@ class SolveCommandTest {
   void workedPiecesOfAnArrangementHold() throws IOException {
     assertEquals(0, solve(brief).code());
     Path answer = folder.resolve("small.arrangement.json");
-    String edited =
-        Files.readString(answer).replaceFirst("(\"at\": ?\"r2c1\".*?)\"planned\"", "$1\"joined\"");
-    Files.writeString(answer, edited);
+    assertEquals(0, Run.of("mark", answer.toString(), "--joined", "r2c1").code());
     StatedArrangement before = ArrangementReader.read(answer);
     int piece = before.blanket().layout().find("r2c1").orElseThrow().index();
     assertEquals(0, solve(answer.toString(), "--seed", "9").code());
     StatedArrangement after = ArrangementReader.read(folder.resolve("small-2.arrangement.json"));
     assertArrayEquals(before.sequences().of(piece), after.sequences().of(piece));
     assertEquals(before.blanket().state(piece), after.blanket().state(piece));
+  }
+
+  @Test
+  void aMarkMadeMeanwhileIsNotLostAndNeitherIsTheAnswer() throws IOException {
+    assertEquals(0, solve(brief).code());
+    String answer = folder.resolve("small.arrangement.json").toString();
+    Run marking =
+        new Run()
+            .solving(
+                (blanket, earlier, options) -> {
+                  assertEquals(0, Run.of("mark", answer, "--made", "r1c1").code());
+                  return Solver.solve(blanket, earlier, options);
+                });
+    Result again =
+        marking.run("solve", answer, "-o", answer, "--overwrite", "--moves", Briefs.MOVES);
+    assertEquals(2, again.code(), again.out());
+    assertTrue(again.err().contains("Another has changed it in the meantime"), again.err());
+    Path beside = folder.resolve("small-2.arrangement.json");
+    assertTrue(again.err().contains(beside.toString()), again.err());
+    StatedArrangement marked = ArrangementReader.read(Path.of(answer));
+    int piece = marked.blanket().layout().find("r1c1").orElseThrow().index();
+    assertEquals(PieceState.MADE, marked.blanket().state(piece));
+    assertEquals(
+        Optional.of(marked.sequences()), ArrangementReader.read(beside).earlier(), "the answer");
+    assertTrue(Files.exists(folder.resolve("small-2.svg")));
+  }
+
+  @Test
+  void whatAnotherWroteMeanwhileIsNotReplaced() throws IOException {
+    Path answer = folder.resolve("small.arrangement.json");
+    Run writing =
+        new Run()
+            .solving(
+                (blanket, earlier, options) -> {
+                  Briefs.write(folder, "small.arrangement.json", "theirs");
+                  return Solver.solve(blanket, earlier, options);
+                });
+    Result result = writing.run("solve", brief, "--moves", Briefs.MOVES);
+    assertEquals(2, result.code(), result.out());
+    assertEquals("theirs", Files.readString(answer));
+    assertEquals(0, Run.of("check", folder.resolve("small-2.arrangement.json").toString()).code());
   }
 
   @Test
@@ -167,29 +218,52 @@ class SolveCommandTest {
   @Test
   void impossibleIsToldWithReasonsAndWritesNothing() {
     Run run =
-        new Run().solving((b, e, o) -> new SolveResult.Impossible(List.of("too little Navy")));
+        new Run()
+            .solving((b, e, o) -> new SolveResult.Impossible(List.of(ALL_KEPT), Optional.empty()));
     Result result = run.run("solve", brief);
     assertEquals(3, result.code());
-    assertTrue(result.out().contains("too little Navy"), result.out());
+    assertTrue(result.out().contains("nothing is left to work with"), result.out());
     assertEquals(Set.of("small.yaml"), files());
     Result json = run.run("solve", brief, "--json");
     assertEquals(3, json.code());
     assertEquals("impossible", Parsed.of(json).at("outcome"));
-    assertEquals("too little Navy", Parsed.of(json).at("reasons[0]"));
+    String words = Parsed.of(json).at("reasons[0]");
+    assertEquals("100 % of each yarn is kept back, so that nothing is left to work with", words);
+    assertEquals(words, Parsed.of(json).at("causes[0].words"));
+    assertEquals("all-kept-back", Parsed.of(json).at("causes[0].code"));
+  }
+
+  @Test
+  void whatMoreMovesMayFindIsToldWithTheCommandThatTriesThem() {
+    Run run =
+        new Run()
+            .solving(
+                (b, e, o) ->
+                    new SolveResult.Found(
+                        ((SolveResult.Found) Solver.solve(b, e, o)).arrangement(),
+                        Optional.of(new SolveResult.Unsettled(1.25, 4.5, 8000))));
+    Result result = run.run("solve", brief, "--moves", "2000", "--seed", "3");
+    assertTrue(result.out().contains("ended 1.3 points apart"), result.out());
+    assertTrue(
+        result.out().contains("./lozengy solve " + brief + " --seed 3 --moves 8000"), result.out());
+    Parsed json = Parsed.of(run.run("solve", brief, "--moves", "2000", "--json", "--overwrite"));
+    assertEquals(1.25, json.number("more_to_find.points_apart"));
+    assertEquals(4.5, json.number("more_to_find.points_below_bound"));
+    assertEquals(8000, json.number("more_to_find.try_moves"));
   }
 
   @Test
   void unfinishedIsToldAndWritesNothing() {
-    Run run = new Run().solving((b, e, o) -> new SolveResult.Unfinished(List.of("1 m short")));
+    Run run = new Run().solving((b, e, o) -> new SolveResult.Unfinished(List.of(SHORT)));
     Result result = run.run("solve", brief);
     assertEquals(4, result.code());
-    assertTrue(result.out().contains("1 m short"), result.out());
+    assertTrue(result.out().contains("3.00 m needed"), result.out());
     assertEquals(Set.of("small.yaml"), files());
     assertEquals("unfinished", Parsed.of(run.run("solve", brief, "--json")).at("outcome"));
     // Where the arrangement was to go to standard output, nothing but one ever does.
     Result piped = run.run("solve", brief, "-o", "-");
     assertEquals("", piped.out());
-    assertTrue(piped.err().contains("1 m short"), piped.err());
+    assertTrue(piped.err().contains("3.00 m needed"), piped.err());
   }
 
   @Test
@@ -226,7 +300,7 @@ class SolveCommandTest {
             .solving(
                 (blanket, earlier, options) -> {
                   seen.add(options);
-                  return new SolveResult.Unfinished(List.of("-"));
+                  return new SolveResult.Unfinished(List.of(SHORT));
                 });
     run.run("solve", brief);
     run.run("solve", brief, "--seed", "-7", "--moves", "12", "--threads", "2");
@@ -247,7 +321,7 @@ class SolveCommandTest {
         (blanket, earlier, options) -> {
           options.listener().progress(new Progress(0.1, 0, Double.NaN, 100));
           options.listener().progress(new Progress(1.5, 1_234_567, 91.234, 96));
-          return new SolveResult.Unfinished(List.of("-"));
+          return new SolveResult.Unfinished(List.of(SHORT));
         };
     Result alone = new Run().solving(slow).run("solve", brief, "-o", "-");
     assertFalse(alone.err().contains("\r"));
@@ -266,7 +340,7 @@ class SolveCommandTest {
         (blanket, earlier, options) -> {
           options.listener().progress(new Progress(0.1, 0, Double.NaN, 100));
           options.listener().progress(new Progress(12345.6, 123_456_789_012L, 99.999, 100));
-          return new SolveResult.Unfinished(List.of("-"));
+          return new SolveResult.Unfinished(List.of(SHORT));
         };
     Result watched =
         new Run()

@@ -8,9 +8,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
-import lozengy.cli.Refusal;
+import lozengy.cli.process.Overtaken;
+import lozengy.cli.process.Refusal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -47,6 +50,56 @@ class WholeFilesTest {
     new WholeFiles(true).write(contents(file));
     assertEquals("new", Files.readString(file));
     assertEquals(1, count());
+  }
+
+  @Test
+  void leavesAloneWhatAnotherHasChangedSinceItWasExpected() throws IOException {
+    Path first = folder.resolve("first");
+    Path second = Files.writeString(folder.resolve("second"), "old");
+    WholeFiles files = new WholeFiles(true);
+    files.expect(first);
+    files.expect(second);
+    Files.writeString(second, "Old");
+    Overtaken refusal = assertThrows(Overtaken.class, () -> files.write(contents(first, second)));
+    assertEquals(second.toString(), refusal.place());
+    assertTrue(Files.notExists(first));
+    assertEquals("Old", Files.readString(second));
+  }
+
+  @Test
+  void leavesAloneWhatAnotherHasWrittenSinceItWasExpected() throws IOException {
+    for (boolean overwrite : new boolean[] {false, true}) {
+      Path file = folder.resolve("file" + overwrite);
+      WholeFiles files = new WholeFiles(overwrite);
+      files.expect(file);
+      Files.writeString(file, "theirs");
+      assertThrows(Overtaken.class, () -> files.write(contents(file)));
+      assertEquals("theirs", Files.readString(file));
+    }
+  }
+
+  @Test
+  void whatWasReadIsWhatMayBeReplaced() throws IOException {
+    Path file = Files.writeString(folder.resolve("file"), "read");
+    Path link = Files.createSymbolicLink(folder.resolve("link"), file);
+    WholeFiles files = new WholeFiles(true);
+    files.lookAt(link);
+    Files.writeString(file, "changed");
+    files.expect(file);
+    assertThrows(Overtaken.class, () -> files.write(contents(file)));
+    assertEquals("changed", Files.readString(file));
+  }
+
+  @Test
+  void aFolderThatAnotherFilledMeanwhileIsLeftAlone() throws IOException {
+    Path sub = folder.resolve("sub");
+    FolderTarget target = new FolderTarget(Optional.of(sub), new WholeFiles(true));
+    target.expect(List.of("a"));
+    Files.createDirectory(sub);
+    Files.writeString(sub.resolve("a"), "theirs");
+    Map<String, byte[]> mine = Map.of("a", new byte[] {'x'});
+    assertThrows(Overtaken.class, () -> target.write(null, mine));
+    assertEquals("theirs", Files.readString(sub.resolve("a")));
   }
 
   @Test

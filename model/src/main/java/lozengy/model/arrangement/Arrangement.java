@@ -92,6 +92,12 @@ public record Arrangement(
       String proof,
       Optional<Choice> choice) {
 
+    /** The proof's word where no arrangement has a higher total. */
+    public static final String OPTIMAL = "optimal";
+
+    /** The proof's word where nothing is proved. */
+    public static final String UNPROVED = "none";
+
     /**
      * Of an arrangement that was searched for by itself.
      *
@@ -105,9 +111,9 @@ public record Arrangement(
       this(seed, moves, seconds, version, proof, Optional.empty());
     }
 
-    /** {@return the same with nothing proved} */
+    /** {@return the same, with nothing proved} */
     public Solved unproved() {
-      return new Solved(seed, moves, seconds, version, "none", choice);
+      return new Solved(seed, moves, seconds, version, UNPROVED, choice);
     }
   }
 

@@ -6,7 +6,8 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.PartsReader;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -17,11 +18,12 @@ import lozengy.model.input.Words;
 
 /**
  * Reads arrangement files. The structure must be right: the brief in the file, every piece listed
- * once, its rounds in yarns that are there. What follows from that is taken as the file states it,
- * for the caller to work out again: score, totals, and whether rules hold.
+ * once, its rounds in yarns that are there.
  *
- * <p>The states of the pieces win over what the brief in the file notes of them; the blanket that
- * is read has them.
+ * <p>The brief in the file is the truth about what is asked, and about what has been worked. A
+ * piece's rounds are the plan where it has not been worked; where it has, they must be those of the
+ * brief, and so must title, kinds, states, coordinates and what is of the pile. Figures are taken
+ * as the file states them, for {@link Contradictions} to judge, and rules for the check.
  */
 public final class ArrangementReader {
 
@@ -67,9 +69,7 @@ public final class ArrangementReader {
     }
     Fields of = fields.get();
     checkFormat(of, mistakes);
-    Optional<String> title =
-        of.need("title", "\"title\": \"Saltmarsh throw\"")
-            .flatMap(t -> t.text(MOST_TITLE_CHARACTERS));
+    Optional<Located> titleAt = of.need("title", "\"title\": \"Saltmarsh throw\"");
     Optional<Located> pieces = of.need("pieces", "\"pieces\": [ ... ]");
     List<StatedPiece> stated = pieces.map(list -> StatedPiece.list(list, true)).orElse(List.of());
     Optional<Located> earlier = of.get("earlier");
@@ -82,18 +82,22 @@ public final class ArrangementReader {
     if (briefAt.isEmpty()) {
       throw new InputException(mistakes.list());
     }
-    Brief brief = BriefReader.readParts(briefAt.get());
-    if (mistakes.doubt("brief")) {
+    Brief brief = PartsReader.read(briefAt.get());
+    if (mistakes.doubt(BriefPath.of("brief"))) {
       throw new InputException(mistakes.list());
     }
-    Blanket before = Blanket.ofUnjudged(title.map(brief::withTitle).orElse(brief));
-    Optional<PieceFitting> fitting = pieces.map(list -> PieceFitting.of(before, list, stated));
+    titleAt.ifPresent(title -> tellTitle(title, brief));
+    Blanket blanket = Blanket.ofUnjudged(brief);
+    Optional<PieceFitting> fitted = pieces.map(list -> PieceFitting.of(blanket, list, stated));
     Optional<Sequences> earlierSequences =
-        earlier.map(list -> PieceFitting.of(before, list, statedEarlier).sequences());
+        earlier.map(list -> PieceFitting.of(blanket, list, statedEarlier).sequences());
+    fitted.ifPresent(PieceFitting::tellWorked);
+    if (brief.pile().isEmpty() || mistakes.none()) {
+      fitted.ifPresent(PieceFitting::tellStates);
+    }
     mistakes.throwIfAny();
-    Sequences sequences = fitting.orElseThrow().sequences();
-    Brief noted = WorkedPieces.noted(before, fitting.get().states(), sequences);
-    Blanket blanket = noted == before.brief() ? before : Blanket.ofUnjudged(noted);
+    PieceFitting fitting = fitted.orElseThrow();
+    Sequences sequences = fitting.sequences();
     Optional<LastMark> lastMark =
         markAt.flatMap(mark -> LastMarkReader.read(mark, blanket, sequences));
     mistakes.throwIfAny();
@@ -106,7 +110,17 @@ public final class ArrangementReader {
         figures.bound(),
         figures.solved(),
         figures.yarns(),
-        figures.formerTotal().isEmpty() ? lastMark : lastMark.map(LastMark::unproved));
+        figures.formerTotal().isEmpty() ? lastMark : lastMark.map(LastMark::unproved),
+        fitting.leftOut());
+  }
+
+  private static void tellTitle(Located located, Brief brief) {
+    Optional<String> title = located.text(MOST_TITLE_CHARACTERS);
+    if (title.isPresent() && !title.get().equals(brief.title())) {
+      located.wrong(
+          "The title is " + Words.quoted(title.get()) + " here, but not in the brief",
+          "Write " + Words.quoted(brief.title()) + ", as the brief in this file says");
+    }
   }
 
   private static void checkFormat(Fields of, Mistakes mistakes) {

@@ -12,10 +12,10 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.JsonText;
 import lozengy.model.layout.Place;
-import lozengy.model.score.Part;
 
 /**
  * Writes arrangements as JSON: the same bytes for the same arrangement, one piece a line, scores

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistakes;
@@ -12,6 +12,7 @@ import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
 import lozengy.model.input.Words;
+import lozengy.model.reading.BriefReader;
 
 /** Reads a file that is either a brief or an arrangement, as its {@code format} says. */
 public final class Documents {
@@ -85,8 +86,8 @@ public final class Documents {
     }
     if (format.isPresent() && !format.get().startsWith("lozengy-brief/")) {
       mistakes.add(
-          "format",
-          root.node().lineAt("format"),
+          BriefPath.of("format"),
+          root.node().lineAt(BriefPath.of("format")),
           Words.quoted(format.get()) + " is not a format that is read here",
           "A brief's format is " + Brief.FORMAT + ", an arrangement's " + Arrangement.FORMAT);
       throw new InputException(mistakes.list());

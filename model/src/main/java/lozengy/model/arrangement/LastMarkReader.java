@@ -5,8 +5,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
-import lozengy.model.brief.Yarn;
+import lozengy.model.brief.PartsReader;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
@@ -30,7 +29,7 @@ final class LastMarkReader {
       return Optional.empty();
     }
     Fields of = found.get();
-    Optional<Located> pieces = of.get("pieces");
+    Optional<Located> pieces = of.need("pieces", "\"pieces\": []");
     List<StatedPiece> stated = pieces.map(list -> StatedPiece.list(list, false)).orElse(List.of());
     Optional<Arrangement.Bound> bound = StatedFigures.bound(of);
     Optional<Arrangement.Solved> solved =
@@ -40,7 +39,7 @@ final class LastMarkReader {
     if (briefAt.isEmpty()) {
       return Optional.empty();
     }
-    Brief brief = BriefReader.readParts(briefAt.get());
+    Brief brief = PartsReader.read(briefAt.get());
     if (located.mistakes().doubt(briefAt.get().path())) {
       throw new InputException(located.mistakes().list());
     }
@@ -48,23 +47,29 @@ final class LastMarkReader {
       briefAt
           .get()
           .wrong(
-              "The layout, motifs or yarns are not those of the brief as it is now",
-              "A mark changes none of them; remove last_mark");
+              "More than pieces, pile and counts differs from the brief as it is now",
+              "A mark changes nothing else; remove last_mark");
       return Optional.empty();
     }
     Blanket before = Blanket.ofUnjudged(brief);
     Sequences was = sequences.copy();
-    pieces.ifPresent(list -> PieceFitting.ofSome(before, list, stated, was));
+    if (pieces.isPresent()) {
+      PieceFitting fitting = PieceFitting.ofSome(before, pieces.get(), stated, was);
+      fitting.tellOpen();
+      fitting.tellWorked();
+    }
     return Optional.of(new LastMark(brief, was, bound, solved));
   }
 
   private static boolean fits(Brief before, Brief now) {
-    return before.layout().equals(now.layout())
-        && before.motifs().equals(now.motifs())
-        && codes(before).equals(codes(now));
+    return beforeAllMarks(before).equals(beforeAllMarks(now));
   }
 
-  private static List<String> codes(Brief brief) {
-    return brief.yarns().stream().map(Yarn::code).toList();
+  /** What no mark changes. */
+  private static Brief beforeAllMarks(Brief brief) {
+    return brief
+        .withPieces(List.of())
+        .withPile(List.of())
+        .withYarns(brief.yarns().stream().map(yarn -> yarn.withCount(Optional.empty())).toList());
   }
 }

@@ -1,11 +1,16 @@
 package lozengy.model.arrangement;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNames;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Nearest;
@@ -19,7 +24,7 @@ final class PieceFitting {
   private final Located list;
   private final Mistakes mistakes;
   private final Sequences sequences;
-  private final PieceState[] states;
+  private final StatedPiece[] listed;
   private final List<String> codes;
 
   private PieceFitting(Blanket blanket, Located list, Sequences sequences) {
@@ -27,7 +32,7 @@ final class PieceFitting {
     this.list = list;
     this.mistakes = list.mistakes();
     this.sequences = sequences;
-    this.states = new PieceState[blanket.pieceCount()];
+    this.listed = new StatedPiece[blanket.pieceCount()];
     this.codes = blanket.brief().yarns().stream().map(yarn -> yarn.code()).toList();
   }
 
@@ -40,9 +45,11 @@ final class PieceFitting {
   }
 
   /** Fits a list of some pieces, and sets them in sequences that hold the others already. */
-  static void ofSome(Blanket blanket, Located list, List<StatedPiece> pieces, Sequences sequences) {
+  static PieceFitting ofSome(
+      Blanket blanket, Located list, List<StatedPiece> pieces, Sequences sequences) {
     PieceFitting fitting = new PieceFitting(blanket, list, sequences);
     pieces.forEach(fitting::fit);
+    return fitting;
   }
 
   /** By piece, its yarns. */
@@ -50,9 +57,103 @@ final class PieceFitting {
     return sequences;
   }
 
-  /** By piece, its state. */
-  PieceState[] states() {
-    return states;
+  /** Tells where the rounds are not those that worked pieces have by the brief. */
+  void tellWorked() {
+    for (int piece = 0; piece < listed.length; piece++) {
+      if (blanket.state(piece) != PieceState.PLANNED) {
+        for (int round = 0; round < sequences.rounds(piece); round++) {
+          tellWorked(piece, round);
+        }
+      }
+    }
+  }
+
+  private void tellWorked(int piece, int round) {
+    int worked = blanket.stated(piece, round);
+    int yarn = sequences.yarn(piece, round);
+    BriefPath step = BriefPath.of("rounds").item(round);
+    if (yarn == worked || mistakes.doubt(step.in(path(piece)))) {
+      return;
+    }
+    String name = blanket.place(piece).name() + " is " + blanket.state(piece).word();
+    if (yarn == Sequences.OPEN) {
+      wrong(
+          piece,
+          step,
+          name + " but its round " + (round + 1) + " is open",
+          "Give all rounds of a worked piece");
+    } else {
+      String code = blanket.yarn(worked).code();
+      wrong(
+          piece,
+          step,
+          name + " in " + code + " by the brief, but here in " + blanket.yarn(yarn).code(),
+          "Write " + code + "; what it was really worked in is for a mark to say");
+    }
+  }
+
+  /** Tells rounds that are open in a piece that is listed. */
+  void tellOpen() {
+    for (int piece = 0; piece < listed.length; piece++) {
+      for (int round = 0; listed[piece] != null && round < sequences.rounds(piece); round++) {
+        BriefPath step = BriefPath.of("rounds").item(round);
+        if (listed[piece].rounds().size() == sequences.rounds(piece)
+            && listed[piece].rounds().get(round).isEmpty()
+            && !mistakes.doubt(step.in(path(piece)))) {
+          wrong(piece, step, "The round is open", "Give all rounds");
+        }
+      }
+    }
+  }
+
+  /** Tells where states, or what is of the pile, do not follow from the brief and the rounds. */
+  void tellStates() {
+    Laid laid = Laid.of(blanket, sequences);
+    for (int piece = 0; piece < listed.length; piece++) {
+      if (listed[piece] == null) {
+        continue;
+      }
+      String name = blanket.place(piece).name();
+      PieceState state = laid.state(piece);
+      boolean holds = laid.holds(piece);
+      Optional<PieceState> stated = listed[piece].state();
+      if (stated.isPresent() && stated.get() != state) {
+        wrong(
+            piece,
+            BriefPath.of("state"),
+            name + " is stated to be " + stated.get().word(),
+            "It is " + state.word() + " by the brief; a mark changes that");
+      }
+      if (listed[piece].pile().isPresent() && listed[piece].pile().get() != holds) {
+        wrong(
+            piece,
+            BriefPath.of("pile"),
+            name + " is stated " + (holds ? "not " : "") + "to be of the pile",
+            (holds ? "A" : "No") + " piece of the brief's pile lies there");
+      }
+    }
+  }
+
+  /** Pieces whose lines leave a field out that follows from the rest, by the field's name. */
+  Map<String, List<Integer>> leftOut() {
+    Laid laid = Laid.of(blanket, sequences);
+    Map<String, List<Integer>> all = new LinkedHashMap<>();
+    for (int piece = 0; piece < listed.length; piece++) {
+      StatedPiece line = listed[piece];
+      note(all, "kind", piece, line.kind().isPresent());
+      note(all, "state", piece, line.state().isPresent());
+      note(all, "pile", piece, line.pile().isPresent() || !laid.holds(piece));
+      note(all, "x", piece, line.x().isPresent());
+      note(all, "y", piece, line.y().isPresent());
+    }
+    return all;
+  }
+
+  private static void note(
+      Map<String, List<Integer>> all, String field, int piece, boolean stated) {
+    if (!stated) {
+      all.computeIfAbsent(field, each -> new ArrayList<>()).add(piece);
+    }
   }
 
   private void fit(StatedPiece piece) {
@@ -70,11 +171,11 @@ final class PieceFitting {
       return;
     }
     Place place = found.get();
-    if (states[place.index()] != null) {
+    if (listed[place.index()] != null) {
       wrong(piece, "at", "The piece " + name + " is listed twice", "List each piece once");
       return;
     }
-    states[place.index()] = piece.state();
+    listed[place.index()] = piece;
     String kind = place.kind().word();
     if (piece.kind().isPresent() && piece.kind().get() != place.kind()) {
       String stated = piece.kind().get().word();
@@ -96,7 +197,7 @@ final class PieceFitting {
     int rounds = blanket.roundCount(place.index());
     String name = place.name();
     if (piece.rounds().size() != rounds) {
-      if (!mistakes.doubt(piece.located().path() + ".rounds")) {
+      if (!mistakes.doubt(piece.located().path().field("rounds"))) {
         wrong(
             piece,
             "rounds",
@@ -107,16 +208,8 @@ final class PieceFitting {
     }
     for (int round = 0; round < rounds; round++) {
       Optional<String> code = piece.rounds().get(round);
-      String path = "rounds[" + round + "]";
+      BriefPath path = BriefPath.of("rounds").item(round);
       if (code.isEmpty()) {
-        if (piece.state() != PieceState.PLANNED
-            && !mistakes.doubt(piece.located().path() + "." + path)) {
-          wrong(
-              piece,
-              path,
-              name + " is " + piece.state().word() + " but its round " + (round + 1) + " is open",
-              "Give all rounds of a worked piece");
-        }
         continue;
       }
       int yarn = blanket.yarnIndex(code.get());
@@ -137,9 +230,8 @@ final class PieceFitting {
   private void tellMissing() {
     int missing = 0;
     String first = "";
-    for (int piece = 0; piece < states.length; piece++) {
-      if (states[piece] == null) {
-        states[piece] = PieceState.PLANNED;
+    for (int piece = 0; piece < listed.length; piece++) {
+      if (listed[piece] == null) {
         first = missing++ == 0 ? blanket.place(piece).name() : first;
       }
     }
@@ -147,12 +239,28 @@ final class PieceFitting {
       String others = missing == 1 ? " is" : " and " + Words.count(missing - 1, "other") + " are";
       list.wrong(
           first + others + " not listed",
-          "List each of the " + Words.count(states.length, "piece") + " of the layout");
+          "List each of the " + Words.count(listed.length, "piece") + " of the layout");
     }
   }
 
-  private void wrong(StatedPiece piece, String step, String found, String remedy) {
+  private BriefPath path(int piece) {
+    return listed[piece] == null ? list.path() : listed[piece].located().path();
+  }
+
+  private void wrong(int piece, BriefPath step, String found, String remedy) {
+    if (listed[piece] == null) {
+      list.wrong(found, remedy);
+    } else {
+      wrong(listed[piece], step, found, remedy);
+    }
+  }
+
+  private void wrong(StatedPiece piece, String field, String found, String remedy) {
+    wrong(piece, BriefPath.of(field), found, remedy);
+  }
+
+  private void wrong(StatedPiece piece, BriefPath step, String found, String remedy) {
     Located at = piece.located();
-    mistakes.add(at.path() + "." + step, at.node().lineAt(step), found, remedy);
+    mistakes.add(step.in(at.path()), at.node().lineAt(step), found, remedy);
   }
 }

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.arrangement.StatedArrangement.StatedYarn;
+import lozengy.model.brief.Part;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.Range;
-import lozengy.model.score.Part;
+import lozengy.model.input.Words;
 import lozengy.model.score.Score;
 
 /**
@@ -40,6 +41,9 @@ record StatedFigures(
           "metres");
   private static final Range SEEDS = Range.whole(Long.MIN_VALUE, Long.MAX_VALUE, "");
   private static final Range CHOICES = Range.whole(2, 1000, "arrangements");
+  private static final Map<String, String> PROOFS =
+      Words.meanings(
+          new String[] {Arrangement.Solved.OPTIMAL, Arrangement.Solved.UNPROVED}, word -> word);
   private static final Range COUNTS = Range.whole(0, Long.MAX_VALUE, "");
 
   static StatedFigures read(Fields of) {
@@ -72,11 +76,12 @@ record StatedFigures(
 
   private static Optional<StatedYarn> yarn(Fields of) {
     Optional<String> code = of.need("code", "\"code\": \"MUD\"").flatMap(c -> text(c));
-    of.get("name");
+    Optional<String> name = of.get("name").flatMap(StatedFigures::text);
     Optional<StatedYarn> yarn =
         Optional.of(
             new StatedYarn(
                 code.orElse(""),
+                name,
                 number(of, "available_m", METRES),
                 number(of, "used_m", METRES),
                 number(of, "left_m", METRES)));
@@ -100,19 +105,30 @@ record StatedFigures(
 
   /** A bound, from fields that may state one. */
   static Optional<Arrangement.Bound> bound(Fields of) {
-    Optional<Double> bound = number(of, "bound", SCORES);
-    Optional<String> proof = of.get("bound_proof").flatMap(StatedFigures::text);
+    Optional<Located> bound = of.get("bound");
+    Optional<Located> proof = of.get("bound_proof");
+    if (bound.isPresent() != proof.isPresent()) {
+      of.lacks(
+          bound.isPresent() ? "bound_proof" : "bound",
+          "A bound stands without its proof, or a proof without its bound",
+          "Give both, or none where none is proved");
+    }
+    Optional<Double> total = bound.flatMap(b -> b.number(SCORES)).map(BigDecimal::doubleValue);
+    Optional<String> name = proof.flatMap(StatedFigures::text);
     Optional<Double> objective = number(of, "objective_bound", SCORES);
-    return bound.map(total -> new Arrangement.Bound(total, proof.orElse(""), objective));
+    return total.flatMap(
+        figure -> name.map(words -> new Arrangement.Bound(figure, words, objective)));
   }
 
   /** How an arrangement was found. */
   static Optional<Arrangement.Solved> solved(Fields of) {
-    Optional<Long> seed = whole(of, "seed", SEEDS);
-    Optional<Long> moves = whole(of, "moves", COUNTS);
+    Optional<Long> seed = of.need("seed", "\"seed\": 1").flatMap(s -> whole(s, SEEDS));
+    Optional<Long> moves = of.need("moves", "\"moves\": 500000").flatMap(m -> whole(m, COUNTS));
     Optional<Double> seconds = number(of, "seconds", Range.of(0, 1_000_000_000, "seconds"));
-    Optional<String> version = of.get("version").flatMap(StatedFigures::text);
-    Optional<String> proof = of.get("proof").flatMap(StatedFigures::text);
+    Optional<String> version =
+        of.need("version", "\"version\": \"0.1.0\"").flatMap(StatedFigures::text);
+    Optional<String> proof =
+        of.need("proof", "\"proof\": \"none\"").flatMap(word -> word.word(PROOFS));
     Optional<Arrangement.Choice> choice =
         of.get("choice").flatMap(Located::fields).flatMap(StatedFigures::choice);
     of.tellUnknown();
@@ -127,8 +143,11 @@ record StatedFigures(
   }
 
   private static Optional<Arrangement.Choice> choice(Fields of) {
-    Optional<Long> count = whole(of, "count", CHOICES);
-    Optional<Double> within = number(of, "within_points", SCORES);
+    Optional<Long> count = of.need("count", "\"count\": 5").flatMap(c -> whole(c, CHOICES));
+    Optional<Double> within =
+        of.need("within_points", "\"within_points\": 1")
+            .flatMap(w -> w.number(SCORES))
+            .map(BigDecimal::doubleValue);
     of.tellUnknown();
     return count.flatMap(
         wanted -> within.map(points -> new Arrangement.Choice(wanted.intValue(), points)));
@@ -142,7 +161,7 @@ record StatedFigures(
     return of.get(name).flatMap(n -> n.number(range)).map(BigDecimal::doubleValue);
   }
 
-  private static Optional<Long> whole(Fields of, String name, Range range) {
-    return of.get(name).flatMap(n -> n.number(range)).map(BigDecimal::longValueExact);
+  private static Optional<Long> whole(Located located, Range range) {
+    return located.number(range).map(BigDecimal::longValueExact);
   }
 }

@@ -19,7 +19,8 @@ import lozengy.model.layout.PieceKind;
  * @param located where it says so
  * @param at name of the piece; empty if a mistake tells of it
  * @param kind the same
- * @param state how far it has come; planned where the file does not say
+ * @param state how far it has come, where stated
+ * @param pile whether it is of the pile, where stated
  * @param rounds codes, centre first
  * @param x lattice coordinate, where stated
  * @param y lattice coordinate, where stated
@@ -28,7 +29,8 @@ record StatedPiece(
     Located located,
     Optional<String> at,
     Optional<PieceKind> kind,
-    PieceState state,
+    Optional<PieceState> state,
+    Optional<Boolean> pile,
     List<Optional<String>> rounds,
     Optional<Integer> x,
     Optional<Integer> y) {
@@ -55,20 +57,19 @@ record StatedPiece(
             .map(PieceNoteReader::rounds)
             .orElse(List.of());
     Optional<PieceKind> kind = Optional.empty();
-    PieceState state = PieceState.PLANNED;
+    Optional<PieceState> state = Optional.empty();
+    Optional<Boolean> pile = Optional.empty();
     Optional<Integer> x = Optional.empty();
     Optional<Integer> y = Optional.empty();
     if (withStates) {
       kind = of.get("kind").flatMap(k -> k.word(KINDS));
-      state = of.get("state").flatMap(PieceNoteReader::state).orElse(state);
-      // its colours are fixed, but not its place: where the pile's pieces lie shows in the rounds
-      boolean fromPile = of.get("pile").flatMap(p -> p.word(YES_OR_NO)).orElse(false);
-      state = fromPile && state == PieceState.MADE ? PieceState.PLANNED : state;
+      state = of.get("state").flatMap(PieceNoteReader::state);
+      pile = of.get("pile").flatMap(p -> p.word(YES_OR_NO));
       x = coordinate(of, "x");
       y = coordinate(of, "y");
     }
     of.tellUnknown();
-    return new StatedPiece(item, at, kind, state, rounds, x, y);
+    return new StatedPiece(item, at, kind, state, pile, rounds, x, y);
   }
 
   private static Optional<Integer> coordinate(Fields of, String name) {

@@ -1,6 +1,8 @@
 package lozengy.model.blanket;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
@@ -12,14 +14,17 @@ import lozengy.model.colour.SeenDifferences;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Layout;
+import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 
 /**
  * A brief made ready to judge by. Pieces are indices of {@link Layout#places()}, yarns indices of
  * {@link Brief#yarns()}, rounds count from the centre, layers from the border: layer 0 is the
- * border. Amounts are whole millimetres of yarn, so that totals are exact. Immutable.
+ * border. Amounts are whole millimetres of yarn, so that totals are exact: what is used is rounded
+ * down, what is at hand up, so that what fits as a brief is written fits. Immutable.
  */
 public final class Blanket {
 
@@ -31,10 +36,12 @@ public final class Blanket {
   private final PieceState[] states;
   private final Sequences locks;
   private final ReadyLook look;
+  private final Measures measures;
   private final FixedUse fixedUse;
   private final Pile pile;
   private final boolean[][][] pileShows;
   private final int layers;
+  private final RoundIndex index;
   private SeenDifferences seen;
 
   private Blanket(Brief brief) {
@@ -46,21 +53,24 @@ public final class Blanket {
     this.states = known.states();
     this.locks = known.locks();
     this.look = known.look();
-    this.fixedUse = new FixedUse(brief, layout, yarns, motifs, known);
+    this.measures = Measures.of(layout, motif(PieceKind.SQUARE).edgeCm().orElseThrow());
+    this.fixedUse = new FixedUse(brief, measures, layout, yarns, motifs, known);
     this.pile = Pile.of(brief.pile(), yarns.index());
     this.pileShows = pile.shown(yarnCount());
     this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
+    this.index = new RoundIndex(pieceCount(), this::roundCount);
   }
 
   /**
-   * Makes a brief ready.
+   * Makes a brief ready. Whether what it holds of single pieces breaks a rule is not judged here:
+   * {@code reading.BriefJudge} does that, and solving proves then that nothing fits.
    *
    * @param brief the brief
    * @return the blanket
    * @throws InputException with all mistakes if the brief's parts do not fit together
    */
   public static Blanket of(Brief brief) {
-    List<Mistake> mistakes = BriefMistakes.of(brief);
+    List<Mistake> mistakes = BriefMistakes.ofParts(brief);
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);
     }
@@ -86,6 +96,18 @@ public final class Blanket {
   /** {@return the layout} */
   public Layout layout() {
     return layout;
+  }
+
+  /** {@return the finished blanket's measures, before any edging} */
+  public Measures measures() {
+    return measures;
+  }
+
+  /** {@return how a side triangle, as measured, fits; empty where there is nothing to compare} */
+  public Optional<EdgeFit> edgeFit() {
+    Motif triangle = motif(PieceKind.SIDE_TRIANGLE);
+    return EdgeFit.of(
+        layout, measures, triangle == null ? OptionalDouble.empty() : triangle.edgeCm());
   }
 
   /** {@return how many pieces} */
@@ -118,6 +140,11 @@ public final class Blanket {
    */
   public int roundCount(int piece) {
     return motifs.roundCount(kind(piece));
+  }
+
+  /** {@return numbers of all rounds of all pieces} */
+  public RoundIndex index() {
+    return index;
   }
 
   /**
@@ -208,17 +235,6 @@ public final class Blanket {
    */
   public boolean sameBorder(int yarnA, int yarnB) {
     return yarnA == yarnB || difference(yarnA, yarnB) < brief.rules().minContrast();
-  }
-
-  /**
-   * {@return whether two yarns may not meet as borders on a seam: they count as the same, or are
-   * apart}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public boolean bordersClash(int yarnA, int yarnB) {
-    return sameBorder(yarnA, yarnB) || look.apart(yarnA, yarnB);
   }
 
   /**

@@ -1,5 +1,8 @@
 package lozengy.model.blanket;
 
+import static java.math.RoundingMode.HALF_EVEN;
+
+import java.math.BigDecimal;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +16,7 @@ import lozengy.model.layout.Measures;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
+import lozengy.model.unit.Ratio;
 
 /**
  * What counts against a yarn whatever the free rounds take. Where a yarn's stock was counted in the
@@ -20,6 +24,11 @@ import lozengy.model.layout.Place;
  * piece was given up since.
  */
 final class FixedUse {
+
+  private static final BigDecimal HUNDRED = new BigDecimal(100);
+
+  /** Beyond these an outline in binary fractions says nothing. */
+  private static final int DECIMALS_OF_CM = 8;
 
   private final Brief brief;
   private final Layout layout;
@@ -31,13 +40,18 @@ final class FixedUse {
   private final long[] fixed;
   private final long[] settled;
 
-  FixedUse(Brief brief, Layout layout, ReadyYarns yarns, ReadyMotifs motifs, KnownPieces known) {
+  FixedUse(
+      Brief brief,
+      Measures measures,
+      Layout layout,
+      ReadyYarns yarns,
+      ReadyMotifs motifs,
+      KnownPieces known) {
     this.brief = brief;
     this.layout = layout;
     this.yarns = yarns;
     this.motifs = motifs;
     this.known = known;
-    Measures measures = Measures.of(layout, brief.motifs());
     this.joining = joining(measures);
     this.edging = edging(measures);
     this.settled = new long[yarns.tones().length];
@@ -110,8 +124,8 @@ final class FixedUse {
     YarnUse use = brief.joining().get();
     int seams = layout.seams().size();
     long settled = counted(use).map(this::settledSeams).orElse(0L);
-    double lengthCm = seams == 0 ? 0 : measures.seamLengthCm() * (seams - settled) / seams;
-    return millimetres(lengthCm, use);
+    return millimetres(
+        BigDecimal.valueOf(measures.sideCm()).multiply(BigDecimal.valueOf(seams - settled)), use);
   }
 
   private long edging(Measures measures) {
@@ -119,13 +133,18 @@ final class FixedUse {
       return 0;
     }
     YarnUse use = brief.edging().get();
-    double open = 100 - counted(use).map(Counted::edgedPercent).orElse(0.0);
-    return millimetres(measures.outlineLengthCm() * open / 100, use);
+    double edged = counted(use).map(Counted::edgedPercent).orElse(0.0);
+    BigDecimal open = HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2);
+    BigDecimal outlineCm =
+        BigDecimal.valueOf(measures.outlineLengthCm()).setScale(DECIMALS_OF_CM, HALF_EVEN);
+    return millimetres(outlineCm.multiply(open), use);
   }
 
-  private static long millimetres(double lengthCm, YarnUse use) {
+  /** Whole millimetres of yarn along a length, rounded down. */
+  private static long millimetres(BigDecimal lengthCm, YarnUse use) {
     // cm x m/m = cm of yarn; 10 mm a cm
-    return Math.round(lengthCm * use.metresPerMetre() * 10);
+    BigDecimal yarnCm = lengthCm.multiply(BigDecimal.valueOf(use.metresPerMetre()));
+    return Ratio.of(yarnCm.movePointRight(1)).down();
   }
 
   private Optional<Counted> counted(YarnUse use) {

@@ -39,7 +39,9 @@ final class KnownPieces {
     this.locks = open;
     brief.pieces().forEach(this::addNote);
     this.look = new ReadyLook(brief.look(), layout, yarns.tones().length, yarns.index()::get);
-    this.orbits = new Orbits(layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED);
+    this.orbits =
+        new Orbits(
+            layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED, this.locks);
     this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
     if (look.givesBorders()) {
       lockBorders();

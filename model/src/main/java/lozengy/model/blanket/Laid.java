@@ -6,15 +6,17 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.PieceKind;
 
 /**
  * Where the pile's pieces lie in sequences: on planned places of their kind that show their yarns.
- * Where more places show them than the pile holds, those with a yarn that is banned there come
- * first, since only a finished piece may lie there; then the first in order. Which of the others
- * they are makes no difference. O(pieces x rounds), with hashing.
+ * Where more places show them than the pile holds, those come first at which tones, bans or zones
+ * let no piece still to be worked show them, since only a finished piece may lie there; then the
+ * first in order. Which of the others they are makes no difference. O(pieces x rounds), with
+ * hashing.
  */
 public final class Laid {
 
@@ -55,22 +57,23 @@ public final class Laid {
   }
 
   private void lay(
-      Sequences sequences, Map<PieceKind, Map<IntBuffer, Integer>> known, boolean banned) {
+      Sequences sequences, Map<PieceKind, Map<IntBuffer, Integer>> known, boolean onlyFinished) {
     for (int piece = 0; piece < stackOf.length; piece++) {
       if (!blanket.takesPile(piece) || stackOf[piece] >= 0) {
         continue;
       }
       int[] yarns = sequences.of(piece);
       Integer stack = known.get(blanket.kind(piece)).get(IntBuffer.wrap(yarns));
-      if (stack != null && missing[stack] > 0 && (!banned || banned(piece, yarns))) {
+      if (stack != null && missing[stack] > 0 && (!onlyFinished || !mayBeWorked(piece, yarns))) {
         stackOf[piece] = stack;
         missing[stack]--;
       }
     }
   }
 
-  private boolean banned(int piece, int[] yarns) {
-    return Arrays.stream(yarns).anyMatch(yarn -> blanket.banned(piece, yarn));
+  private boolean mayBeWorked(int piece, int[] yarns) {
+    return IntStream.range(0, yarns.length)
+        .allMatch(round -> blanket.mayTake(piece, round, yarns[round]));
   }
 
   /**

@@ -11,27 +11,36 @@ import lozengy.model.layout.Place;
 
 /**
  * The pieces that a symmetry makes each other's images, and that so have one sequence between them:
- * one piece on an axis or without a symmetry, else two or four. Pieces that are all worked already
- * are each by itself: what has been worked is a fact. Images are of one kind and so have as many
- * rounds. Immutable; O(pieces) to make.
+ * one piece on an axis or without a symmetry, else two or four. Images that are all worked already
+ * go together where they were worked alike, and apart where not: what has been worked is a fact.
+ * Images are of one kind and so have as many rounds. Immutable; O(pieces x rounds) to make.
  */
 public final class Orbits {
 
   private final int[][] members;
   private final int[] of;
   private final int[] leads;
+  private final int[] worked;
   private final boolean any;
 
-  Orbits(Layout layout, Symmetry symmetry, IntPredicate planned) {
+  /**
+   * Finds images of each other.
+   *
+   * @param planned whether a piece is still to be worked
+   * @param locks what was worked, by piece
+   */
+  Orbits(Layout layout, Symmetry symmetry, IntPredicate planned, Sequences locks) {
     int pieces = layout.places().size();
     this.members = new int[pieces][];
     this.of = new int[pieces];
+    this.worked = new int[pieces];
     Map<Long, Integer> byPoint = new HashMap<>();
     if (symmetry != Symmetry.NONE) {
       layout.places().forEach(place -> byPoint.put(point(place.x(), place.y()), place.index()));
     }
     boolean tied = false;
     Arrays.fill(of, -1);
+    Arrays.fill(worked, -1);
     for (int piece = 0; piece < pieces; piece++) {
       if (of[piece] >= 0) {
         continue;
@@ -42,18 +51,25 @@ public final class Orbits {
               : images(layout, symmetry, layout.places().get(piece), byPoint);
       int lead = IntStream.of(images).filter(planned).findFirst().orElse(-1);
       if (lead < 0) {
-        of[piece] = piece;
-        members[piece] = new int[] {piece};
+        lead = piece;
+        images = workedAlike(piece, images, locks);
       } else {
         tied |= images.length > 1;
-        members[lead] = images;
-        for (int image : images) {
-          of[image] = lead;
-        }
       }
+      members[lead] = images;
+      for (int image : images) {
+        of[image] = lead;
+      }
+      worked[lead] = IntStream.of(images).filter(i -> !planned.test(i)).findFirst().orElse(-1);
     }
     this.any = tied;
     this.leads = IntStream.range(0, pieces).filter(piece -> of[piece] == piece).toArray();
+  }
+
+  /** The images of a piece, all of them worked, that were worked as it was. */
+  private static int[] workedAlike(int piece, int[] images, Sequences locks) {
+    int[] yarns = locks.of(piece);
+    return IntStream.of(images).filter(i -> Arrays.equals(yarns, locks.of(i))).toArray();
   }
 
   private static long point(int x, int y) {
@@ -79,14 +95,18 @@ public final class Orbits {
     return images.build().distinct().sorted().toArray();
   }
 
-  /** {@return whether any two pieces are tied to each other} */
+  /**
+   * {@return whether any piece that is still to be worked is tied to another, so that the symmetry
+   * asks something}
+   */
   public boolean any() {
     return any;
   }
 
   /**
-   * {@return the pieces that lead an orbit, ascending; the first planned piece of each} Not to be
-   * changed.
+   * {@return the pieces that lead an orbit, ascending; the first planned piece of each, or the
+   * first of all where none is planned} Not to be changed. What counts pieces and not places counts
+   * these.
    */
   public int[] leads() {
     return leads;
@@ -117,5 +137,15 @@ public final class Orbits {
    */
   public int[] members(int lead) {
     return members[lead];
+  }
+
+  /**
+   * {@return a piece of an orbit that is worked, so that the sequence of all of them is a fact; or
+   * -1}
+   *
+   * @param lead the index of a piece that leads its orbit
+   */
+  public int worked(int lead) {
+    return worked[lead];
   }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
 /**
@@ -32,7 +33,7 @@ public record Pile(List<Stack> stacks) {
    * @param count how many, at least 1
    * @param path where the brief first names such a piece
    */
-  public record Stack(PieceKind kind, int[] yarns, int count, String path) {
+  public record Stack(PieceKind kind, int[] yarns, int count, BriefPath path) {
 
     /** {@return the yarn of their borders} */
     public int border() {
@@ -51,7 +52,7 @@ public record Pile(List<Stack> stacks) {
     for (int i = 0; i < entries.size(); i++) {
       PileEntry entry = entries.get(i);
       int[] yarns = entry.rounds().stream().mapToInt(yarnIndex::get).toArray();
-      String path = "pile[" + i + "]";
+      BriefPath path = BriefPath.of("pile").item(i);
       stacks.merge(
           List.of(entry.kind(), IntBuffer.wrap(yarns)),
           new Stack(entry.kind(), yarns, entry.count(), path),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /**
@@ -20,7 +21,7 @@ import lozengy.model.layout.Place;
  * @param atMost the largest number of them to show it; all of them where any number will do
  */
 public record ReadyCount(
-    String path, Look.Count asked, int yarn, int[] pieces, int atLeast, int atMost) {
+    BriefPath path, Look.Count asked, int yarn, int[] pieces, int atLeast, int atMost) {
 
   /**
    * The counts of a blanket's look; O(pieces that they speak of).
@@ -32,12 +33,12 @@ public record ReadyCount(
     List<Look.Count> counts = blanket.brief().look().counts();
     List<ReadyCount> ready = new ArrayList<>();
     for (int i = 0; i < counts.size(); i++) {
-      ready.add(of(blanket, counts.get(i), "look.counts[" + i + "]"));
+      ready.add(of(blanket, counts.get(i), BriefPath.of("look", "counts").item(i)));
     }
     return ready;
   }
 
-  private static ReadyCount of(Blanket blanket, Look.Count count, String path) {
+  private static ReadyCount of(Blanket blanket, Look.Count count, BriefPath path) {
     int yarn = blanket.yarnIndex(count.yarn());
     int[] pieces =
         blanket.layout().select(count.where().at()).stream()
@@ -80,6 +81,25 @@ public record ReadyCount(
   }
 
   /**
+   * {@return by piece, the numbers of the rounds that it looks at, from the centre}
+   *
+   * @param blanket the blanket that it speaks of
+   */
+  public int[][] rounds(Blanket blanket) {
+    int[][] rounds = new int[pieces.length][];
+    for (int i = 0; i < rounds.length; i++) {
+      int piece = pieces[i];
+      int count = blanket.roundCount(piece);
+      rounds[i] =
+          IntStream.range(0, count)
+              .filter(round -> covers(round, count))
+              .map(round -> blanket.index().number(piece, round))
+              .toArray();
+    }
+    return rounds;
+  }
+
+  /**
    * Whether a piece shows the yarn in one of the rounds.
    *
    * @param sequences yarns of the pieces
@@ -112,13 +132,13 @@ public record ReadyCount(
   }
 
   /** {@return where the least number stands in the brief} */
-  public String atLeastPath() {
-    return path + ".at-least";
+  public BriefPath atLeastPath() {
+    return path.field("at-least");
   }
 
   /** {@return where the largest number stands in the brief} */
-  public String atMostPath() {
-    return path + ".at-most";
+  public BriefPath atMostPath() {
+    return path.field("at-most");
   }
 
   /** {@return whether some of the pieces must show the yarn} */

@@ -25,13 +25,10 @@ public final class ReadyLook {
   private final int[][] zonesOf;
   private final int[] zoneGroups;
   private final boolean[][] only;
-  private final boolean[] apart;
-  private final int yarns;
 
   ReadyLook(Look look, Layout layout, int yarnCount, ToIntFunction<String> yarnIndex) {
     this.look = look;
     this.layout = layout;
-    this.yarns = yarnCount;
     this.borders = look.borders().stream().mapToInt(yarnIndex).toArray();
     this.only = new boolean[look.zones().size()][yarnCount];
     this.zonesOf = look.zones().isEmpty() ? null : new int[layout.places().size()][];
@@ -47,13 +44,6 @@ public final class ReadyLook {
       }
     }
     this.zoneGroups = zonesOf == null ? null : groups(zonesOf);
-    this.apart = look.apart().isEmpty() ? null : new boolean[yarnCount * yarnCount];
-    for (Look.Pair pair : look.apart()) {
-      int first = yarnIndex.applyAsInt(pair.first());
-      int second = yarnIndex.applyAsInt(pair.second());
-      apart[first * yarns + second] = true;
-      apart[second * yarns + first] = true;
-    }
   }
 
   private static int[] groups(int[][] zonesOf) {
@@ -124,16 +114,6 @@ public final class ReadyLook {
    */
   public int zoneGroup(int piece) {
     return zoneGroups == null ? 0 : zoneGroups[piece];
-  }
-
-  /**
-   * {@return whether two yarns never meet on a seam}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public boolean apart(int yarnA, int yarnB) {
-    return apart != null && apart[yarnA * yarns + yarnB];
   }
 
   /**

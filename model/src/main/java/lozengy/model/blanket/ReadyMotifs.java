@@ -12,7 +12,7 @@ import lozengy.model.layout.PieceKind;
  * without a motif. The arrays are not to be changed.
  *
  * @param motifs the motifs
- * @param needMillimetres what a round takes in each yarn
+ * @param needMillimetres what a round takes in each yarn, rounded down
  * @param toneAllows whether a round may take each yarn by its tone
  */
 record ReadyMotifs(Motif[] motifs, long[][][] needMillimetres, boolean[][][] toneAllows) {
@@ -34,7 +34,7 @@ record ReadyMotifs(Motif[] motifs, long[][][] needMillimetres, boolean[][][] ton
     for (int round = 0; round < rounds.size(); round++) {
       for (int yarn = 0; yarn < count; yarn++) {
         Ball ball = brief.yarns().get(yarn).ball().orElse(null);
-        needMillimetres[kind][round][yarn] = rounds.get(round).amount().millimetres(ball);
+        needMillimetres[kind][round][yarn] = rounds.get(round).amount().millimetresIn(ball).down();
         toneAllows[kind][round][yarn] = rounds.get(round).tones().contains(yarns.tones()[yarn]);
       }
     }

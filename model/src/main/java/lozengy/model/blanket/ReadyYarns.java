@@ -1,5 +1,6 @@
 package lozengy.model.blanket;
 
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Tone;
+import lozengy.model.unit.Ratio;
 
 /**
  * A brief's yarns made ready, by their indices: tones, colours and how they differ, and what may be
@@ -18,7 +20,7 @@ import lozengy.model.colour.Tone;
  * @param tones tone of each, stated or by its lightness
  * @param labs colour of each in CIELAB
  * @param differences CIEDE2000 between any two
- * @param usableMillimetres stock of each less what the rules keep back
+ * @param usableMillimetres stock of each less what the rules keep back, rounded up
  */
 record ReadyYarns(
     Map<String, Integer> index,
@@ -27,8 +29,7 @@ record ReadyYarns(
     double[][] differences,
     long[] usableMillimetres) {
 
-  /** For what binary fractions of a percentage lose. */
-  private static final double ROUNDING = 1e-6;
+  private static final BigDecimal HUNDRED = new BigDecimal(100);
 
   static ReadyYarns of(Brief brief) {
     List<Yarn> yarns = brief.yarns();
@@ -43,13 +44,14 @@ record ReadyYarns(
       labs[yarn] = LabColours.of(each.colour());
       double lightness = labs[yarn].lightness();
       tones[yarn] = each.statedTone().orElseGet(() -> brief.tones().toneOf(lightness));
-      usable[yarn] = usable(each.stockMillimetres(), brief.rules().keepBackPercent());
+      usable[yarn] = usable(each.stock(), brief.rules().keepBackPercent());
     }
     return new ReadyYarns(index, tones, labs, differences(labs), usable);
   }
 
-  private static long usable(long stock, double keepBackPercent) {
-    return (long) Math.floor(stock * (100 - keepBackPercent) / 100 + ROUNDING);
+  private static long usable(Ratio stock, double keepBackPercent) {
+    BigDecimal percent = HUNDRED.subtract(BigDecimal.valueOf(keepBackPercent));
+    return stock.times(percent).dividedBy(HUNDRED).up();
   }
 
   private static double[][] differences(Lab[] labs) {

@@ -63,7 +63,8 @@ public final class Words {
    * @param rounds rounds, from 0 at the centre
    */
   public static String rounds(Collection<Integer> rounds) {
-    return (rounds.size() == 1 ? "round " : "rounds ")
+    return lozengy.model.input.Words.plural(rounds.size(), "round")
+        + " "
         + list(rounds.stream().map(round -> Integer.toString(round + 1)).toList());
   }
 

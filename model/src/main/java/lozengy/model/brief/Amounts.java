@@ -17,7 +17,7 @@ final class Amounts {
     };
   }
 
-  /** An amount of yarn, from m, yd, g or oz or their full words, to the whole mm or mg. */
+  /** An amount of yarn, from m, yd, g or oz or their full words. */
   static YarnAmount of(BigDecimal number, String unit) {
     return switch (unit) {
       case "m", "metres" -> new YarnAmount.Length(Units.millimetresOfMetres(number));

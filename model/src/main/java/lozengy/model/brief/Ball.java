@@ -1,12 +1,14 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
+
 /**
- * A yarn's put-up.
+ * A yarn's put-up; equal numbers are held alike.
  *
  * @param grams weight of a ball in g, above 0
  * @param millimetres length of yarn on a ball in mm, above 0
  */
-public record Ball(double grams, long millimetres) {
+public record Ball(BigDecimal grams, BigDecimal millimetres) {
 
   /**
    * Checks the range.
@@ -16,8 +18,22 @@ public record Ball(double grams, long millimetres) {
    * @throws IllegalArgumentException if a number is not above 0
    */
   public Ball {
-    if (!(grams > 0 && Double.isFinite(grams)) || millimetres <= 0) {
+    if (grams.signum() <= 0 || millimetres.signum() <= 0) {
       throw new IllegalArgumentException("a ball's grams and metres must be above 0");
     }
+    grams = grams.stripTrailingZeros();
+    millimetres = millimetres.stripTrailingZeros();
+  }
+
+  /**
+   * A put-up in whole millimetres.
+   *
+   * @param grams weight of a ball in g, above 0
+   * @param millimetres length of yarn on a ball in mm, above 0
+   * @throws IllegalArgumentException if a number is not above 0
+   * @throws NumberFormatException if the weight is not finite
+   */
+  public Ball(double grams, long millimetres) {
+    this(BigDecimal.valueOf(grams), BigDecimal.valueOf(millimetres));
   }
 }

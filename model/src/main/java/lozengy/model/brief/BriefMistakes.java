@@ -5,15 +5,12 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
@@ -21,64 +18,29 @@ import lozengy.model.layout.PieceKind;
 
 /**
  * Judges whether the parts of a brief fit together: codes that are used are there and unique, every
- * kind of piece has a motif, pieces that are named are there, locks do not break a rule, and so on.
+ * kind of piece has a motif, pieces that are named are there, and so on. Whether what it holds of
+ * single pieces breaks a rule is not judged here.
  */
 public final class BriefMistakes {
-
-  private static final Pattern NOTE = Pattern.compile("pieces\\[(\\d+)\\].*");
 
   /** Widely: the thickest yarn for arms in place of needles, and the thinnest sewing thread. */
   private static final double LEAST_METRES_PER_GRAM = 0.01;
 
   private static final double MOST_METRES_PER_GRAM = 100;
 
-  private static final PieceNote SILENT =
-      new PieceNote(List.of("all"), List.of(), PieceState.PLANNED, Set.of());
-
   private final Brief brief;
-  private final Predicate<String> doubted;
+  private final Predicate<BriefPath> doubted;
   private final List<String> codes;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private BriefMistakes(Brief brief, Predicate<String> doubted) {
+  private BriefMistakes(Brief brief, Predicate<BriefPath> doubted) {
     this.brief = brief;
     this.doubted = doubted;
     this.codes = codes(brief, doubted);
   }
 
   /**
-   * Finds all mistakes of a brief. Locks are held against the rules as far as the parts fit
-   * together: a note with a mistake of its own holds nothing there.
-   *
-   * @param brief the brief
-   * @return the mistakes with their paths and without lines, in the brief's order; empty if none
-   */
-  public static List<Mistake> of(Brief brief) {
-    List<Mistake> mistakes = new ArrayList<>(ofParts(brief));
-    mistakes.addAll(ofLocks(brief, mistakes.stream().map(Mistake::path).toList()));
-    return mistakes;
-  }
-
-  /**
-   * Finds locks that break a rule. Where more is wrong than single notes on pieces, none is looked
-   * for.
-   *
-   * @param wrong paths of other mistakes; a note that is wrong itself holds nothing here
-   */
-  static List<Mistake> ofLocks(Brief brief, Collection<String> wrong) {
-    Set<Integer> notes = new HashSet<>();
-    for (String path : wrong) {
-      Matcher note = NOTE.matcher(path);
-      if (!note.matches()) {
-        return List.of();
-      }
-      notes.add(Integer.parseInt(note.group(1)));
-    }
-    return LockMistakes.of(without(brief, notes));
-  }
-
-  /**
-   * Finds all mistakes of a brief but locks that break a rule.
+   * Finds all mistakes of a brief's parts.
    *
    * @param brief the brief
    * @return the mistakes with their paths and without lines, in the brief's order; empty if none
@@ -87,22 +49,15 @@ public final class BriefMistakes {
     return ofParts(brief, path -> false);
   }
 
-  /** The brief with some notes that say nothing; the others keep their places. */
-  private static Brief without(Brief brief, Set<Integer> silent) {
-    List<PieceNote> notes = new ArrayList<>(brief.pieces());
-    silent.forEach(i -> notes.set(i, SILENT));
-    return silent.isEmpty() ? brief : brief.withPieces(notes);
-  }
-
   /**
-   * Finds all mistakes but locks that break a rule.
+   * Finds all mistakes of a brief's parts.
    *
    * @param doubted tells of a path whether what stands there is wrong already, so that nothing is
    *     concluded from it
    */
-  static List<Mistake> ofParts(Brief brief, Predicate<String> doubted) {
+  static List<Mistake> ofParts(Brief brief, Predicate<BriefPath> doubted) {
     BriefMistakes found = new BriefMistakes(brief, doubted);
-    boolean layoutKnown = !doubted.test("layout") && found.layoutFits();
+    boolean layoutKnown = !doubted.test(BriefPath.of("layout")) && found.layoutFits();
     if (layoutKnown) {
       found.judgeMotifs();
     }
@@ -118,7 +73,7 @@ public final class BriefMistakes {
     return found.mistakes;
   }
 
-  private void add(String path, String found, String remedy) {
+  private void add(BriefPath path, String found, String remedy) {
     mistakes.add(new Mistake(path, 0, found, remedy));
   }
 
@@ -126,13 +81,13 @@ public final class BriefMistakes {
     if (!LargeLayout.tooLarge(brief)) {
       return true;
     }
-    add("layout", LargeLayout.found(brief), LargeLayout.remedy());
+    add(BriefPath.of("layout"), LargeLayout.found(brief), LargeLayout.remedy());
     return false;
   }
 
   private void judgeMotifs() {
     for (PieceKind kind : PieceKind.values()) {
-      String path = "motifs." + kind.word();
+      BriefPath path = BriefPath.of("motifs", kind.word());
       Motif motif = brief.motifs().get(kind);
       if (doubted.test(path)) {
         continue;
@@ -145,7 +100,7 @@ public final class BriefMistakes {
                 + " but no motif for them",
             "Add motifs." + kind.word() + remedyWithout(kind));
       } else if (kind == PieceKind.SQUARE && motif != null && motif.edgeCm().isEmpty()) {
-        add(path + ".side", "The square's side is missing", "Add it, such as side: 10 cm");
+        add(path.field("side"), "The square's side is missing", "Add it, such as side: 10 cm");
       }
     }
   }
@@ -160,8 +115,8 @@ public final class BriefMistakes {
 
   private void judgeYarns() {
     List<Yarn> yarns = brief.yarns();
-    if (yarns.isEmpty() && !doubted.test("yarns")) {
-      add("yarns", "There is no yarn", "List at least one yarn");
+    if (yarns.isEmpty() && !doubted.test(BriefPath.of("yarns"))) {
+      add(BriefPath.of("yarns"), "There is no yarn", "List at least one yarn");
       return;
     }
     Map<String, Integer> byCode = new HashMap<>();
@@ -171,41 +126,45 @@ public final class BriefMistakes {
             .anyMatch(round -> round.amount() instanceof YarnAmount.Weight);
     for (int i = 0; i < yarns.size(); i++) {
       Yarn yarn = yarns.get(i);
-      String path = "yarns[" + i + "]";
+      BriefPath path = BriefPath.of("yarns").item(i);
       Integer earlier = byCode.putIfAbsent(yarn.code().toLowerCase(Locale.ROOT), i);
-      if (earlier != null && !doubted.test(path + ".code")) {
+      if (earlier != null && !doubted.test(path.field("code"))) {
         add(
-            path + ".code",
+            path.field("code"),
             "The code " + yarn.code() + " is taken by yarns[" + earlier + "]",
             "Give each yarn a code of its own; capitals make no difference");
       }
       if (weights && yarn.ball().isEmpty() && !doubted.test(path)) {
         add(
-            path + ".ball",
+            path.field("ball"),
             "Rounds are given by weight, and "
                 + yarn.code()
                 + " has no put-up to turn it into metres",
             "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
       }
-      if (yarn.ball().isPresent() && !doubted.test(path + ".ball")) {
-        judgePutUp(yarn.ball().get(), path + ".ball");
+      if (yarn.ball().isPresent() && !doubted.test(path.field("ball"))) {
+        judgePutUp(yarn.ball().get(), path.field("ball"));
       }
     }
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
-        && !doubted.test("yarns")) {
-      add("yarns", "Every yarn has share 0", "Give at least one yarn a share above 0");
+        && !doubted.test(BriefPath.of("yarns"))) {
+      add(
+          BriefPath.of("yarns"),
+          "Every yarn has share 0",
+          "Give at least one yarn a share above 0");
     }
   }
 
-  private void judgePutUp(Ball ball, String path) {
-    double metresPerGram = ball.millimetres() / 1000.0 / ball.grams();
+  private void judgePutUp(Ball ball, BriefPath path) {
+    double grams = ball.grams().doubleValue();
+    double metres = ball.millimetres().movePointLeft(3).doubleValue();
+    double metresPerGram = metres / grams;
     if (metresPerGram < LEAST_METRES_PER_GRAM || metresPerGram > MOST_METRES_PER_GRAM) {
       add(
           path,
           "A ball of %s g with %s m has %s m to the gram"
-              .formatted(
-                  figure(ball.grams()), figure(ball.millimetres() / 1000.0), figure(metresPerGram)),
+              .formatted(figure(grams), figure(metres), figure(metresPerGram)),
           "Yarn has 0.01 to 100 m to the gram; look at the band for grams and metres of a full ball");
     }
   }
@@ -218,18 +177,23 @@ public final class BriefMistakes {
   }
 
   private void judgeUse(String name, Optional<YarnUse> use) {
-    if (use.isPresent() && !doubted.test(name + ".yarn")) {
-      unknownCode(use.get().yarn(), name + ".yarn", codes).ifPresent(mistakes::add);
+    BriefPath path = BriefPath.of(name, "yarn");
+    if (use.isPresent() && !doubted.test(path)) {
+      unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
     }
   }
 
   /** The yarns' codes; empty where the code of one is doubted, so that any may be right. */
-  private static List<String> codes(Brief brief, Predicate<String> doubted) {
-    boolean known = !doubted.test("yarns[0].code");
+  private static List<String> codes(Brief brief, Predicate<BriefPath> doubted) {
+    boolean known = !doubted.test(code(0));
     for (int i = 1; i < brief.yarns().size(); i++) {
-      known &= !doubted.test("yarns[" + i + "].code");
+      known &= !doubted.test(code(i));
     }
     return known ? brief.yarns().stream().map(Yarn::code).toList() : List.of();
+  }
+
+  private static BriefPath code(int yarn) {
+    return BriefPath.of("yarns").item(yarn).field("code");
   }
 
   /**
@@ -237,7 +201,7 @@ public final class BriefMistakes {
    *
    * @param codes all codes; empty where any may be right
    */
-  static Optional<Mistake> unknownCode(String code, String path, Collection<String> codes) {
+  static Optional<Mistake> unknownCode(String code, BriefPath path, Collection<String> codes) {
     if (codes.isEmpty() || codes.contains(code)) {
       return Optional.empty();
     }
@@ -245,6 +209,12 @@ public final class BriefMistakes {
         Nearest.to(code, codes)
             .map(near -> "Maybe " + near + " is meant")
             .orElse("The yarns' codes are " + String.join(", ", codes));
-    return Optional.of(new Mistake(path, 0, "No yarn has the code " + Words.quoted(code), remedy));
+    return Optional.of(
+        new Mistake(
+            path,
+            0,
+            Mistake.Sort.of("unknown-yarn", "yarn", code),
+            "No yarn has the code " + Words.quoted(code),
+            remedy));
   }
 }

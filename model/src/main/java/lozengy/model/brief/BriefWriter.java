@@ -12,7 +12,6 @@ import lozengy.model.input.JsonText;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /**
  * Writes briefs as JSON, with everything said that was left to its default. What is written reads
@@ -208,8 +207,8 @@ public final class BriefWriter {
     return JsonText.shortest(thousandths(((YarnAmount.Weight) amount).milligrams())) + " g";
   }
 
-  private static BigDecimal thousandths(long count) {
-    return BigDecimal.valueOf(count, 3);
+  private static BigDecimal thousandths(BigDecimal count) {
+    return count.movePointLeft(3);
   }
 
   private void use(String name, Optional<YarnUse> use) throws IOException {
@@ -226,6 +225,9 @@ public final class BriefWriter {
     json.field("neighbour-borders").text("differ");
     json.field("min-contrast").number(rules.minContrast());
     json.field("within-piece").text(rules.withinPiece().word());
+    if (rules.centresDiffer()) {
+      json.field("neighbour-centres").text("differ");
+    }
     json.field("copies");
     if (rules.copies().isPresent()) {
       json.number(rules.copies().getAsInt());

@@ -3,6 +3,7 @@ package lozengy.model.brief;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
@@ -11,39 +12,39 @@ import lozengy.model.layout.Layout;
 final class CountMistakes {
 
   private final Layout layout;
-  private final Predicate<String> doubted;
+  private final Predicate<BriefPath> doubted;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private CountMistakes(Layout layout, Predicate<String> doubted) {
+  private CountMistakes(Layout layout, Predicate<BriefPath> doubted) {
     this.layout = layout;
     this.doubted = doubted;
   }
 
   /** Finds the mistakes of a brief whose layout can be laid out. */
-  static List<Mistake> of(Brief brief, Predicate<String> doubted) {
+  static List<Mistake> of(Brief brief, Predicate<BriefPath> doubted) {
     if (brief.yarns().stream().allMatch(yarn -> yarn.counted().isEmpty())) {
       return List.of();
     }
     CountMistakes judged = new CountMistakes(Layout.of(brief.layout()), doubted);
     for (int i = 0; i < brief.yarns().size(); i++) {
-      String path = "yarns[" + i + "].counted";
+      BriefPath path = BriefPath.of("yarns").item(i).field("counted");
       brief
           .yarns()
           .get(i)
           .counted()
           .ifPresent(
               counted -> {
-                judged.judge(path + ".made", counted.made());
-                judged.judge(path + ".joined", counted.joined());
+                judged.judge(path.field("made"), counted.made());
+                judged.judge(path.field("joined"), counted.joined());
               });
     }
     return judged.mistakes;
   }
 
-  private void judge(String path, List<String> names) {
+  private void judge(BriefPath path, List<String> names) {
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
-      String at = names.size() == 1 ? path : path + "[" + i + "]";
+      BriefPath at = path.itemOf(i, names.size());
       if (layout.select(name).isEmpty() && !doubted.test(at)) {
         mistakes.add(
             new Mistake(

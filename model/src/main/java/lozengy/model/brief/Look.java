@@ -1,9 +1,9 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import lozengy.model.score.Part;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.
@@ -72,8 +72,45 @@ public record Look(
    *
    * @param first a code
    * @param second another code
+   * @param on where they do not
    */
-  public record Pair(String first, String second) {}
+  public record Pair(String first, String second, Meeting on) {
+
+    /**
+     * Two yarns that do not meet on seams.
+     *
+     * @param first a code
+     * @param second another code
+     */
+    public Pair(String first, String second) {
+      this(first, second, Meeting.SEAMS);
+    }
+  }
+
+  /** Where two yarns can meet. */
+  public enum Meeting {
+    /** As borders on a seam. */
+    SEAMS,
+    /** As rounds side by side in a piece. */
+    ROUNDS,
+    /** Both. */
+    BOTH;
+
+    /** {@return the word used in files} */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** {@return whether it speaks of seams} */
+    public boolean seams() {
+      return this != ROUNDS;
+    }
+
+    /** {@return whether it speaks of rounds within a piece} */
+    public boolean rounds() {
+      return this != SEAMS;
+    }
+  }
 
   /**
    * How many pieces show a yarn. A piece counts once, however many of the rounds show the yarn.

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
@@ -17,12 +18,12 @@ final class LookMistakes {
 
   private final Brief brief;
   private final Look look;
-  private final Predicate<String> doubted;
+  private final Predicate<BriefPath> doubted;
   private final List<String> codes;
   private final List<Mistake> mistakes = new ArrayList<>();
   private Layout layout;
 
-  private LookMistakes(Brief brief, Predicate<String> doubted, List<String> codes) {
+  private LookMistakes(Brief brief, Predicate<BriefPath> doubted, List<String> codes) {
     this.brief = brief;
     this.look = brief.look();
     this.doubted = doubted;
@@ -36,13 +37,13 @@ final class LookMistakes {
    * @param codes the yarns' codes; empty where any may be right
    */
   static List<Mistake> of(
-      Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
+      Brief brief, Predicate<BriefPath> doubted, boolean layoutKnown, List<String> codes) {
     if (brief.look().equals(Look.NONE)) {
       return List.of();
     }
     LookMistakes found = new LookMistakes(brief, doubted, codes);
     found.layout = layoutKnown ? Layout.of(brief.layout()) : null;
-    found.judgeCodes(brief.look().borders(), "look.borders");
+    found.judgeCodes(brief.look().borders(), BriefPath.of("look", "borders"));
     found.judgeBorders();
     found.judgePile();
     found.judgeZones();
@@ -52,7 +53,7 @@ final class LookMistakes {
     return found.mistakes;
   }
 
-  private void add(String path, String found, String remedy) {
+  private void add(BriefPath path, String found, String remedy) {
     if (!doubted.test(path)) {
       mistakes.add(new Mistake(path, 0, found, remedy));
     }
@@ -69,7 +70,7 @@ final class LookMistakes {
         int border = motif.rounds().size() - 1;
         if (!motif.rounds().get(border).tones().contains(tone)) {
           add(
-              "look.borders",
+              BriefPath.of("look", "borders"),
               code + " is " + tone.word() + ", which the border of a " + kind.word() + " is not",
               "Name another yarn, or let motifs."
                   + kind.word()
@@ -83,7 +84,7 @@ final class LookMistakes {
 
   private List<PieceKind> kindsLaid() {
     return brief.motifs().keySet().stream()
-        .filter(kind -> !doubted.test("motifs." + kind.word()))
+        .filter(kind -> !doubted.test(BriefPath.of("motifs", kind.word())))
         .filter(kind -> LargeLayout.count(brief, kind) > 0)
         .toList();
   }
@@ -95,8 +96,8 @@ final class LookMistakes {
 
   private void judgeZones() {
     for (int i = 0; i < look.zones().size(); i++) {
-      String path = "look.zones[" + i + "]";
-      judgeCodes(look.zones().get(i).only(), path + ".only");
+      BriefPath path = BriefPath.of("look", "zones").item(i);
+      judgeCodes(look.zones().get(i).only(), path.field("only"));
       judgeWhere(look.zones().get(i).where(), path);
     }
   }
@@ -104,9 +105,9 @@ final class LookMistakes {
   private void judgeApart() {
     for (int i = 0; i < look.apart().size(); i++) {
       Look.Pair pair = look.apart().get(i);
-      String path = "look.apart[" + i + "]";
+      BriefPath path = BriefPath.of("look", "apart").item(i);
       judgeCodes(List.of(pair.first(), pair.second()), path);
-      if (look.borders().containsAll(List.of(pair.first(), pair.second()))) {
+      if (pair.on().seams() && look.borders().containsAll(List.of(pair.first(), pair.second()))) {
         add(
             path,
             pair.first() + " and " + pair.second() + " alternate as borders",
@@ -119,8 +120,8 @@ final class LookMistakes {
   private void judgeCounts() {
     for (int i = 0; i < look.counts().size(); i++) {
       Look.Count count = look.counts().get(i);
-      String path = "look.counts[" + i + "]";
-      judgeCodes(List.of(count.yarn()), path + ".yarn");
+      BriefPath path = BriefPath.of("look", "counts").item(i);
+      judgeCodes(List.of(count.yarn()), path.field("yarn"));
       judgeWhere(count.where(), path);
       boolean named =
           layout != null
@@ -133,7 +134,7 @@ final class LookMistakes {
               : 0;
       if (pieces > 0 && count.atLeast() > pieces) {
         add(
-            path + ".at-least",
+            path.field("at-least"),
             "At least %d pieces are asked for, and only %d have such a round"
                 .formatted(count.atLeast(), pieces),
             "Ask for no more than " + pieces + ", or name more pieces in at");
@@ -145,7 +146,7 @@ final class LookMistakes {
   private void judgePile() {
     if (look.symmetry() != Symmetry.NONE && !brief.pile().isEmpty()) {
       add(
-          "look.symmetry",
+          BriefPath.of("look", "symmetry"),
           "There is a pile, and a piece of it goes only where no other must be its image",
           "Name their places, as state: made under pieces, and their images follow; or leave"
               + " look.symmetry out");
@@ -153,13 +154,13 @@ final class LookMistakes {
   }
 
   private void judgeFade(Fade fade) {
-    judgeCodes(fade.yarns(), "look.fade.order");
-    judgeWhere(fade.where(), "look.fade");
+    judgeCodes(fade.yarns(), BriefPath.of("look", "fade", "order"));
+    judgeWhere(fade.where(), BriefPath.of("look", "fade"));
   }
 
-  private void judgeCodes(List<String> named, String path) {
+  private void judgeCodes(List<String> named, BriefPath path) {
     for (int i = 0; i < named.size(); i++) {
-      String at = named.size() == 1 ? path : path + "[" + i + "]";
+      BriefPath at = path.itemOf(i, named.size());
       if (!doubted.test(at) && !doubted.test(path)) {
         BriefMistakes.unknownCode(named.get(i), at, codes).ifPresent(mistakes::add);
         if (named.subList(0, i).contains(named.get(i))) {
@@ -169,7 +170,7 @@ final class LookMistakes {
     }
   }
 
-  private void judgeWhere(Where where, String path) {
+  private void judgeWhere(Where where, BriefPath path) {
     if (layout == null) {
       return;
     }
@@ -178,15 +179,15 @@ final class LookMistakes {
       String name = where.at().get(i);
       if (layout.select(name).isEmpty()) {
         known = false;
-        String at = where.at().size() == 1 ? path + ".at" : path + ".at[" + i + "]";
+        BriefPath at = path.field("at").itemOf(i, where.at().size());
         add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
       }
     }
     if (known
-        && !doubted.test("motifs")
+        && !doubted.test(BriefPath.of("motifs"))
         && layout.select(where.at()).stream().noneMatch(p -> covers(where, p))) {
       add(
-          path + ".rounds",
+          path.field("rounds"),
           "None of these pieces has " + where.roundsWords(),
           "Count the rounds from 1 at the centre, or write border");
     }

@@ -33,6 +33,9 @@ final class LookReader {
   private static final String BORDER = "border";
   private static final String ALL = "all";
 
+  private static final Map<String, Look.Meeting> MEETINGS =
+      Words.meanings(Look.Meeting.values(), Look.Meeting::word);
+
   private static final Look.Pair STOPGAP = new Look.Pair("?", "?");
 
   private LookReader() {}
@@ -106,14 +109,28 @@ final class LookReader {
   private static List<Look.Pair> apart(Located located) {
     List<Look.Pair> pairs = new ArrayList<>();
     for (Located item : located.items("pairs of yarns, each such as [MUD, REE]")) {
-      List<String> codes = codes(item);
-      if (codes.size() != 2 && item.node() instanceof Node.Items) {
-        item.wrong(codes.size() + " yarns are named", "Name two, such as [MUD, REE]");
-      }
       // a stopgap keeps the numbers of the pairs behind it
-      pairs.add(codes.size() == 2 ? new Look.Pair(codes.get(0), codes.get(1)) : STOPGAP);
+      pairs.add(
+          item.node() instanceof Node.Mapping
+              ? item.fields().map(LookReader::apart).orElse(STOPGAP)
+              : pair(item, Look.Meeting.SEAMS));
     }
     return pairs;
+  }
+
+  private static Look.Pair apart(Fields of) {
+    Optional<Located> yarns = of.need("yarns", "yarns: [MUD, REE]");
+    Optional<Look.Meeting> on = of.need("on", "on: rounds").flatMap(word -> word.word(MEETINGS));
+    of.tellUnknown();
+    return yarns.map(two -> pair(two, on.orElse(Look.Meeting.SEAMS))).orElse(STOPGAP);
+  }
+
+  private static Look.Pair pair(Located item, Look.Meeting on) {
+    List<String> codes = codes(item);
+    if (codes.size() != 2 && item.node() instanceof Node.Items) {
+      item.wrong(codes.size() + " yarns are named", "Name two, such as [MUD, REE]");
+    }
+    return codes.size() == 2 ? new Look.Pair(codes.get(0), codes.get(1), on) : STOPGAP;
   }
 
   private static List<Look.Count> counts(Located located) {

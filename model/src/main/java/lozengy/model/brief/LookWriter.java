@@ -45,7 +45,14 @@ final class LookWriter {
     if (!look.apart().isEmpty()) {
       json.field("apart").tallList();
       for (Look.Pair pair : look.apart()) {
+        if (pair.on() != Look.Meeting.SEAMS) {
+          json.mapping().field("yarns");
+        }
         codes(List.of(pair.first(), pair.second()));
+        if (pair.on() != Look.Meeting.SEAMS) {
+          json.field("on").text(pair.on().word());
+          json.endMapping();
+        }
       }
       json.endList();
     }

@@ -23,18 +23,26 @@ final class MotifReader {
 
   private static final int MOST_ROUNDS = 50;
 
-  /** A millimetre at least; and so little at most that totals fit a long on any layout. */
+  /**
+   * A millimetre at least; and so little at most that totals fit a long on any layout. Ounces,
+   * yards and inches lie within the ranges of grams, metres and centimetres, in which they are
+   * written.
+   */
   private static final Map<String, Range> AMOUNTS = new LinkedHashMap<>();
 
   private static final Map<String, Range> EDGES = new LinkedHashMap<>();
 
   static {
-    for (String unit : List.of("metres", "yards", "grams", "ounces")) {
-      BigDecimal most = BigDecimal.valueOf(unit.equals("ounces") ? 40 : 1000);
-      AMOUNTS.put(unit, new Range(new BigDecimal("0.001"), true, most, false, unit));
-    }
-    EDGES.put("cm", new Range(new BigDecimal("0.1"), true, new BigDecimal(1000), false, "cm"));
-    EDGES.put("in", new Range(new BigDecimal("0.1"), true, new BigDecimal(400), false, "in"));
+    AMOUNTS.put("metres", range("0.001", 1000, "metres"));
+    AMOUNTS.put("yards", range("0.0011", 1000, "yards"));
+    AMOUNTS.put("grams", range("0.001", 1000, "grams"));
+    AMOUNTS.put("ounces", range("0.001", 35, "ounces"));
+    EDGES.put("cm", range("0.1", 1000, "cm"));
+    EDGES.put("in", range("0.1", 390, "in"));
+  }
+
+  private static Range range(String least, long most, String unit) {
+    return new Range(new BigDecimal(least), true, BigDecimal.valueOf(most), false, unit);
   }
 
   private MotifReader() {}

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
@@ -22,7 +23,7 @@ final class PieceMistakes {
   private static final LayoutSize SMALLEST = new LayoutSize(Setting.ON_POINT, 1, 1, false, false);
 
   private final Brief brief;
-  private final Predicate<String> doubted;
+  private final Predicate<BriefPath> doubted;
   private final Layout layout;
   private final Set<String> codes;
 
@@ -32,7 +33,8 @@ final class PieceMistakes {
   private final int[][] heldBy;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private PieceMistakes(Brief brief, Predicate<String> doubted, Layout layout, List<String> codes) {
+  private PieceMistakes(
+      Brief brief, Predicate<BriefPath> doubted, Layout layout, List<String> codes) {
     this.brief = brief;
     this.doubted = doubted;
     this.layout = layout;
@@ -49,7 +51,7 @@ final class PieceMistakes {
    * @param codes the yarns' codes; empty where any may be right
    */
   static List<Mistake> of(
-      Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
+      Brief brief, Predicate<BriefPath> doubted, boolean layoutKnown, List<String> codes) {
     int notes = brief.pieces().size();
     if (notes == 0) {
       return List.of();
@@ -68,17 +70,17 @@ final class PieceMistakes {
     return judged.mistakes;
   }
 
-  private void add(String path, String found, String remedy) {
+  private void add(BriefPath path, String found, String remedy) {
     mistakes.add(new Mistake(path, 0, found, remedy));
   }
 
   private void judgePlaces(int index) {
     PieceNote note = brief.pieces().get(index);
-    String path = "pieces[" + index + "]";
+    BriefPath path = BriefPath.of("pieces").item(index);
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < note.at().size(); i++) {
       String name = note.at().get(i);
-      String at = note.at().size() == 1 ? path + ".at" : path + ".at[" + i + "]";
+      BriefPath at = path.field("at").itemOf(i, note.at().size());
       if (layout.select(name).isEmpty()) {
         if (!doubted.test(at)) {
           add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
@@ -102,9 +104,9 @@ final class PieceMistakes {
 
   private void judgeCodes(int index) {
     PieceNote note = brief.pieces().get(index);
-    String path = "pieces[" + index + "]";
+    BriefPath path = BriefPath.of("pieces").item(index);
     for (int round = 0; round < note.rounds().size(); round++) {
-      String at = path + ".rounds[" + (round + (note.fromBorder() ? 1 : 0)) + "]";
+      BriefPath at = path.field("rounds").item(round + (note.fromBorder() ? 1 : 0));
       note.rounds()
           .get(round)
           .flatMap(code -> BriefMistakes.unknownCode(code, at, codes))
@@ -112,23 +114,23 @@ final class PieceMistakes {
     }
     int position = 0;
     for (String code : note.not()) {
-      String at = note.not().size() == 1 ? path + ".not" : path + ".not[" + position + "]";
+      BriefPath at = path.field("not").itemOf(position, note.not().size());
       BriefMistakes.unknownCode(code, at, codes).ifPresent(mistakes::add);
       position++;
     }
   }
 
   /** Whether a note's rounds fit pieces of a kind, told at one of them. */
-  private void judgeRounds(PieceNote note, Place place, String path) {
+  private void judgeRounds(PieceNote note, Place place, BriefPath path) {
     Motif motif = brief.motifs().get(place.kind());
     int given = note.rounds().size();
-    if (motif == null || given == 0 || doubted.test("motifs." + place.kind().word())) {
+    if (motif == null || given == 0 || doubted.test(BriefPath.of("motifs", place.kind().word()))) {
       return;
     }
     int rounds = motif.rounds().size();
-    if (!note.fits(rounds) && !doubted.test(path + ".rounds")) {
+    if (!note.fits(rounds) && !doubted.test(path.field("rounds"))) {
       add(
-          path + ".rounds",
+          path.field("rounds"),
           place.name() + " is given " + Words.count(given, "round"),
           "A "
               + place.kind().word()
@@ -156,11 +158,10 @@ final class PieceMistakes {
         heldBy[piece][round] = index;
       } else if (!earlier.equals(code)) {
         add(
-            "pieces["
-                + index
-                + "].rounds["
-                + (note.fromBorder() ? 1 + round - codes.size() + note.rounds().size() : round)
-                + "]",
+            BriefPath.of("pieces")
+                .item(index)
+                .field("rounds")
+                .item(note.fromBorder() ? 1 + round - codes.size() + note.rounds().size() : round),
             "Round "
                 + (round + 1)
                 + " of "
@@ -187,13 +188,13 @@ final class PieceMistakes {
   /** A worked piece must have all its rounds, by this note or another. */
   private void judgeWorked(int index) {
     PieceNote note = brief.pieces().get(index);
-    String path = "pieces[" + index + "]";
+    BriefPath path = BriefPath.of("pieces").item(index);
     if (note.state() == PieceState.PLANNED || doubted.test(path)) {
       return;
     }
     for (Place place : layout.select(note.at())) {
       Motif motif = brief.motifs().get(place.kind());
-      boolean unknown = motif == null || doubted.test("motifs." + place.kind().word());
+      boolean unknown = motif == null || doubted.test(BriefPath.of("motifs", place.kind().word()));
       if (unknown || !note.rounds().isEmpty() && !note.fits(motif.rounds().size())) {
         continue;
       }
@@ -204,7 +205,7 @@ final class PieceMistakes {
       }
       if (rounds == null || open < rounds.length) {
         add(
-            path + ".rounds",
+            path.field("rounds"),
             place.name()
                 + " is "
                 + note.state().word()

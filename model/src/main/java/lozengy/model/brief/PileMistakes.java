@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
@@ -17,11 +18,11 @@ import lozengy.model.layout.Place;
 final class PileMistakes {
 
   private final Brief brief;
-  private final Predicate<String> doubted;
+  private final Predicate<BriefPath> doubted;
   private final List<String> codes;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private PileMistakes(Brief brief, Predicate<String> doubted, List<String> codes) {
+  private PileMistakes(Brief brief, Predicate<BriefPath> doubted, List<String> codes) {
     this.brief = brief;
     this.doubted = doubted;
     this.codes = codes;
@@ -34,12 +35,12 @@ final class PileMistakes {
    * @param codes the yarns' codes; empty where any may be right
    */
   static List<Mistake> of(
-      Brief brief, Predicate<String> doubted, boolean layoutKnown, List<String> codes) {
+      Brief brief, Predicate<BriefPath> doubted, boolean layoutKnown, List<String> codes) {
     PileMistakes judged = new PileMistakes(brief, doubted, codes);
     boolean certain = layoutKnown && !brief.pile().isEmpty();
     for (int i = 0; i < brief.pile().size(); i++) {
       judged.judge(i);
-      certain &= !doubted.test("pile[" + i + "]");
+      certain &= !doubted.test(BriefPath.of("pile").item(i));
     }
     if (certain) {
       judged.judgeRoom();
@@ -49,29 +50,29 @@ final class PileMistakes {
 
   private void judge(int index) {
     PileEntry entry = brief.pile().get(index);
-    String path = "pile[" + index + "]";
+    BriefPath path = BriefPath.of("pile").item(index);
     if (doubted.test(path)) {
       return;
     }
     for (int round = 0; round < entry.rounds().size(); round++) {
-      String at = path + ".rounds[" + round + "]";
+      BriefPath at = path.field("rounds").item(round);
       BriefMistakes.unknownCode(entry.rounds().get(round), at, codes).ifPresent(mistakes::add);
     }
     Motif motif = brief.motifs().get(entry.kind());
     String kind = entry.kind().word();
     if (motif != null
         && motif.rounds().size() != entry.rounds().size()
-        && !doubted.test("motifs." + kind)) {
+        && !doubted.test(BriefPath.of("motifs", kind))) {
       mistakes.add(
           new Mistake(
-              path + ".rounds",
+              path.field("rounds"),
               0,
               Words.count(entry.rounds().size(), "round") + verb(entry) + "given",
               "A " + kind + " has " + Words.count(motif.rounds().size(), "round")));
     }
     int position = 0;
     for (String code : entry.counted()) {
-      String at = path + ".counted" + (entry.counted().size() == 1 ? "" : "[" + position + "]");
+      BriefPath at = path.field("counted").itemOf(position, entry.counted().size());
       BriefMistakes.unknownCode(code, at, codes).ifPresent(mistakes::add);
       if (brief.yarns().stream().anyMatch(y -> y.code().equals(code) && y.counted().isEmpty())) {
         mistakes.add(
@@ -107,7 +108,7 @@ final class PileMistakes {
       if (pieces > places) {
         mistakes.add(
             new Mistake(
-                "pile",
+                BriefPath.of("pile"),
                 0,
                 Words.count(pieces, kind.word())
                     + (pieces == 1 ? " is" : " are")

@@ -3,7 +3,6 @@ package lozengy.model.brief;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
-import lozengy.model.score.Part;
 
 /**
  * How much each part of the score weighs.

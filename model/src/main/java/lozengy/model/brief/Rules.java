@@ -8,15 +8,20 @@ import java.util.OptionalInt;
  * @param minContrast CIEDE2000 that two borders on a seam must reach at least; 0: only the same
  *     yarn is a repeat
  * @param withinPiece which rounds of one piece must differ
+ * @param centresDiffer whether the centres of two pieces on a seam must be in different yarns
  * @param copies how many pieces may share a sequence, at least 1; empty: any number
  * @param keepBackPercent part of each yarn's stock that stays untouched, 0 to 100
  */
 public record Rules(
-    double minContrast, WithinPiece withinPiece, OptionalInt copies, double keepBackPercent) {
+    double minContrast,
+    WithinPiece withinPiece,
+    boolean centresDiffer,
+    OptionalInt copies,
+    double keepBackPercent) {
 
   /** What holds where a brief says nothing. */
   public static final Rules DEFAULT =
-      new Rules(0, WithinPiece.ADJACENT_DIFFER, OptionalInt.empty(), 0);
+      new Rules(0, WithinPiece.ADJACENT_DIFFER, false, OptionalInt.empty(), 0);
 
   /** Which rounds of one piece must be in different yarns. */
   public enum WithinPiece {
@@ -45,6 +50,7 @@ public record Rules(
    * @param minContrast CIEDE2000 that two borders on a seam must reach at least; 0: only the same
    *     yarn is a repeat
    * @param withinPiece which rounds of one piece must differ
+   * @param centresDiffer whether the centres of two pieces on a seam must be in different yarns
    * @param copies how many pieces may share a sequence, at least 1; empty: any number
    * @param keepBackPercent part of each yarn's stock that stays untouched, 0 to 100
    * @throws IllegalArgumentException if a number is out of its range
@@ -59,5 +65,50 @@ public record Rules(
     if (!(keepBackPercent >= 0 && keepBackPercent <= 100)) {
       throw new IllegalArgumentException("keep-back must be 0 % to 100 %");
     }
+  }
+
+  /**
+   * {@return these rules with another least contrast of borders}
+   *
+   * @param value CIEDE2000, 0 to 100
+   */
+  public Rules withMinContrast(double value) {
+    return new Rules(value, withinPiece, centresDiffer, copies, keepBackPercent);
+  }
+
+  /**
+   * {@return these rules with other rounds of a piece that must differ}
+   *
+   * @param value which
+   */
+  public Rules withWithinPiece(WithinPiece value) {
+    return new Rules(minContrast, value, centresDiffer, copies, keepBackPercent);
+  }
+
+  /**
+   * {@return these rules with centres that must differ on a seam, or need not}
+   *
+   * @param value whether they must
+   */
+  public Rules withCentresDiffer(boolean value) {
+    return new Rules(minContrast, withinPiece, value, copies, keepBackPercent);
+  }
+
+  /**
+   * {@return these rules with another number of pieces that may share a sequence}
+   *
+   * @param value at least 1; empty: any number
+   */
+  public Rules withCopies(OptionalInt value) {
+    return new Rules(minContrast, withinPiece, centresDiffer, value, keepBackPercent);
+  }
+
+  /**
+   * {@return these rules with another part of each yarn's stock kept back}
+   *
+   * @param percent 0 to 100
+   */
+  public Rules withKeepBack(double percent) {
+    return new Rules(minContrast, withinPiece, centresDiffer, copies, percent);
   }
 }

@@ -13,7 +13,6 @@ import lozengy.model.input.Nearest;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
-import lozengy.model.score.Part;
 
 /**
  * Reads what a brief says of the blanket as a whole: rules, preferences, tones, joining, edging.
@@ -22,6 +21,9 @@ final class RulesReader {
 
   private static final Map<String, WithinPiece> WITHIN_PIECE =
       Words.meanings(WithinPiece.values(), WithinPiece::word);
+
+  private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
+      Map.of("differ", true, "free", false);
 
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 
@@ -93,6 +95,8 @@ final class RulesReader {
             .flatMap(m -> m.number(Range.of(0, 100, "")))
             .map(BigDecimal::doubleValue);
     Optional<WithinPiece> withinPiece = of.get("within-piece").flatMap(w -> w.word(WITHIN_PIECE));
+    Optional<Boolean> centres =
+        of.get("neighbour-centres").flatMap(word -> word.word(NEIGHBOUR_CENTRES));
     OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());
     Optional<Double> keepBack =
         of.get("keep-back")
@@ -102,6 +106,7 @@ final class RulesReader {
     return new Rules(
         minContrast.orElse(Rules.DEFAULT.minContrast()),
         withinPiece.orElse(Rules.DEFAULT.withinPiece()),
+        centres.orElse(Rules.DEFAULT.centresDiffer()),
         copies,
         keepBack.orElse(Rules.DEFAULT.keepBackPercent()));
   }

@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import lozengy.model.input.Words;
 
 /**
  * The rounds of pieces that a wish speaks of.
@@ -50,18 +51,19 @@ public record Where(List<String> at, List<Integer> rounds) {
 
   /** {@return one of the rounds in words, such as {@code the border} or {@code round 1 or 2}} */
   public String someRoundWords() {
-    return rounds.isEmpty() ? "some round" : roundsWords().replace(" and ", " or ");
+    return rounds.isEmpty() ? "some round" : roundsWords(" or ");
   }
 
   /** {@return the rounds in words, such as {@code the border} or {@code rounds 1 and 2}} */
   public String roundsWords() {
-    if (rounds.isEmpty()) {
-      return "all rounds";
-    }
+    return rounds.isEmpty() ? "all rounds" : roundsWords(" and ");
+  }
+
+  private String roundsWords(String and) {
     if (rounds.equals(List.of(BORDER))) {
       return "the border";
     }
     List<String> words = rounds.stream().map(r -> r == BORDER ? "the border" : "" + r).toList();
-    return (words.size() == 1 ? "round " : "rounds ") + String.join(" and ", words);
+    return Words.plural(words.size(), "round") + " " + String.join(and, words);
   }
 }

@@ -1,8 +1,10 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
+import lozengy.model.unit.Ratio;
 
 /**
  * One shade, and what is at hand of it.
@@ -101,14 +103,20 @@ public record Yarn(
     return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
   }
 
-  /**
-   * {@return what is at hand in whole millimetres: what was counted, or else balls and loose yarn}
-   */
-  public long stockMillimetres() {
+  /** {@return what is at hand, in mm: what was counted, or else balls and loose yarn} */
+  public Ratio stock() {
+    Ball putUp = ball.orElse(null);
     if (counted.isPresent()) {
-      return counted.get().left().millimetres(ball.orElse(null));
+      return counted.get().left().millimetresIn(putUp);
     }
-    long inBalls = ball.map(b -> Math.round(balls * b.millimetres())).orElse(0L);
-    return inBalls + left.map(amount -> amount.millimetres(ball.orElse(null))).orElse(0L);
+    Ratio loose = left.map(amount -> amount.millimetresIn(putUp)).orElse(Ratio.of(BigDecimal.ZERO));
+    return putUp == null
+        ? loose
+        : loose.plus(Ratio.of(putUp.millimetres()).times(BigDecimal.valueOf(balls)));
+  }
+
+  /** {@return the same in whole millimetres, rounded up} */
+  public long stockMillimetres() {
+    return stock().up();
   }
 }

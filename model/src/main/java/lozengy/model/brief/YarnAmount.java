@@ -1,6 +1,8 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
 import java.util.Optional;
+import lozengy.model.unit.Ratio;
 
 /** An amount of yarn, by length or by weight. */
 public sealed interface YarnAmount {
@@ -8,38 +10,60 @@ public sealed interface YarnAmount {
   /**
    * A length.
    *
-   * @param millimetres whole millimetres, 0 or more
+   * @param millimetres millimetres, 0 or more; equal numbers are held alike
    */
-  record Length(long millimetres) implements YarnAmount {
+  record Length(BigDecimal millimetres) implements YarnAmount {
     /**
      * Checks the sign.
      *
-     * @param millimetres whole millimetres, 0 or more
+     * @param millimetres millimetres, 0 or more
      * @throws IllegalArgumentException if negative
      */
     public Length {
-      if (millimetres < 0) {
+      if (millimetres.signum() < 0) {
         throw new IllegalArgumentException("negative length: " + millimetres + " mm");
       }
+      millimetres = millimetres.stripTrailingZeros();
+    }
+
+    /**
+     * A length in whole millimetres.
+     *
+     * @param millimetres millimetres, 0 or more
+     * @throws IllegalArgumentException if negative
+     */
+    public Length(long millimetres) {
+      this(BigDecimal.valueOf(millimetres));
     }
   }
 
   /**
    * A weight, which is a length only through a yarn's put-up.
    *
-   * @param milligrams whole milligrams, 0 or more
+   * @param milligrams milligrams, 0 or more; equal numbers are held alike
    */
-  record Weight(long milligrams) implements YarnAmount {
+  record Weight(BigDecimal milligrams) implements YarnAmount {
     /**
      * Checks the sign.
      *
-     * @param milligrams whole milligrams, 0 or more
+     * @param milligrams milligrams, 0 or more
      * @throws IllegalArgumentException if negative
      */
     public Weight {
-      if (milligrams < 0) {
+      if (milligrams.signum() < 0) {
         throw new IllegalArgumentException("negative weight: " + milligrams + " mg");
       }
+      milligrams = milligrams.stripTrailingZeros();
+    }
+
+    /**
+     * A weight in whole milligrams.
+     *
+     * @param milligrams milligrams, 0 or more
+     * @throws IllegalArgumentException if negative
+     */
+    public Weight(long milligrams) {
+      this(BigDecimal.valueOf(milligrams));
     }
   }
 
@@ -55,20 +79,20 @@ public sealed interface YarnAmount {
 
   /**
    * The length of this amount in a yarn put up as {@code ball}: metres = grams x metres per ball /
-   * grams per ball, to the nearest millimetre.
+   * grams per ball, exactly.
    *
    * @param ball the put-up; may be null for a length
    * @return its length in mm
    * @throws IllegalArgumentException if this is a weight and there is no put-up
    */
-  default long millimetres(Ball ball) {
+  default Ratio millimetresIn(Ball ball) {
     if (this instanceof Length length) {
-      return length.millimetres();
+      return Ratio.of(length.millimetres());
     }
     if (ball == null) {
       throw new IllegalArgumentException("a weight is a length only through a ball's put-up");
     }
-    double grams = ((Weight) this).milligrams() / 1000.0;
-    return Math.round(grams * ball.millimetres() / ball.grams());
+    BigDecimal grams = ((Weight) this).milligrams().movePointLeft(3);
+    return Ratio.of(grams.multiply(ball.millimetres())).dividedBy(ball.grams());
   }
 }

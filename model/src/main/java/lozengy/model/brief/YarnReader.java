@@ -20,11 +20,12 @@ final class YarnReader {
   private static final int MOST_NAME_CHARACTERS = 100;
   private static final Srgb STOPGAP_COLOUR = new Srgb(128, 128, 128);
 
-  // Ranges in which yarn is sold, widely; totals then fit a long on any layout.
+  // Ranges in which yarn is sold, widely; totals then fit a long on any layout. Ounces and yards
+  // lie within those of grams and metres, in which they are written.
   private static final Range BALL_GRAMS = range("1", 10_000, "grams");
   private static final Range BALL_OUNCES = range("0.05", 350, "ounces");
   private static final Range BALL_METRES = range("1", 100_000, "metres");
-  private static final Range BALL_YARDS = range("1", 100_000, "yards");
+  private static final Range BALL_YARDS = range("1.1", 100_000, "yards");
   private static final Map<String, Range> LEFT = new LinkedHashMap<>();
 
   static {
@@ -158,21 +159,18 @@ final class YarnReader {
     of.tellUnknown();
     tellUnlessOne(located, "grams", grams, "ounces", ounces);
     tellUnlessOne(located, "metres", metres, "yards", yards);
-    Optional<Double> weight =
+    Optional<BigDecimal> milligrams =
         grams
             .flatMap(g -> g.number(BALL_GRAMS))
-            .or(
-                () ->
-                    ounces
-                        .flatMap(o -> o.number(BALL_OUNCES))
-                        .map(o -> o.multiply(Units.GRAMS_PER_OUNCE)))
-            .map(BigDecimal::doubleValue);
-    Optional<Long> length =
+            .map(Units::milligramsOfGrams)
+            .or(() -> ounces.flatMap(o -> o.number(BALL_OUNCES)).map(Units::milligramsOfOunces));
+    Optional<BigDecimal> millimetres =
         metres
             .flatMap(m -> m.number(BALL_METRES))
             .map(Units::millimetresOfMetres)
             .or(() -> yards.flatMap(y -> y.number(BALL_YARDS)).map(Units::millimetresOfYards));
-    return weight.flatMap(w -> length.map(l -> new Ball(w, l)));
+    return milligrams.flatMap(
+        weight -> millimetres.map(length -> new Ball(weight.movePointLeft(3), length)));
   }
 
   private static void tellUnlessOne(

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.Layers;
-import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 
 /**

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 

@@ -6,7 +6,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.input.BriefPath;
 
 /**
  * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
@@ -17,6 +18,36 @@ public final class BansRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.BANS;
+  }
+
+  /** One line for each note and name in it. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<PieceNote> notes = blanket.brief().pieces();
+    for (int i = 0; i < notes.size(); i++) {
+      PieceNote note = notes.get(i);
+      for (String name : note.not().isEmpty() ? List.<String>of() : note.at()) {
+        int[] rounds = PlannedRounds.of(blanket, List.of(name), (round, count) -> true);
+        if (rounds.length > 0) {
+          boolean one = blanket.layout().find(name).isPresent();
+          Subject subject = new Subject.Ban(name, one, List.copyOf(note.not()));
+          BriefPath path = BriefPath.of("pieces").item(i).field("not").part(name);
+          Ground others =
+              new Ground.May(
+                  rounds,
+                  Yarns.of(blanket, yarn -> !note.not().contains(blanket.yarn(yarn).code())),
+                  false);
+          lines.add(new BriefLine(id(), path, subject, List.of(others)));
+        }
+      }
+    }
+    return lines;
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or lift the ban";
   }
 
   @Override
@@ -31,13 +62,7 @@ public final class BansRule implements Rule {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && blanket.banned(piece, yarn)) {
-          String words =
-              "%s: %s has %s, which is banned from this piece"
-                  .formatted(
-                      Words.piece(blanket, piece),
-                      Words.round(blanket, piece, round),
-                      Words.yarn(blanket, yarn));
-          faults.add(new Fault(id(), List.of(piece), List.of(yarn), words));
+          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));
         }
       }
     }

@@ -7,29 +7,7 @@ import lozengy.model.blanket.Sequences;
 /** Holds sequences against all rules, from scratch. */
 public final class Check {
 
-  private static final List<Rule> RULES =
-      List.of(
-          new CompleteRule(),
-          new LocksRule(),
-          new PileRule(),
-          new BansRule(),
-          new TonesRule(),
-          new ZonesRule(),
-          new BordersRule(),
-          new SymmetryRule(),
-          new NeighbourBordersRule(),
-          new ApartRule(),
-          new WithinPieceRule(),
-          new CountsRule(),
-          new CopiesRule(),
-          new YarnTotalsRule());
-
   private Check() {}
-
-  /** {@return all rules, in the order in which faults are told} */
-  public static List<Rule> rules() {
-    return RULES;
-  }
 
   /**
    * Finds all faults of an arrangement, open rounds among them.
@@ -41,6 +19,8 @@ public final class Check {
    *     name a yarn that it has not
    */
   public static List<Fault> faults(Blanket blanket, Sequences sequences) {
-    return RULES.stream().flatMap(rule -> rule.faults(blanket, sequences).stream()).toList();
+    return RuleBook.rules().stream()
+        .flatMap(rule -> rule.faults(blanket, sequences).stream())
+        .toList();
   }
 }

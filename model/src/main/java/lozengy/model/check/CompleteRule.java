@@ -5,7 +5,6 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 
 /** Every round has a yarn. O(pieces x rounds). */
 public final class CompleteRule implements Rule {
@@ -13,6 +12,17 @@ public final class CompleteRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.COMPLETE;
+  }
+
+  /** Every round has one yarn in all that plans a blanket, without any line to leave out. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    return List.of();
+  }
+
+  @Override
+  public boolean judgesLocks() {
+    return false;
   }
 
   @Override
@@ -27,13 +37,7 @@ public final class CompleteRule implements Rule {
         }
       }
       if (!open.isEmpty()) {
-        String words =
-            "%s: %s %s no yarn"
-                .formatted(
-                    Words.piece(blanket, piece),
-                    Words.rounds(open),
-                    open.size() == 1 ? "has" : "have");
-        faults.add(new Fault(id(), List.of(piece), List.of(), words));
+        faults.add(new Fault(id(), List.of(piece), open, List.of()));
       }
     }
     return faults;

@@ -6,24 +6,43 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
+import lozengy.model.input.BriefPath;
 
 /**
  * No more pieces share a sequence than allowed. Sequences are compared as lists of yarns, whatever
- * the kind of piece; a piece with an open round shares none yet. A group of pieces that are all
- * made, joined or from the pile is no fault. Pieces that a symmetry makes each other's images count
- * as one. O(pieces x rounds), with hashing.
+ * the kind of piece; a piece with an open round shares none yet. Pieces that a symmetry makes each
+ * other's images count as one, and as worked once one of them is. A group of pieces that are all
+ * made, joined or from the pile is no fault. O(pieces x rounds), with hashing.
  */
 public final class CopiesRule implements Rule {
 
   @Override
   public RuleId id() {
     return RuleId.COPIES;
+  }
+
+  /** One line, where the number can be exceeded at all. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    OptionalInt copies = blanket.brief().rules().copies();
+    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
+      return List.of();
+    }
+    int allowed = copies.getAsInt();
+    Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("rules", "copies"), new Subject.Copies(allowed), List.of(limit)));
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or raise copies";
   }
 
   @Override
@@ -46,21 +65,22 @@ public final class CopiesRule implements Rule {
     Laid laid = Laid.of(blanket, sequences);
     groups.forEach(
         (yarns, pieces) -> {
-          if (pieces.size() > allowed && !pieces.stream().allMatch(laid::worked)) {
-            faults.add(fault(blanket, yarns.array(), pieces, allowed));
+          boolean facts =
+              pieces.stream().allMatch(p -> laid.worked(p) || blanket.orbits().worked(p) >= 0);
+          if (pieces.size() > allowed && !facts) {
+            faults.add(fault(yarns.array(), pieces, allowed));
           }
         });
     return faults;
   }
 
-  private Fault fault(Blanket blanket, int[] yarns, List<Integer> pieces, int allowed) {
-    String sequence =
-        Arrays.stream(yarns)
-            .mapToObj(yarn -> Words.yarn(blanket, yarn))
-            .collect(Collectors.joining(", "));
-    String words =
-        "%s share the sequence %s: %d pieces, %d allowed"
-            .formatted(Words.pieces(blanket, pieces), sequence, pieces.size(), allowed);
-    return new Fault(id(), pieces, Arrays.stream(yarns).distinct().boxed().toList(), words);
+  private Fault fault(int[] yarns, List<Integer> pieces, int allowed) {
+    List<Integer> sequence = Arrays.stream(yarns).boxed().toList();
+    return new Fault(
+        id(),
+        pieces,
+        List.of(),
+        sequence.stream().distinct().toList(),
+        new Fault.Shared(sequence, allowed));
   }
 }

@@ -2,11 +2,11 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 
 /**
  * As many pieces show a yarn as the look asks for. Made and joined pieces count, but what they show
@@ -19,6 +19,38 @@ public final class CountsRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.COUNTS;
+  }
+
+  /** One line for each least and each largest number. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    for (ReadyCount count : ReadyCount.of(blanket)) {
+      int all = count.pieces().length;
+      if (count.asksAtLeast()) {
+        lines.add(
+            new BriefLine(
+                id(),
+                count.atLeastPath(),
+                new Subject.Count(count.asked(), true),
+                List.of(
+                    new Ground.Count(count.yarn(), count.rounds(blanket), count.atLeast(), all))));
+      }
+      if (count.asksAtMost()) {
+        lines.add(
+            new BriefLine(
+                id(),
+                count.atMostPath(),
+                new Subject.Count(count.asked(), false),
+                List.of(new Ground.Count(count.yarn(), count.rounds(blanket), 0, count.atMost()))));
+      }
+    }
+    return lines;
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or change look.counts";
   }
 
   @Override
@@ -36,25 +68,23 @@ public final class CountsRule implements Rule {
         }
       }
       if (showing.size() > count.atMost()) {
-        faults.add(fault(blanket, count, showing, "at most " + count.asked().atMost().getAsInt()));
+        faults.add(fault(count, showing, OptionalInt.empty(), count.asked().atMost()));
       }
       if (showing.size() + open < count.atLeast()) {
-        faults.add(fault(blanket, count, showing, "at least " + count.atLeast()));
+        OptionalInt least = OptionalInt.of(count.atLeast());
+        faults.add(fault(count, showing, least, OptionalInt.empty()));
       }
     }
     return faults;
   }
 
-  private Fault fault(Blanket blanket, ReadyCount count, List<Integer> showing, String asked) {
-    String words =
-        "%d of %s %s %s in %s, and %s are asked for"
-            .formatted(
-                showing.size(),
-                count.asked().where().atWords(),
-                showing.size() == 1 ? "has" : "have",
-                Words.yarn(blanket, count.yarn()),
-                count.asked().where().someRoundWords(),
-                asked);
-    return new Fault(id(), showing, List.of(count.yarn()), words);
+  private Fault fault(
+      ReadyCount count, List<Integer> showing, OptionalInt least, OptionalInt most) {
+    return new Fault(
+        id(),
+        showing,
+        List.of(),
+        List.of(count.yarn()),
+        new Fault.Counted(count.asked(), least, most));
   }
 }

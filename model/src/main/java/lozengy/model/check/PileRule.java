@@ -3,13 +3,11 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 
 /**
  * Every finished piece of the pile has a place: as many planned places of its kind show its yarns
@@ -23,6 +21,26 @@ public final class PileRule implements Rule {
     return RuleId.PILE;
   }
 
+  /** One line for each stack of finished pieces. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<Stack> stacks = blanket.pile().stacks();
+    for (int i = 0; i < stacks.size(); i++) {
+      Stack stack = stacks.get(i);
+      Subject subject =
+          new Subject.OnPile(
+              stack.kind(), stack.count(), Arrays.stream(stack.yarns()).boxed().toList());
+      lines.add(new BriefLine(id(), stack.path(), subject, List.of(new Ground.Lay(i))));
+    }
+    return lines;
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return "Leave these places open, or take pieces off the pile";
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
@@ -32,7 +50,7 @@ public final class PileRule implements Rule {
     for (int i = 0; i < stacks.size(); i++) {
       int missing = laid.missing(i);
       if (missing > 0 && missing > open(blanket, sequences, stacks.get(i))) {
-        faults.add(fault(blanket, stacks.get(i), missing));
+        faults.add(fault(stacks.get(i), missing));
       }
     }
     return faults;
@@ -56,20 +74,13 @@ public final class PileRule implements Rule {
     return open;
   }
 
-  private Fault fault(Blanket blanket, Stack stack, int missing) {
-    String yarns =
-        Arrays.stream(stack.yarns())
-            .mapToObj(yarn -> Words.yarn(blanket, yarn))
-            .collect(Collectors.joining(", "));
-    String words =
-        "%d finished %s%s in %s: on the pile, and %s no place"
-            .formatted(
-                missing,
-                stack.kind().word(),
-                missing == 1 ? "" : "s",
-                yarns,
-                missing == 1 ? "has" : "have");
+  private Fault fault(Stack stack, int missing) {
+    List<Integer> sequence = Arrays.stream(stack.yarns()).boxed().toList();
     return new Fault(
-        id(), List.of(), Arrays.stream(stack.yarns()).distinct().boxed().toList(), words);
+        id(),
+        List.of(),
+        List.of(),
+        sequence.stream().distinct().toList(),
+        new Fault.Unplaced(stack.kind(), sequence, missing));
   }
 }

@@ -22,7 +22,9 @@ public enum RuleId {
   SYMMETRY,
   /** Two pieces on a seam have different borders. */
   NEIGHBOUR_BORDERS,
-  /** Yarns that are kept apart do not meet on a seam. */
+  /** Two pieces on a seam have different centres. */
+  NEIGHBOUR_CENTRES,
+  /** Yarns that are kept apart do not meet. */
   APART,
   /** Rounds of a piece differ. */
   WITHIN_PIECE,

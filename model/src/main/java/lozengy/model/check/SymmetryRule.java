@@ -2,10 +2,13 @@ package lozengy.model.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.input.BriefPath;
 
 /**
  * Pieces that the symmetry makes each other's images have the same yarns. Finds no fault between
@@ -18,6 +21,39 @@ public final class SymmetryRule implements Rule {
     return RuleId.SYMMETRY;
   }
 
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    if (!blanket.orbits().any()) {
+      return List.of();
+    }
+    Symmetry symmetry = blanket.brief().look().symmetry();
+    Ground same = new Ground.Same(images(blanket));
+    return List.of(
+        new BriefLine(
+            id(), BriefPath.of("look", "symmetry"), new Subject.Images(symmetry), List.of(same)));
+  }
+
+  private static RoundPairs images(Blanket blanket) {
+    IntStream.Builder first = IntStream.builder();
+    IntStream.Builder second = IntStream.builder();
+    for (int lead : blanket.orbits().leads()) {
+      boolean asks = blanket.state(lead) == PieceState.PLANNED;
+      for (int piece : blanket.orbits().members(lead)) {
+        for (int round = 0; asks && piece != lead && round < blanket.roundCount(lead); round++) {
+          first.add(blanket.index().number(lead, round));
+          second.add(blanket.index().number(piece, round));
+        }
+      }
+    }
+    return new RoundPairs(first.build().toArray(), second.build().toArray());
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return "Give both the same yarn, or change look.symmetry";
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
@@ -26,6 +62,9 @@ public final class SymmetryRule implements Rule {
       return faults;
     }
     for (int lead : blanket.orbits().leads()) {
+      if (blanket.state(lead) != PieceState.PLANNED) {
+        continue;
+      }
       for (int round = 0; round < sequences.rounds(lead); round++) {
         int known = -1;
         for (int piece : blanket.orbits().members(lead)) {
@@ -36,26 +75,16 @@ public final class SymmetryRule implements Rule {
           if (known < 0) {
             known = piece;
           } else if (yarn != sequences.yarn(known, round)) {
-            faults.add(fault(blanket, sequences, known, piece, round));
+            faults.add(
+                new Fault(
+                    id(),
+                    List.of(known, piece),
+                    List.of(round),
+                    List.of(sequences.yarn(known, round), yarn)));
           }
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, Sequences sequences, int first, int second, int round) {
-    int yarn = sequences.yarn(first, round);
-    int other = sequences.yarn(second, round);
-    String words =
-        "%s and %s are each other's images (%s), but %s is %s in the one and %s in the other"
-            .formatted(
-                Words.piece(blanket, first),
-                Words.piece(blanket, second),
-                blanket.brief().look().symmetry().word(),
-                Words.round(blanket, first, round),
-                Words.yarn(blanket, yarn),
-                Words.yarn(blanket, other));
-    return new Fault(id(), List.of(first, second), List.of(yarn, other), words);
   }
 }

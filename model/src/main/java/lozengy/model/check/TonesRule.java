@@ -1,14 +1,19 @@
 package lozengy.model.check;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
+import lozengy.model.brief.PieceState;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
+import lozengy.model.layout.PieceKind;
 
 /**
  * Rounds take yarns of the motif's tones. Finds no fault with a made or joined piece, nor with one
@@ -19,6 +24,54 @@ public final class TonesRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.TONES;
+  }
+
+  /** One line for each round of a motif. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    for (PieceKind kind : PieceKind.values()) {
+      int[] planned =
+          IntStream.range(0, blanket.pieceCount())
+              .filter(piece -> blanket.kind(piece) == kind)
+              .filter(piece -> blanket.state(piece) == PieceState.PLANNED)
+              .toArray();
+      int rounds = planned.length == 0 ? 0 : blanket.roundCount(planned[0]);
+      for (int round = 0; round < rounds; round++) {
+        line(blanket, kind, round, planned).ifPresent(lines::add);
+      }
+    }
+    return lines;
+  }
+
+  private Optional<BriefLine> line(Blanket blanket, PieceKind kind, int round, int[] planned) {
+    BitSet allowed = Yarns.of(blanket, yarn -> blanket.toneAllows(kind, round, yarn));
+    if (allowed.cardinality() == blanket.yarnCount()) {
+      return Optional.empty();
+    }
+    Subject subject =
+        new Subject.Tone(
+            kind,
+            round,
+            blanket.motif(kind).rounds().get(round).tones(),
+            allowed.stream().boxed().toList());
+    BriefPath path = BriefPath.of("motifs", kind.word(), "rounds").item(round).field("tone");
+    int[] rounds =
+        IntStream.of(planned).map(piece -> blanket.index().number(piece, round)).toArray();
+    Ground may = new Ground.May(rounds, allowed, false);
+    return Optional.of(new BriefLine(id(), path, subject, List.of(may)));
+  }
+
+  private static String tones(Blanket blanket, PieceKind kind, int round) {
+    return blanket.motif(kind).rounds().get(round).tones().stream()
+        .sorted()
+        .map(Tone::word)
+        .collect(Collectors.joining(" or "));
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or let the motif's round take its tone";
   }
 
   @Override
@@ -33,27 +86,10 @@ public final class TonesRule implements Rule {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && !blanket.toneAllows(blanket.kind(piece), round, yarn)) {
-          faults.add(fault(blanket, piece, round, yarn));
+          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, int piece, int round, int yarn) {
-    String asked =
-        blanket.motif(blanket.kind(piece)).rounds().get(round).tones().stream()
-            .sorted()
-            .map(Tone::word)
-            .collect(Collectors.joining(" or "));
-    String words =
-        "%s: %s has %s, which is %s, but takes %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.round(blanket, piece, round),
-                Words.yarn(blanket, yarn),
-                blanket.tone(yarn).word(),
-                asked);
-    return new Fault(id(), List.of(piece), List.of(yarn), words);
   }
 }

@@ -8,8 +8,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.input.BriefPath;
 
 /**
  * Rounds of a piece differ: all of them, or those side by side, as the brief asks. Finds no fault
@@ -20,6 +20,29 @@ public final class WithinPieceRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.WITHIN_PIECE;
+  }
+
+  /** One line. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    WithinPiece asked = blanket.brief().rules().withinPiece();
+    if (asked == WithinPiece.FREE) {
+      return List.of();
+    }
+    boolean all = asked == WithinPiece.ALL_DIFFER;
+    RoundPairs pairs = RoundPairs.within(blanket, all ? blanket.layerCount() : 1);
+    Ground clash = new Ground.Clash(pairs, YarnPairs.same(blanket.yarnCount()));
+    return List.of(
+        new BriefLine(
+            id(),
+            BriefPath.of("rules", "within-piece"),
+            new Subject.Within(asked),
+            List.of(clash)));
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or change within-piece";
   }
 
   @Override
@@ -34,16 +57,16 @@ public final class WithinPieceRule implements Rule {
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       if (laid.toWork(piece)) {
         if (asked == WithinPiece.ALL_DIFFER) {
-          addRepeats(faults, blanket, sequences, piece);
+          addRepeats(faults, sequences, piece);
         } else {
-          addRuns(faults, blanket, sequences, piece);
+          addRuns(faults, sequences, piece);
         }
       }
     }
     return faults;
   }
 
-  private void addRepeats(List<Fault> faults, Blanket blanket, Sequences sequences, int piece) {
+  private void addRepeats(List<Fault> faults, Sequences sequences, int piece) {
     Map<Integer, List<Integer>> roundsByYarn = new LinkedHashMap<>();
     for (int round = 0; round < sequences.rounds(piece); round++) {
       roundsByYarn
@@ -54,12 +77,12 @@ public final class WithinPieceRule implements Rule {
     roundsByYarn.forEach(
         (yarn, rounds) -> {
           if (rounds.size() > 1) {
-            faults.add(fault(blanket, piece, yarn, rounds, "all rounds of a piece must differ"));
+            faults.add(fault(piece, yarn, rounds, WithinPiece.ALL_DIFFER));
           }
         });
   }
 
-  private void addRuns(List<Fault> faults, Blanket blanket, Sequences sequences, int piece) {
+  private void addRuns(List<Fault> faults, Sequences sequences, int piece) {
     List<Integer> run = new ArrayList<>();
     int runYarn = Sequences.OPEN;
     for (int round = 0; round <= sequences.rounds(piece); round++) {
@@ -67,7 +90,7 @@ public final class WithinPieceRule implements Rule {
       int yarn = past ? Sequences.OPEN : sequences.yarn(piece, round);
       if (past || yarn != runYarn) {
         if (runYarn != Sequences.OPEN && run.size() > 1) {
-          faults.add(fault(blanket, piece, runYarn, run, "rounds side by side must differ"));
+          faults.add(fault(piece, runYarn, run, WithinPiece.ADJACENT_DIFFER));
         }
         run = new ArrayList<>();
         runYarn = yarn;
@@ -76,15 +99,7 @@ public final class WithinPieceRule implements Rule {
     }
   }
 
-  private Fault fault(Blanket blanket, int piece, int yarn, List<Integer> rounds, String asked) {
-    String words =
-        "%s: %s are %s %s, but %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.rounds(rounds),
-                rounds.size() == 2 ? "both" : "all",
-                Words.yarn(blanket, yarn),
-                asked);
-    return new Fault(id(), List.of(piece), List.of(yarn), words);
+  private Fault fault(int piece, int yarn, List<Integer> rounds, WithinPiece asked) {
+    return new Fault(id(), List.of(piece), rounds, List.of(yarn), new Fault.Alike(asked));
   }
 }

@@ -5,7 +5,8 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.model.input.BriefPath;
 
 /**
  * No yarn runs out: the rounds in it, joining and edging take at most the stock less what is kept
@@ -18,6 +19,62 @@ public final class YarnTotalsRule implements Rule {
     return RuleId.YARN_TOTALS;
   }
 
+  /** One line for each yarn, and what is taken off all of them: joining, edging, keep-back. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      long settled = blanket.settledMillimetres(yarn);
+      long stock = blanket.stockMillimetres(yarn);
+      Subject subject = new Subject.Stock(yarn, stock, settled);
+      Ground all = new Ground.Stock(yarn, stock + settled);
+      lines.add(new BriefLine(id(), BriefPath.of("yarns").item(yarn), subject, List.of(all)));
+    }
+    Brief brief = blanket.brief();
+    brief
+        .joining()
+        .ifPresent(
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              long taken = blanket.joiningMillimetres();
+              lines.add(taken("joining", new Subject.Joining(yarn, taken), yarn, taken));
+            });
+    brief
+        .edging()
+        .ifPresent(
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              long taken = blanket.edgingMillimetres();
+              lines.add(taken("edging", new Subject.Edging(yarn, taken), yarn, taken));
+            });
+    double percent = brief.rules().keepBackPercent();
+    if (percent > 0) {
+      BriefPath path = BriefPath.of("rules", "keep-back");
+      lines.add(new BriefLine(id(), path, new Subject.KeepBack(percent), keptBack(blanket)));
+    }
+    return lines;
+  }
+
+  private BriefLine taken(String field, Subject subject, int yarn, long millimetres) {
+    Ground taken = new Ground.Taken(yarn, millimetres);
+    return new BriefLine(id(), BriefPath.of(field), subject, List.of(taken));
+  }
+
+  private static List<Ground> keptBack(Blanket blanket) {
+    List<Ground> kept = new ArrayList<>();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      long millimetres = blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn);
+      kept.add(new Ground.Taken(yarn, millimetres));
+    }
+    return kept;
+  }
+
+  /** Whether locks overdraw a yarn depends on the other rounds too: a solver says it. */
+  @Override
+  public boolean judgesLocks() {
+    return false;
+  }
+
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
@@ -26,29 +83,11 @@ public final class YarnTotalsRule implements Rule {
     for (int yarn = 0; yarn < used.length; yarn++) {
       long usable = blanket.usableMillimetres(yarn);
       if (used[yarn] > usable) {
-        String words =
-            "%s: %s needed, %s: %s short"
-                .formatted(
-                    Words.yarn(blanket, yarn),
-                    Words.metres(used[yarn]),
-                    available(blanket, yarn),
-                    Words.metres(used[yarn] - usable));
-        faults.add(new Fault(id(), List.of(), List.of(yarn), words));
+        faults.add(
+            new Fault(
+                id(), List.of(), List.of(), List.of(yarn), new Fault.RunsOut(used[yarn], usable)));
       }
     }
     return faults;
-  }
-
-  private static String available(Blanket blanket, int yarn) {
-    double keepBackPercent = blanket.brief().rules().keepBackPercent();
-    long stock = blanket.stockMillimetres(yarn);
-    if (keepBackPercent == 0) {
-      return Words.metres(stock) + " at hand";
-    }
-    return "%s usable (%s m at hand less %s %% kept back)"
-        .formatted(
-            Words.metres(blanket.usableMillimetres(yarn)),
-            Words.number(stock / 1000.0),
-            Words.number(keepBackPercent));
   }
 }

@@ -1,13 +1,14 @@
 package lozengy.model.check;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /**
@@ -19,6 +20,30 @@ public final class ZonesRule implements Rule {
   @Override
   public RuleId id() {
     return RuleId.ZONES;
+  }
+
+  /** One line for each zone. */
+  @Override
+  public List<BriefLine> lines(Blanket blanket) {
+    List<BriefLine> lines = new ArrayList<>();
+    List<Look.Zone> zones = blanket.brief().look().zones();
+    for (int i = 0; i < zones.size(); i++) {
+      Look.Zone zone = zones.get(i);
+      int[] rounds = PlannedRounds.of(blanket, zone.where().at(), zone.where()::covers);
+      BitSet only = Yarns.of(blanket, yarn -> zone.only().contains(blanket.yarn(yarn).code()));
+      if (rounds.length > 0 && only.cardinality() < blanket.yarnCount()) {
+        Ground may = new Ground.May(rounds, only, false);
+        lines.add(
+            new BriefLine(
+                id(), BriefPath.of("look", "zones").item(i), new Subject.Zone(zone), List.of(may)));
+      }
+    }
+    return lines;
+  }
+
+  @Override
+  public String insteadOfLock() {
+    return HOLD_ANOTHER + ", or change the zone";
   }
 
   @Override
@@ -35,22 +60,17 @@ public final class ZonesRule implements Rule {
           boolean judged =
               yarn != Sequences.OPEN && laid.toWork(piece) && zone.where().covers(round, rounds);
           if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
-            faults.add(fault(blanket, piece, round, yarn, zone));
+            faults.add(
+                new Fault(
+                    id(),
+                    List.of(piece),
+                    List.of(round),
+                    List.of(yarn),
+                    new Fault.Zoned(List.copyOf(zone.only()))));
           }
         }
       }
     }
     return faults;
-  }
-
-  private Fault fault(Blanket blanket, int piece, int round, int yarn, Look.Zone zone) {
-    String words =
-        "%s: %s has %s, but its zone takes only %s"
-            .formatted(
-                Words.piece(blanket, piece),
-                Words.round(blanket, piece, round),
-                Words.yarn(blanket, yarn),
-                Words.list(zone.only()));
-    return new Fault(id(), List.of(piece), List.of(yarn), words);
   }
 }

@@ -3,6 +3,7 @@ package lozengy.model.input;
 import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
+import lozengy.model.input.Mistake.Sort;
 
 /**
  * The fields of a mapping. Those that are asked for are known; {@link #tellUnknown} afterwards adds
@@ -19,7 +20,7 @@ public final class Fields {
     this.at = at;
   }
 
-  private String path(String name) {
+  private BriefPath path(String name) {
     return at.child(name, null).path();
   }
 
@@ -52,10 +53,12 @@ public final class Fields {
       Node value = mapping.get(name);
       at.mistakes()
           .add(
-              path(name),
-              value == null ? mapping.line() : value.line(),
-              "The field " + name + (value == null ? " is missing" : " is empty"),
-              "Add it, such as " + example);
+              new Mistake(
+                  path(name),
+                  value == null ? mapping.line() : value.line(),
+                  Sort.of(value == null ? "field-missing" : "field-empty", "field", name),
+                  "The field " + name + (value == null ? " is missing" : " is empty"),
+                  "Add it, such as " + example));
     }
     return found;
   }
@@ -66,10 +69,12 @@ public final class Fields {
       if (!known.contains(field.name())) {
         at.mistakes()
             .add(
-                path(field.name()),
-                field.line(),
-                "The field " + Words.quoted(field.name()) + " is not known here",
-                remedy(field.name()));
+                new Mistake(
+                    path(field.name()),
+                    field.line(),
+                    Sort.of("field-unknown", "field", field.name()),
+                    "The field " + Words.quoted(field.name()) + " is not known here",
+                    remedy(field.name())));
       }
     }
   }

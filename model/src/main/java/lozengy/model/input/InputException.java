@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** An input that cannot be used, with all its mistakes. */
-public final class InputException extends RuntimeException {
+public class InputException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.input.Mistake.Sort;
 
 /**
  * A value of an input with its path. Its readers add a mistake and give nothing where the value is
@@ -53,12 +54,12 @@ public final class Located {
   }
 
   /** {@return its path, such as {@code yarns[3].colour}; put together when asked for} */
-  public String path() {
-    String above = parent == null ? "" : parent.path();
+  public BriefPath path() {
+    BriefPath above = parent == null ? BriefPath.ROOT : parent.path();
     if (step instanceof Integer index) {
-      return above + "[" + index + "]";
+      return above.item(index);
     }
-    return above.isEmpty() ? (String) step : above + "." + step;
+    return parent == null ? above : above.field((String) step);
   }
 
   /**
@@ -68,9 +69,31 @@ public final class Located {
    * @param remedy what would be right
    */
   public void wrong(String found, String remedy) {
+    wrong(Sort.OTHER, found, remedy);
+  }
+
+  private void wrong(String code, String found, String remedy) {
+    wrong(
+        node instanceof Node.Scalar scalar && !scalar.empty()
+            ? Sort.of(code, "value", scalar.text())
+            : Sort.of(code),
+        found,
+        remedy);
+  }
+
+  private void wrong(Sort sort, String found, String remedy) {
     if (!(node instanceof Node.Broken)) {
-      mistakes.add(path(), node.line(), found, remedy);
+      mistakes.add(new Mistake(path(), node.line(), sort, found, remedy));
     }
+  }
+
+  /**
+   * Adds a mistake about a value below this one, with its line.
+   *
+   * @param mistake the mistake, with the path from here
+   */
+  public void add(Mistake mistake) {
+    mistakes.add(mistake.at(mistake.path().in(path()), node.lineAt(mistake.path())));
   }
 
   /** {@return whether the value stands for nothing} */
@@ -99,13 +122,17 @@ public final class Located {
     }
     String stripped = text.get().strip();
     if (stripped.isEmpty()) {
-      wrong("An empty text stands here", "Give a text");
+      wrong("empty-text", "An empty text stands here", "Give a text");
     } else if (stripped.codePointCount(0, stripped.length()) > mostCharacters) {
       wrong(
+          "text-too-long",
           shown() + " is longer than " + mostCharacters + " characters",
           "Give at most " + mostCharacters + " characters");
     } else if (!Words.printable(stripped)) {
-      wrong(shown() + " holds a control character", "Give one line of plain text");
+      wrong(
+          "control-character",
+          shown() + " holds a control character",
+          "Give one line of plain text");
     } else {
       return Optional.of(stripped);
     }
@@ -122,7 +149,7 @@ public final class Located {
     if (node instanceof Node.Scalar scalar && !scalar.empty()) {
       return Optional.of(scalar.text());
     }
-    wrong(shown() + " stands here", remedy);
+    wrong("wrong-type", shown() + " stands here", remedy);
     return Optional.empty();
   }
 
@@ -141,7 +168,7 @@ public final class Located {
           Nearest.to(word.get(), meanings.keySet())
               .map(near -> all + "; maybe " + near + " is meant")
               .orElse(all);
-      wrong(shown() + " is not known here", remedy);
+      wrong("unknown-word", shown() + " is not known here", remedy);
     }
     return word.map(meanings::get);
   }
@@ -171,13 +198,13 @@ public final class Located {
     Optional<BigDecimal> number = Quantity.number(text.get());
     if (number.isEmpty()) {
       String comma = text.get().matches("\\d+,\\d+") ? ", with a point for the decimals" : "";
-      wrong(shown() + " is not a number", remedy + comma);
+      wrong("not-a-number", shown() + " is not a number", remedy + comma);
     } else if (((Node.Scalar) node).quoted()) {
-      wrong(shown() + " is a text", remedy + ", without quotes");
+      wrong("quoted-number", shown() + " is a text", remedy + ", without quotes");
     } else if (range.holds(number.get())) {
       return number;
     } else {
-      wrong(text.get() + " is out of range", remedy);
+      wrong("out-of-range", text.get() + " is out of range", remedy);
     }
     return Optional.empty();
   }
@@ -197,13 +224,17 @@ public final class Located {
     }
     Optional<Quantity> quantity = Quantity.parse(text.get());
     if (quantity.isEmpty()) {
-      wrong(shown() + " is not a number with a unit", remedy);
+      wrong("not-a-quantity", shown() + " is not a number with a unit", remedy);
     } else if (quantity.get().unit().isEmpty()) {
-      wrong(shown() + " has no unit", remedy);
+      wrong("no-unit", shown() + " has no unit", remedy);
     } else if (!ranges.containsKey(quantity.get().unit())) {
-      wrong("The unit " + Words.quoted(quantity.get().unit()) + " is not known here", remedy);
+      wrong(
+          "unknown-unit",
+          "The unit " + Words.quoted(quantity.get().unit()) + " is not known here",
+          remedy);
     } else if (!ranges.get(quantity.get().unit()).holds(quantity.get().number())) {
       wrong(
+          "out-of-range",
           shown() + " is out of range",
           "Give " + ranges.get(quantity.get().unit()).words() + ", such as " + example);
     } else {
@@ -226,7 +257,7 @@ public final class Located {
       }
       return items;
     }
-    wrong(shown() + " stands here", "Give a list of " + what);
+    wrong("wrong-type", shown() + " stands here", "Give a list of " + what);
     return List.of();
   }
 
@@ -249,7 +280,8 @@ public final class Located {
     if (node instanceof Node.Mapping mapping) {
       return Optional.of(new Fields(mapping, this));
     }
-    wrong(shown() + " stands here", "Give its fields, each with its name and a colon");
+    wrong(
+        "wrong-type", shown() + " stands here", "Give its fields, each with its name and a colon");
     return Optional.empty();
   }
 }

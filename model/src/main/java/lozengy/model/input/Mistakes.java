@@ -34,7 +34,7 @@ public final class Mistakes {
    * @param found what was found
    * @param remedy what would be right
    */
-  public void add(String path, int line, String found, String remedy) {
+  public void add(BriefPath path, int line, String found, String remedy) {
     add(new Mistake(path, line, found, remedy));
   }
 
@@ -49,19 +49,14 @@ public final class Mistakes {
    *
    * @param path the value's path
    */
-  public boolean doubt(String path) {
+  public boolean doubt(BriefPath path) {
     for (Mistake mistake : listed) {
-      String at = mistake.path();
-      if (!at.isEmpty() && (within(at, path) || within(path, at))) {
+      BriefPath at = mistake.path();
+      if (!at.steps().isEmpty() && (at.within(path) || path.within(at))) {
         return true;
       }
     }
     return false;
-  }
-
-  private static boolean within(String inner, String outer) {
-    return inner.startsWith(outer)
-        && (inner.length() == outer.length() || ".[".indexOf(inner.charAt(outer.length())) >= 0);
   }
 
   /** {@return all mistakes, sorted by line} */
@@ -71,7 +66,10 @@ public final class Mistakes {
     if (unlisted > 0) {
       all.add(
           new Mistake(
-              "", 0, Words.count(unlisted, "further mistake"), "Mend those above, then try again"));
+              BriefPath.ROOT,
+              0,
+              Words.count(unlisted, "further mistake"),
+              "Mend those above, then try again"));
     }
     return all;
   }
@@ -95,7 +93,7 @@ public final class Mistakes {
    * @param remedy what would be right
    */
   public InputException fatal(int line, String found, String remedy) {
-    add("", line, found, remedy);
+    add(BriefPath.ROOT, line, found, remedy);
     return new InputException(list());
   }
 }

@@ -81,11 +81,11 @@ public sealed interface Node {
    * there, or, where it is missing, of the deepest node on the way to it} O(length of the path and
    * of the mappings on it).
    *
-   * @param path fields by name, items by index from 0, such as {@code yarns[3].colour}
+   * @param path where it stands
    */
-  default int lineAt(String path) {
+  default int lineAt(BriefPath path) {
     Node node = this;
-    for (String step : steps(path)) {
+    for (BriefPath.Step step : path.steps()) {
       Node next = node.below(step);
       if (next == null) {
         break;
@@ -99,11 +99,11 @@ public sealed interface Node {
    * {@return the line of the value at a path, see {@link #lineAt}; empty where nothing stands
    * there}
    *
-   * @param path fields by name, items by index from 0, such as {@code yarns[3].colour}
+   * @param path where it stands
    */
-  default OptionalInt lineOf(String path) {
+  default OptionalInt lineOf(BriefPath path) {
     Node node = this;
-    for (String step : steps(path)) {
+    for (BriefPath.Step step : path.steps()) {
       node = node.below(step);
       if (node == null) {
         return OptionalInt.empty();
@@ -112,17 +112,12 @@ public sealed interface Node {
     return OptionalInt.of(node.line());
   }
 
-  private static String[] steps(String path) {
-    return path.isEmpty() ? new String[0] : path.split("\\.|(?=\\[)");
-  }
-
-  private Node below(String step) {
-    if (this instanceof Mapping mapping) {
-      return mapping.get(step);
+  private Node below(BriefPath.Step step) {
+    if (this instanceof Mapping mapping && step instanceof BriefPath.Name field) {
+      return mapping.get(field.name());
     }
-    if (this instanceof Items list && step.startsWith("[")) {
-      int index = Integer.parseInt(step.substring(1, step.length() - 1));
-      return index < list.items().size() ? list.items().get(index) : null;
+    if (this instanceof Items list && step instanceof BriefPath.Item item) {
+      return item.index() < list.items().size() ? list.items().get(item.index()) : null;
     }
     return null;
   }

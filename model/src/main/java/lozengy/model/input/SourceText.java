@@ -121,13 +121,13 @@ public record SourceText(String name, String text, boolean json) {
     return new InputException(
         List.of(
             new Mistake(
-                "",
+                BriefPath.ROOT,
                 line,
                 "The input is not UTF-8 text: it holds " + found,
                 "Check that it is a brief or an arrangement, and save it as UTF-8")));
   }
 
   private static InputException unreadable(String found, String remedy) {
-    return new InputException(List.of(new Mistake("", 0, found, remedy)));
+    return new InputException(List.of(Mistake.ofWhole(found, remedy)));
   }
 }

@@ -57,16 +57,16 @@ final class TreeBuilder {
   }
 
   /** The path at which the reading stands. */
-  String path() {
-    StringBuilder path = new StringBuilder();
+  BriefPath path() {
+    BriefPath path = BriefPath.ROOT;
     for (int i = 1; i <= depth; i++) {
       if (steps[i] instanceof String name) {
-        path.append(path.isEmpty() ? "" : ".").append(name);
+        path = path.field(name);
       } else if (steps[i] != null) {
-        path.append('[').append(steps[i]).append(']');
+        path = path.item((Integer) steps[i]);
       }
     }
-    return path.toString();
+    return path;
   }
 
   Node.Items items(int line, List<Node> items) {
@@ -106,10 +106,12 @@ final class TreeBuilder {
       } else {
         step(field.name());
         mistakes.add(
-            path(),
-            field.line(),
-            "The field " + Words.quoted(field.name()) + " is given twice",
-            "Keep one of the two");
+            new Mistake(
+                path(),
+                field.line(),
+                Mistake.Sort.of("field-twice", "field", field.name()),
+                "The field " + Words.quoted(field.name()) + " is given twice",
+                "Keep one of the two"));
       }
     }
     return once;

@@ -15,6 +15,7 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** Writes files whole or not at all. */
@@ -22,6 +23,9 @@ public final class WholeFile {
 
   /** The ending of what is being written. */
   private static final String PART = ".part";
+
+  /** As many as common systems follow. */
+  private static final int MOST_LINKS = 40;
 
   private WholeFile() {}
 
@@ -39,8 +43,9 @@ public final class WholeFile {
 
   /**
    * Writes a file: first beside it, under a name of its own, then moved into its place at once. If
-   * anything fails, what stood there still stands there. Something that is no file, such as a
-   * terminal, is written to as it is.
+   * anything fails, what stood there still stands there. A link is kept, and what it leads to is
+   * written. Something that is no file, such as a terminal, is written to as it is. Writers of one
+   * file take turns, whatever process they are in.
    *
    * @param target the file
    * @param overwrite whether a file that is there may be replaced
@@ -50,6 +55,27 @@ public final class WholeFile {
    * @throws IOException if writing fails for another reason, such as a full disk
    */
   public static void write(Path target, boolean overwrite, Content content) throws IOException {
+    write(target, overwrite, Optional.empty(), content);
+  }
+
+  /**
+   * Writes a file in the same way, but only if what stands there is still what stood there before.
+   *
+   * @param target the file
+   * @param before what stood there; if it was a file, it may be replaced
+   * @param content what to write
+   * @throws OvertakenException if another has written, changed or removed the file since
+   * @throws InputException if its folder is missing or not open to writing, or a folder stands in
+   *     its place
+   * @throws IOException if writing fails for another reason, such as a full disk
+   */
+  public static void write(Path target, Snapshot before, Content content) throws IOException {
+    write(target, true, Optional.of(before), content);
+  }
+
+  private static void write(
+      Path target, boolean overwrite, Optional<Snapshot> before, Content content)
+      throws IOException {
     checkTarget(target, overwrite);
     if (Files.exists(target) && !Files.isRegularFile(target)) {
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target))) {
@@ -57,20 +83,73 @@ public final class WholeFile {
       }
       return;
     }
-    // A link is kept and what it leads to is replaced.
-    Path real = Files.exists(target) ? target.toRealPath() : target.toAbsolutePath();
-    Path part =
-        real.resolveSibling("." + real.getFileName() + "." + ProcessHandle.current().pid() + PART);
-    removeStaleParts(real);
+    Path place = place(target);
     try {
-      writePart(part, content);
-      keepPermissions(real, part);
-      checkTarget(target, overwrite);
-      move(part, real);
+      WritersTurn turn = WritersTurn.at(place);
+      try {
+        replace(place, content, () -> expect(target, overwrite, before));
+      } finally {
+        turn.close();
+      }
     } catch (AccessDeniedException e) {
       throw refused("The folder of " + target + " is not open to writing", "Name another folder");
+    }
+  }
+
+  private static void expect(Path target, boolean overwrite, Optional<Snapshot> before)
+      throws IOException {
+    checkTarget(target, overwrite);
+    if (before.isPresent() && !before.get().stillHolds()) {
+      throw new OvertakenException(target);
+    }
+  }
+
+  /** What is asked last, before a file takes its place. */
+  private interface Expectation {
+    void hold() throws IOException;
+  }
+
+  private static void replace(Path place, Content content, Expectation expectation)
+      throws IOException {
+    removeStaleParts(place);
+    Path part =
+        place.resolveSibling(
+            "." + place.getFileName() + "." + ProcessHandle.current().pid() + PART);
+    try {
+      writePart(part, content);
+      keepPermissions(place, part);
+      expectation.hold();
+      move(part, place);
     } finally {
       Files.deleteIfExists(part);
+    }
+  }
+
+  /**
+   * Where a file lies or would lie, whatever links lead to it: two names of one file give the same.
+   *
+   * @param target the file, which need not be there
+   * @return its absolute path, without links as far as it is there
+   * @throws InputException if links lead nowhere
+   */
+  public static Path place(Path target) {
+    Path path = target.toAbsolutePath();
+    try {
+      if (Files.exists(path)) {
+        return Files.isRegularFile(path) ? path.toRealPath() : path;
+      }
+      for (int links = 0; Files.isSymbolicLink(path); links++) {
+        if (links == MOST_LINKS) {
+          throw refused(target + " is a link that leads nowhere", "Name a file");
+        }
+        path = path.resolveSibling(Files.readSymbolicLink(path));
+      }
+      Path folder = path.getParent();
+      return folder == null || !Files.exists(folder)
+          ? path
+          : folder.toRealPath().resolve(path.getFileName());
+    } catch (IOException e) {
+      throw refused(target + " cannot be reached (" + e.getMessage() + ")", "Name another file");
     }
   }
 
@@ -85,7 +164,7 @@ public final class WholeFile {
     if (Files.isDirectory(target)) {
       throw refused(target + " is a folder", "Name a file");
     }
-    Path folder = target.toAbsolutePath().getParent();
+    Path folder = place(target).getParent();
     if (folder == null || !Files.exists(folder)) {
       throw refused("There is no folder " + folder, "Make the folder first, or name another");
     }
@@ -164,6 +243,6 @@ public final class WholeFile {
   }
 
   private static InputException refused(String found, String remedy) {
-    return new InputException(List.of(new Mistake("", 0, found, remedy)));
+    return new InputException(List.of(Mistake.ofWhole(found, remedy)));
   }
 }

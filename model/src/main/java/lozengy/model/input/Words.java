@@ -101,7 +101,17 @@ public final class Words {
    * @param what what it counts, in the singular
    */
   public static String count(long number, String what) {
-    return number(number) + " " + what + (number == 1 ? "" : "s");
+    return number(number) + " " + plural(number, what);
+  }
+
+  /**
+   * {@return what is counted, in the singular of 1 and else in the plural}
+   *
+   * @param number the number
+   * @param what what it counts, in the singular
+   */
+  public static String plural(double number, String what) {
+    return number == 1 ? what : what + "s";
   }
 
   /**

@@ -90,7 +90,7 @@ final class YamlTree {
     parser.getEvent(); // the document's end
     if (!parser.checkEvent(Event.ID.StreamEnd)) {
       mistakes.add(
-          "",
+          BriefPath.ROOT,
           line(parser.peekEvent()),
           "A second YAML document begins here",
           "Keep one brief in a file, without a further line ---");
@@ -100,7 +100,7 @@ final class YamlTree {
 
   private void tellDirectives(DocumentStartEvent start) {
     if (start.getTags() != null && !start.getTags().isEmpty()) {
-      mistakes.add("", line(start), "YAML tags are declared", "Take the %TAG line out");
+      mistakes.add(BriefPath.ROOT, line(start), "YAML tags are declared", "Take the %TAG line out");
     }
   }
 

@@ -1,10 +1,8 @@
 package lozengy.model.layout;
 
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lozengy.model.brief.Motif;
 import lozengy.model.unit.Units;
 
 /**
@@ -26,24 +24,18 @@ public record EdgeFit(double sideCm, double measuredCm, long triangles, double o
    * Holds the measured side triangle against the layout.
    *
    * @param layout the layout
-   * @param motifs the motifs; the edges of square and side triangle are read
-   * @return the fit; empty where the layout has no side triangle or an edge is not stated
+   * @param measures its measures
+   * @param edgeCm the side triangle's long edge as measured, in cm, where it is stated
+   * @return the fit; empty where the layout has no side triangle or its edge is not stated
    */
-  public static Optional<EdgeFit> of(Layout layout, Map<PieceKind, Motif> motifs) {
-    OptionalDouble measured = edge(motifs, PieceKind.SIDE_TRIANGLE);
+  public static Optional<EdgeFit> of(Layout layout, Measures measures, OptionalDouble edgeCm) {
     long triangles = layout.size().sideTriangles() ? layout.size().sidePlaces() : 0;
-    if (measured.isEmpty() || triangles == 0 || edge(motifs, PieceKind.SQUARE).isEmpty()) {
+    if (edgeCm.isEmpty() || triangles == 0) {
       return Optional.empty();
     }
-    Measures measures = Measures.of(layout, motifs);
     return Optional.of(
         new EdgeFit(
-            measures.sideCm(), measured.getAsDouble(), triangles, measures.outlineLengthCm()));
-  }
-
-  private static OptionalDouble edge(Map<PieceKind, Motif> motifs, PieceKind kind) {
-    Motif motif = motifs.get(kind);
-    return motif == null ? OptionalDouble.empty() : motif.edgeCm();
+            measures.sideCm(), edgeCm.getAsDouble(), triangles, measures.outlineLengthCm()));
   }
 
   /** {@return what the long edge spans by geometry, in cm} */

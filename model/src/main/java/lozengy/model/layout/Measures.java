@@ -1,8 +1,5 @@
 package lozengy.model.layout;
 
-import java.util.Map;
-import lozengy.model.brief.Motif;
-
 /**
  * The finished blanket's measures, before any edging, by geometry from the side of a square.
  *
@@ -22,28 +19,13 @@ public record Measures(
     double outlineLengthCm) {
 
   /**
-   * Measures a layout by its motifs.
-   *
-   * @param layout the layout
-   * @param motifs the motifs; of them only the square's edge is read
-   * @return its measures
-   * @throws IllegalArgumentException if there is no square motif, or its edge is not stated
-   */
-  public static Measures of(Layout layout, Map<PieceKind, Motif> motifs) {
-    Motif square = motifs.get(PieceKind.SQUARE);
-    if (square == null || square.edgeCm().isEmpty()) {
-      throw new IllegalArgumentException("the square motif needs the length of its side");
-    }
-    return of(layout, square.edgeCm().getAsDouble());
-  }
-
-  /**
    * Measures a layout of squares of one size.
    *
    * @param layout the layout
    * @param sideCm side of a square in cm, above 0
+   * @return its measures
    */
-  static Measures of(Layout layout, double sideCm) {
+  public static Measures of(Layout layout, double sideCm) {
     LayoutSize size = layout.size();
     boolean onPoint = size.setting() == Setting.ON_POINT;
     double diagonalCm = sideCm * Math.sqrt(2);

@@ -1,6 +1,7 @@
 package lozengy.model.layout;
 
 import java.util.List;
+import lozengy.model.input.Words;
 
 /**
  * A way from one lattice point to another, with all pairs of places that lie so to each other: the
@@ -30,7 +31,7 @@ public record Offset(int x, int y, int[] from, int[] to) {
     String side = x > 0 ? " to the right" : " to the left";
     String along = x == 0 ? "" : places(Math.abs(x)) + side;
     int rows = setting == Setting.ON_POINT ? y : y / 2;
-    String down = rows == 0 ? "" : rows + (rows == 1 ? " row" : " rows") + " down";
+    String down = rows == 0 ? "" : Words.count(rows, "row") + " down";
     return String.join(
         " and ", List.of(along, down).stream().filter(part -> !part.isEmpty()).toList());
   }

@@ -15,6 +15,7 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PileEntries;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.reading.BriefJudge;
 
 /**
  * Applies changes to how things stand, whatever their order: first the size, then yarns, the pile,
@@ -44,7 +45,7 @@ public final class Changes {
    *     or breaks a rule that was not broken before
    */
   public static Changed apply(Standing standing, List<Change> changes) {
-    return apply(standing, changes, BriefMistakes::of);
+    return apply(standing, changes, BriefJudge::mistakes);
   }
 
   /**
@@ -134,10 +135,10 @@ public final class Changes {
 
   /** Judges the brief as a whole; what was wrong before is not told again. */
   private void judge(Brief old, Function<Brief, List<Mistake>> judge) {
-    Set<String> known = new HashSet<>();
-    judge.apply(old).forEach(mistake -> known.add(mistake.found()));
+    Set<Object> known = new HashSet<>();
+    judge.apply(old).forEach(mistake -> known.add(mistake.matter()));
     judge.apply(brief).stream()
-        .filter(mistake -> !known.contains(mistake.found()))
+        .filter(mistake -> !known.contains(mistake.matter()))
         .map(mistake -> places.placed(mistake, brief.pieces()))
         .forEach(mistakes::add);
   }

@@ -111,9 +111,8 @@ public final class Marking {
       int piece = place.index();
       if (stateBy[piece] != null && states[piece] != wish.state()) {
         mistakes.add(
-            new Mistake(
+            Mistake.ofWish(
                 wish.place(),
-                0,
                 place.name() + " is named by " + stateBy[piece] + " too",
                 "Name it once"));
       }
@@ -129,9 +128,8 @@ public final class Marking {
       int piece = place.index();
       if (stateBy[piece] != null && states[piece] == PieceState.PLANNED) {
         mistakes.add(
-            new Mistake(
+            Mistake.ofWish(
                 wish.place(),
-                0,
                 place.name() + " is named by " + stateBy[piece] + " too",
                 "A piece with yarns that were worked is made or joined"));
       } else if (states[piece] == PieceState.PLANNED) {
@@ -149,9 +147,8 @@ public final class Marking {
       codes = wish.note().codes(rounds);
     } catch (IllegalArgumentException e) {
       mistakes.add(
-          new Mistake(
+          Mistake.ofWish(
               wish.place(),
-              0,
               place.name() + " is given " + Words.count(wish.note().rounds().size(), "round"),
               "A "
                   + place.kind().word()
@@ -187,9 +184,7 @@ public final class Marking {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         if (states[piece] != PieceState.PLANNED && sequences.yarn(piece, round) == Sequences.OPEN) {
           mistakes.add(
-              new Mistake(
-                  "",
-                  0,
+              Mistake.ofWhole(
                   before.place(piece).name() + " has no yarn in its round " + (round + 1),
                   "Say what it was worked in"));
         }

@@ -4,15 +4,12 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import lozengy.model.brief.PieceNote;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 
 /** Knows which wish brought a note into a brief, so that its mistakes are told as the wish's. */
 final class NotePlaces {
-
-  private static final Pattern PATH = Pattern.compile("pieces\\[(\\d+)\\].*");
 
   private final Map<PieceNote, String> places = new IdentityHashMap<>();
 
@@ -33,11 +30,10 @@ final class NotePlaces {
 
   /** A mistake with the wish in place of the note's path, where a wish brought the note. */
   Mistake placed(Mistake mistake, List<PieceNote> notes) {
-    Matcher path = PATH.matcher(mistake.path());
-    if (!path.matches()) {
+    if (!mistake.path().inItem("pieces")) {
       return mistake;
     }
-    String place = places.get(notes.get(Integer.parseInt(path.group(1))));
-    return place == null ? mistake : new Mistake(place, 0, mistake.found(), mistake.remedy());
+    String place = places.get(notes.get(mistake.path().index().getAsInt()));
+    return place == null ? mistake : mistake.at(BriefPath.of(place), 0);
   }
 }

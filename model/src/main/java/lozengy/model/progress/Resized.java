@@ -8,16 +8,17 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Place;
+import lozengy.model.reading.BriefJudge;
 
 /**
  * A brief and a plan in another size. Pieces that are there still keep their yarns and their state
@@ -60,8 +61,8 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     boolean neverCounted = uncounted.equals(old.yarns());
     Brief bare = old.withLayout(size).withPieces(List.of()).withPile(List.of());
     List<Mistake> mistakes =
-        BriefMistakes.of(neverCounted ? bare : bare.withYarns(uncounted)).stream()
-            .map(mistake -> new Mistake(wish.place(), 0, mistake.found(), mistake.remedy()))
+        BriefJudge.mistakes(neverCounted ? bare : bare.withYarns(uncounted)).stream()
+            .map(mistake -> mistake.at(BriefPath.of(wish.place()), 0))
             .toList();
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);
@@ -105,7 +106,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     if (!pieces.isEmpty()) {
       String verb = pieces.size() == 1 ? " is " : " are ";
       mistakes.add(
-          new Mistake(wish.place(), 0, Words.pieces(before, pieces) + verb + what, remedy));
+          Mistake.ofWish(wish.place(), Words.pieces(before, pieces) + verb + what, remedy));
     }
   }
 

@@ -29,9 +29,8 @@ final class Selections {
     for (String selector : selectors) {
       if (layout.select(selector).isEmpty()) {
         mistakes.add(
-            new Mistake(
+            Mistake.ofWish(
                 place,
-                0,
                 "There is no piece " + Words.quoted(selector),
                 GroupNames.remedy(selector, layout)));
       }
@@ -64,6 +63,6 @@ final class Selections {
 
   /** An exception with one mistake. */
   static InputException wrong(String place, String found, String remedy) {
-    return new InputException(List.of(new Mistake(place, 0, found, remedy)));
+    return new InputException(List.of(Mistake.ofWish(place, found, remedy)));
   }
 }

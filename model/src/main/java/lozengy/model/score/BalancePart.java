@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 
 /**
  * Balance: how well each layer keeps the shares asked for. For a layer of P pieces with counts n

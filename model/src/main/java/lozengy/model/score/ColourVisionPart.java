@@ -5,6 +5,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Part;
 import lozengy.model.colour.Deficiency;
 import lozengy.model.layout.Pairs;
 

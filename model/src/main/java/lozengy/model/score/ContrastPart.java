@@ -6,6 +6,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.Pairs;
 
 /**

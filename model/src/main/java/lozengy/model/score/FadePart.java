@@ -6,6 +6,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Part;
 
 /**
  * Fade: how well yarns follow each other along the direction that the look asks for, 100 less what

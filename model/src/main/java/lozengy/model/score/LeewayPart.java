@@ -5,6 +5,7 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Part;
 
 /**
  * Leeway: how far yarns are from running out. A yarn whose left-over is ample loses nothing, one

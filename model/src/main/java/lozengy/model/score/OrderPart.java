@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.Offset;
 
 /**

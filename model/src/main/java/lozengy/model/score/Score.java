@@ -1,6 +1,7 @@
 package lozengy.model.score;
 
 import java.util.Map;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
 
 /**

@@ -1,6 +1,7 @@
 package lozengy.model.score;
 
 import java.util.List;
+import lozengy.model.brief.Part;
 
 /** A part's figure for complete sequences, and what it loses where. */
 interface ScorePart {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.Pairs;
 
 /**

@@ -8,6 +8,7 @@ import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Part;
 
 /**
  * Variety: 100 x distinct sequences / pieces. Sequences are compared as lists of yarns, whatever

@@ -18,49 +18,45 @@ public final class Units {
   /** Grams in an ounce. */
   public static final BigDecimal GRAMS_PER_OUNCE = new BigDecimal("28.349523125");
 
-  private static final BigDecimal THOUSAND = new BigDecimal(1000);
-  private static final int DIGITS_OF_LONG = 19;
+  /** So many decimals of a metre or a gram a file can hold. */
+  private static final int DECIMALS = 20;
 
   private Units() {}
 
   /**
-   * {@return whole millimetres of a length in m, halves up}
+   * {@return a length in m as millimetres}
    *
    * @param metres the length in m
-   * @throws ArithmeticException if there are more than a long holds
    */
-  public static long millimetresOfMetres(BigDecimal metres) {
-    return whole(metres.multiply(THOUSAND));
+  public static BigDecimal millimetresOfMetres(BigDecimal metres) {
+    return thousand(metres);
   }
 
   /**
-   * {@return whole millimetres of a length in yd, halves up}
+   * {@return a length in yd as millimetres}
    *
    * @param yards the length in yd
-   * @throws ArithmeticException if there are more than a long holds
    */
-  public static long millimetresOfYards(BigDecimal yards) {
-    return millimetresOfMetres(yards.multiply(METRES_PER_YARD));
+  public static BigDecimal millimetresOfYards(BigDecimal yards) {
+    return thousand(yards.multiply(METRES_PER_YARD));
   }
 
   /**
-   * {@return whole milligrams of a weight in g, halves up}
+   * {@return a weight in g as milligrams}
    *
    * @param grams the weight in g
-   * @throws ArithmeticException if there are more than a long holds
    */
-  public static long milligramsOfGrams(BigDecimal grams) {
-    return whole(grams.multiply(THOUSAND));
+  public static BigDecimal milligramsOfGrams(BigDecimal grams) {
+    return thousand(grams);
   }
 
   /**
-   * {@return whole milligrams of a weight in oz, halves up}
+   * {@return a weight in oz as milligrams}
    *
    * @param ounces the weight in oz
-   * @throws ArithmeticException if there are more than a long holds
    */
-  public static long milligramsOfOunces(BigDecimal ounces) {
-    return milligramsOfGrams(ounces.multiply(GRAMS_PER_OUNCE));
+  public static BigDecimal milligramsOfOunces(BigDecimal ounces) {
+    return thousand(ounces.multiply(GRAMS_PER_OUNCE));
   }
 
   /**
@@ -118,15 +114,14 @@ public final class Units {
     return (whole == 0 ? "" : whole + " ") + part + " in";
   }
 
-  private static long whole(BigDecimal value) {
-    long digitsBeforePoint = (long) value.precision() - value.scale();
-    if (digitsBeforePoint < 0) {
-      return 0;
+  /** A thousand times a number that files can hold; what lies beyond their decimals goes. */
+  private static BigDecimal thousand(BigDecimal number) {
+    if ((long) number.precision() - number.scale() < -DECIMALS) {
+      // asked first, since writing out 1e-999999999 in full would take all memory
+      return BigDecimal.ZERO;
     }
-    if (digitsBeforePoint > DIGITS_OF_LONG) {
-      // asked first, since writing out 1e999999999 in full would take all memory
-      throw new ArithmeticException("more than a long holds: " + value);
-    }
-    return value.setScale(0, RoundingMode.HALF_UP).longValueExact();
+    BigDecimal kept =
+        number.scale() > DECIMALS ? number.setScale(DECIMALS, RoundingMode.HALF_EVEN) : number;
+    return kept.movePointRight(3);
   }
 }

@@ -8,7 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefArbitraries;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Score;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -69,7 +69,7 @@ public final class ArrangementArbitraries {
 
   private static LastMark lastMark(Blanket blanket, Random random) {
     return new LastMark(
-        blanket.brief().withTitle("Before"),
+        blanket.brief(),
         sequences(blanket, random),
         random.nextBoolean() ? Optional.of(bound(random, random.nextBoolean())) : Optional.empty(),
         Optional.empty());

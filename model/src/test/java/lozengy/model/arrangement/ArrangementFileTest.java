@@ -9,17 +9,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.SourceText;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
@@ -159,7 +159,7 @@ class ArrangementFileTest {
   @Test
   void whatFollowsFromTheRestMayBeLeftOut() {
     String bare =
-        FILE.replaceAll("\"(kind|state)\": \"\\w+\", ", "")
+        FILE.replaceAll("\"(kind|state)\": \"\\w+\", (?=.*\"x\")", "")
             .replaceAll(", \"x\": \\d, \"y\": \\d", "")
             .replaceAll("(?m)^  \"(score|solved)\".*\n", "")
             .replaceAll("(?s)  \"yarns\": \\[.*?\\],\n  \"brief\"", "  \"brief\"");
@@ -168,7 +168,19 @@ class ArrangementFileTest {
     assertEquals(Optional.empty(), read.score());
     assertEquals(Optional.empty(), read.solved());
     assertEquals(List.of(), read.yarns());
-    assertEquals(PieceState.PLANNED, read.blanket().state(0));
+    assertEquals(PieceState.MADE, read.blanket().state(0));
+    assertEquals(Set.of("kind", "state", "x", "y"), read.leftOut().keySet());
+    assertEquals(List.of(0, 1, 2, 3), read.leftOut().get("state"));
+    assertEquals(
+        List.of(
+            "The file states nothing for kind of r1c1, r1c2, r2c1 and r2c2; it is what layout"
+                + " and brief make it",
+            "The file states nothing for score; it is in total 74.444444",
+            "The file states nothing for the yarn MUD; it is a yarn of its brief"),
+        Contradictions.of(read).stream()
+            .map(Contradiction::words)
+            .filter(words -> words.matches(".*(kind|score|MUD).*"))
+            .toList());
   }
 
   @Test
@@ -195,27 +207,45 @@ class ArrangementFileTest {
     assertEquals(0, read.blanket().locked(1, 1));
   }
 
+  /** The brief is the truth about what has been worked. */
   @Test
-  void theTitleOnTopWins() {
-    StatedArrangement read =
-        read(
-            edited(
+  void whatContradictsTheBriefIsRefused() {
+    String text =
+        edited(
                 "  \"title\": \"Pincushion\",\n  \"pieces\"",
-                "  \"title\": \"Other\",\n  \"pieces\""));
-    assertEquals("Other", read.blanket().brief().title());
+                "  \"title\": \"Other\",\n  \"pieces\"")
+            .replace(
+                "\"made\", \"rounds\": [\"MUD\", \"REE\"], \"x\": 1",
+                "\"planned\", \"rounds\": [\"MUD\", \"MUD\"], \"x\": 1")
+            .replace(
+                "\"r1c2\", \"kind\": \"square\", \"state\": \"planned\"",
+                "\"r1c2\", \"kind\": \"square\", \"state\": \"joined\", \"pile\": true");
+    assertEquals(
+        List.of(
+            "line 3, title: The title is \"Other\" here, but not in the brief. Write"
+                + " \"Pincushion\", as the brief in this file says",
+            "line 5, pieces[0].rounds[1]: r1c1 is made in REE by the brief, but here in MUD. Write"
+                + " REE; what it was really worked in is for a mark to say",
+            "line 5, pieces[0].state: r1c1 is stated to be planned. It is made by the brief; a mark"
+                + " changes that",
+            "line 6, pieces[1].state: r1c2 is stated to be joined. It is planned by the brief; a"
+                + " mark changes that",
+            "line 6, pieces[1].pile: r1c2 is stated to be of the pile. No piece of the brief's pile"
+                + " lies there"),
+        mistakes(text));
+  }
+
+  private static Blanket noted(StatedArrangement read, PieceState... states) {
+    return Blanket.ofUnjudged(WorkedPieces.noted(read.blanket(), states, read.sequences()));
   }
 
   @Test
-  void statesOfThePiecesWinOverTheBriefs() {
-    String text =
-        FILE.replace(
-                "\"r1c1\", \"kind\": \"square\", \"state\": \"made\"",
-                "\"r1c1\", \"kind\": \"square\", \"state\": \"planned\"")
-            .replace(
-                "\"r1c2\", \"kind\": \"square\", \"state\": \"planned\"",
-                "\"r1c2\", \"kind\": \"square\", \"state\": \"joined\"");
-    StatedArrangement read = read(text);
-    Blanket blanket = read.blanket();
+  void newStatesAreNoted() {
+    StatedArrangement read = read(FILE);
+    PieceState[] states = {
+      PieceState.PLANNED, PieceState.JOINED, PieceState.PLANNED, PieceState.PLANNED
+    };
+    Blanket blanket = noted(read, states);
     assertEquals(PieceState.PLANNED, blanket.state(0));
     assertEquals(Sequences.OPEN, blanket.locked(0, 0));
     assertTrue(blanket.banned(0, 0), "a ban stays");
@@ -224,22 +254,19 @@ class ArrangementFileTest {
     assertEquals(0, blanket.locked(1, 1));
     assertEquals(PieceState.PLANNED, blanket.state(2));
     assertEquals(0, blanket.locked(2, 1), "the other piece of the note keeps its lock");
-    assertEquals(List.of(), BriefMistakes.of(blanket.brief()));
-    assertSame(
-        blanket.brief(),
-        WorkedPieces.noted(
-            blanket,
-            IntStream.range(0, 4).mapToObj(blanket::state).toArray(PieceState[]::new),
-            read.sequences()));
+    assertEquals(List.of(), BriefJudge.mistakes(blanket.brief()));
+    assertSame(blanket.brief(), WorkedPieces.noted(blanket, states, read.sequences()));
   }
 
   @Test
   void aWorkedPieceMayDifferFromWhatWasLocked() {
-    String text =
-        edited(
-            "\"planned\", \"rounds\": [\"REE\", \"MUD\"], \"x\": 3",
-            "\"made\", \"rounds\": [\"MUD\", \"REE\"], \"x\": 3");
-    Blanket blanket = read(text).blanket();
+    StatedArrangement read =
+        read(
+            edited(
+                "\"planned\", \"rounds\": [\"REE\", \"MUD\"], \"x\": 3",
+                "\"planned\", \"rounds\": [\"MUD\", \"REE\"], \"x\": 3"));
+    Blanket blanket =
+        noted(read, PieceState.MADE, PieceState.MADE, PieceState.PLANNED, PieceState.PLANNED);
     assertEquals(PieceState.MADE, blanket.state(1));
     assertEquals(1, blanket.locked(1, 1));
     assertEquals(0, blanket.locked(2, 1));
@@ -260,22 +287,43 @@ class ArrangementFileTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "arrangement/1|arrangement/2|line 2, format: \"lozengy-arrangement/2\" is not a format that is read here. This program reads arrangements of the format lozengy-arrangement/1",
-        "\"at\": \"r2c2\"|\"at\": \"r2c3\"|line 8, pieces[3].at: There is no piece \"r2c3\". Row 2 holds places 1 to 2",
-        "\"at\": \"r2c2\"|\"at\": \"r2c1\"|line 8, pieces[3].at: The piece r2c1 is listed twice. List each piece once",
-        "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it, such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here. Known here are at, rounds, kind, state, pile, x, y",
-        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\"], \"x\": 3|line 8, pieces[3].rounds: r2c2 is given 1 round. A square has 2 rounds",
-        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\", \"REED\"], \"x\": 3|line 8, pieces[3].rounds[1]: No yarn has the code \"REED\". Maybe REE is meant",
-        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 1|\"rounds\": [null, \"REE\"], \"x\": 1|line 5, pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds of a worked piece",
-        "\"r1c2\", \"kind\": \"square\"|\"r1c2\", \"kind\": \"corner\"|line 6, pieces[1].kind: r1c2 is stated to be a corner. It is a square",
-        "\"x\": 3, \"y\": 1|\"x\": 2, \"y\": 1|line 6, pieces[1].x: r1c2 is stated to lie at x 2. It is 3",
-        "\"state\": \"made\", \"rounds\": [\"MUD\", \"REE\"], \"x\"|\"state\": \"done\", \"rounds\": [\"MUD\", \"REE\"], \"x\"|line 5, pieces[0].state: \"done\" is not known here. Write planned, made or joined",
-        "\"total\": 81.25|\"total\": NaN|line 14, score.total: \"NaN\" is not a number. Give a number from 0 to 100",
-        "\"seed\": 7|\"sed\": 7|line 15, solved.sed: The field \"sed\" is not known here. Maybe seed is meant",
-        "\"across\": 2|\"across\": 0|line 19, brief.layout.across: 0 is out of range. Give a whole number, at least 1; at most 250,000 pieces are planned",
-        "\"across\": 2|\"across\": 3|line 4, pieces: r1c3 and 1 other are not listed. List each of the 6 pieces of the layout",
-        "\"rounds\": [null, \"MUD\"]|\"rounds\": [null, \"MUT\"]|line 38, brief.pieces[1].rounds[1]: No yarn has the code \"MUT\". Maybe MUD is meant",
-        "\"brief\": {|\"breif\": {|line 1, brief: The field brief is missing. Add it, such as \"brief\": { ... }, the brief that it answers//line 16, breif: The field \"breif\" is not known here. Maybe brief is meant",
+        "arrangement/1|arrangement/2|line 2, format: \"lozengy-arrangement/2\" is not a format that"
+            + " is read here. This program reads arrangements of the format lozengy-arrangement/1",
+        "\"at\": \"r2c2\"|\"at\": \"r2c3\"|line 8, pieces[3].at: There is no piece \"r2c3\". Row 2"
+            + " holds places 1 to 2",
+        "\"at\": \"r2c2\"|\"at\": \"r2c1\"|line 8, pieces[3].at: The piece r2c1 is listed twice."
+            + " List each piece once",
+        "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it,"
+            + " such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here."
+            + " Known here are at, rounds, kind, state, pile, x, y",
+        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\"], \"x\": 3|line 8,"
+            + " pieces[3].rounds: r2c2 is given 1 round. A square has 2 rounds",
+        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\", \"REED\"], \"x\": 3|line 8,"
+            + " pieces[3].rounds[1]: No yarn has the code \"REED\". Maybe REE is meant",
+        "\"rounds\": [\"MUD\", \"REE\"], \"x\": 1|\"rounds\": [null, \"REE\"], \"x\": 1|line 5,"
+            + " pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds of a"
+            + " worked piece",
+        "\"r1c2\", \"kind\": \"square\"|\"r1c2\", \"kind\": \"corner\"|line 6, pieces[1].kind: r1c2"
+            + " is stated to be a corner. It is a square",
+        "\"x\": 3, \"y\": 1|\"x\": 2, \"y\": 1|line 6, pieces[1].x: r1c2 is stated to lie at x 2."
+            + " It is 3",
+        "\"state\": \"made\", \"rounds\": [\"MUD\", \"REE\"], \"x\"|\"state\": \"done\","
+            + " \"rounds\": [\"MUD\", \"REE\"], \"x\"|line 5, pieces[0].state: \"done\" is not"
+            + " known here. Write planned, made or joined",
+        "\"total\": 81.25|\"total\": NaN|line 14, score.total: \"NaN\" is not a number. Give a"
+            + " number from 0 to 100",
+        "\"seed\": 7|\"sed\": 7|line 15, solved.seed: The field seed is missing. Add it, such as"
+            + " \"seed\": 1//line 15, solved.sed: The field \"sed\" is not known here. Maybe seed"
+            + " is meant",
+        "\"across\": 2|\"across\": 0|line 19, brief.layout.across: 0 is out of range. Give a whole"
+            + " number, at least 1; at most 250,000 pieces are planned",
+        "\"across\": 2|\"across\": 3|line 4, pieces: r1c3 and 1 other are not listed. List each of"
+            + " the 6 pieces of the layout",
+        "\"rounds\": [null, \"MUD\"]|\"rounds\": [null, \"MUT\"]|line 38,"
+            + " brief.pieces[1].rounds[1]: No yarn has the code \"MUT\". Maybe MUD is meant",
+        "\"brief\": {|\"breif\": {|line 1, brief: The field brief is missing. Add it, such as"
+            + " \"brief\": { ... }, the brief that it answers//line 16, breif: The field \"breif\""
+            + " is not known here. Maybe brief is meant",
       })
   void mistakesAreTold(String from, String to, String told) {
     assertEquals(told.replace("//", "\n"), String.join("\n", mistakes(edited(from, to))));

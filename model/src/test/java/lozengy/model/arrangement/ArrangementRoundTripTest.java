@@ -54,6 +54,7 @@ class ArrangementRoundTripTest {
               long stock = arrangement.blanket().stockMillimetres(yarn);
               return new StatedArrangement.StatedYarn(
                   arrangement.blanket().yarn(yarn).code(),
+                  Optional.of(arrangement.blanket().yarn(yarn).name()),
                   metres(stock),
                   metres(used[yarn]),
                   metres(stock - used[yarn]));

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -27,7 +28,6 @@ import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Builds small blankets for tests, step by step; what is not said takes any tone and a metre. */
 public final class BlanketBuilder {
@@ -118,7 +118,12 @@ public final class BlanketBuilder {
   /** The rules. */
   public BlanketBuilder rules(
       double minContrast, WithinPiece withinPiece, OptionalInt copies, double keepBackPercent) {
-    rules = new Rules(minContrast, withinPiece, copies, keepBackPercent);
+    rules =
+        Rules.DEFAULT
+            .withMinContrast(minContrast)
+            .withWithinPiece(withinPiece)
+            .withCopies(copies)
+            .withKeepBack(keepBackPercent);
     return this;
   }
 

@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -20,7 +21,7 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -126,7 +127,10 @@ public final class BriefArbitraries {
   }
 
   private static Arbitrary<YarnAmount> amounts(long mostThousandths) {
-    Arbitrary<Long> numbers = Arbitraries.longs().between(1, mostThousandths);
+    Arbitrary<BigDecimal> numbers =
+        Arbitraries.longs()
+            .between(1, mostThousandths * 1_000_000)
+            .map(millionths -> BigDecimal.valueOf(millionths, 6));
     return Arbitraries.oneOf(
         numbers.map(YarnAmount.Length::new), numbers.map(YarnAmount.Weight::new));
   }
@@ -141,11 +145,11 @@ public final class BriefArbitraries {
             Arbitraries.doubles().between(0, 20))
         .as(
             (contrast, within, copies, keepBack) ->
-                new Rules(
-                    contrast,
-                    within,
-                    copies.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                    keepBack));
+                Rules.DEFAULT
+                    .withMinContrast(contrast)
+                    .withWithinPiece(within)
+                    .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
+                    .withKeepBack(keepBack));
   }
 
   private static Arbitrary<Preferences> preferences() {
@@ -205,7 +209,7 @@ public final class BriefArbitraries {
             prefer,
             List.of());
     Brief noted = counted(without.withPieces(notes(without, random)), random);
-    return BriefMistakes.of(noted).isEmpty() ? noted : without;
+    return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
 
   private static Motif motif(PieceKind kind, boolean putUps, Random random) {
@@ -216,7 +220,9 @@ public final class BriefArbitraries {
       while (tones.size() > 1 && random.nextInt(3) == 0) {
         tones.remove(Tone.values()[random.nextInt(3)]);
       }
-      long thousandths = 1 + random.nextInt(9_999);
+      BigDecimal finer =
+          BigDecimal.valueOf(random.nextInt(3) == 0 ? random.nextInt() >>> 1 : 0, 15);
+      BigDecimal thousandths = BigDecimal.valueOf(1 + random.nextInt(9_999)).add(finer);
       rounds.add(
           new Round(
               tones,
@@ -301,11 +307,10 @@ public final class BriefArbitraries {
     List<Yarn> yarns = brief.yarns().stream().map(BriefArbitraries::easy).toList();
     WithinPiece within = brief.rules().withinPiece();
     Rules rules =
-        new Rules(
-            0,
-            within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within,
-            OptionalInt.empty(),
-            brief.rules().keepBackPercent());
+        Rules.DEFAULT
+            .withWithinPiece(
+                within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within)
+            .withKeepBack(brief.rules().keepBackPercent());
     return new Brief(
         brief.title(),
         brief.layout(),
@@ -329,7 +334,9 @@ public final class BriefArbitraries {
   }
 
   private static long lengthOf(Round round) {
-    return round.amount() instanceof YarnAmount.Length length ? length.millimetres() : 1000;
+    return round.amount() instanceof YarnAmount.Length length
+        ? length.millimetres().longValue()
+        : 1000;
   }
 
   /** Ten kilometres: more than all pieces, joining and edging of the largest layout take. */

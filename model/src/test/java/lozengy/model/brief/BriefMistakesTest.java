@@ -23,6 +23,7 @@ import lozengy.model.input.Mistake;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.reading.BriefJudge;
 import org.junit.jupiter.api.Test;
 
 /** Briefs that are built in code are judged like those from a file. */
@@ -76,7 +77,7 @@ class BriefMistakesTest {
   }
 
   private static List<String> paths(Brief brief) {
-    return BriefMistakes.of(brief).stream().map(Mistake::path).toList();
+    return BriefJudge.mistakes(brief).stream().map(each -> each.path().toString()).toList();
   }
 
   @Test
@@ -121,17 +122,17 @@ class BriefMistakesTest {
     assertEquals(List.of(), paths(brief(largest, six, YARNS, Rules.DEFAULT)));
     Map<PieceKind, Motif> seven =
         Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), Collections.nCopies(7, ROUND)));
-    List<Mistake> told = BriefMistakes.of(brief(largest, seven, YARNS, Rules.DEFAULT));
+    List<Mistake> told = BriefJudge.mistakes(brief(largest, seven, YARNS, Rules.DEFAULT));
     assertEquals(
         "layout: 500 across and 500 down make 250,000 pieces with 1,750,000 rounds; they would need"
-            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are planned;"
-            + " plan in parts, or give smaller numbers",
+            + " at least 0.3 GB of memory. At most 250,000 pieces with 1,500,000 rounds are"
+            + " planned; plan in parts, or give smaller numbers",
         told.get(0).words());
   }
 
   @Test
   void locksThatBreakARuleAreTold() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of("pieces[1].rounds"),
         paths(
@@ -152,7 +153,7 @@ class BriefMistakesTest {
 
   @Test
   void whatWasWorkedIsAFact() {
-    Rules all = new Rules(0, WithinPiece.ALL_DIFFER, OptionalInt.of(1), 0);
+    Rules all = Rules.DEFAULT.withWithinPiece(WithinPiece.ALL_DIFFER).withCopies(OptionalInt.of(1));
     assertEquals(
         List.of(),
         paths(
@@ -185,7 +186,7 @@ class BriefMistakesTest {
     Ball usual = new Ball(50, 120_000);
     assertEquals(List.of(), paths(putUps(usual, new Ball(1000, 10_000), new Ball(25, 2_500_000))));
     List<Mistake> told =
-        BriefMistakes.of(putUps(new Ball(7, 1_857_000), usual, new Ball(1000, 9_990)));
+        BriefJudge.mistakes(putUps(new Ball(7, 1_857_000), usual, new Ball(1000, 9_990)));
     assertEquals(
         List.of(
             "yarns[0].ball: A ball of 7 g with 1857 m has 265 m to the gram. Yarn has 0.01 to 100 m"
@@ -236,6 +237,6 @@ class BriefMistakesTest {
     InputException thrown =
         assertThrows(
             InputException.class, () -> Blanket.of(brief(LAYOUT, Map.of(), YARNS, Rules.DEFAULT)));
-    assertEquals("motifs.square", thrown.mistakes().get(0).path());
+    assertEquals("motifs.square", thrown.mistakes().get(0).path().toString());
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,11 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.Schemas;
-import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
@@ -29,7 +28,7 @@ import lozengy.model.input.SourceText;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -114,7 +113,7 @@ class BriefReaderTest {
     assertEquals(new ToneLimits(42, 68), brief.tones());
     assertEquals(Optional.of(new YarnUse("MUD", 3.5)), brief.joining());
     assertEquals(Optional.of(new YarnUse("MUD", 9)), brief.edging());
-    assertEquals(new Rules(5, WithinPiece.ADJACENT_DIFFER, OptionalInt.empty(), 5), brief.rules());
+    assertEquals(Rules.DEFAULT.withMinContrast(5).withKeepBack(5), brief.rules());
     assertEquals(Preferences.DEFAULT, brief.prefer());
     assertEquals(
         List.of(
@@ -234,8 +233,9 @@ class BriefReaderTest {
     assertEquals(cm, brief.motifs().get(PieceKind.SQUARE).edgeCm().orElseThrow(), 1e-12);
   }
 
+  /** Stock is rounded up: 3 oz are 204 116.57 mm. */
   @ParameterizedTest
-  @CsvSource({"40 m, 40000", "30 yd, 27432", "85 g, 204000", "3 oz, 204118", "1 1/2 m, 1500"})
+  @CsvSource({"40 m, 40000", "30 yd, 27432", "85 g, 204000", "3 oz, 204117", "1 1/2 m, 1500"})
   void leftoversTakeEachUnit(String left, long millimetres) {
     Brief brief = read(with(31, "    left: " + left));
     assertEquals(millimetres, brief.yarns().get(1).stockMillimetres());
@@ -245,16 +245,17 @@ class BriefReaderTest {
   @CsvSource({
     "'{ grams: 50, metres: 120 }', 50, 120000",
     "'{ ounces: 3.5, yards: 200 }', 99.2233309375, 182880",
-    "'{ grams: 100, yards: 219 }', 100, 200254",
+    "'{ grams: 100, yards: 219 }', 100, 200253.6",
   })
-  void putUpsTakeEachUnit(String ball, double grams, long millimetres) {
+  void putUpsTakeEachUnit(String ball, BigDecimal grams, BigDecimal millimetres) {
     Brief brief = read(with(27, "    ball: " + ball, 26, "    balls: 2.5"));
     assertEquals(Optional.of(new Ball(grams, millimetres)), brief.yarns().get(0).ball());
     assertEquals(2.5, brief.yarns().get(0).balls());
   }
 
+  /** What is used is rounded down: 2 yd are 1828.8 mm. */
   @ParameterizedTest
-  @CsvSource({"metres: 2, 2000", "yards: 2, 1829", "grams: 2, 4800", "ounces: 0.1, 6804"})
+  @CsvSource({"metres: 2, 2000", "yards: 2, 1828", "grams: 2, 4800", "ounces: 0.1, 6803"})
   void roundsTakeEachUnit(String amount, long millimetres) {
     Brief brief =
         read(
@@ -262,10 +263,12 @@ class BriefReaderTest {
                 13,
                 "      - { tone: light, " + amount + " }",
                 34,
-                "  - { code: SLO, colour: \"#303050\", left: 1 m, ball: {grams: 50, metres: 100} }"));
+                "  - { code: SLO, colour: \"#303050\", left: 1 m, ball: {grams: 50, metres: 100}"
+                    + " }"));
     Round round = brief.motifs().get(PieceKind.SQUARE).rounds().get(0);
     assertEquals(
-        millimetres, round.amount().millimetres(brief.yarns().get(0).ball().orElseThrow()));
+        millimetres,
+        round.amount().millimetresIn(brief.yarns().get(0).ball().orElseThrow()).down());
   }
 
   /** Words that YAML may take for something else are codes all the same. */

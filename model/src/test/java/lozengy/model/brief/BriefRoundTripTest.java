@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefJudge;
+import lozengy.model.reading.BriefReader;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -39,8 +41,8 @@ class BriefRoundTripTest {
 
   @Property(tries = 50, seed = "3")
   void randomBriefsAreValid(@ForAll("briefs") Brief any, @ForAll("easyBriefs") Brief easy) {
-    assertEquals(List.of(), BriefMistakes.of(any));
-    assertEquals(List.of(), BriefMistakes.of(easy));
+    assertEquals(List.of(), BriefJudge.mistakes(any));
+    assertEquals(List.of(), BriefJudge.mistakes(easy));
     assertTrue(easy.pieces().isEmpty());
   }
 }

@@ -10,10 +10,11 @@ import lozengy.model.Schemas;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.CountsRule;
-import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Targets;
+import lozengy.model.wording.FaultWords;
 import org.junit.jupiter.api.Test;
 
 /** How many pieces show a yarn: read, written, judged, held against arrangements, and dealt. */
@@ -78,22 +79,24 @@ class CountsInBriefsTest {
             """;
     assertEquals(
         List.of(
-            "11 look.counts[0].at-least: The field at-least is missing. Add it, such as at-least: 4,"
-                + " or at-most: 12",
+            "11 look.counts[0].at-least: The field at-least is missing. Add it, such as at-least:"
+                + " 4, or at-most: 12",
             "12 look.counts[1].yarn: No yarn has the code \"D\". The yarns' codes are A, B, C",
             "13 look.counts[2].yarn: The field yarn is missing. Add it, such as yarn: MUD",
-            "14 look.counts[3].at-least: At least 3 is more than at most 2. Lower at-least, or raise"
-                + " at-most",
-            "15 look.counts[4].at-least: At least 3 pieces are asked for, and only 2 have such a round. Ask for"
-                + " no more than 2, or name more pieces in at",
-            "16 look.counts[5].at-least: -1 is out of range. Give a whole number of pieces from 0 to 250000",
+            "14 look.counts[3].at-least: At least 3 is more than at most 2. Lower at-least, or"
+                + " raise at-most",
+            "15 look.counts[4].at-least: At least 3 pieces are asked for, and only 2 have such a"
+                + " round. Ask for no more than 2, or name more pieces in at",
+            "16 look.counts[5].at-least: -1 is out of range. Give a whole number of pieces from 0"
+                + " to 250000",
             "17 look.counts[6].at: There is no piece \"r9c9\". The rows are 1 to 1",
-            "18 look.counts[7].most: The field \"most\" is not known here. Known here are yarn, at, rounds, at-least, at-most"),
+            "18 look.counts[7].most: The field \"most\" is not known here. Known here are yarn, at,"
+                + " rounds, at-least, at-most"),
         mistakes(text));
     assertEquals(
         List.of(
-            "10 pieces[0].rounds: 2 of all pieces have A in the border, and at most 1 are asked for. Hold"
-                + " another yarn there, or change look.counts"),
+            "10 pieces[0].rounds: 2 of all pieces have A in the border, and at most 1 are asked"
+                + " for. Hold another yarn there, or change look.counts"),
         mistakes(
             ROW
                 + """
@@ -166,7 +169,8 @@ class CountsInBriefsTest {
   }
 
   private static List<String> faults(Blanket blanket, Sequences sequences) {
-    return new CountsRule().faults(blanket, sequences).stream().map(Fault::words).toList();
+    return new CountsRule()
+        .faults(blanket, sequences).stream().map(new FaultWords(blanket)::of).toList();
   }
 
   private static Brief brief(String text) {

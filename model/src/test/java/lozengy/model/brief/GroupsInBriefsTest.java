@@ -12,6 +12,7 @@ import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -14,9 +14,10 @@ import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
+import lozengy.model.wording.FaultWords;
 import org.junit.jupiter.api.Test;
 
 /** The looks that a brief asks for: read, written, judged, and held against arrangements. */
@@ -250,9 +251,9 @@ class LooksInBriefsTest {
         faults(blanket, sequences));
     assertEquals(
         List.of(
-            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the border"
-                + " is MUD in the one and FOA in the other. Give both the same yarn, or change"
-                + " look.symmetry"),
+            "13 pieces[1].rounds: r1c1 and r1c2 are each other's images (left-right), but the"
+                + " border is MUD in the one and FOA in the other. Give both the same yarn, or"
+                + " change look.symmetry"),
         mistakes(
             """
             pieces: [ { at: r1c1, rounds: [~, MUD] },
@@ -281,6 +282,35 @@ class LooksInBriefsTest {
     assertEquals(List.of(), faults(blanket, sequences));
     set(blanket, sequences, "r2c1", "FOA", "REE");
     assertTrue(faults(blanket, sequences).toString().contains("2 pieces, 1 allowed"));
+  }
+
+  @Test
+  void aMarkThatChangesNoYarnChangesNeitherVarietyNorFaults() {
+    String locked =
+        PLAIN.replace("sides: triangles, corners: triangles", "sides: open, corners: open")
+            + """
+            rules: { copies: 2 }
+            look: { symmetry: left-right }
+            pieces:
+              - { at: [r1c1, r1c2], rounds: [REE, MUD] }
+              - { at: [r3c1, r3c2], rounds: [REE, MUD] }
+              - { at: r2c1, rounds: [MUD, FOA] }
+            """;
+    Blanket planned = Blanket.of(brief(locked));
+    Sequences sequences = planned.locks();
+    assertEquals(List.of(), faults(planned, sequences));
+    double variety = variety(planned, sequences);
+    for (String images : List.of("r1c1, r1c2", "r3c1, r3c2")) {
+      int end = locked.indexOf(" }", locked.indexOf(images));
+      String made = locked.substring(0, end) + ", state: made" + locked.substring(end);
+      Blanket marked = Blanket.of(brief(made));
+      assertEquals(List.of(), faults(marked, sequences), images);
+      assertEquals(variety, variety(marked, sequences), images);
+    }
+  }
+
+  private static double variety(Blanket blanket, Sequences sequences) {
+    return Scorer.score(blanket, sequences, Optional.empty()).parts().get(Part.VARIETY);
   }
 
   @Test
@@ -360,7 +390,7 @@ class LooksInBriefsTest {
     for (Fault fault : Check.faults(blanket, sequences)) {
       String rule = fault.rule().word();
       if (!List.of("complete", "within-piece", "locks").contains(rule)) {
-        words.add(rule + ": " + fault.words());
+        words.add(rule + ": " + new FaultWords(blanket).of(fault));
       }
     }
     return words;

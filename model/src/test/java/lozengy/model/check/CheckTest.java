@@ -16,7 +16,7 @@ class CheckTest extends RuleTest {
 
   @Test
   void hasEveryRuleOnceInOrder() {
-    assertEquals(List.of(RuleId.values()), Check.rules().stream().map(Rule::id).toList());
+    assertEquals(List.of(RuleId.values()), RuleBook.rules().stream().map(Rule::id).toList());
   }
 
   @Test
@@ -57,7 +57,7 @@ class CheckTest extends RuleTest {
   }
 
   private void expectRefusal(Sequences sequences, String words) {
-    for (Rule rule : Check.rules()) {
+    for (Rule rule : RuleBook.rules()) {
       assertEquals(
           words,
           assertThrows(IllegalArgumentException.class, () -> rule.faults(blanket, sequences))

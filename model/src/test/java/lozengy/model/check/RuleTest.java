@@ -7,6 +7,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.wording.FaultWords;
 
 /**
  * What the rules' tests share: small blankets of five squares on point, r2c1 in the middle on a
@@ -25,7 +26,7 @@ abstract class RuleTest {
   /** Expects these faults, in words, and that each bears the rule's id. */
   static List<Fault> expect(Rule rule, Blanket blanket, String sequences, String... words) {
     List<Fault> faults = rule.faults(blanket, sequences(blanket, sequences));
-    assertEquals(List.of(words), faults.stream().map(Fault::words).toList());
+    assertEquals(List.of(words), faults.stream().map(new FaultWords(blanket)::of).toList());
     faults.forEach(fault -> assertEquals(rule.id(), fault.rule()));
     return faults;
   }

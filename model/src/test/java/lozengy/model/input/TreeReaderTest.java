@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -84,11 +85,21 @@ class TreeReaderTest {
     assertEquals(json, SourceText.of(name, text).json());
   }
 
-  @ParameterizedTest
-  @CsvSource({"a, 2", "a[0], 3", "a[1], 5", "a[1].b, 5", "a[9], 2", "a[1].c.d, 5", "z, 2", "'', 2"})
-  void pathsLeadToLines(String path, int line) {
+  @Test
+  void pathsLeadToLines() {
     Node root = read("a.yaml", "#\na:\n  - 1\n  -\n    b: 2\n");
-    assertEquals(line, root.lineAt(path));
+    BriefPath a = BriefPath.of("a");
+    assertEquals(2, root.lineAt(a));
+    assertEquals(3, root.lineAt(a.item(0)));
+    assertEquals(5, root.lineAt(a.item(1)));
+    assertEquals(5, root.lineAt(a.item(1).field("b")));
+    assertEquals(5, root.lineAt(a.item(1).field("b").part("x")));
+    assertEquals(2, root.lineAt(a.item(9)));
+    assertEquals(5, root.lineAt(a.item(1).field("c").field("d")));
+    assertEquals(2, root.lineAt(BriefPath.of("z")));
+    assertEquals(2, root.lineAt(BriefPath.ROOT));
+    assertEquals(OptionalInt.of(5), root.lineOf(a.item(1).field("b")));
+    assertEquals(OptionalInt.empty(), root.lineOf(a.item(9)));
   }
 
   @Test
@@ -115,8 +126,8 @@ class TreeReaderTest {
   @Test
   void whatIsNoTextIsTold() {
     assertEquals(
-        "line 2, The input is not UTF-8 text: it holds the byte 0xff. Check that it is a brief or an"
-            + " arrangement, and save it as UTF-8",
+        "line 2, The input is not UTF-8 text: it holds the byte 0xff. Check that it is a brief or"
+            + " an arrangement, and save it as UTF-8",
         fault(new byte[] {'a', '\n', (byte) 0xff, 'b'}));
     assertTrue(fault(new byte[] {'a', (byte) 0xc3}).contains("the byte 0xc3"));
     assertTrue(
@@ -177,13 +188,16 @@ class TreeReaderTest {
   @CsvSource(
       quoteCharacter = '|',
       value = {
-        "|{\"a\": }|, |line 1, This is not JSON: Unexpected character ('}' (code 125)): expected a value|",
-        "|{\"a\": 1|, |line 1, This is not JSON: Unexpected end-of-input: expected close marker for Object|",
+        "|{\"a\": }|, |line 1, This is not JSON: Unexpected character ('}' (code 125)): expected a"
+            + " value|",
+        "|{\"a\": 1|, |line 1, This is not JSON: Unexpected end-of-input: expected close marker for"
+            + " Object|",
         "|{\"a\": 1} x|, |line 1, This is not JSON: Unrecognized token 'x'|",
         "|{\"a\": 1} {}|, |line 1, Something follows after the end of the JSON text|",
         "|{\"a\": 1, \"a\": 2}|, |line 1, a: The field \"a\" is given twice|",
         "|{\"a\": [{\"b\": 1, \"b\": 2}]}|, |line 1, a[0].b: The field \"b\" is given twice|",
-        "|{\"a\": 01}|, |line 1, This is not JSON: Invalid numeric value: Leading zeroes not allowed|",
+        "|{\"a\": 01}|, |line 1, This is not JSON: Invalid numeric value: Leading zeroes not"
+            + " allowed|",
         "|{// no|, |line 1, This is not JSON: Unexpected character ('/' (code 47))|",
       })
   void badJsonIsTold(String text, String start) {

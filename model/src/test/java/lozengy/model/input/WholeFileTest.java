@@ -127,6 +127,71 @@ class WholeFileTest {
   }
 
   @Test
+  void aLinkToNothingIsKeptAndWhatItLeadsToWritten() throws IOException {
+    Path real = folder.resolve("real.json");
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("real.json"));
+    write(link, false, "new");
+    assertTrue(Files.isSymbolicLink(link));
+    assertEquals("new", Files.readString(real));
+
+    Path nowhere = folder.resolve("no").resolve("a.json");
+    Path astray = Files.createSymbolicLink(folder.resolve("astray.json"), nowhere);
+    assertEquals(
+        "There is no folder " + nowhere.getParent() + ". Make the folder first, or name another",
+        refusal(astray, true));
+    assertTrue(Files.isSymbolicLink(astray));
+  }
+
+  @Test
+  void aLinkToItselfIsTold() throws IOException {
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), Path.of("link.json"));
+    assertEquals(link + " is a link that leads nowhere. Name a file", refusal(link, true));
+    assertTrue(Files.isSymbolicLink(link));
+  }
+
+  @Test
+  void twoNamesOfOneFileAreOnePlace() throws IOException {
+    Path real = Files.writeString(folder.resolve("real.json"), "old");
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), real);
+    Path other = folder.resolve("sub").resolve("..").resolve("real.json");
+    Files.createDirectory(folder.resolve("sub"));
+    assertEquals(WholeFile.place(real), WholeFile.place(link));
+    assertEquals(WholeFile.place(real), WholeFile.place(other));
+  }
+
+  @Test
+  void whatAnotherHasWrittenSinceIsLeftAlone() throws IOException {
+    Path file = folder.resolve("a.json");
+    Snapshot nothing = Snapshot.of(file);
+    Files.writeString(file, "theirs");
+    assertOvertaken(file, nothing);
+    Snapshot theirs = Snapshot.of(file);
+    Files.writeString(file, "Theirs");
+    assertOvertaken(file, theirs);
+    Snapshot both = Snapshot.of(file);
+    WholeFile.write(file, both, out -> out.write('x'));
+    assertEquals("x", Files.readString(file));
+    Snapshot mine = Snapshot.of(file);
+    Files.delete(file);
+    assertThrows(OvertakenException.class, () -> WholeFile.write(file, mine, out -> {}));
+    assertEquals(List.of(), names());
+  }
+
+  private void assertOvertaken(Path file, Snapshot before) throws IOException {
+    String theirs = Files.readString(file);
+    assertEquals(
+        "Another has changed "
+            + file
+            + " since it was read, so it was left alone. Look at what it holds now, then try again",
+        assertThrows(
+                OvertakenException.class,
+                () -> WholeFile.write(file, before, out -> out.write('x')))
+            .getMessage());
+    assertEquals(theirs, Files.readString(file));
+    assertEquals(List.of("a.json"), names());
+  }
+
+  @Test
   void permissionsStay() throws IOException {
     Path file = Files.writeString(folder.resolve("a.json"), "old");
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw-r--"));

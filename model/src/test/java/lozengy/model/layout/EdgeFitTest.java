@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class EdgeFitTest {
@@ -61,21 +61,13 @@ class EdgeFitTest {
     assertEquals(Optional.empty(), fit(new LayoutSize(Setting.ON_POINT, 3, 3, false, true), 9, 12));
     assertEquals(
         Optional.empty(), fit(new LayoutSize(Setting.STRAIGHT, 3, 3, false, false), 9, 12));
+    Layout layout = Layout.of(THROW);
     assertEquals(
-        Optional.empty(),
-        EdgeFit.of(Layout.of(THROW), Map.of(PieceKind.SQUARE, MeasuresTest.motif(9))));
-    assertEquals(
-        Optional.empty(),
-        EdgeFit.of(Layout.of(THROW), Map.of(PieceKind.SIDE_TRIANGLE, MeasuresTest.motif(12))));
+        Optional.empty(), EdgeFit.of(layout, Measures.of(layout, 9), OptionalDouble.empty()));
   }
 
   private static Optional<EdgeFit> fit(LayoutSize size, double sideCm, double edgeCm) {
-    return EdgeFit.of(
-        Layout.of(size),
-        Map.of(
-            PieceKind.SQUARE,
-            MeasuresTest.motif(sideCm),
-            PieceKind.SIDE_TRIANGLE,
-            MeasuresTest.motif(edgeCm)));
+    Layout layout = Layout.of(size);
+    return EdgeFit.of(layout, Measures.of(layout, sideCm), OptionalDouble.of(edgeCm));
   }
 }

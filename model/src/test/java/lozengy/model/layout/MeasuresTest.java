@@ -1,16 +1,8 @@
 package lozengy.model.layout;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
-import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.Set;
-import lozengy.model.brief.Motif;
-import lozengy.model.brief.Round;
-import lozengy.model.brief.YarnAmount;
-import lozengy.model.colour.Tone;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -68,20 +60,8 @@ class MeasuresTest {
   }
 
   @Test
-  void readsTheSideFromTheSquareMotif() {
+  void measuresStraightSquares() {
     Layout layout = Layout.of(new LayoutSize(Setting.STRAIGHT, 3, 2, false, false));
-    Measures measures = Measures.of(layout, Map.of(PieceKind.SQUARE, motif(10)));
-    assertEquals(new Measures(10, 30, 20, 600, 70, 100), measures);
-    assertThrows(IllegalArgumentException.class, () -> Measures.of(layout, Map.of()));
-    Motif unmeasured = new Motif(OptionalDouble.empty(), motif(1).rounds());
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> Measures.of(layout, Map.of(PieceKind.SQUARE, unmeasured)));
-  }
-
-  static Motif motif(double edgeCm) {
-    return new Motif(
-        OptionalDouble.of(edgeCm),
-        List.of(new Round(Set.of(Tone.values()), new YarnAmount.Length(1000))));
+    assertEquals(new Measures(10, 30, 20, 600, 70, 100), Measures.of(layout, 10));
   }
 }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PieceState;
@@ -17,7 +16,7 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
-import lozengy.model.layout.Measures;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 
 /** What a yarn that was counted in mid-work has, and what counts against it. */
@@ -95,9 +94,9 @@ class CountedTest {
     Blanket after =
         blanket("PEA", new Counted(new YarnAmount.Length(90_000), List.of(), List.of(), 40));
 
-    double outline = Measures.of(before.layout(), before.brief().motifs()).outlineLengthCm();
-    assertEquals(Math.round(outline * 4 * 10), before.edgingMillimetres());
-    assertEquals(Math.round(outline * 4 * 10 * 0.6), after.edgingMillimetres());
+    double outline = before.measures().outlineLengthCm();
+    assertEquals((long) (outline * 4 * 10), before.edgingMillimetres());
+    assertEquals((long) (outline * 4 * 10 * 0.6), after.edgingMillimetres());
     assertEquals(
         used(before, "PEA") - before.edgingMillimetres() + after.edgingMillimetres(),
         used(after, "PEA"));

@@ -17,7 +17,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
@@ -28,7 +27,9 @@ import lozengy.model.check.RuleId;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
+import lozengy.model.wording.FaultWords;
 import org.junit.jupiter.api.Test;
 
 /** Finished pieces without a place: read, checked, marked, counted, and taken up again. */
@@ -153,7 +154,10 @@ class PileTest {
         List.of(
             "1 finished square in FOA, MUD: on the pile, and has no place",
             "1 finished square in MUD, FOA: on the pile, and has no place"),
-        faults.stream().filter(f -> f.rule() == RuleId.PILE).map(Fault::words).toList());
+        faults.stream()
+            .filter(f -> f.rule() == RuleId.PILE)
+            .map(new FaultWords(blanket)::of)
+            .toList());
   }
 
   @Test

@@ -8,8 +8,8 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefReader;
 import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
 
 /** A small blanket in the middle of the work: 3 across and 2 down, filled. */
 final class Sample {

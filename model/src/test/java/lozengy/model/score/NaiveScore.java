@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Deficiency;
 import lozengy.model.colour.Lab;

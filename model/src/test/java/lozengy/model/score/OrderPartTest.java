@@ -13,11 +13,12 @@ import java.util.Set;
 import java.util.function.ToIntBiFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.BriefReader;
+import lozengy.model.brief.Part;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.Offset;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 
 /** The order of borders, held against its definition worked out a second time. */

@@ -8,6 +8,7 @@ import java.util.Random;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;

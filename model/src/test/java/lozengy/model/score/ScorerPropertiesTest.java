@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Place;
 import net.jqwik.api.EdgeCasesMode;

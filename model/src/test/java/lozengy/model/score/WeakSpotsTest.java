@@ -10,6 +10,7 @@ import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
 

@@ -169,7 +169,7 @@ public final class AlternativeSearch {
     if (!Check.faults(blanket, sequences).isEmpty()) {
       throw new IllegalStateException(
           "The search took an arrangement for valid that breaks a rule: "
-              + Check.faults(blanket, sequences).get(0).words());
+              + Check.faults(blanket, sequences).get(0));
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     Arrangement first = found.get(0);
@@ -183,7 +183,7 @@ public final class AlternativeSearch {
                         options.seconds().isPresent() ? budget.spent() : moves().orElseThrow(),
                         each.seconds(),
                         each.version(),
-                        "none",
+                        Arrangement.Solved.UNPROVED,
                         Optional.of(choice)));
     return new Arrangement(blanket, sequences, earlier, score, first.bound(), solved);
   }

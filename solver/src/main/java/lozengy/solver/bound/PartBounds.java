@@ -8,8 +8,8 @@ import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
-import lozengy.model.score.Part;
 
 /** Figures that parts of the score, one by one, exceed in no valid arrangement. */
 public final class PartBounds {

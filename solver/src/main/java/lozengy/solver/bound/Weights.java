@@ -1,8 +1,8 @@
 package lozengy.solver.bound;
 
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.score.Layers;
-import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 

@@ -1,14 +1,16 @@
 package lozengy.solver.constraint;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.check.RuleId;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.ClashGraph;
+import lozengy.model.check.PileFits;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Settings;
 import org.chocosolver.solver.variables.IntVar;
@@ -23,13 +25,13 @@ public final class ConstraintModel {
 
   private final Blanket blanket;
   private final Model model;
-  private final Domains domains;
+  private final RoundYarns domains;
   private final IntVar[][] pieces;
   private final IntVar[] laid;
   private final List<RoundClass> classes;
   private final IntVar[][] counts;
   private final List<YarnLoad> loads;
-  private final Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
+  private final ClashGraph clashes;
   private boolean exact = true;
 
   /**
@@ -41,9 +43,8 @@ public final class ConstraintModel {
 
   private ConstraintModel(Blanket blanket, List<BriefLine> lines) {
     this.blanket = blanket;
-    Domains worked = Domains.all(blanket);
-    lines.forEach(line -> line.content().restrict(worked));
-    this.domains = PileDomains.widened(blanket, worked, lines);
+    RoundYarns worked = RoundYarns.toWork(blanket, lines);
+    this.domains = PileFits.widened(blanket, worked, lines);
     this.model = new Model("blanket", Settings.init().setWarnUser(false));
     this.pieces = new IntVar[blanket.pieceCount()][];
     for (int piece = 0; piece < pieces.length; piece++) {
@@ -57,12 +58,8 @@ public final class ConstraintModel {
     this.classes = RoundClass.of(blanket);
     this.counts = new IntVar[classes.size()][];
     this.loads = YarnLoad.of(blanket, domains, lines);
-    lines.forEach(line -> rules.add(line.rule()));
-    lines.forEach(line -> line.content().post(this));
-    for (RulePosting posting : RulePostings.all()) {
-      posting.strengthen(
-          this, lines.stream().filter(line -> line.rule() == posting.rule()).toList());
-    }
+    this.clashes = ClashGraph.of(blanket, lines);
+    KindPostings.post(this, lines);
   }
 
   /**
@@ -71,14 +68,14 @@ public final class ConstraintModel {
    * @param blanket the blanket
    */
   public static ConstraintModel of(Blanket blanket) {
-    return of(blanket, RulePostings.lines(blanket));
+    return of(blanket, RuleBook.lines(blanket));
   }
 
   /**
    * {@return a model of some lines of the brief}
    *
    * @param blanket the blanket
-   * @param lines some of {@link RulePostings#lines}
+   * @param lines some of {@link RuleBook#lines}
    */
   public static ConstraintModel of(Blanket blanket, List<BriefLine> lines) {
     return new ConstraintModel(blanket, lines);
@@ -153,13 +150,23 @@ public final class ConstraintModel {
     return borders;
   }
 
-  /** Whether some line of a rule is part of the model. */
-  boolean holds(RuleId rule) {
-    return rules.contains(rule);
+  /** The variable of a round by its number. */
+  IntVar round(int number) {
+    return pieces[blanket.index().piece(number)][blanket.index().round(number)];
+  }
+
+  /** Whether the lines that concern single rounds let one take a yarn. */
+  boolean mayTake(int number, int yarn) {
+    return domains.allows(blanket.index().piece(number), blanket.index().round(number), yarn);
+  }
+
+  /** What rounds may not have together. */
+  ClashGraph clashes() {
+    return clashes;
   }
 
   /** What the lines that concern single rounds leave each of them. */
-  Domains direct() {
+  RoundYarns direct() {
     return domains;
   }
 
@@ -250,8 +257,8 @@ public final class ConstraintModel {
   }
 
   /** {@return what the rounds may take by what is propagated now} */
-  public Domains domains() {
-    Domains left = domains.copy();
+  public RoundYarns domains() {
+    RoundYarns left = domains.copy();
     for (int piece = 0; piece < pieces.length; piece++) {
       for (int round = 0; round < pieces[piece].length; round++) {
         for (int yarn : domains.yarnsOf(piece, round)) {

@@ -1,42 +1,23 @@
 package lozengy.solver.constraint;
 
-import java.util.List;
-import java.util.OptionalInt;
-import lozengy.model.blanket.Blanket;
-import lozengy.model.check.RuleId;
+import lozengy.model.check.Ground;
 import org.chocosolver.solver.constraints.Constraint;
 
-/** No more pieces share a sequence than allowed; made and joined pieces among themselves may. */
-final class CopiesPosting implements RulePosting {
+/** How often a sequence may come; made and joined pieces among themselves may share any. */
+final class CopiesPosting implements KindPosting<Ground.Copies> {
 
   @Override
-  public RuleId rule() {
-    return RuleId.COPIES;
+  public Class<Ground.Copies> kind() {
+    return Ground.Copies.class;
   }
 
   @Override
-  public List<BriefLine> lines(Blanket blanket) {
-    OptionalInt copies = blanket.brief().rules().copies();
-    if (copies.isEmpty() || copies.getAsInt() >= blanket.pieceCount()) {
-      return List.of();
-    }
-    int allowed = copies.getAsInt();
-    String words =
-        allowed == 1
-            ? "no two pieces share a sequence"
-            : "at most " + allowed + " pieces share a sequence";
-    return List.of(new BriefLine(rule(), "rules.copies", words, new Copies(allowed)));
-  }
-
-  private record Copies(int allowed) implements BriefLine.Content {
-    @Override
-    public void post(ConstraintModel constraints) {
-      CopiesPropagator propagator = new CopiesPropagator(constraints, allowed);
-      new Constraint("copies", propagator).post();
-      // with a pile, what is worked and what is planned is only known once it is laid
-      if (allowed == 1 && constraints.blanket().pile().isEmpty()) {
-        ScarceSequences.post(constraints);
-      }
+  public void post(ConstraintModel constraints, Ground.Copies copies) {
+    CopiesPropagator propagator = new CopiesPropagator(constraints, copies);
+    new Constraint("copies", propagator).post();
+    // with a pile, what is worked and what is planned is only known once it is laid
+    if (copies.most() == 1 && constraints.blanket().pile().isEmpty()) {
+      ScarceSequences.post(constraints, copies);
     }
   }
 }

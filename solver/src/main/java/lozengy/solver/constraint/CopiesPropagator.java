@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
+import lozengy.model.check.Ground;
 import org.chocosolver.solver.constraints.Propagator;
 import org.chocosolver.solver.constraints.PropagatorPriority;
 import org.chocosolver.solver.exception.ContradictionException;
@@ -44,33 +44,33 @@ final class CopiesPropagator extends Propagator<IntVar> {
 
   private final Deque<Integer> waiting = new ArrayDeque<>();
 
-  CopiesPropagator(ConstraintModel model, int allowed) {
-    super(variables(model), PropagatorPriority.VERY_SLOW, true);
+  CopiesPropagator(ConstraintModel model, Ground.Copies copies) {
+    super(variables(model, copies), PropagatorPriority.VERY_SLOW, true);
     Blanket blanket = model.blanket();
-    int[] leads = blanket.orbits().leads();
-    this.pieces = leads(model);
+    int[] counted = copies.pieces();
+    this.pieces = counted(model, copies);
     this.laid = new IntVar[pieces.length];
-    this.allowed = allowed;
+    this.allowed = copies.most();
     this.planned = new boolean[pieces.length];
     this.pieceOf = new int[vars.length];
     int index = 0;
     for (int piece = 0; piece < pieces.length; piece++) {
-      planned[piece] = blanket.state(leads[piece]) == PieceState.PLANNED;
+      planned[piece] = blanket.orbits().worked(counted[piece]) < 0;
       for (int round = 0; round < pieces[piece].length; round++) {
         pieceOf[index++] = piece;
       }
     }
     for (int piece = 0; piece < pieces.length; piece++) {
-      laid[piece] = model.laid(leads[piece]);
+      laid[piece] = model.laid(counted[piece]);
       if (laid[piece] != null) {
         pieceOf[index++] = piece;
       }
     }
   }
 
-  private static IntVar[] variables(ConstraintModel model) {
+  private static IntVar[] variables(ConstraintModel model, Ground.Copies copies) {
     return Stream.concat(
-            Stream.of(leads(model)).flatMap(Arrays::stream), Stream.of(model.allLaid()))
+            Stream.of(counted(model, copies)).flatMap(Arrays::stream), Stream.of(model.allLaid()))
         .toArray(IntVar[]::new);
   }
 
@@ -80,10 +80,8 @@ final class CopiesPropagator extends Propagator<IntVar> {
   }
 
   /** The rounds of the pieces that count: of images of each other one. */
-  private static IntVar[][] leads(ConstraintModel model) {
-    return Arrays.stream(model.blanket().orbits().leads())
-        .mapToObj(model::rounds)
-        .toArray(IntVar[][]::new);
+  private static IntVar[][] counted(ConstraintModel model, Ground.Copies copies) {
+    return Arrays.stream(copies.pieces()).mapToObj(model::rounds).toArray(IntVar[][]::new);
   }
 
   @Override

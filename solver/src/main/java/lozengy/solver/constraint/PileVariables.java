@@ -3,6 +3,9 @@ package lozengy.solver.constraint;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.PileFits;
+import lozengy.model.check.RoundYarns;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
@@ -15,13 +18,13 @@ import org.chocosolver.solver.variables.IntVar;
 final class PileVariables {
 
   private final Blanket blanket;
-  private final Domains worked;
-  private final PileDomains pile;
+  private final RoundYarns worked;
+  private final PileFits pile;
 
-  private PileVariables(Blanket blanket, Domains worked, List<BriefLine> lines) {
+  private PileVariables(Blanket blanket, RoundYarns worked, List<BriefLine> lines) {
     this.blanket = blanket;
     this.worked = worked;
-    this.pile = new PileDomains(blanket, lines);
+    this.pile = new PileFits(blanket, lines);
   }
 
   /**
@@ -33,7 +36,7 @@ final class PileVariables {
    * @return the variables by piece; null where no piece of the pile can lie
    */
   static IntVar[] post(
-      Model model, Blanket blanket, Domains worked, List<BriefLine> lines, IntVar[][] rounds) {
+      Model model, Blanket blanket, RoundYarns worked, List<BriefLine> lines, IntVar[][] rounds) {
     IntVar[] laid = new IntVar[blanket.pieceCount()];
     if (!blanket.pile().isEmpty()) {
       PileVariables variables = new PileVariables(blanket, worked, lines);

@@ -8,9 +8,7 @@ import java.util.TreeMap;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
-import lozengy.model.brief.Rules.WithinPiece;
-import lozengy.model.check.RuleId;
+import lozengy.model.check.Ground;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.IntVar;
 
@@ -28,22 +26,24 @@ final class ScarceSequences {
   private static final int MOST = 600;
 
   private final ConstraintModel model;
+  private final Ground.Copies copies;
   private final Map<List<Integer>, Integer> numbers = new HashMap<>();
 
-  private ScarceSequences(ConstraintModel model) {
+  private ScarceSequences(ConstraintModel model, Ground.Copies copies) {
     this.model = model;
+    this.copies = copies;
   }
 
   /** Posts it for the pieces of each length for which sequences are scarce. */
-  static void post(ConstraintModel model) {
+  static void post(ConstraintModel model, Ground.Copies copies) {
     Blanket blanket = model.blanket();
     Map<Integer, List<Integer>> byLength = new TreeMap<>();
-    for (int piece : blanket.orbits().leads()) {
-      if (blanket.state(piece) == PieceState.PLANNED) {
+    for (int piece : copies.pieces()) {
+      if (blanket.orbits().worked(piece) < 0) {
         byLength.computeIfAbsent(blanket.roundCount(piece), rounds -> new ArrayList<>()).add(piece);
       }
     }
-    byLength.values().forEach(pieces -> new ScarceSequences(model).post(pieces));
+    byLength.values().forEach(pieces -> new ScarceSequences(model, copies).post(pieces));
   }
 
   private void post(List<Integer> pieces) {
@@ -51,7 +51,7 @@ final class ScarceSequences {
     List<Tuples> tables = new ArrayList<>();
     List<List<Integer>> worked = worked();
     for (int piece : pieces) {
-      List<List<Integer>> sequences = SequenceLister.list(yarnsOf(piece), within(), most + 1);
+      List<List<Integer>> sequences = SequenceLister.list(yarnsOf(piece), within(piece), most + 1);
       if (sequences.size() > most) {
         return;
       }
@@ -100,17 +100,18 @@ final class ScarceSequences {
         .toArray(int[][]::new);
   }
 
-  private WithinPiece within() {
-    return model.holds(RuleId.WITHIN_PIECE)
-        ? model.blanket().brief().rules().withinPiece()
-        : WithinPiece.FREE;
+  private SequenceLister.Within within(int piece) {
+    int start = model.blanket().index().centre(piece);
+    return (round, yarn, other, otherYarn) ->
+        model.clashes().bars(start + round, yarn, start + other, otherYarn);
   }
 
   /** The sequences of worked pieces, which no planned piece may show again. */
   private List<List<Integer>> worked() {
     List<List<Integer>> worked = new ArrayList<>();
-    for (int piece : model.blanket().orbits().leads()) {
-      if (model.blanket().state(piece) != PieceState.PLANNED) {
+    for (int lead : copies.pieces()) {
+      int piece = model.blanket().orbits().worked(lead);
+      if (piece >= 0) {
         List<Integer> sequence = new ArrayList<>();
         for (int round = 0; round < model.blanket().roundCount(piece); round++) {
           sequence.add(model.direct().only(piece, round));

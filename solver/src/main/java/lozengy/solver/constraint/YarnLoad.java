@@ -1,10 +1,13 @@
 package lozengy.solver.constraint;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 
 /**
  * What rounds may ask of one yarn, and what is there for them. Exact, in whole millimetres.
@@ -43,8 +46,8 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
    * @param blanket the blanket
    * @param domains what each round may take
    */
-  public static List<YarnLoad> of(Blanket blanket, Domains domains) {
-    return of(blanket, domains, new long[blanket.yarnCount()]);
+  public static List<YarnLoad> of(Blanket blanket, RoundYarns domains) {
+    return of(blanket, domains, RuleBook.lines(blanket));
   }
 
   /**
@@ -52,20 +55,21 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
    *
    * @param blanket the blanket
    * @param domains what each round may take
-   * @param lines the lines that hold, some of {@link RulePostings#lines}
+   * @param lines the lines that hold, some of {@link RuleBook#lines}
    */
-  public static List<YarnLoad> of(Blanket blanket, Domains domains, List<BriefLine> lines) {
-    Set<String> held = lines.stream().map(BriefLine::path).collect(Collectors.toSet());
-    long[] relief = new long[blanket.yarnCount()];
-    for (BriefLine line : YarnTotalsPosting.totals(blanket)) {
-      for (int yarn = 0; yarn < relief.length && !held.contains(line.path()); yarn++) {
-        relief[yarn] = Math.min(ENDLESS, relief[yarn] + line.content().reliefMillimetres(yarn));
-      }
-    }
-    return of(blanket, domains, relief);
+  public static List<YarnLoad> of(Blanket blanket, RoundYarns domains, List<BriefLine> lines) {
+    long[] capacity = new long[blanket.yarnCount()];
+    Arrays.fill(capacity, ENDLESS);
+    lines.stream()
+        .flatMap(line -> line.grounds(Ground.Stock.class))
+        .forEach(stock -> capacity[stock.yarn()] = stock.millimetres());
+    lines.stream()
+        .flatMap(line -> line.grounds(Ground.Taken.class))
+        .forEach(taken -> capacity[taken.yarn()] -= taken.millimetres());
+    return of(blanket, domains, capacity);
   }
 
-  private static List<YarnLoad> of(Blanket blanket, Domains domains, long[] relief) {
+  private static List<YarnLoad> of(Blanket blanket, RoundYarns domains, long[] capacity) {
     List<RoundClass> classes = RoundClass.of(blanket);
     List<YarnLoad> loads = new ArrayList<>();
     int[][] fixed = new int[classes.size()][blanket.yarnCount()];
@@ -82,14 +86,12 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
           terms.add(new Term(c, length, fixed[c][yarn], possible[c][yarn]));
         }
       }
-      long capacity =
-          blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn) + relief[yarn];
-      loads.add(new YarnLoad(yarn, List.copyOf(terms), capacity));
+      loads.add(new YarnLoad(yarn, List.copyOf(terms), capacity[yarn]));
     }
     return loads;
   }
 
-  private static void count(RoundClass rounds, Domains domains, int[] fixed, int[] possible) {
+  private static void count(RoundClass rounds, RoundYarns domains, int[] fixed, int[] possible) {
     for (int piece : rounds.pieces()) {
       int[] yarns = domains.yarnsOf(piece, rounds.round());
       for (int yarn : yarns) {

@@ -15,13 +15,20 @@ interface Argument {
   List<Finding> findings(Asked asked);
 
   /**
+   * What a finding says of its pieces: others may say the same of other pieces, and where many do,
+   * they are told together.
+   */
+  default Object sort(Reason reason) {
+    return reason;
+  }
+
+  /**
    * What several findings of one sort say together.
    *
-   * @param findings those that say the same of other pieces, in the argument's words
-   * @return a sentence
+   * @param reasons those that say the same of other pieces
    */
-  default String together(Blanket blanket, List<Finding> findings) {
-    return findings.get(0).words();
+  default Reason together(List<Reason> reasons) {
+    return reasons.get(0);
   }
 
   /**

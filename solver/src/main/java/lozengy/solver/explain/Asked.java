@@ -5,14 +5,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.brief.Look;
-import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.blanket.RoundIndex;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.ClashGraph;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RoundPairs;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.Domains;
-import lozengy.solver.constraint.RulePostings;
+import lozengy.model.check.YarnPairs;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.YarnLoad;
 
 /**
@@ -21,47 +26,78 @@ import lozengy.solver.constraint.YarnLoad;
  * @param blanket the blanket
  * @param direct what the lines leave each round by themselves
  * @param loads what the rounds may ask of each yarn, and what the lines leave of it
+ * @param clashes what rounds may not have together
  * @param lines the lines
  * @param rules the rules of which a line holds
  * @param paths where the lines stand
  */
 record Asked(
     Blanket blanket,
-    Domains direct,
+    RoundYarns direct,
     List<YarnLoad> loads,
+    ClashGraph clashes,
     List<BriefLine> lines,
     Set<RuleId> rules,
-    Set<String> paths) {
+    Set<BriefPath> paths) {
 
-  private static final String MIN_CONTRAST = "rules.min-contrast";
+  private static final BriefPath MIN_CONTRAST = BriefPath.of("rules", "min-contrast");
 
   /** All that a brief asks for. */
   static Asked all(Blanket blanket) {
-    return of(blanket, RulePostings.lines(blanket));
+    return of(blanket, RuleBook.lines(blanket));
   }
 
   /**
    * What some lines ask for.
    *
-   * @param lines some of {@link RulePostings#lines}
+   * @param lines some of {@link RuleBook#lines}
    */
   static Asked of(Blanket blanket, List<BriefLine> lines) {
-    Domains direct = Domains.direct(blanket, lines);
+    RoundYarns direct = RoundYarns.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
-    Set<String> paths = new HashSet<>();
+    Set<BriefPath> paths = new HashSet<>();
     for (BriefLine line : lines) {
       rules.add(line.rule());
       paths.add(line.path());
     }
     List<YarnLoad> loads = YarnLoad.of(blanket, direct, lines);
-    return new Asked(blanket, direct, loads, List.copyOf(lines), rules, paths);
+    ClashGraph clashes = ClashGraph.of(blanket, lines);
+    return new Asked(blanket, direct, loads, clashes, List.copyOf(lines), rules, paths);
   }
 
-  /** Which rounds of a planned piece must differ. */
-  WithinPiece withinPiece() {
-    return rules.contains(RuleId.WITHIN_PIECE)
-        ? blanket.brief().rules().withinPiece()
-        : WithinPiece.FREE;
+  /**
+   * The rules of the lines by which rounds clash.
+   *
+   * @param within whether those of one piece are meant, or those of two
+   */
+  RuleId[] clashRules(boolean within) {
+    return lines.stream()
+        .filter(line -> line.grounds(Ground.Clash.class).anyMatch(clash -> within == within(clash)))
+        .map(BriefLine::rule)
+        .distinct()
+        .toArray(RuleId[]::new);
+  }
+
+  private boolean within(Ground.Clash clash) {
+    RoundPairs pairs = clash.pairs();
+    RoundIndex index = blanket.index();
+    return pairs.size() > 0 && index.piece(pairs.first()[0]) == index.piece(pairs.second()[0]);
+  }
+
+  /** The yarns that the lines leave a round by themselves, by its number. */
+  int[] yarnsOf(int number) {
+    return direct.yarnsOf(blanket.index().piece(number), blanket.index().round(number));
+  }
+
+  /** Whether two rounds clash whatever they take; not if one may take nothing, told elsewhere. */
+  boolean stuck(int number, int entry) {
+    int[] yarns = yarnsOf(number);
+    int[] others = yarnsOf(clashes.other(entry));
+    YarnPairs barred = clashes.barred(entry);
+    return yarns.length > 0
+        && others.length > 0
+        && IntStream.of(yarns)
+            .allMatch(yarn -> IntStream.of(others).allMatch(other -> barred.bars(yarn, other)));
   }
 
   /** How many pieces may share a sequence, where that is limited. */
@@ -74,48 +110,19 @@ record Asked(
     return rules.contains(RuleId.NEIGHBOUR_BORDERS);
   }
 
-  /** Whether two yarns may not meet as borders on a seam. */
-  boolean bordersClash(int yarnA, int yarnB) {
-    return bordersDiffer() && yarnA == yarnB
-        || contrast() && blanket.sameBorder(yarnA, yarnB)
-        || apart(yarnA, yarnB);
-  }
-
   /** Whether borders that look alike count as the same. */
   boolean contrast() {
     return paths.contains(MIN_CONTRAST);
   }
 
-  /** Whether two yarns are to be kept apart. */
-  boolean apart(int yarnA, int yarnB) {
-    List<Look.Pair> pairs = blanket.brief().look().apart();
-    for (int i = 0; i < pairs.size() && rules.contains(RuleId.APART); i++) {
-      int first = blanket.yarnIndex(pairs.get(i).first());
-      int second = blanket.yarnIndex(pairs.get(i).second());
-      boolean meant = first == yarnA && second == yarnB || first == yarnB && second == yarnA;
-      if (meant && paths.contains("look.apart[" + i + "]")) {
-        return true;
-      }
-    }
-    return false;
-  }
-
   /** What locks, finished pieces and given borders leave each round, tones and bans aside. */
-  Domains held() {
-    Domains held = Domains.all(blanket);
-    for (BriefLine line : lines) {
-      if (line.rule() == RuleId.LOCKS || line.rule() == RuleId.BORDERS) {
-        line.content().restrict(held);
-      }
-    }
-    return held;
+  RoundYarns held() {
+    return RoundYarns.ofPlaces(blanket, lines);
   }
 
   /** What the lines leave each round of a piece that is still to be worked. */
-  Domains worked() {
-    Domains worked = Domains.all(blanket);
-    lines.forEach(line -> line.content().restrict(worked));
-    return worked;
+  RoundYarns worked() {
+    return RoundYarns.toWork(blanket, lines);
   }
 
   /** The pile as the lines ask for it: of the stacks left out no piece has to lie anywhere. */

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.Brief;
 import lozengy.solver.explain.Settling.Settled;
 import lozengy.solver.explain.Settling.Verdict;
 import org.chocosolver.solver.Model;
@@ -98,13 +97,7 @@ final class Balls {
   }
 
   private Blanket with(int[] balls) {
-    Brief brief = blanket.brief();
-    for (int yarn = 0; yarn < balls.length; yarn++) {
-      if (balls[yarn] > 0) {
-        brief = StockRelaxing.move(blanket, yarn, balls[yarn]).change().apply(brief);
-      }
-    }
-    return Blanket.ofUnjudged(brief);
+    return StockRelaxing.with(blanket, balls);
   }
 
   private void learn(Finding finding, int[] balls) {

@@ -6,7 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /**
  * Causes that come to light once others are mended, and are no part of these: neither do they say
@@ -14,8 +15,8 @@ import lozengy.solver.constraint.BriefLine;
  */
 final class Beside {
 
-  private final Set<String> said = new HashSet<>();
-  private final Set<List<String>> lines = new HashSet<>();
+  private final Set<Object> said = new HashSet<>();
+  private final Set<List<BriefPath>> lines = new HashSet<>();
   private final BitSet stocks = new BitSet();
   private final List<Cause> causes = new ArrayList<>();
 
@@ -41,22 +42,20 @@ final class Beside {
   }
 
   private boolean isNew(Cause cause) {
-    return cause.matter().map(Remedies::shape).filter(said::contains).isEmpty()
+    return cause.first().map(Reason::matter).filter(said::contains).isEmpty()
         && !lines.contains(paths(cause))
         && !cause.stocks().intersects(stocks);
   }
 
   private void know(Map<Argument, List<Finding>> findings, List<Cause> told) {
-    findings
-        .values()
-        .forEach(all -> all.forEach(finding -> said.add(Remedies.shape(finding.words()))));
+    findings.values().forEach(all -> all.forEach(finding -> said.add(finding.reason().matter())));
     for (Cause cause : told) {
       lines.add(paths(cause));
       stocks.or(cause.stocks());
     }
   }
 
-  private static List<String> paths(Cause cause) {
+  private static List<BriefPath> paths(Cause cause) {
     return cause.conflict().lines().stream().map(BriefLine::path).toList();
   }
 }

@@ -6,27 +6,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.Domains;
-import lozengy.solver.constraint.RulePostings;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 
 /**
  * One reason why nothing fits.
  *
- * @param words the direct argument in a sentence, which alone is a proof; empty where there is none
- *     and the constraint model proved it
- * @param matter the argument's sentence about the first finding that it is about, which alone is a
- *     proof too; empty as the words are
+ * @param reason the direct argument, which alone is a proof; empty where there is none and the
+ *     constraint model proved it
+ * @param first the first reason of those that it puts together, or itself; which alone is a proof
+ *     too; empty where there is no direct argument
  * @param more how many findings of the same sort there are beside this one that are not told
  * @param conflict the lines of the brief that cannot hold together
  */
-public record Cause(Optional<String> words, Optional<String> matter, int more, Conflict conflict) {
+public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, Conflict conflict) {
 
   /** The yarns whose stock it rests on. */
   BitSet stocks() {
     BitSet stocks = new BitSet();
     conflict.lines().stream()
-        .filter(line -> line.path().startsWith("yarns["))
+        .filter(line -> line.path().inItem("yarns"))
         .forEach(line -> stocks.set(Relaxing.index(line)));
     return stocks;
   }
@@ -36,25 +36,30 @@ public record Cause(Optional<String> words, Optional<String> matter, int more, C
 
   /** Why a brief that direct arguments speak against cannot hold. */
   static List<Cause> of(Blanket blanket, Map<Argument, List<Finding>> found, Settling settling) {
-    List<BriefLine> lines = RulePostings.lines(blanket);
-    Domains unrestricted = Domains.all(blanket);
+    List<BriefLine> lines = RuleBook.lines(blanket);
+    RoundYarns unrestricted = RoundYarns.all(blanket);
     List<Cause> causes = new ArrayList<>();
     found.forEach(
         (argument, findings) -> {
           int first = causes.size();
-          List<Told> all = Told.of(argument, blanket, findings);
-          List<Told> some = all.subList(0, Math.min(all.size(), MOST_OF_A_SORT));
-          int untold = findings.size() - some.stream().mapToInt(told -> 1 + told.more()).sum();
-          for (Told told : some) {
-            Finding finding = told.first();
+          List<Refutation> all =
+              Refutation.of(argument, findings.stream().map(Finding::reason).toList());
+          List<Refutation> some = all.subList(0, Math.min(all.size(), MOST_OF_A_SORT));
+          int untold = findings.size() - some.stream().mapToInt(each -> 1 + each.merged()).sum();
+          for (Refutation proof : some) {
+            Finding finding =
+                findings.stream()
+                    .filter(each -> each.reason().equals(proof.first()))
+                    .findFirst()
+                    .orElseThrow();
             Conflict conflict =
                 Conflict.of(blanket, argument, finding.lines(unrestricted, lines), settling);
             add(
                 causes,
                 new Cause(
-                    Optional.of(told.words()),
-                    Optional.of(finding.words()),
-                    told.more(),
+                    Optional.of(proof.reason()),
+                    Optional.of(proof.first()),
+                    proof.merged(),
                     conflict));
           }
           if (causes.size() > first && untold > 0) {
@@ -76,7 +81,7 @@ public record Cause(Optional<String> words, Optional<String> matter, int more, C
   }
 
   private Cause andMore(int count) {
-    return new Cause(words, matter, more + count, conflict);
+    return new Cause(reason, first, more + count, conflict);
   }
 
   /** Why a brief that the constraint model has refuted cannot hold. */

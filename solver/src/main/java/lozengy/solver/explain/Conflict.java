@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.RuleBook;
+import lozengy.model.input.BriefPath;
 import lozengy.solver.constraint.Limits;
-import lozengy.solver.constraint.RulePostings;
 import lozengy.solver.explain.Settling.Verdict;
 
 /**
@@ -43,7 +44,7 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    */
   public static Optional<Conflict> find(Blanket blanket, long seed, Limits limits) {
     Settling settling = new Settling(seed, limits);
-    return settling.settle(blanket, RulePostings.lines(blanket)) == Verdict.CONFLICTS
+    return settling.settle(blanket, RuleBook.lines(blanket)) == Verdict.CONFLICTS
         ? Optional.of(ofRefuted(blanket, settling))
         : Optional.empty();
   }
@@ -57,7 +58,7 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
   static Conflict ofRefuted(Blanket blanket, Settling settling) {
     Predicate<List<BriefLine>> refuted =
         lines -> settling.settle(blanket, lines) == Verdict.CONFLICTS;
-    return new Finder(blanket, refuted, settling).find(RulePostings.lines(blanket));
+    return new Finder(blanket, refuted, settling).find(RuleBook.lines(blanket));
   }
 
   /**
@@ -74,37 +75,16 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
         lines -> !argument.findings(Asked.of(blanket, lines)).isEmpty();
     // where the candidates leave a line out that the argument needs, all lines are looked through
     boolean enough = refuted.test(candidates);
-    List<BriefLine> from = enough ? candidates : RulePostings.lines(blanket);
+    List<BriefLine> from = enough ? candidates : RuleBook.lines(blanket);
     return new Finder(blanket, refuted, settling).find(from).inOrder(blanket);
   }
 
   /** The same with its lines in the order of the rules. */
   private Conflict inOrder(Blanket blanket) {
-    List<String> order =
-        RulePostings.lines(blanket).stream().map(line -> line.rule() + line.path()).toList();
+    List<BriefPath> order = RuleBook.lines(blanket).stream().map(BriefLine::path).toList();
     return new Conflict(
-        lines.stream()
-            .sorted(Comparator.comparing(line -> order.indexOf(line.rule() + line.path())))
-            .toList(),
+        lines.stream().sorted(Comparator.comparing(line -> order.indexOf(line.path()))).toList(),
         minimal);
-  }
-
-  /**
-   * {@return the conflict in sentences: one for what they have in common, and one for each line}
-   */
-  public List<String> words() {
-    List<String> words = new ArrayList<>();
-    if (lines.size() == 1) {
-      words.add("One line of the brief cannot hold by itself:");
-    } else {
-      words.add(
-          minimal
-              ? "These lines of the brief cannot hold together; without any one of them the others"
-                  + " could:"
-              : "These lines of the brief cannot hold together; perhaps not all of them matter:");
-    }
-    lines.forEach(line -> words.add(line.path() + ": " + line.words()));
-    return words;
   }
 
   private static final class Finder {

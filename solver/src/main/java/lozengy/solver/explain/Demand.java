@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
 
@@ -44,7 +44,7 @@ final class Demand {
   private static final BigInteger WHOLE = BigInteger.ONE.shiftLeft(45);
 
   private final Blanket blanket;
-  private final Domains domains;
+  private final RoundYarns domains;
   private final List<YarnLoad> loads;
   private final List<Group> groups = new ArrayList<>();
   private final long[] wholeBlanket;

@@ -2,15 +2,18 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.colour.Tone;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.explain.Finding.Slot;
+import lozengy.solver.explain.Reason.Bar;
 
 /** Rounds for which lock, tones and bans leave no yarn. */
 final class EmptyRounds implements Argument {
@@ -18,7 +21,7 @@ final class EmptyRounds implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
+    RoundYarns direct = asked.direct();
     List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
       int round = rounds.round();
@@ -27,11 +30,11 @@ final class EmptyRounds implements Argument {
           IntStream.range(0, blanket.yarnCount())
               .noneMatch(yarn -> blanket.toneAllows(rounds.kind(), round, yarn));
       if (empty.length > 0 && toneless) {
-        String where = Words.rounds(List.of(round)) + " of " + Tell.pieces(blanket, boxed(empty));
+        List<Integer> pieces = IntStream.of(empty).boxed().toList();
         findings.add(
             Finding.of(
-                "%s must be %s, and no yarn is".formatted(where, tones(blanket, empty[0], round)),
-                IntStream.of(empty).mapToObj(piece -> new Slot(piece, round)).toList()));
+                new Reason.NoSuchTone(pieces, round, tones(blanket, empty[0], round)),
+                pieces.stream().map(piece -> new Slot(piece, round)).toList()));
       } else {
         IntStream.of(empty)
             .forEach(
@@ -49,47 +52,35 @@ final class EmptyRounds implements Argument {
     return finding.slots().size();
   }
 
-  private static List<Integer> boxed(int[] pieces) {
-    return IntStream.of(pieces).boxed().toList();
-  }
-
-  private static String reason(Blanket blanket, int piece, int round) {
-    String where = Tell.round(blanket, piece, round);
+  private static Reason reason(Blanket blanket, int piece, int round) {
+    Set<Tone> tones = tones(blanket, piece, round);
+    int rounds = blanket.roundCount(piece);
     int lock = blanket.locked(piece, round);
-    boolean planned = blanket.state(piece) == PieceState.PLANNED;
-    if (lock != Sequences.OPEN && planned) {
-      String yarn = Words.yarn(blanket, lock);
-      String breach = "must be " + tones(blanket, piece, round);
-      boolean border = round == blanket.roundCount(piece) - 1;
-      int given = border ? blanket.look().border(piece) : Sequences.OPEN;
+    if (lock != Sequences.OPEN && blanket.state(piece) == PieceState.PLANNED) {
+      int given = round == rounds - 1 ? blanket.look().border(piece) : Sequences.OPEN;
+      Bar bar = Bar.TONE;
       if (given != Sequences.OPEN && given != lock) {
-        breach = "the look gives it " + Words.yarn(blanket, given);
+        bar = Bar.LOOK_BORDER;
       } else if (blanket.banned(piece, lock)) {
-        breach = "that yarn is banned from the piece";
-      } else if (!blanket.look().allows(piece, round, blanket.roundCount(piece), lock)) {
-        breach = "its zone takes other yarns alone";
+        bar = Bar.BAN;
+      } else if (!blanket.look().allows(piece, round, rounds, lock)) {
+        bar = Bar.ZONE;
       } else if (ruledOut(blanket, piece, round, lock)) {
-        breach = "the look lets no such round have it";
+        bar = Bar.COUNT;
       }
-      return "%s is locked to %s, but %s".formatted(where, yarn, breach);
+      OptionalInt other = bar == Bar.LOOK_BORDER ? OptionalInt.of(given) : OptionalInt.empty();
+      return new Reason.LockBarred(piece, round, lock, bar, tones, other);
     }
-    List<Integer> banned =
+    List<Integer> barred =
         IntStream.range(0, blanket.yarnCount())
             .filter(yarn -> blanket.toneAllows(blanket.kind(piece), round, yarn))
             .boxed()
             .toList();
     boolean zoned =
-        banned.stream()
-            .anyMatch(
-                yarn -> !blanket.look().allows(piece, round, blanket.roundCount(piece), yarn));
-    boolean counted = banned.stream().anyMatch(yarn -> ruledOut(blanket, piece, round, yarn));
-    String outside = zoned ? "kept out by its zones and bans" : "banned from the piece";
-    return "%s must be %s, but %s %s"
-        .formatted(
-            where,
-            tones(blanket, piece, round),
-            Tell.yarns(blanket, banned) + (banned.size() == 1 ? " is" : " are"),
-            counted ? "kept out by the look's counts, or by zones and bans" : outside);
+        barred.stream().anyMatch(yarn -> !blanket.look().allows(piece, round, rounds, yarn));
+    boolean counted = barred.stream().anyMatch(yarn -> ruledOut(blanket, piece, round, yarn));
+    Bar bar = counted ? Bar.COUNT : zoned ? Bar.ZONE : Bar.BAN;
+    return new Reason.NothingLeft(piece, round, tones, barred, bar);
   }
 
   /** Whether a count of the look lets no piece have a yarn in a round. */
@@ -103,12 +94,7 @@ final class EmptyRounds implements Argument {
                     && count.covers(round, blanket.roundCount(piece)));
   }
 
-  private static String tones(Blanket blanket, int piece, int round) {
-    return String.join(
-        " or ",
-        blanket.motif(blanket.kind(piece)).rounds().get(round).tones().stream()
-            .sorted()
-            .map(tone -> tone.word())
-            .toList());
+  private static Set<Tone> tones(Blanket blanket, int piece, int round) {
+    return blanket.motif(blanket.kind(piece)).rounds().get(round).tones();
   }
 }

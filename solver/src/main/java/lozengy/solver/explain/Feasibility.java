@@ -1,6 +1,7 @@
 package lozengy.solver.explain;
 
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
@@ -29,17 +30,22 @@ public final class Feasibility {
   /**
    * It is proved to have none.
    *
-   * @param reasons why, in words, at least one sentence
+   * @param refutations direct arguments, each of which alone is a proof; none where the constraint
+   *     model has proved it
+   * @param conflict lines of the brief that cannot hold together, where the constraint model has
+   *     proved it
    */
-  public record Impossible(List<String> reasons) implements Answer {
+  public record Impossible(List<Refutation> refutations, Optional<Conflict> conflict)
+      implements Answer {
 
     /**
-     * Copies the reasons.
+     * Copies the refutations.
      *
-     * @param reasons why, in words, at least one sentence
+     * @param refutations direct arguments, each of which alone is a proof
+     * @param conflict lines of the brief that cannot hold together
      */
     public Impossible {
-      reasons = List.copyOf(reasons);
+      refutations = List.copyOf(refutations);
     }
   }
 
@@ -57,9 +63,9 @@ public final class Feasibility {
    * @return what was found out
    */
   public static Answer examine(Blanket blanket, long seed, Limits limits) {
-    List<String> reasons = Root.arguments(blanket);
-    if (!reasons.isEmpty()) {
-      return new Impossible(reasons);
+    List<Refutation> refutations = Root.arguments(blanket);
+    if (!refutations.isEmpty()) {
+      return new Impossible(refutations, Optional.empty());
     }
     return search(blanket, seed, limits);
   }
@@ -82,7 +88,7 @@ public final class Feasibility {
       return answer(blanket, model, found.sequences());
     }
     return outcome instanceof Start.None
-        ? new Impossible(conflict(blanket, seed, limits))
+        ? new Impossible(List.of(), Optional.of(conflict(blanket, seed, limits)))
         : new Unknown();
   }
 
@@ -93,14 +99,14 @@ public final class Feasibility {
     if (model.exact()) {
       throw new IllegalStateException(
           "The constraint model took an arrangement for valid that breaks a rule: "
-              + Check.faults(blanket, sequences).get(0).words());
+              + Check.faults(blanket, sequences).get(0));
     }
     return new Unknown();
   }
 
-  private static List<String> conflict(Blanket blanket, long seed, Limits limits) {
+  private static Conflict conflict(Blanket blanket, long seed, Limits limits) {
     Limits each =
         new Limits(limits.nodes(), Math.min(limits.fails(), CONFLICT_FAILS), limits.stop());
-    return Conflict.ofRefuted(blanket, new Settling(seed, each)).words();
+    return Conflict.ofRefuted(blanket, new Settling(seed, each));
   }
 }

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
-import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.SequenceLister;
 import lozengy.solver.explain.Finding.Slot;
 
@@ -25,46 +25,53 @@ final class FewSequences implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
+    RoundYarns direct = asked.direct();
     if (asked.copies().isEmpty()) {
       return List.of();
     }
     int allowed = asked.copies().getAsInt();
-    Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
+    Map<PieceSort, List<Integer>> alike = new LinkedHashMap<>();
     Map<List<Integer>, Integer> worked = new HashMap<>();
     for (int piece : blanket.orbits().leads()) {
-      List<List<Integer>> yarns = yarns(direct, piece);
       if (blanket.takesPile(piece)) {
         continue;
       }
-      if (blanket.state(piece) == PieceState.PLANNED) {
-        alike.computeIfAbsent(yarns, y -> new ArrayList<>()).add(piece);
+      int fact = blanket.orbits().worked(piece);
+      if (fact < 0) {
+        alike.computeIfAbsent(PieceSort.of(asked, piece), s -> new ArrayList<>()).add(piece);
       } else {
-        worked.merge(worked(direct, piece), 1, Integer::sum);
+        worked.merge(worked(direct, fact), 1, Integer::sum);
       }
     }
     boolean few = alike.size() <= MOST_COMPARED;
     List<Finding> findings = new ArrayList<>();
-    for (List<List<Integer>> yarns : alike.keySet()) {
-      if (yarns.contains(List.<Integer>of())) {
+    for (PieceSort sort : alike.keySet()) {
+      if (sort.yarns().contains(List.<Integer>of())) {
         // an empty round is told elsewhere
         continue;
       }
+      SequenceLister.Within within = within(asked, alike.get(sort).get(0));
       List<Integer> pieces = new ArrayList<>();
       alike.forEach(
           (narrower, with) -> {
-            if (narrower == yarns || few && within(narrower, yarns)) {
+            if (narrower == sort || few && narrower.within(sort)) {
               pieces.addAll(with);
             }
           });
-      int room = room(asked.withinPiece(), yarns, allowed, worked, pieces.size());
+      int room = room(within, sort.yarns(), allowed, worked, pieces.size());
       if (room < pieces.size()) {
         pieces.sort(null);
-        String words = reason(blanket, pieces, allowed, room, !worked.isEmpty());
-        findings.add(Finding.of(words, slots(blanket, pieces), RuleId.COPIES, RuleId.WITHIN_PIECE));
+        Reason reason =
+            new Reason.TooFewSequences(List.copyOf(pieces), allowed, room, !worked.isEmpty());
+        findings.add(Finding.of(reason, slots(blanket, pieces), rules(asked)));
       }
     }
     return findings;
+  }
+
+  private static RuleId[] rules(Asked asked) {
+    return Stream.concat(Stream.of(RuleId.COPIES), Stream.of(asked.clashRules(true)))
+        .toArray(RuleId[]::new);
   }
 
   /** All rounds of the pieces, and of what is worked already. */
@@ -81,28 +88,22 @@ final class FewSequences implements Argument {
     return slots;
   }
 
-  private static List<List<Integer>> yarns(Domains direct, int piece) {
-    return IntStream.range(0, direct.rounds(piece))
-        .mapToObj(round -> IntStream.of(direct.yarnsOf(piece, round)).boxed().toList())
-        .toList();
-  }
-
   /** A worked piece's sequence, with open rounds where nothing is known of them. */
-  private static List<Integer> worked(Domains direct, int piece) {
+  private static List<Integer> worked(RoundYarns direct, int piece) {
     return IntStream.range(0, direct.rounds(piece))
         .mapToObj(round -> direct.only(piece, round))
         .toList();
   }
 
-  private static boolean within(List<List<Integer>> narrower, List<List<Integer>> wider) {
-    return narrower.size() == wider.size()
-        && IntStream.range(0, wider.size())
-            .allMatch(round -> wider.get(round).containsAll(narrower.get(round)));
+  private static SequenceLister.Within within(Asked asked, int piece) {
+    int centre = asked.blanket().index().centre(piece);
+    return (round, yarn, other, otherYarn) ->
+        asked.clashes().bars(centre + round, yarn, centre + other, otherYarn);
   }
 
   /** How many planned pieces find a sequence among these; at least {@code enough} if so many do. */
   private static int room(
-      WithinPiece within,
+      SequenceLister.Within within,
       List<List<Integer>> yarns,
       int allowed,
       Map<List<Integer>, Integer> worked,
@@ -121,16 +122,5 @@ final class FewSequences implements Argument {
       room += Math.max(0, allowed - worked.getOrDefault(sequence, 0));
     }
     return (int) Math.min(room, enough);
-  }
-
-  private static String reason(
-      Blanket blanket, List<Integer> pieces, int allowed, int room, boolean worked) {
-    String asked =
-        allowed == 1
-            ? "may share no sequence"
-            : "may share a sequence at most " + allowed + " at a time";
-    return "%s %s%s, and their rounds leave room for only %d of them"
-        .formatted(
-            Tell.pieces(blanket, pieces), asked, worked ? ", worked pieces counted" : "", room);
   }
 }

@@ -8,27 +8,26 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.BriefLine;
-import lozengy.solver.constraint.Domains;
 
 /**
- * What an argument found: a proof in words, and what it is about, so that the lines of the brief
- * that matter to it can be told.
+ * What an argument found: a proof, and what it is about, so that the lines of the brief that matter
+ * to it can be told.
  *
- * @param words a sentence, which alone is a proof
+ * @param reason what it found, which alone is a proof
  * @param slots the rounds that it is about
  * @param yarns the yarns whose stock it is about
  * @param rules the rules about several rounds that it uses
- * @param sort what it says of its pieces, where others may say the same of other pieces
  * @param shortfall by how much these yarns fall short, where that can be told
  */
 record Finding(
-    String words,
+    Reason reason,
     Set<Slot> slots,
     BitSet yarns,
     Set<RuleId> rules,
-    Optional<String> sort,
     Optional<Shortfall> shortfall) {
 
   /**
@@ -40,35 +39,24 @@ record Finding(
   record Slot(int piece, int round) {}
 
   /** A finding about some rounds. */
-  static Finding of(String words, Collection<Slot> slots, RuleId... rules) {
+  static Finding of(Reason reason, Collection<Slot> slots, RuleId... rules) {
     Set<RuleId> used = EnumSet.noneOf(RuleId.class);
     used.addAll(List.of(rules));
-    return new Finding(
-        words, new LinkedHashSet<>(slots), new BitSet(), used, Optional.empty(), Optional.empty());
+    return new Finding(reason, new LinkedHashSet<>(slots), new BitSet(), used, Optional.empty());
   }
 
   /** The same, and about the stock of some yarns. */
   Finding withYarns(BitSet stocks) {
-    return new Finding(words, slots, stocks, rules, sort, shortfall);
+    return new Finding(reason, slots, stocks, rules, shortfall);
   }
 
   /** The same, and by how much these yarns fall short. */
   Finding withShortfall(Shortfall how) {
-    return new Finding(words, slots, yarns, rules, sort, Optional.of(how));
-  }
-
-  /** The same in other words. */
-  Finding withWords(String other) {
-    return new Finding(other, slots, yarns, rules, sort, shortfall);
-  }
-
-  /** The same, and what others may say of other pieces too. */
-  Finding withSort(String said) {
-    return new Finding(words, slots, yarns, rules, Optional.of(said), shortfall);
+    return new Finding(reason, slots, yarns, rules, Optional.of(how));
   }
 
   /** The lines that may matter to it: if they alone hold, the argument holds too. */
-  List<BriefLine> lines(Domains unrestricted, List<BriefLine> all) {
+  List<BriefLine> lines(RoundYarns unrestricted, List<BriefLine> all) {
     // of lines that can stand in for each other the later are left out: rather tones than stocks
     return Stream.of(true, false)
         .flatMap(stocks -> all.stream().filter(line -> stocks == ofStock(line)))
@@ -80,15 +68,17 @@ record Finding(
     return line.rule() == RuleId.YARN_TOTALS;
   }
 
-  private boolean concerns(Domains unrestricted, BriefLine line) {
+  private boolean concerns(RoundYarns unrestricted, BriefLine line) {
     if (ofStock(line)) {
-      return yarns.stream().anyMatch(yarn -> line.content().reliefMillimetres(yarn) != 0);
+      return line.grounds(Ground.Stock.class).anyMatch(stock -> yarns.get(stock.yarn()))
+          || line.grounds(Ground.Taken.class)
+              .anyMatch(taken -> yarns.get(taken.yarn()) && taken.millimetres() != 0);
     }
     if (rules.contains(line.rule())) {
       return true;
     }
-    Domains restricted = unrestricted.copy();
-    line.content().restrict(restricted);
+    RoundYarns restricted = unrestricted.copy();
+    restricted.restrict(line);
     return !restricted.equals(unrestricted)
         && slots.stream()
             .anyMatch(

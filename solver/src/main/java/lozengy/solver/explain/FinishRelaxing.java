@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.YarnUse;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /** Joins or edges in another yarn, or leaves the edging out. */
 final class FinishRelaxing implements Relaxing {
@@ -24,21 +24,18 @@ final class FinishRelaxing implements Relaxing {
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     List<Ladder> ladders = new ArrayList<>();
-    if (line.path().equals("edging")) {
+    if (line.path().equals(BriefPath.of("edging"))) {
       others(blanket, blanket.brief().edging().orElseThrow())
-          .forEach(
-              yarn -> ladders.add(inYarn(blanket, "edging", "edge in ", yarn, OTHER_EDGING_UPSET)));
+          .forEach(yarn -> ladders.add(inYarn(blanket, true, yarn, OTHER_EDGING_UPSET)));
       ladders.add(
           Ladder.of(
               new Move(
-                  new Remedy.Step("leave the edging out", "edging", Optional.empty(), List.of()),
+                  new Remedy.Step(new Relaxation.DropEdging(), line.path(), Optional.empty()),
                   NO_EDGING_UPSET,
                   brief -> brief.withUses(brief.joining(), Optional.empty()))));
-    } else if (line.path().equals("joining")) {
+    } else if (line.path().equals(BriefPath.of("joining"))) {
       others(blanket, blanket.brief().joining().orElseThrow())
-          .forEach(
-              yarn ->
-                  ladders.add(inYarn(blanket, "joining", "join in ", yarn, OTHER_JOINING_UPSET)));
+          .forEach(yarn -> ladders.add(inYarn(blanket, false, yarn, OTHER_JOINING_UPSET)));
     }
     return ladders;
   }
@@ -52,14 +49,15 @@ final class FinishRelaxing implements Relaxing {
         .toList();
   }
 
-  private static Ladder inYarn(Blanket blanket, String use, String verb, int yarn, int upset) {
+  private static Ladder inYarn(Blanket blanket, boolean edging, int yarn, int upset) {
     String code = blanket.yarn(yarn).code();
+    Relaxation change = edging ? new Relaxation.EdgeIn(yarn) : new Relaxation.JoinIn(yarn);
+    BriefPath path = BriefPath.of(edging ? "edging" : "joining", "yarn");
     return Ladder.of(
         new Move(
-            new Remedy.Step(
-                verb + Words.yarn(blanket, yarn), use + ".yarn", Optional.of(code), List.of()),
+            new Remedy.Step(change, path, Optional.of(code)),
             upset,
-            brief -> use.equals("edging") ? edged(brief, code) : joined(brief, code)));
+            brief -> edging ? edged(brief, code) : joined(brief, code)));
   }
 
   private static Brief edged(Brief brief, String code) {

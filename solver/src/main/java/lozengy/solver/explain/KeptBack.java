@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.solver.explain.Finding.Slot;
 
@@ -35,10 +34,7 @@ final class KeptBack implements Argument {
     }
     BitSet yarns = new BitSet();
     yarns.set(0, blanket.yarnCount());
-    String words =
-        "%s %% of each yarn is kept back, so that nothing is left to work with"
-            .formatted(Words.number(percent));
-    return List.of(Finding.of(words, slots).withYarns(yarns));
+    return List.of(Finding.of(new Reason.AllKeptBack(percent), slots).withYarns(yarns));
   }
 
   /** Whether a round takes yarn, whatever it is worked in, and all of that is kept back. */

@@ -7,8 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
 import lozengy.solver.explain.Finding.Slot;
@@ -19,8 +18,8 @@ final class LongRounds implements Argument {
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains direct = asked.direct();
-    Domains left = direct.copy();
+    RoundYarns direct = asked.direct();
+    RoundYarns left = direct.copy();
     filter(asked, left);
     List<Finding> findings = new ArrayList<>();
     for (RoundClass rounds : RoundClass.of(blanket)) {
@@ -38,16 +37,16 @@ final class LongRounds implements Argument {
             BitSet stocks = new BitSet();
             yarns.forEach(stocks::set);
             List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
-            String words = reason(blanket, rounds, yarns, pieces);
-            findings.add(Finding.of(words, slots).withYarns(stocks));
+            Reason reason = reason(blanket, rounds, yarns, pieces);
+            findings.add(Finding.of(reason, slots).withYarns(stocks));
           });
     }
     return findings;
   }
 
   /** Takes out of the domains the yarns of which not even one such round can be worked. */
-  static void filter(Asked asked, Domains domains) {
-    Domains before = domains.copy();
+  static void filter(Asked asked, RoundYarns domains) {
+    RoundYarns before = domains.copy();
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     for (YarnLoad load : asked.loads()) {
       for (YarnLoad.Term term : load.terms()) {
@@ -58,7 +57,7 @@ final class LongRounds implements Argument {
     }
   }
 
-  private static void remove(RoundClass rounds, int yarn, Domains before, Domains domains) {
+  private static void remove(RoundClass rounds, int yarn, RoundYarns before, RoundYarns domains) {
     for (int piece : rounds.pieces()) {
       if (before.size(piece, rounds.round()) > 1) {
         domains.remove(piece, rounds.round(), yarn);
@@ -66,21 +65,13 @@ final class LongRounds implements Argument {
     }
   }
 
-  private static String reason(
+  private static Reason reason(
       Blanket blanket, RoundClass rounds, List<Integer> yarns, List<Integer> pieces) {
     long least =
         yarns.stream()
             .mapToLong(yarn -> blanket.needMillimetres(rounds.kind(), rounds.round(), yarn))
             .min()
             .orElseThrow();
-    return "%s of %s takes at least %s, and %s %s so much left"
-        .formatted(
-            Words.rounds(List.of(rounds.round())),
-            Tell.pieces(blanket, pieces),
-            Words.metres(least),
-            yarns.size() == 1
-                ? Tell.yarns(blanket, yarns)
-                : "none of " + Tell.yarns(blanket, yarns),
-            yarns.size() == 1 ? "has not" : "has");
+    return new Reason.RoundTooLong(List.copyOf(pieces), rounds.round(), yarns, least);
   }
 }

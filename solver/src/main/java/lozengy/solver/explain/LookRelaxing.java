@@ -12,7 +12,8 @@ import lozengy.model.brief.Look.Count;
 import lozengy.model.brief.Look.Pair;
 import lozengy.model.brief.Look.Zone;
 import lozengy.model.brief.Symmetry;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /**
  * Gives up a symmetry, a zone, a pair of yarns to be kept apart, or the borders of the look, and
@@ -31,31 +32,35 @@ final class LookRelaxing implements Relaxing {
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     Look look = blanket.brief().look();
     int index = Relaxing.index(line);
-    if (line.path().equals("look.symmetry")) {
+    if (line.path().equals(BriefPath.of("look", "symmetry"))) {
       return drop(
-          line, "give up the symmetry", SYMMETRY_UPSET, old -> old.withSymmetry(Symmetry.NONE));
+          line,
+          new Relaxation.DropSymmetry(),
+          SYMMETRY_UPSET,
+          old -> old.withSymmetry(Symmetry.NONE));
     }
-    if (line.path().equals("look.borders")) {
-      return drop(line, "leave the borders free", BORDERS_UPSET, Look::withBorders);
+    if (line.path().equals(BriefPath.of("look", "borders"))) {
+      return drop(line, new Relaxation.FreeBorders(), BORDERS_UPSET, Look::withBorders);
     }
-    if (line.path().startsWith("look.zones[")) {
+    if (line.path().inItem("look", "zones")) {
       Zone zone = look.zones().get(index);
       return drop(
           line,
-          "give up the zone of " + String.join(", ", zone.only()),
+          new Relaxation.DropZone(List.copyOf(zone.only())),
           ZONE_UPSET,
           old -> old.withZones(without(old.zones(), zone)));
     }
-    if (line.path().startsWith("look.apart[")) {
+    if (line.path().inItem("look", "apart")) {
       Pair pair = look.apart().get(index);
       return drop(
           line,
-          "let " + pair.first() + " and " + pair.second() + " meet",
+          new Relaxation.LetMeet(pair.first(), pair.second()),
           APART_UPSET,
           old -> old.withApart(without(old.apart(), pair)));
     }
-    if (line.path().startsWith("look.counts[")) {
-      List<Move> rungs = counts(blanket, index, line.path().endsWith(".at-least"));
+    if (line.path().inItem("look", "counts")) {
+      BriefPath count = BriefPath.of("look", "counts").item(index);
+      List<Move> rungs = counts(blanket, index, line.path().equals(count.field("at-least")));
       return rungs.isEmpty() ? List.of() : List.of(new Ladder(rungs));
     }
     return List.of();
@@ -68,23 +73,23 @@ final class LookRelaxing implements Relaxing {
     int asked = least ? count.asked().atLeast() : count.asked().atMost().orElseThrow();
     int end = least ? 0 : count.pieces().length;
     boolean alone = least ? count.asked().atMost().isEmpty() : count.asked().atLeast() == 0;
-    String whole = "look.counts[" + index + "]";
+    BriefPath whole = BriefPath.of("look", "counts").item(index);
     List<Move> rungs = new ArrayList<>();
     for (int number = asked; number != end; ) {
       number += least ? -1 : 1;
       boolean none = number == end;
-      String words =
-          none
-              ? "let any number " + count.asked().words()
-              : "let %s %d %s".formatted(least ? "only" : "up to", number, count.asked().words());
+      OptionalInt wanted = none ? OptionalInt.empty() : OptionalInt.of(number);
+      Relaxation change =
+          least
+              ? new Relaxation.AskForFewer(count.asked(), wanted)
+              : new Relaxation.AllowMore(count.asked(), wanted);
       int value = number;
       rungs.add(
           new Move(
               new Remedy.Step(
-                  words,
-                  none && alone ? whole : whole + "." + field,
-                  none ? Optional.empty() : Optional.of(Integer.toString(value)),
-                  List.of()),
+                  change,
+                  none && alone ? whole : whole.field(field),
+                  none ? Optional.empty() : Optional.of(Integer.toString(value))),
               Math.min(FREE_COUNT_UPSET, COUNT_UPSET + Math.abs(value - asked)),
               brief -> brief.withLook(counted(brief.look(), index, least, value, none))));
     }
@@ -103,8 +108,8 @@ final class LookRelaxing implements Relaxing {
   }
 
   private static List<Ladder> drop(
-      BriefLine line, String words, int upset, UnaryOperator<Look> change) {
-    Remedy.Step step = new Remedy.Step(words, line.path(), Optional.empty(), List.of());
+      BriefLine line, Relaxation what, int upset, UnaryOperator<Look> change) {
+    Remedy.Step step = new Remedy.Step(what, line.path(), Optional.empty());
     return List.of(
         Ladder.of(new Move(step, upset, brief -> brief.withLook(change.apply(brief.look())))));
   }

@@ -10,9 +10,10 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.NoteParts;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Layout;
-import lozengy.solver.constraint.BriefLine;
 
 /** Frees a locked piece, lifts a ban, or has a finished piece worked anew. */
 final class NoteRelaxing implements Relaxing {
@@ -28,7 +29,7 @@ final class NoteRelaxing implements Relaxing {
       return List.of();
     }
     int index = Relaxing.index(line);
-    String name = line.path().substring(line.path().lastIndexOf(' ') + 1);
+    String name = line.path().part().orElseThrow();
     return List.of(
         Ladder.of(
             line.rule() == RuleId.BANS
@@ -37,38 +38,29 @@ final class NoteRelaxing implements Relaxing {
   }
 
   private static Move freed(Blanket blanket, int index, String name) {
-    PieceState state = blanket.state(blanket.layout().find(name).orElseThrow().index());
-    String path = "pieces[" + index + "]";
+    int piece = blanket.layout().find(name).orElseThrow().index();
+    PieceState state = blanket.state(piece);
     boolean whole = whole(blanket, index, name);
     boolean bans = !blanket.brief().pieces().get(index).not().isEmpty();
-    String held =
-        bans ? "its rounds" + (state == PieceState.PLANNED ? "" : " and its state") : "it";
-    String value = whole ? "leave " + held + " out" : "leave " + name + " out of it";
-    if (state == PieceState.PLANNED) {
-      return new Move(
-          new Remedy.Step(
-              "free " + name + " of its lock",
-              path,
-              Optional.of(value),
-              List.of(FreedTogether.OPTION, name)),
-          FREE_UPSET,
-          brief -> free(brief, index, name));
-    }
-    boolean joined = state == PieceState.JOINED;
-    String words = joined ? "take out " + name + " and work it anew" : "work " + name + " anew";
+    boolean planned = state == PieceState.PLANNED;
+    Relaxation change =
+        planned
+            ? new Relaxation.FreePieces(List.of(piece), whole, bans)
+            : new Relaxation.WorkAnew(piece, state, whole, bans);
+    int workedUpset = state == PieceState.JOINED ? JOINED_UPSET : MADE_UPSET;
     return new Move(
-        new Remedy.Step(words, path, Optional.of(value), List.of()),
-        joined ? JOINED_UPSET : MADE_UPSET,
+        new Remedy.Step(change, BriefPath.of("pieces").item(index), Optional.empty()),
+        planned ? FREE_UPSET : workedUpset,
         brief -> free(brief, index, name));
   }
 
   private static Move lifted(Blanket blanket, int index, String name) {
     PieceNote note = blanket.brief().pieces().get(index);
     boolean whole = note.at().equals(List.of(name));
-    String value = whole ? "leave it out" : "leave " + name + " out of it";
-    String words = "lift the ban of %s from %s".formatted(String.join(", ", note.not()), name);
+    Relaxation change = new Relaxation.LiftBan(List.copyOf(note.not()), name, whole);
+    BriefPath path = BriefPath.of("pieces").item(index).field("not");
     return new Move(
-        new Remedy.Step(words, "pieces[" + index + "].not", Optional.of(value), List.of()),
+        new Remedy.Step(change, path, Optional.empty()),
         LIFT_UPSET,
         brief -> lift(brief, index, name));
   }

@@ -5,10 +5,9 @@ import java.util.BitSet;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
 
 /** Yarns of which finished pieces, with joining and edging, take more than there is. */
 final class OverdrawnByPile implements Argument {
@@ -27,8 +26,14 @@ final class OverdrawnByPile implements Argument {
       if (onPile[yarn] > 0 && asked.bounded(yarn) && onPile[yarn] + placed[yarn] > left) {
         BitSet yarns = new BitSet();
         yarns.set(yarn);
-        String words = words(blanket, yarn, onPile[yarn], placed[yarn]);
-        findings.add(Finding.of(words, List.of(), RuleId.PILE, RuleId.LOCKS).withYarns(yarns));
+        Reason reason =
+            new Reason.PileOverdrawn(
+                yarn,
+                onPile[yarn],
+                placed[yarn],
+                blanket.fixedUseMillimetres(yarn),
+                blanket.usableMillimetres(yarn));
+        findings.add(Finding.of(reason, List.of(), RuleId.PILE, RuleId.LOCKS).withYarns(yarns));
       }
     }
     return findings;
@@ -48,7 +53,7 @@ final class OverdrawnByPile implements Argument {
   /** What finished pieces take that have their place. */
   private static long[] placed(Asked asked) {
     Blanket blanket = asked.blanket();
-    Domains held = asked.held();
+    RoundYarns held = asked.held();
     long[] placed = new long[blanket.yarnCount()];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
@@ -59,26 +64,5 @@ final class OverdrawnByPile implements Argument {
       }
     }
     return placed;
-  }
-
-  private static String words(Blanket blanket, int yarn, long onPile, long placed) {
-    long fixed = blanket.fixedUseMillimetres(yarn);
-    long usable = blanket.usableMillimetres(yarn);
-    List<String> uses = new ArrayList<>();
-    uses.add("the pile's pieces hold " + Words.metres(onPile));
-    if (placed > 0) {
-      uses.add("other finished pieces hold " + Words.metres(placed));
-    }
-    if (fixed > 0) {
-      uses.add(Tell.fixedUse(blanket, yarn) + " " + Words.metres(fixed));
-    }
-    String told =
-        "%s: %s; %s are there, what finished pieces hold included: %s short, unless they were"
-            + " counted since (counted in a brief, mark --left in an arrangement)";
-    return told.formatted(
-        Words.yarn(blanket, yarn),
-        Words.list(uses),
-        Words.metres(usable),
-        Words.metres(onPile + placed + fixed - usable));
   }
 }

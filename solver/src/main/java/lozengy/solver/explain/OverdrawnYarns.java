@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
 import lozengy.solver.explain.Finding.Slot;
@@ -50,30 +49,15 @@ final class OverdrawnYarns implements Argument {
                 Map.of(load.yarn(), Shortfall.ballMillimetres(asked.blanket(), load.yarn()))));
   }
 
-  private static String reason(Blanket blanket, YarnLoad load) {
-    List<String> takers = new ArrayList<>();
+  private static Reason reason(Blanket blanket, YarnLoad load) {
     long settled = blanket.settledMillimetres(load.yarn());
-    long fixed = blanket.fixedUseMillimetres(load.yarn()) + settled;
-    if (fixed > 0) {
-      takers.add(Tell.fixedUse(blanket, load.yarn()) + " " + Words.metres(fixed));
-    }
-    if (load.fixedUse() > 0) {
-      int rounds = load.terms().stream().mapToInt(YarnLoad.Term::fixed).sum();
-      takers.add(
-          "%d %s no other yarn take %s%s"
-              .formatted(
-                  rounds,
-                  rounds == 1 ? "round that may have" : "rounds that may have",
-                  Words.metres(load.fixedUse()),
-                  settled > 0
-                      ? ", " + Words.metres(settled) + " of it before the yarn was counted"
-                      : ""));
-    }
-    return "%s: %s; %s are there to use: %s short"
-        .formatted(
-            Words.yarn(blanket, load.yarn()),
-            Words.list(takers),
-            Words.metres(blanket.usableMillimetres(load.yarn())),
-            Words.metres(-load.openCapacity()));
+    return new Reason.YarnOverdrawn(
+        load.yarn(),
+        blanket.fixedUseMillimetres(load.yarn()) + settled,
+        load.terms().stream().mapToInt(YarnLoad.Term::fixed).sum(),
+        load.fixedUse(),
+        settled,
+        blanket.usableMillimetres(load.yarn()),
+        -load.openCapacity());
   }
 }

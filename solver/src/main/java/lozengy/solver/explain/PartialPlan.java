@@ -2,6 +2,7 @@ package lozengy.solver.explain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,9 +10,10 @@ import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
-import lozengy.model.brief.Rules.WithinPiece;
-import lozengy.model.layout.Pairs;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.ClashGraph;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 
 /**
  * A plan that breaks no rule and may leave rounds open. Rounds are numbered piece by piece; what is
@@ -20,26 +22,27 @@ import lozengy.solver.constraint.Domains;
 final class PartialPlan {
 
   private final Blanket blanket;
-  private final Domains direct;
+  private final RoundYarns direct;
   private final int[] start;
   private final int[] pieceOf;
   private final int[] yarns;
   private final long[] left;
-  private final int[][] neighbours;
+  private final ClashGraph clashes;
   private final PartialCounts counts;
   private final Map<List<Integer>, Integer> sequences = new HashMap<>();
 
   /** A plan with nothing but what is worked. */
   PartialPlan(Blanket blanket) {
     this.blanket = blanket;
-    this.direct = Domains.direct(blanket);
+    List<BriefLine> lines = RuleBook.lines(blanket);
+    this.direct = RoundYarns.direct(blanket, lines);
+    this.clashes = ClashGraph.of(blanket, lines);
     this.start = new int[blanket.pieceCount() + 1];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       start[piece + 1] = start[piece] + blanket.roundCount(piece);
     }
     this.pieceOf = new int[start[blanket.pieceCount()]];
     this.yarns = new int[pieceOf.length];
-    this.neighbours = neighbours(blanket);
     this.counts = new PartialCounts(blanket);
     this.left = new long[blanket.yarnCount()];
     for (int yarn = 0; yarn < left.length; yarn++) {
@@ -52,21 +55,6 @@ final class PartialPlan {
         set(slot, blanket.locked(piece, slot - start[piece]));
       }
     }
-  }
-
-  private static int[][] neighbours(Blanket blanket) {
-    List<List<Integer>> lists = new ArrayList<>();
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      lists.add(new ArrayList<>());
-    }
-    Pairs seams = blanket.layout().seams();
-    for (int seam = 0; seam < seams.size(); seam++) {
-      lists.get(seams.first()[seam]).add(seams.second()[seam]);
-      lists.get(seams.second()[seam]).add(seams.first()[seam]);
-    }
-    return lists.stream()
-        .map(list -> list.stream().mapToInt(Integer::intValue).toArray())
-        .toArray(int[][]::new);
   }
 
   /** How many rounds there are. */
@@ -121,7 +109,7 @@ final class PartialPlan {
   }
 
   private void count(int piece, int change) {
-    if (blanket.brief().rules().copies().isPresent()) {
+    if (blanket.brief().rules().copies().isPresent() && blanket.orbits().leads(piece)) {
       List<Integer> sequence = sequence(piece);
       if (!sequence.contains(Sequences.OPEN)) {
         sequences.merge(sequence, change, Integer::sum);
@@ -146,37 +134,48 @@ final class PartialPlan {
   List<Integer> against(int slot, int yarn) {
     int piece = pieceOf[slot];
     List<Integer> against = new ArrayList<>();
-    WithinPiece within = blanket.brief().rules().withinPiece();
-    for (int other = start[piece]; other < start[piece + 1]; other++) {
-      boolean beside = Math.abs(other - slot) == 1;
-      boolean differ =
-          within == WithinPiece.ALL_DIFFER || within == WithinPiece.ADJACENT_DIFFER && beside;
-      if (other != slot && differ && yarns[other] == yarn) {
+    for (int entry = clashes.from(slot); entry < clashes.to(slot); entry++) {
+      int other = clashes.other(entry);
+      if (yarns[other] != Sequences.OPEN && clashes.barred(entry).bars(yarn, yarns[other])) {
+        if (!planned(other)) {
+          return null;
+        }
         against.add(other);
       }
     }
-    if (slot == start[piece + 1] - 1) {
-      for (int neighbour : neighbours[piece]) {
-        int border = start[neighbour + 1] - 1;
-        if (yarns[border] != Sequences.OPEN
-            && blanket.bordersClash(yarns[border], yarn)
-            && !blanket.bordersMayMatch(piece, neighbour)) {
-          if (!planned(border)) {
-            return null;
-          }
-          against.add(border);
+    if (!addImages(slot, yarn, against)) {
+      return null;
+    }
+    // first the rounds of its own piece
+    against.sort(Comparator.comparing(other -> pieceOf[other] != piece));
+    // while another round of its piece is to be open, the piece shares no sequence
+    boolean own = against.stream().anyMatch(other -> pieceOf[other] == piece);
+    boolean barred =
+        counts.bar(piece, slot - start[piece], yarn) || !own && tooManyCopies(slot, yarn);
+    return barred ? null : against;
+  }
+
+  /** Adds the images of a round that have another yarn; false if one of them is worked. */
+  private boolean addImages(int slot, int yarn, List<Integer> against) {
+    int piece = pieceOf[slot];
+    int lead = blanket.orbits().lead(piece);
+    for (int image : blanket.orbits().members(lead)) {
+      int other = start[image] + slot - start[piece];
+      if (image != piece && yarns[other] != Sequences.OPEN && yarns[other] != yarn) {
+        if (!planned(other)) {
+          return false;
+        }
+        if (!against.contains(other)) {
+          against.add(other);
         }
       }
     }
-    boolean barred =
-        counts.bar(piece, slot - start[piece], yarn)
-            || against.isEmpty() && tooManyCopies(slot, yarn);
-    return barred ? null : against;
+    return true;
   }
 
   private boolean tooManyCopies(int slot, int yarn) {
     OptionalInt copies = blanket.brief().rules().copies();
-    if (copies.isEmpty()) {
+    if (copies.isEmpty() || !blanket.orbits().leads(pieceOf[slot])) {
       return false;
     }
     List<Integer> sequence = sequence(pieceOf[slot]);

@@ -5,17 +5,17 @@ import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
-import lozengy.solver.constraint.Domains;
 import lozengy.solver.constraint.IndependentSets;
 
 /**
@@ -30,7 +30,7 @@ final class PileBorders implements Argument {
     if (!asked.bordersDiffer() || asked.stacks().isEmpty()) {
       return List.of();
     }
-    Domains held = asked.held();
+    RoundYarns held = asked.held();
     Set<Set<Integer>> tried = new LinkedHashSet<>();
     List<Finding> findings = new ArrayList<>();
     for (Stack stack : asked.stacks()) {
@@ -42,12 +42,12 @@ final class PileBorders implements Argument {
       if (told.containsAll(borders)) {
         continue;
       }
-      String reason = reason(asked, held, borders);
-      if (reason != null) {
+      Optional<Reason> reason = reason(asked, held, borders);
+      if (reason.isPresent()) {
         told.addAll(borders);
         findings.add(
             Finding.of(
-                reason,
+                reason.get(),
                 List.of(),
                 RuleId.PILE,
                 RuleId.NEIGHBOUR_BORDERS,
@@ -70,7 +70,7 @@ final class PileBorders implements Argument {
     return alike;
   }
 
-  private static String reason(Asked asked, Domains held, Set<Integer> borders) {
+  private static Optional<Reason> reason(Asked asked, RoundYarns held, Set<Integer> borders) {
     Blanket blanket = asked.blanket();
     Map<PieceKind, Integer> all = new EnumMap<>(PieceKind.class);
     for (Stack stack : asked.stacks()) {
@@ -93,10 +93,11 @@ final class PileBorders implements Argument {
       }
       long places = IndependentSets.heaviest(seams, weights);
       if (pieces > places) {
-        return words(blanket, borders, counts, places, any(shows));
+        return Optional.of(
+            new Reason.PileBordersMeet(counts, List.copyOf(borders), (int) places, any(shows)));
       }
     }
-    return null;
+    return Optional.empty();
   }
 
   /** The seams on which borders must differ. */
@@ -113,7 +114,7 @@ final class PileBorders implements Argument {
 
   /** Places that locks leave to such a border and that lie beside no worked piece with one. */
   private static boolean[] open(
-      Asked asked, Domains held, Pairs seams, Set<Integer> borders, boolean[] shows) {
+      Asked asked, RoundYarns held, Pairs seams, Set<Integer> borders, boolean[] shows) {
     boolean[] open = new boolean[shows.length];
     List<Stack> stacks = asked.stacks().stream().filter(s -> borders.contains(s.border())).toList();
     for (int piece = 0; piece < open.length; piece++) {
@@ -128,7 +129,7 @@ final class PileBorders implements Argument {
   }
 
   /** The pieces that have their place and such a border. */
-  private static boolean[] shows(Blanket blanket, Domains held, Set<Integer> borders) {
+  private static boolean[] shows(Blanket blanket, RoundYarns held, Set<Integer> borders) {
     boolean[] shows = new boolean[blanket.pieceCount()];
     for (int piece = 0; piece < shows.length; piece++) {
       int border = held.only(piece, blanket.roundCount(piece) - 1);
@@ -139,30 +140,5 @@ final class PileBorders implements Argument {
 
   private static boolean any(boolean[] values) {
     return IntStream.range(0, values.length).anyMatch(i -> values[i]);
-  }
-
-  private static String words(
-      Blanket blanket,
-      Set<Integer> borders,
-      Map<PieceKind, Integer> counts,
-      long places,
-      boolean worked) {
-    int pieces = counts.values().stream().mapToInt(Integer::intValue).sum();
-    String border =
-        borders.size() == 1
-            ? "the border " + Tell.yarns(blanket, borders)
-            : "borders that look alike, "
-                + Tell.yarns(blanket, borders)
-                + " (min-contrast "
-                + Words.number(blanket.brief().rules().minContrast())
-                + ")";
-    return "%s of the pile %s %s, and at most %d can lie so that no two%s share a seam: %d too many"
-        .formatted(
-            TellPile.counts(counts),
-            pieces == 1 ? "has" : "have",
-            border,
-            places,
-            worked ? ", worked pieces with such a border included," : "",
-            pieces - places);
   }
 }

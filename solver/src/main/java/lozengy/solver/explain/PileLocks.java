@@ -3,16 +3,16 @@ package lozengy.solver.explain;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.blanket.Words;
+import lozengy.model.blanket.PileMatching;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
-import lozengy.solver.problem.PileMatching;
 
 /** Pieces of the pile that locks leave too few places between them. */
 final class PileLocks implements Argument {
 
   /** The pile's places as some lines of a brief leave them. */
-  private record Places(Asked asked, Domains held, Domains worked) implements PileMatching.Places {
+  private record Places(Asked asked, RoundYarns held, RoundYarns worked)
+      implements PileMatching.Places {
 
     @Override
     public int count(Stack stack) {
@@ -46,7 +46,7 @@ final class PileLocks implements Argument {
   }
 
   /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
-  static boolean fits(Asked asked, Domains held, Stack stack, int piece) {
+  static boolean fits(Asked asked, RoundYarns held, Stack stack, int piece) {
     boolean fits = asked.blanket().takesPile(piece) && asked.blanket().kind(piece) == stack.kind();
     for (int round = 0; fits && round < stack.yarns().length; round++) {
       fits = held.allows(piece, round, stack.yarns()[round]);
@@ -67,7 +67,7 @@ final class PileLocks implements Argument {
     }
     return List.of(
         Finding.of(
-            words(blanket, matching),
+            reason(matching),
             List.of(),
             RuleId.PILE,
             RuleId.LOCKS,
@@ -78,19 +78,9 @@ final class PileLocks implements Argument {
             RuleId.BORDERS));
   }
 
-  private static String words(Blanket blanket, PileMatching.Result matching) {
-    if (!matching.unfilled().isEmpty()) {
-      return "%s can only take finished pieces, for lock, tones and bans leave a round no yarn, and"
-              .formatted(Words.pieces(blanket, matching.unfilled()))
-          + " the pile has too few that fit";
-    }
-    List<String> sorts =
-        matching.tooMany().stream().map(stack -> TellPile.stack(blanket, stack)).toList();
-    String where =
-        matching.places().isEmpty()
-            ? "nowhere: locks keep them out of all places that are not worked yet"
-            : "only at %s: locks keep them out of other places"
-                .formatted(Words.pieces(blanket, matching.places()));
-    return "the pile's %s can lie %s".formatted(Words.list(sorts), where);
+  private static Reason reason(PileMatching.Result matching) {
+    return matching.unfilled().isEmpty()
+        ? new Reason.PileKeptOut(matching.tooMany(), matching.places())
+        : new Reason.PlacesUnfilled(matching.unfilled());
   }
 }

@@ -6,8 +6,9 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /** Leaves finished pieces of the pile out of the blanket. */
 final class PileRelaxing implements Relaxing {
@@ -30,13 +31,11 @@ final class PileRelaxing implements Relaxing {
 
   private static Move move(int index, PileEntry entry, int fewer) {
     int left = entry.count() - fewer;
-    String words =
-        "leave %d of the pile's %d %ss in %s out"
-            .formatted(
-                fewer, entry.count(), entry.kind().word(), String.join(", ", entry.rounds()));
     Remedy.Step step =
         new Remedy.Step(
-            words, "pile[" + index + "].count", Optional.of(Integer.toString(left)), List.of());
+            new Relaxation.LeavePieces(entry, fewer),
+            BriefPath.of("pile").item(index).field("count"),
+            Optional.of(Integer.toString(left)));
     return new Move(
         step,
         PIECE_UPSET * fewer,

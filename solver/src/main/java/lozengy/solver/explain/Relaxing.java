@@ -2,7 +2,7 @@ package lozengy.solver.explain;
 
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
 
 /** A rule's ways to ask for less: what a maker might change in a line of the brief. */
 interface Relaxing {
@@ -18,6 +18,7 @@ interface Relaxing {
           new FinishRelaxing(),
           new LookRelaxing(),
           new RuleRelaxing(),
+          new GivingUp(),
           new ToneRelaxing(),
           new SizeRelaxing());
 
@@ -39,9 +40,6 @@ interface Relaxing {
    * The number in the first brackets of a path, such as 3 of {@code yarns[3].balls}; -1 if none.
    */
   static int index(BriefLine line) {
-    String path = line.path();
-    int open = path.indexOf('[');
-    int close = path.indexOf(']');
-    return open < 0 || close < 0 ? -1 : Integer.parseInt(path.substring(open + 1, close));
+    return line.path().index().orElse(-1);
   }
 }

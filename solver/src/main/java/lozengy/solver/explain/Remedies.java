@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
+import lozengy.solver.explain.Remedy.Proved;
 import lozengy.solver.explain.Settling.Settled;
 import lozengy.solver.explain.Settling.Verdict;
 
@@ -32,9 +32,6 @@ final class Remedies {
 
   /** Other yarns named that would do as well. */
   private static final int MOST_OTHERS = 6;
-
-  /** A number by itself; those of pieces' names are none. */
-  private static final Pattern NUMBER = Pattern.compile("\\b\\d+(\\.\\d+)?\\b");
 
   private final Settling settling;
   private final ExplainOptions options;
@@ -72,7 +69,7 @@ final class Remedies {
   private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
     List<Remedy> found = new ArrayList<>();
     List<BriefLine> shared = shared(causes);
-    if (shared.stream().anyMatch(line -> line.path().startsWith("yarns["))) {
+    if (shared.stream().anyMatch(line -> line.path().inItem("yarns"))) {
       bought(blanket, made).ifPresent(found::add);
     }
     boolean sized = false;
@@ -104,7 +101,7 @@ final class Remedies {
     }
     Settled settled = settling.settleUnargued(changed);
     if (settled.witness().isPresent()) {
-      return List.of(remedy(more, Optional.empty(), changed, settled.witness().get()));
+      return List.of(remedy(more, Proved.NOTHING, changed, settled.witness().get()));
     }
     complete &= settled.verdict() == Verdict.CONFLICTS;
     if (settled.verdict() != Verdict.CONFLICTS) {
@@ -125,7 +122,7 @@ final class Remedies {
   private static List<BriefLine> shared(List<Cause> causes) {
     List<BriefLine> shared = new ArrayList<>(causes.get(0).conflict().lines());
     for (Cause cause : causes) {
-      List<String> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
+      List<BriefPath> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
       shared.removeIf(line -> !paths.contains(line.path()));
     }
     return shared;
@@ -153,19 +150,10 @@ final class Remedies {
             .mapToObj(yarn -> StockRelaxing.move(blanket, yarn, counts[yarn]))
             .toList();
     moves.addAll(buys);
-    List<String> proof = new ArrayList<>();
-    if (bought.get().fewest() && bought.get().count() > 1) {
-      proof.add("no fewer balls do, proved");
-    }
-    if (buys.size() == 1) {
-      List<Integer> others = others(blanket, balls, counts);
-      if (!others.isEmpty()) {
-        proof.add("or as many of " + either(blanket, others));
-      }
-    }
-    Optional<String> told =
-        proof.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", proof));
-    return Optional.of(remedy(moves, told, changed(blanket, buys), bought.get().witness()));
+    boolean fewest = bought.get().fewest() && bought.get().count() > 1;
+    List<Integer> others = buys.size() == 1 ? others(blanket, balls, counts) : List.of();
+    Proved proof = new Proved(fewest, false, others);
+    return Optional.of(remedy(moves, proof, changed(blanket, buys), bought.get().witness()));
   }
 
   /** Other yarns of which as many balls would do. */
@@ -181,11 +169,6 @@ final class Remedies {
       }
     }
     return others;
-  }
-
-  private static String either(Blanket blanket, List<Integer> yarns) {
-    List<String> names = yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList();
-    return String.join(" or ", names);
   }
 
   /** The mildest rung of a ladder that makes the brief fit. */
@@ -212,10 +195,7 @@ final class Remedies {
         proved = settled.verdict() == Verdict.CONFLICTS;
       }
     }
-    Optional<String> proof =
-        lowest > 0 && proved
-            ? Optional.of("less of a change does not do, proved")
-            : Optional.empty();
+    Proved proof = new Proved(false, lowest > 0 && proved, List.of());
     List<Move> moves = new ArrayList<>(made);
     moves.add(rungs.get(lowest));
     Blanket changed = changed(blanket, List.of(rungs.get(lowest)));
@@ -230,10 +210,10 @@ final class Remedies {
 
   /** The least upsetting change of a line of a conflict that does away with it. */
   private Optional<Move> step(Blanket blanket, Cause cause) {
-    Set<String> known =
+    Set<Reason> known =
         Root.findings(Asked.all(blanket)).values().stream()
             .flatMap(List::stream)
-            .map(Finding::words)
+            .map(Finding::reason)
             .collect(Collectors.toSet());
     List<Move> moves = new ArrayList<>();
     for (BriefLine line : cause.conflict().lines()) {
@@ -244,7 +224,7 @@ final class Remedies {
     return moves.stream().min(Comparator.comparingInt(Move::upset));
   }
 
-  private Optional<Move> mildest(Blanket blanket, Ladder ladder, Cause cause, Set<String> known) {
+  private Optional<Move> mildest(Blanket blanket, Ladder ladder, Cause cause, Set<Reason> known) {
     List<Move> rungs = ladder.rungs();
     if (stopped() || !resolves(blanket, rungs.get(rungs.size() - 1), cause, known)) {
       return Optional.empty();
@@ -267,10 +247,10 @@ final class Remedies {
    *
    * @param known what findings say before the change
    */
-  private boolean resolves(Blanket blanket, Move move, Cause cause, Set<String> known) {
+  private boolean resolves(Blanket blanket, Move move, Cause cause, Set<Reason> known) {
     Blanket changed = changed(blanket, List.of(move));
     Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
-    if (cause.matter().isEmpty()) {
+    if (cause.first().isEmpty()) {
       return findings.isEmpty() && settling.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
     }
     return findings.entrySet().stream()
@@ -279,23 +259,17 @@ final class Remedies {
   }
 
   /** A finding that is new, and says of other numbers what the cause says, is the cause's own. */
-  private static boolean sameMatter(Finding finding, Cause cause, Set<String> known) {
-    String matter = cause.matter().orElse("");
-    boolean same = finding.words().equals(matter);
-    boolean less = !known.contains(finding.words()) && shape(finding.words()).equals(shape(matter));
-    return same || less || !finding.yarns().isEmpty() && cause.stocks().intersects(finding.yarns());
+  private static boolean sameMatter(Finding finding, Cause cause, Set<Reason> known) {
+    Reason first = cause.first().orElseThrow();
+    Reason found = finding.reason();
+    boolean less = !known.contains(found) && found.matter().equals(first.matter());
+    return found.equals(first) || less || cause.stocks().intersects(finding.yarns());
   }
 
-  /** A finding's words whatever their numbers. */
-  static String shape(String words) {
-    return NUMBER.matcher(words).replaceAll("#");
-  }
-
-  private Remedy remedy(
-      List<Move> moves, Optional<String> proof, Blanket changed, Sequences witness) {
+  private Remedy remedy(List<Move> moves, Proved proof, Blanket changed, Sequences witness) {
     int upset = moves.stream().mapToInt(Move::upset).sum();
     return new Remedy(
-        FreedTogether.of(changed.layout(), moves.stream().map(Move::step).toList()),
+        FreedTogether.of(moves.stream().map(Move::step).toList()),
         upset,
         proof,
         changed.brief(),

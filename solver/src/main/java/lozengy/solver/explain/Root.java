@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.ConstraintModel;
-import lozengy.solver.constraint.Domains;
 import org.chocosolver.solver.exception.ContradictionException;
 
 /** What is certain of a blanket before any search. */
@@ -45,31 +45,31 @@ public final class Root {
    *
    * @param domains what each round may take at most: what is left out is in no valid arrangement
    */
-  public record Open(Domains domains) implements Result {}
+  public record Open(RoundYarns domains) implements Result {}
 
   /**
    * No arrangement fits.
    *
-   * @param reasons sentences, each a proof by itself; empty if propagation found it and no sentence
-   *     is known
+   * @param reasons reasons, each a proof by itself; empty if propagation found it and no reason is
+   *     known
    */
-  public record Closed(List<String> reasons) implements Result {}
+  public record Closed(List<Refutation> reasons) implements Result {}
 
   /**
-   * Direct arguments against a blanket, in words; for blankets of any size.
+   * Direct arguments against a blanket; for blankets of any size.
    *
    * @param blanket the blanket
-   * @return sentences, each a proof by itself; empty where none is found
+   * @return reasons, each a proof by itself; empty where none is found
    */
-  public static List<String> arguments(Blanket blanket) {
-    List<String> reasons = new ArrayList<>();
+  public static List<Refutation> arguments(Blanket blanket) {
+    List<Refutation> refutations = new ArrayList<>();
     findings(Asked.all(blanket))
         .forEach(
             (argument, findings) ->
-                reasons.addAll(
-                    Tell.few(
-                        Told.of(argument, blanket, findings).stream().map(Told::words).toList())));
-    return reasons;
+                refutations.addAll(
+                    Refutation.few(
+                        Refutation.of(argument, findings.stream().map(Finding::reason).toList()))));
+    return refutations;
   }
 
   /**
@@ -83,8 +83,7 @@ public final class Root {
       for (Argument argument : turn) {
         List<Finding> findings = argument.findings(asked);
         if (!findings.isEmpty()) {
-          found.put(
-              argument, findings.stream().map(f -> f.withWords(Tell.sentence(f.words()))).toList());
+          found.put(argument, findings);
         }
       }
       if (!found.isEmpty()) {
@@ -102,12 +101,12 @@ public final class Root {
    * @return what is left of the domains, or that nothing fits
    */
   public static Result filter(Blanket blanket) {
-    List<String> reasons = arguments(blanket);
+    List<Refutation> reasons = arguments(blanket);
     if (!reasons.isEmpty()) {
       return new Closed(reasons);
     }
     Asked asked = Asked.all(blanket);
-    Domains domains = asked.direct().copy();
+    RoundYarns domains = asked.direct().copy();
     LongRounds.filter(asked, domains);
     if (!ConstraintModel.fits(blanket)) {
       return new Open(domains);

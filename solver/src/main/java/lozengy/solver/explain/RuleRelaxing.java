@@ -1,5 +1,6 @@
 package lozengy.solver.explain;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,10 +8,10 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Rules;
 import lozengy.model.brief.Rules.WithinPiece;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 
 /** Asks less of a rule: less contrast, more copies, fewer rounds that differ, less kept back. */
 final class RuleRelaxing implements Relaxing {
@@ -28,13 +29,17 @@ final class RuleRelaxing implements Relaxing {
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     Rules rules = blanket.brief().rules();
     List<Move> rungs =
-        switch (line.path()) {
-          case "rules.min-contrast" -> contrasts(blanket, rules);
-          case "rules.copies" -> copies(blanket, rules);
-          case "rules.within-piece" -> within(rules);
-          case "rules.keep-back" -> keepBacks(rules);
-          default -> List.of();
-        };
+        line.path().equals(BriefPath.of("rules", "min-contrast"))
+            ? contrasts(blanket, rules)
+            : switch (line.rule()) {
+              case COPIES -> copies(blanket, rules);
+              case WITHIN_PIECE -> within(rules);
+              case YARN_TOTALS ->
+                  line.path().equals(BriefPath.of("rules", "keep-back"))
+                      ? keepBacks(rules)
+                      : List.of();
+              default -> List.of();
+            };
     return rungs.isEmpty() ? List.of() : List.of(new Ladder(rungs));
   }
 
@@ -52,14 +57,14 @@ final class RuleRelaxing implements Relaxing {
     List<Move> rungs = new ArrayList<>();
     for (double value : values.descendingSet()) {
       int upset = CONTRAST_UPSET + (int) Math.ceil((rules.minContrast() - value) / STEP);
-      String number = Words.number(value);
+      String number = BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
       rungs.add(
           move(
               "min-contrast",
-              "lower min-contrast to " + number,
+              new Relaxation.LowerContrast(value),
               number,
               upset,
-              old -> new Rules(value, old.withinPiece(), old.copies(), old.keepBackPercent())));
+              old -> old.withMinContrast(value)));
     }
     return rungs;
   }
@@ -72,51 +77,37 @@ final class RuleRelaxing implements Relaxing {
       rungs.add(
           move(
               "copies",
-              "let " + copies + " pieces share a sequence",
+              new Relaxation.RaiseCopies(value),
               Integer.toString(copies),
               Math.min(FREE_COPIES_UPSET, COPIES_UPSET + copies - allowed),
-              old ->
-                  new Rules(old.minContrast(), old.withinPiece(), value, old.keepBackPercent())));
+              old -> old.withCopies(value)));
     }
     rungs.add(
         move(
             "copies",
-            "let any number of pieces share a sequence",
+            new Relaxation.RaiseCopies(OptionalInt.empty()),
             "free",
             FREE_COPIES_UPSET,
-            old ->
-                new Rules(
-                    old.minContrast(),
-                    old.withinPiece(),
-                    OptionalInt.empty(),
-                    old.keepBackPercent())));
+            old -> old.withCopies(OptionalInt.empty())));
     return rungs;
   }
 
   private static List<Move> within(Rules rules) {
     List<Move> rungs = new ArrayList<>();
     if (rules.withinPiece() == WithinPiece.ALL_DIFFER) {
-      rungs.add(
-          within(
-              "let rounds of a piece that do not touch be alike",
-              WithinPiece.ADJACENT_DIFFER,
-              WITHIN_UPSET));
+      rungs.add(within(WithinPiece.ADJACENT_DIFFER, WITHIN_UPSET));
     }
-    rungs.add(
-        within(
-            "let neighbouring rounds of a piece be alike",
-            WithinPiece.FREE,
-            WITHIN_UPSET * (rungs.size() + 1)));
+    rungs.add(within(WithinPiece.FREE, WITHIN_UPSET * (rungs.size() + 1)));
     return rungs;
   }
 
-  private static Move within(String words, WithinPiece value, int upset) {
+  private static Move within(WithinPiece value, int upset) {
     return move(
         "within-piece",
-        words,
+        new Relaxation.LetRoundsMatch(value),
         value.word(),
         upset,
-        old -> new Rules(old.minContrast(), value, old.copies(), old.keepBackPercent()));
+        old -> old.withWithinPiece(value));
   }
 
   private static List<Move> keepBacks(Rules rules) {
@@ -125,22 +116,21 @@ final class RuleRelaxing implements Relaxing {
     for (int percent = most; percent >= 0; percent--) {
       int upset = KEEP_BACK_UPSET + (int) Math.ceil((rules.keepBackPercent() - percent) / STEP);
       double value = percent;
-      String words = percent == 0 ? "keep nothing back" : "keep only " + percent + " % back";
       rungs.add(
           move(
               "keep-back",
-              words,
+              new Relaxation.KeepLessBack(value),
               percent + " %",
               upset,
-              old -> new Rules(old.minContrast(), old.withinPiece(), old.copies(), value)));
+              old -> old.withKeepBack(value)));
     }
     return rungs;
   }
 
   private static Move move(
-      String rule, String words, String value, int upset, UnaryOperator<Rules> change) {
+      String rule, Relaxation what, String value, int upset, UnaryOperator<Rules> change) {
     return new Move(
-        new Remedy.Step(words, "rules." + rule, Optional.of(value), List.of()),
+        new Remedy.Step(what, BriefPath.of("rules", rule), Optional.of(value)),
         upset,
         brief -> brief.withRules(change.apply(brief.rules())));
   }

@@ -4,15 +4,14 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.explain.Finding.Slot;
+import lozengy.solver.explain.Reason.YarnShort;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.ConnectivityInspector;
 import org.jgrapht.graph.DefaultEdge;
@@ -74,7 +73,7 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
         withBorderLimits && !bordersOnly.isEmpty()
             ? new RuleId[] {RuleId.NEIGHBOUR_BORDERS}
             : new RuleId[0];
-    Finding finding = Finding.of(words(), slots, rules).withYarns(yarns);
+    Finding finding = Finding.of(reason(), slots, rules).withYarns(yarns);
     return supply.whole() ? finding : finding.withShortfall(shortfall());
   }
 
@@ -88,63 +87,36 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
     return new Shortfall(missing(), gains);
   }
 
-  /** The shortage as a sentence. */
-  String words() {
-    Blanket blanket = demand.blanket();
-    Map<PieceKind, Map<Integer, List<Integer>>> rounds = new EnumMap<>(PieceKind.class);
+  private Reason reason() {
+    Map<PieceKind, Map<Integer, List<Integer>>> served = new EnumMap<>(PieceKind.class);
     for (Demand.Group group : groups()) {
-      rounds
+      served
           .computeIfAbsent(group.rounds().kind(), kind -> new TreeMap<>())
           .computeIfAbsent(group.rounds().round(), round -> new ArrayList<>())
           .addAll(group.pieces());
     }
-    rounds.values().forEach(byRound -> byRound.values().forEach(pieces -> pieces.sort(null)));
-    String what = Tell.rounds(blanket, rounds);
-    return demand.inMillimetres() ? inMetres(blanket, what) : inParts(blanket, what);
-  }
-
-  private String inMetres(Blanket blanket, String what) {
-    List<String> servers = new ArrayList<>();
-    if (!yarns.isEmpty()) {
-      long held = yarns.stream().mapToLong(yarn -> supply.yarns()[yarn]).sum();
-      String most = supply.whole() ? "in whole rounds at most " : "";
-      String all = yarns.cardinality() > 1 ? " in all" : "";
-      String amount = most + Words.metres(held) + (supply.whole() ? "" : all);
-      servers.add(named(blanket, yarns) + " (" + amount + fixedPart(blanket) + ")");
-    }
-    if (!bordersOnly.isEmpty()) {
-      long held = bordersOnly.stream().mapToLong(yarn -> supply.borders()[yarn]).sum();
-      servers.add(
-          "%s (at most %s as borders, for borders on a seam differ)"
-              .formatted(named(blanket, bordersOnly), Words.metres(held)));
-    }
-    return "%s: %s needed; only %s can serve: %s short"
-        .formatted(
-            what,
-            Words.metres(groups().stream().mapToLong(Demand.Group::amount).sum()),
-            Words.list(servers),
-            Words.metres(missing()));
-  }
-
-  private String inParts(Blanket blanket, String what) {
-    double need = groups().stream().mapToLong(Demand.Group::amount).sum();
-    if (need <= missing()) {
-      return "%s: only %s can serve, and nothing is left of %s%s"
-          .formatted(
-              what,
-              named(blanket, all()),
-              all().cardinality() == 1 ? "it" : "them",
-              fixedPart(blanket));
-    }
-    double percent = 100 * need / (need - missing());
-    return "%s: only %s can serve, and at least %s %% of what %s would be needed%s"
-        .formatted(
-            what,
-            named(blanket, all()),
-            // rounded so that it never seems to fit
-            String.format(Locale.ROOT, "%.2f", Math.ceil(percent * 100) / 100),
-            all().cardinality() == 1 ? "it can give" : "they can give",
-            fixedPart(blanket));
+    served.values().forEach(byRound -> byRound.values().forEach(pieces -> pieces.sort(null)));
+    long needed = groups().stream().mapToLong(Demand.Group::amount).sum();
+    Optional<YarnShort.Amounts> amounts =
+        demand.inMillimetres()
+            ? Optional.of(
+                new YarnShort.Amounts(
+                    needed,
+                    yarns.stream().mapToLong(yarn -> supply.yarns()[yarn]).sum(),
+                    bordersOnly.stream().mapToLong(yarn -> supply.borders()[yarn]).sum(),
+                    missing()))
+            : Optional.empty();
+    double percent =
+        needed <= missing()
+            ? Double.POSITIVE_INFINITY
+            : 100 * (double) needed / ((double) needed - missing());
+    return new YarnShort(
+        served,
+        yarns.stream().boxed().toList(),
+        bordersOnly.stream().boxed().toList(),
+        supply.whole(),
+        amounts,
+        percent);
   }
 
   /** The parts that have no yarn in common, with only the yarns that their rounds may take. */
@@ -172,24 +144,5 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
       parts.add(new Shortage(demand, supply, whole, inPart));
     }
     return parts;
-  }
-
-  private BitSet all() {
-    BitSet all = (BitSet) yarns.clone();
-    all.or(bordersOnly);
-    return all;
-  }
-
-  private static String named(Blanket blanket, BitSet yarns) {
-    return Tell.yarnsOrTones(blanket, yarns.stream().boxed().toList());
-  }
-
-  private String fixedPart(Blanket blanket) {
-    List<Integer> served = all().stream().boxed().toList();
-    List<String> less = new ArrayList<>(Tell.uses(blanket, served));
-    if (served.stream().anyMatch(y -> blanket.usableMillimetres(y) < blanket.stockMillimetres(y))) {
-      less.add("what is kept back");
-    }
-    return less.isEmpty() ? "" : " after " + Words.list(less);
   }
 }

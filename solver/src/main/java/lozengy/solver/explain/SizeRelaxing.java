@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.LayoutSize;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.reading.BriefJudge;
 
 /** Works fewer rows, where yarn is short and nothing is said of pieces that would go. */
 final class SizeRelaxing implements Relaxing {
@@ -16,7 +17,7 @@ final class SizeRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (!line.path().startsWith("yarns[")) {
+    if (!line.path().inItem("yarns")) {
       return List.of();
     }
     List<Move> rungs = new ArrayList<>();
@@ -30,14 +31,12 @@ final class SizeRelaxing implements Relaxing {
         break;
       }
       int rows = size.down() - down;
-      String value = Integer.toString(down);
       rungs.add(
           new Move(
               new Remedy.Step(
-                  "work " + rows + (rows == 1 ? " row" : " rows") + " less",
-                  "layout.down",
-                  Optional.of(value),
-                  List.of("--down", value)),
+                  new Relaxation.WorkFewerRows(rows, down),
+                  BriefPath.of("layout", "down"),
+                  Optional.of(Integer.toString(down))),
               ROW_UPSET * rows,
               brief -> brief.withLayout(smaller)));
     }
@@ -46,6 +45,6 @@ final class SizeRelaxing implements Relaxing {
 
   private static boolean fits(Brief brief, LayoutSize smaller) {
     boolean held = brief.pieces().stream().anyMatch(note -> !note.rounds().isEmpty());
-    return !held && BriefMistakes.of(brief.withLayout(smaller)).isEmpty();
+    return !held && BriefJudge.mistakes(brief.withLayout(smaller)).isEmpty();
   }
 }

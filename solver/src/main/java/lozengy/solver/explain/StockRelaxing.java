@@ -5,12 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
-import lozengy.solver.constraint.BriefLine;
+import lozengy.model.check.BriefLine;
+import lozengy.model.input.BriefPath;
+import lozengy.model.unit.Ratio;
 
 /** Buys whole balls; of a yarn whose put-up is not stated, lengths of ten metres. */
 final class StockRelaxing implements Relaxing {
@@ -22,7 +23,7 @@ final class StockRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (!line.path().startsWith("yarns[")) {
+    if (!line.path().inItem("yarns")) {
       return List.of();
     }
     int yarn = Relaxing.index(line);
@@ -37,37 +38,48 @@ final class StockRelaxing implements Relaxing {
   static Move move(Blanket blanket, int yarn, int balls) {
     return new Move(
         new Remedy.Step(
-            words(blanket, yarn, balls),
+            change(blanket, yarn, balls),
             path(blanket, yarn),
-            Optional.of(value(blanket, yarn, balls)),
-            List.of()),
+            Optional.of(value(blanket, yarn, balls))),
         BALL_UPSET * balls,
         brief -> bought(brief, yarn, balls));
   }
 
-  /** What a ball of a yarn holds, in mm. */
+  /** A blanket for which so many balls of each yarn were bought. */
+  static Blanket with(Blanket blanket, int[] balls) {
+    Brief brief = blanket.brief();
+    for (int yarn = 0; yarn < balls.length; yarn++) {
+      brief = balls[yarn] > 0 ? bought(brief, yarn, balls[yarn]) : brief;
+    }
+    return Blanket.ofUnjudged(brief);
+  }
+
+  /** What a ball of a yarn holds, in whole mm, rounded down. */
   static long ballMillimetres(Yarn yarn) {
-    return yarn.ball().map(ball -> ball.millimetres()).orElse(LENGTH_MILLIMETRES);
+    return yarn.ball().map(ball -> Ratio.of(ball.millimetres()).down()).orElse(LENGTH_MILLIMETRES);
   }
 
-  private static String words(Blanket blanket, int yarn, int balls) {
-    String what =
-        blanket.yarn(yarn).ball().isPresent()
-            ? balls + (balls == 1 ? " ball" : " balls")
-            : Words.metres(balls * LENGTH_MILLIMETRES);
-    return "buy " + what + " of " + Words.yarn(blanket, yarn);
+  private static Relaxation change(Blanket blanket, int yarn, int balls) {
+    return blanket.yarn(yarn).ball().isPresent()
+        ? new Relaxation.BuyBalls(yarn, balls)
+        : new Relaxation.BuyLength(yarn, balls * LENGTH_MILLIMETRES);
   }
 
-  private static String path(Blanket blanket, int yarn) {
+  private static String metres(long millimetres) {
+    return BigDecimal.valueOf(millimetres, 3).stripTrailingZeros().toPlainString() + " m";
+  }
+
+  private static BriefPath path(Blanket blanket, int yarn) {
     Yarn each = blanket.yarn(yarn);
     String field = each.ball().isPresent() ? "balls" : "left";
-    return "yarns[" + yarn + "]." + (each.counted().isPresent() ? "counted.left" : field);
+    BriefPath path = BriefPath.of("yarns").item(yarn);
+    return each.counted().isPresent() ? path.field("counted").field("left") : path.field(field);
   }
 
   private static String value(Blanket blanket, int yarn, int balls) {
     Yarn each = blanket.yarn(yarn);
     if (each.counted().isPresent() || each.ball().isEmpty()) {
-      return Words.metres(each.stockMillimetres() + balls * ballMillimetres(each));
+      return metres(each.stockMillimetres() + balls * ballMillimetres(each));
     }
     return BigDecimal.valueOf(each.balls() + balls).stripTrailingZeros().toPlainString();
   }

@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -15,7 +16,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Orbits;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.ReadyCount;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
@@ -23,6 +23,7 @@ import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.IndependentSets;
 import lozengy.solver.explain.Finding.Slot;
+import lozengy.solver.explain.Reason.Lack;
 
 /**
  * More pieces that are to show a yarn than can, by their rounds, by seams or by stock; and fewer
@@ -59,24 +60,17 @@ final class StuckCounts implements Argument {
                 piece -> rounds(asked, count, piece).anyMatch(r -> allows(asked, count, piece, r)))
             .toArray();
     if (able.length < count.atLeast()) {
-      return Optional.of(few(asked, count, "only %d can".formatted(able.length), NONE));
+      return Optional.of(few(asked, count, Lack.ROUNDS, able.length, NONE));
     }
     long apart = apart(asked, count, able);
     if (apart < count.atLeast()) {
-      String why = "only %d can, for borders on a seam differ".formatted(apart);
-      return Optional.of(few(asked, count, why, RuleId.NEIGHBOUR_BORDERS));
+      return Optional.of(few(asked, count, Lack.SEAMS, apart, RuleId.NEIGHBOUR_BORDERS));
     }
     int enough = asked.bounded(count.yarn()) ? enough(asked, count, able) : able.length;
     if (enough < count.atLeast()) {
-      Blanket blanket = asked.blanket();
-      String uses = String.join(" and ", Tell.uses(blanket, List.of(count.yarn())));
-      long left = Math.max(0, asked.loads().get(count.yarn()).capacity());
-      String why =
-          "its %s%s suffice for only %d"
-              .formatted(Words.metres(left), uses.isEmpty() ? "" : " after " + uses, enough);
       BitSet yarns = new BitSet();
       yarns.set(count.yarn());
-      return Optional.of(few(asked, count, why, NONE).withYarns(yarns));
+      return Optional.of(few(asked, count, Lack.STOCK, enough, NONE).withYarns(yarns));
     }
     return Optional.empty();
   }
@@ -94,26 +88,20 @@ final class StuckCounts implements Argument {
     return allows(asked, count, piece, round) && asked.direct().size(piece, round) == 1;
   }
 
-  private static Finding few(Asked asked, ReadyCount count, String why, RuleId... rules) {
-    String words =
-        "at least %d of %s are to have %s in %s, and %s"
-            .formatted(
-                count.atLeast(),
-                count.asked().where().atWords(),
-                Words.yarn(asked.blanket(), count.yarn()),
-                count.asked().where().someRoundWords(),
-                why);
-    return finding(asked, count, words, rules);
+  private static Finding few(Asked asked, ReadyCount count, Lack lack, long can, RuleId... rules) {
+    long left = Math.max(0, asked.loads().get(count.yarn()).capacity());
+    Reason reason = new Reason.CountTooFew(count.asked(), count.yarn(), lack, can, left);
+    return finding(asked, count, reason, rules);
   }
 
-  private static Finding finding(Asked asked, ReadyCount count, String words, RuleId... rules) {
+  private static Finding finding(Asked asked, ReadyCount count, Reason reason, RuleId... rules) {
     List<Slot> slots = new ArrayList<>();
     for (int piece : count.pieces()) {
       rounds(asked, count, piece).forEach(round -> slots.add(new Slot(piece, round)));
     }
     RuleId[] used =
         Stream.concat(Stream.of(RuleId.COUNTS), Arrays.stream(rules)).toArray(RuleId[]::new);
-    return Finding.of(words, slots, used);
+    return Finding.of(reason, slots, used);
   }
 
   /** How many of the pieces can show the yarn in their borders, where only these count. */
@@ -178,28 +166,17 @@ final class StuckCounts implements Argument {
                 piece -> rounds(asked, count, piece).anyMatch(r -> must(asked, count, piece, r)))
             .toArray();
     if (certain.length > count.atMost()) {
-      String why = "%d can have nothing else there".formatted(certain.length);
-      return Optional.of(finding(asked, count, many(blanket, count, why)));
+      Reason reason = new Reason.CountTooMany(count.asked(), count.yarn(), certain.length, 0);
+      return Optional.of(finding(asked, count, reason));
     }
-    long worked = IntStream.of(certain).filter(p -> blanket.state(p) != PieceState.PLANNED).count();
+    int worked =
+        (int) IntStream.of(certain).filter(p -> blanket.state(p) != PieceState.PLANNED).count();
     int ofPile = ofPile(asked, count);
     if (worked + ofPile > count.atMost()) {
-      String already = worked == 0 ? "" : worked + " worked already, and ";
-      String pieces = ofPile == 1 ? " piece" : " pieces";
-      String why = already + "at least " + ofPile + pieces + " of the pile with it must lie there";
-      return Optional.of(finding(asked, count, many(blanket, count, why), RuleId.PILE));
+      Reason reason = new Reason.CountTooMany(count.asked(), count.yarn(), worked, ofPile);
+      return Optional.of(finding(asked, count, reason, RuleId.PILE));
     }
     return Optional.empty();
-  }
-
-  private static String many(Blanket blanket, ReadyCount count, String why) {
-    return "at most %d of %s are to have %s in %s, and %s"
-        .formatted(
-            count.asked().atMost().orElseThrow(),
-            count.asked().where().atWords(),
-            Words.yarn(blanket, count.yarn()),
-            count.asked().where().someRoundWords(),
-            why);
   }
 
   /** How many pieces of the pile with the yarn find no place that the count does not speak of. */
@@ -219,7 +196,7 @@ final class StuckCounts implements Argument {
         showing += shows ? stack.count() : 0;
       }
       long elsewhere =
-          Tell.all(blanket)
+          IntStream.range(0, blanket.pieceCount())
               .filter(p -> blanket.kind(p) == kind && blanket.takesPile(p) && !spokenOf.contains(p))
               .count();
       all += (int) Math.max(0, showing - elsewhere);
@@ -251,16 +228,10 @@ final class StuckCounts implements Argument {
       return Optional.empty();
     }
     int below = reachable.previousSetBit(Math.max(0, least - 1));
-    String words =
-        "%s of %s are to have %s in %s, and pieces that are each other's images come together: %d"
-                .formatted(
-                    least == most ? "just " + least : "from " + least + " to " + most,
-                    count.asked().where().atWords(),
-                    Words.yarn(asked.blanket(), count.yarn()),
-                    count.asked().where().someRoundWords(),
-                    below)
-            + (next < 0 ? " can" : " or " + next + " can");
-    return Optional.of(finding(asked, count, words, RuleId.SYMMETRY));
+    OptionalInt above = next < 0 ? OptionalInt.empty() : OptionalInt.of(next);
+    Reason reason =
+        new Reason.CountOfImages(count.asked(), count.yarn(), least, most, below, above);
+    return Optional.of(finding(asked, count, reason, RuleId.SYMMETRY));
   }
 
   /** Least numbers of several yarns in one and the same round of the same pieces. */
@@ -280,20 +251,13 @@ final class StuckCounts implements Argument {
       }
       int sum = same.stream().mapToInt(ReadyCount::atLeast).sum();
       if (oneRound && sum > first.pieces().length) {
-        List<String> each =
-            same.stream()
-                .map(
-                    count -> count.atLeast() + " with " + Words.yarn(asked.blanket(), count.yarn()))
-                .toList();
-        String words =
-            "of %d (%s) at least %s are asked for in %s: %d too many"
-                .formatted(
-                    first.pieces().length,
-                    first.asked().where().atWords(),
-                    Words.list(each),
-                    first.asked().where().someRoundWords(),
-                    sum - first.pieces().length);
-        findings.add(finding(asked, first, words));
+        Reason reason =
+            new Reason.CountsTogether(
+                first.asked().where(),
+                first.pieces().length,
+                same.stream().map(ReadyCount::yarn).toList(),
+                same.stream().map(ReadyCount::atLeast).toList());
+        findings.add(finding(asked, first, reason));
         return;
       }
     }

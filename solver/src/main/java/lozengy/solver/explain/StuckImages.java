@@ -3,16 +3,21 @@ package lozengy.solver.explain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
+import lozengy.model.blanket.RoundIndex;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.check.ClashGraph;
+import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
-import lozengy.model.layout.Pairs;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.Subject.SeamPart;
+import lozengy.model.check.YarnPairs;
 import lozengy.solver.explain.Finding.Slot;
 
 /**
  * What a symmetry cannot do: two pieces on a seam that are each other's images would have the same
- * border; and images that share no yarn for a round.
+ * border, or centre; and images that share no yarn for a round.
  */
 final class StuckImages implements Argument {
 
@@ -22,57 +27,59 @@ final class StuckImages implements Argument {
     if (!blanket.orbits().any() || !asked.rules().contains(RuleId.SYMMETRY)) {
       return List.of();
     }
-    String word = blanket.brief().look().symmetry().word();
+    Symmetry symmetry = blanket.brief().look().symmetry();
     List<Finding> findings = new ArrayList<>();
-    if (asked.bordersDiffer()) {
-      seams(blanket, word, findings);
-    }
+    joined(asked, symmetry, findings);
     for (int lead : blanket.orbits().leads()) {
       int[] members = blanket.orbits().members(lead);
       for (int round = 0; members.length > 1 && round < asked.direct().rounds(lead); round++) {
         if (shareNone(asked.direct(), members, round)) {
-          findings.add(shareNone(blanket, word, members, round));
+          findings.add(shareNone(symmetry, members, round));
         }
       }
     }
     return findings;
   }
 
-  private static void seams(Blanket blanket, String word, List<Finding> findings) {
-    Pairs seams = blanket.layout().seams();
-    for (int seam = 0; seam < seams.size(); seam++) {
-      int first = seams.first()[seam];
-      int second = seams.second()[seam];
-      boolean images = blanket.orbits().lead(first) == blanket.orbits().lead(second);
-      if (images && !blanket.bordersMayMatch(first, second)) {
-        String words =
-            "%s and %s are joined along a side across the middle and are each other's images (%s),"
-                + " so both would have the same border";
-        findings.add(
-            Finding.of(
-                words.formatted(Words.piece(blanket, first), Words.piece(blanket, second), word),
-                List.of(),
-                RuleId.SYMMETRY,
-                RuleId.NEIGHBOUR_BORDERS));
+  /** Images whose rounds may not be the same, as they would be. */
+  private static void joined(Asked asked, Symmetry symmetry, List<Finding> findings) {
+    Blanket blanket = asked.blanket();
+    RoundIndex index = blanket.index();
+    ClashGraph clashes = asked.clashes();
+    for (int number = 0; number < index.count(); number++) {
+      int piece = index.piece(number);
+      int lead = blanket.orbits().lead(piece);
+      boolean planned = blanket.state(lead) == PieceState.PLANNED;
+      for (int entry = clashes.from(number); planned && entry < clashes.to(number); entry++) {
+        int other = clashes.other(entry);
+        boolean images =
+            other > number
+                && index.piece(other) != piece
+                && index.round(other) == index.round(number)
+                && blanket.orbits().lead(index.piece(other)) == lead;
+        YarnPairs barred = clashes.barred(entry);
+        if (images && IntStream.range(0, barred.yarns()).allMatch(y -> barred.bars(y, y))) {
+          boolean border = number == index.border(piece);
+          SeamPart part = border ? SeamPart.BORDERS : SeamPart.CENTRES;
+          List<Integer> pieces = List.of(piece, index.piece(other));
+          RuleId[] rules =
+              Stream.concat(Stream.of(RuleId.SYMMETRY), Stream.of(asked.clashRules(false)))
+                  .toArray(RuleId[]::new);
+          findings.add(
+              Finding.of(new Reason.ImagesJoined(pieces, symmetry, part), List.of(), rules));
+        }
       }
     }
   }
 
-  private static Finding shareNone(Blanket blanket, String word, int[] members, int round) {
+  private static Finding shareNone(Symmetry symmetry, int[] members, int round) {
     List<Integer> pieces = IntStream.of(members).boxed().toList();
-    String words =
-        "%s are each other's images (%s), and no yarn may be %s of %s"
-            .formatted(
-                Words.pieces(blanket, pieces),
-                word,
-                Words.round(blanket, members[0], round),
-                members.length == 2 ? "both" : "them all");
     List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
-    return Finding.of(words, slots, RuleId.SYMMETRY);
+    return Finding.of(new Reason.ImagesShareNone(pieces, round, symmetry), slots, RuleId.SYMMETRY);
   }
 
   /** Whether each may take some yarn, but all together none. */
-  private static boolean shareNone(Domains direct, int[] members, int round) {
+  private static boolean shareNone(RoundYarns direct, int[] members, int round) {
     return IntStream.of(members).allMatch(piece -> direct.size(piece, round) > 0)
         && IntStream.range(0, direct.yarns())
             .noneMatch(

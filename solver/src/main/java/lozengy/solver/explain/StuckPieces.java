@@ -7,83 +7,114 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
+import lozengy.model.blanket.RoundIndex;
 import lozengy.model.brief.PieceState;
-import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.check.ClashGraph;
 import lozengy.model.check.RuleId;
-import lozengy.solver.constraint.Domains;
+import lozengy.model.check.YarnPairs;
 import lozengy.solver.explain.Finding.Slot;
 
-/** Planned pieces whose rounds cannot differ as the rule within a piece asks. */
+/** Planned pieces whose rounds clash whatever they take. */
 final class StuckPieces implements Argument {
 
   /** Rounds up to which all sets of rounds are looked at. */
+  private static final int MOST_ROUNDS = 12;
+
   @Override
   public int fewestOpen(Blanket blanket, Finding finding) {
     return (int) finding.slots().stream().map(Slot::piece).distinct().count();
   }
 
-  private static final int MOST_ROUNDS = 12;
-
   @Override
   public List<Finding> findings(Asked asked) {
     Blanket blanket = asked.blanket();
-    WithinPiece within = asked.withinPiece();
-    if (within == WithinPiece.FREE) {
+    RuleId[] rules = asked.clashRules(true);
+    if (rules.length == 0) {
       return List.of();
     }
-    Map<List<List<Integer>>, List<Integer>> alike = new LinkedHashMap<>();
-    Tell.all(blanket)
+    Map<PieceSort, List<Integer>> alike = new LinkedHashMap<>();
+    IntStream.range(0, blanket.pieceCount())
         .filter(piece -> blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece))
         .forEach(
             piece ->
                 alike
-                    .computeIfAbsent(yarns(asked.direct(), piece), y -> new ArrayList<>())
+                    .computeIfAbsent(PieceSort.of(asked, piece), s -> new ArrayList<>())
                     .add(piece));
     List<Finding> findings = new ArrayList<>();
     alike.forEach(
-        (yarns, pieces) -> {
-          TreeSet<Integer> stuck =
-              within == WithinPiece.ALL_DIFFER ? tooFew(yarns) : sameNeighbours(yarns);
+        (sort, pieces) -> {
+          TreeSet<Integer> stuck = stuck(asked, pieces.get(0), sort.yarns());
           if (!stuck.isEmpty()) {
             List<Slot> slots = new ArrayList<>();
             pieces.forEach(piece -> stuck.forEach(round -> slots.add(new Slot(piece, round))));
-            String words = reason(blanket, within, yarns, pieces, stuck);
-            findings.add(Finding.of(words, slots, RuleId.WITHIN_PIECE));
+            List<Integer> all = List.copyOf(union(sort.yarns(), stuck));
+            Reason reason =
+                new Reason.RoundsAlike(
+                    List.copyOf(pieces),
+                    List.copyOf(stuck),
+                    blanket.brief().rules().withinPiece(),
+                    all.size() >= stuck.size(),
+                    all);
+            findings.add(Finding.of(reason, slots, rules));
           }
         });
     return findings;
   }
 
-  private static List<List<Integer>> yarns(Domains direct, int piece) {
-    return IntStream.range(0, direct.rounds(piece))
-        .mapToObj(round -> IntStream.of(direct.yarnsOf(piece, round)).boxed().toList())
-        .toList();
-  }
-
-  /** Neighbouring rounds with one and the same yarn; none if there are none. */
-  private static TreeSet<Integer> sameNeighbours(List<List<Integer>> yarns) {
-    for (int round = 1; round < yarns.size(); round++) {
-      if (yarns.get(round).size() == 1 && yarns.get(round).equals(yarns.get(round - 1))) {
-        return new TreeSet<>(List.of(round - 1, round));
+  /** Two rounds of a piece that clash whatever they take, or more that have too few yarns. */
+  private static TreeSet<Integer> stuck(Asked asked, int piece, List<List<Integer>> yarns) {
+    RoundIndex index = asked.blanket().index();
+    ClashGraph clashes = asked.clashes();
+    int[] differ = new int[MOST_ROUNDS];
+    for (int number = index.centre(piece); number <= index.border(piece); number++) {
+      for (int entry = clashes.from(number); entry < clashes.to(number); entry++) {
+        int other = clashes.other(entry);
+        if (other >= number || index.piece(other) != piece) {
+          continue;
+        }
+        int round = index.round(number);
+        int with = index.round(other);
+        if (asked.stuck(number, entry)) {
+          return new TreeSet<>(List.of(with, round));
+        }
+        YarnPairs barred = clashes.barred(entry);
+        boolean same = yarns.get(round).stream().allMatch(yarn -> barred.bars(yarn, yarn));
+        if (same && round < MOST_ROUNDS) {
+          differ[round] |= 1 << with;
+          differ[with] |= 1 << round;
+        }
       }
     }
-    return new TreeSet<>();
+    return tooFew(yarns, differ);
   }
 
-  /** A smallest set of rounds with fewer yarns than rounds (Hall 1935); none if there is none. */
-  private static TreeSet<Integer> tooFew(List<List<Integer>> yarns) {
+  /**
+   * A smallest set of rounds of which no two may have the same yarn, with fewer yarns than rounds
+   * (Hall 1935); none if there is none, or if a round has none, which is told elsewhere.
+   */
+  private static TreeSet<Integer> tooFew(List<List<Integer>> yarns, int[] differ) {
     int best = 0;
     int rounds = Math.min(yarns.size(), MOST_ROUNDS);
-    for (int set = 1; set < 1 << rounds; set++) {
+    boolean any = yarns.stream().noneMatch(List::isEmpty);
+    for (int set = 1; any && set < 1 << rounds; set++) {
       boolean smaller = best == 0 || Integer.bitCount(set) < Integer.bitCount(best);
-      if (smaller && union(yarns, rounds(set)).size() < Integer.bitCount(set)) {
+      if (smaller
+          && allDiffer(set, differ)
+          && union(yarns, rounds(set)).size() < Integer.bitCount(set)) {
         best = set;
       }
     }
-    TreeSet<Integer> found = rounds(best);
-    // an empty round is told elsewhere
-    return union(yarns, found).isEmpty() ? new TreeSet<>() : found;
+    return rounds(best);
+  }
+
+  private static boolean allDiffer(int set, int[] differ) {
+    for (int left = set; left != 0; left &= left - 1) {
+      int round = Integer.numberOfTrailingZeros(left);
+      if ((set & ~(differ[round] | 1 << round)) != 0) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static TreeSet<Integer> rounds(int set) {
@@ -96,19 +127,5 @@ final class StuckPieces implements Argument {
     TreeSet<Integer> union = new TreeSet<>();
     rounds.forEach(round -> union.addAll(yarns.get(round)));
     return union;
-  }
-
-  private static String reason(
-      Blanket blanket,
-      WithinPiece asked,
-      List<List<Integer>> yarns,
-      List<Integer> pieces,
-      TreeSet<Integer> stuck) {
-    return "%s of %s must differ (%s), and can only be %s"
-        .formatted(
-            Words.rounds(stuck),
-            Tell.pieces(blanket, pieces),
-            asked.word(),
-            Tell.yarns(blanket, union(yarns, stuck)));
   }
 }

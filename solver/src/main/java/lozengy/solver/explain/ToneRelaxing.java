@@ -12,10 +12,11 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.Round;
+import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleId;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
-import lozengy.solver.constraint.BriefLine;
 
 /** Allows a motif's round one tone more. */
 final class ToneRelaxing implements Relaxing {
@@ -30,7 +31,7 @@ final class ToneRelaxing implements Relaxing {
     int round = Relaxing.index(line);
     List<Ladder> ladders = new ArrayList<>();
     for (PieceKind kind : blanket.brief().motifs().keySet()) {
-      if (line.path().startsWith("motifs." + kind.word() + ".")) {
+      if (line.path().within(BriefPath.of("motifs", kind.word()))) {
         Set<Tone> allowed = blanket.motif(kind).rounds().get(round).tones();
         for (Tone tone : Tone.values()) {
           boolean any =
@@ -44,13 +45,12 @@ final class ToneRelaxing implements Relaxing {
     return ladders;
   }
 
-  private static Move move(PieceKind kind, int round, Set<Tone> old, Tone tone, String path) {
+  private static Move move(PieceKind kind, int round, Set<Tone> old, Tone tone, BriefPath path) {
     Set<Tone> tones = EnumSet.copyOf(old);
     tones.add(tone);
     String value = "[" + String.join(", ", tones.stream().map(Tone::word).toList()) + "]";
-    String words = "let round %d of a %s be %s too".formatted(round + 1, kind.word(), tone.word());
     return new Move(
-        new Remedy.Step(words, path, Optional.of(value), List.of()),
+        new Remedy.Step(new Relaxation.AllowTone(kind, round, tone), path, Optional.of(value)),
         UPSET,
         brief -> allowed(brief, kind, round, tone));
   }

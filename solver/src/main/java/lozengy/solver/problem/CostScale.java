@@ -3,10 +3,10 @@ package lozengy.solver.problem;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.OrderMeasure;
-import lozengy.model.score.Part;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 

@@ -76,7 +76,8 @@ final class PairCostsCompiler {
 
   /**
    * Pairs of the problem's pieces. Where images are one piece, a pair of images costs the same
-   * whatever they show, and is left out; a seam between images has borders that the look gives.
+   * whatever they show, and is left out. A seam between images has borders that the look gives,
+   * which cost nothing, or joined ones, which cost what any that match do.
    */
   private Pairs pairs(Pairs pairs, int fromLayer, int weight) {
     if (!slots.tied()) {
@@ -95,6 +96,9 @@ final class PairCostsCompiler {
       }
       for (int layer = fromLayer; layer < slots.rounds(one); layer++) {
         constantCost += lightCost(layer, weight);
+      }
+      if (fromLayer > 0 && !blanket.look().givesBorders()) {
+        constantCost += seamCost(0, 0);
       }
     }
     return new Pairs(Arrays.copyOf(first, count), Arrays.copyOf(second, count));
@@ -134,19 +138,20 @@ final class PairCostsCompiler {
   private int[] seamCost() {
     int yarns = blanket.yarnCount();
     int[] cost = new int[yarns * yarns];
-    int repeat =
-        scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, 0) * CostScale.SEAM_WEIGHT);
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
-        double contrast = Scorer.contrast(blanket, a, b);
-        cost[a * yarns + b] =
-            (a == b ? repeat : 0)
-                + scale.units(scale.seamContrastPoints * (1 - contrast))
-                + seamVision(a, b)
-                + (blanket.bordersClash(a, b) ? scale.hardCost : 0);
+        cost[a * yarns + b] = seamCost(a, b);
       }
     }
     return cost;
+  }
+
+  /** What two borders on a seam cost, the rule aside; as much for any yarn beside itself. */
+  private int seamCost(int yarn, int other) {
+    double contrast = Scorer.contrast(blanket, yarn, other);
+    return (yarn == other ? lightCost(0, CostScale.SEAM_WEIGHT) : 0)
+        + scale.units(scale.seamContrastPoints * (1 - contrast))
+        + seamVision(yarn, other);
   }
 
   private int seamVision(int yarn, int other) {

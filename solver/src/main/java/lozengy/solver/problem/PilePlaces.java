@@ -6,6 +6,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.PileMatching;
 import lozengy.model.layout.PieceKind;
 
 /**
@@ -164,7 +165,15 @@ public record PilePlaces(
     return dealt;
   }
 
-  private boolean mayLie(Slots slots, Domains domains, int stack, int place) {
+  /**
+   * {@return whether a stack's piece may lie at a place, or one still to be worked}
+   *
+   * @param slots the rounds of all pieces as slots
+   * @param domains what each round may take
+   * @param stack the stack's index, from 0; -1 for a piece still to be worked
+   * @param place the place's piece, by its index from 0
+   */
+  public boolean mayLie(Slots slots, Domains domains, int stack, int place) {
     if (stack >= 0) {
       return fits(slots, stack, place);
     }

@@ -17,10 +17,7 @@ import lozengy.model.score.LeewayMeasure;
  * @param domains what slots may take
  * @param pairs costs between pieces
  * @param innerCost cost of two adjacent rounds of one piece by their yarns, symmetric
- * @param adjacentDiffer whether adjacent rounds of a piece must differ; their repeat's {@code
- *     hardCost} is in {@code innerCost}
- * @param allDiffer whether all rounds of a piece must differ, at {@code hardCost} a repeat beyond
- *     adjacent ones
+ * @param clashes pairs of slots that may not have some yarns together, at {@code hardCost} each
  * @param constantCost cost of repeats between images of one piece, which nothing can change
  * @param unaryCost cost of a slot's yarn by itself, slot x yarns + yarn; null where there is none
  * @param targets wanted count by layer x yarns + yarn
@@ -40,6 +37,8 @@ import lozengy.model.score.LeewayMeasure;
  * @param pile the finished pieces that have no place yet
  * @param counts how many pieces are to show a yarn; null where nothing is asked
  * @param order what the order of borders costs; null where none is asked for
+ * @param keepCost cost of a round that has another yarn than in the earlier sequences; 0 where
+ *     there are none. It is part of {@code unaryCost}
  */
 public record Problem(
     Blanket blanket,
@@ -49,8 +48,7 @@ public record Problem(
     Domains domains,
     PairCosts pairs,
     int[] innerCost,
-    boolean adjacentDiffer,
-    boolean allDiffer,
+    Clashes clashes,
     long constantCost,
     int[] unaryCost,
     int[] targets,
@@ -69,7 +67,8 @@ public record Problem(
     double unitsPerPoint,
     PilePlaces pile,
     PieceCounts counts,
-    OrderCosts order) {
+    OrderCosts order,
+    int keepCost) {
 
   /** More than any gain; such penalties of all yarns still add up to a long. */
   private static final double MOST_OVERDRAW = 1L << 48;
@@ -88,8 +87,7 @@ public record Problem(
         domains,
         other,
         innerCost,
-        adjacentDiffer,
-        allDiffer,
+        clashes,
         constantCost,
         unaryCost,
         targets,
@@ -108,7 +106,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
@@ -125,8 +124,7 @@ public record Problem(
         domains,
         pairs,
         innerCost,
-        adjacentDiffer,
-        allDiffer,
+        clashes,
         constantCost,
         other,
         targets,
@@ -145,16 +143,16 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**
-   * {@return this problem with other costs within pieces}
+   * {@return this problem with other clashes}
    *
    * @param other what stands in their place
-   * @param adjacentMustDiffer whether rounds side by side in a piece must differ
    */
-  public Problem withInnerCost(int[] other, boolean adjacentMustDiffer) {
+  public Problem withClashes(Clashes other) {
     return new Problem(
         blanket,
         earlier,
@@ -162,9 +160,8 @@ public record Problem(
         slots,
         domains,
         pairs,
+        innerCost,
         other,
-        adjacentMustDiffer,
-        allDiffer,
         constantCost,
         unaryCost,
         targets,
@@ -183,7 +180,8 @@ public record Problem(
         unitsPerPoint,
         pile,
         counts,
-        order);
+        order,
+        keepCost);
   }
 
   /**

@@ -9,6 +9,10 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Rules;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.ClashGraph;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleBook;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Scorer;
@@ -24,6 +28,8 @@ public final class ProblemCompiler {
   private final int yarns;
   private final Slots slots;
   private final PilePlaces pile;
+  private final RoundYarns unlocked;
+  private final ClashGraph graph;
 
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
@@ -33,6 +39,9 @@ public final class ProblemCompiler {
     this.yarns = blanket.yarnCount();
     this.pile = PilePlaces.of(blanket);
     this.slots = slots(blanket, pile);
+    List<BriefLine> lines = RuleBook.lines(blanket);
+    this.unlocked = RoundYarns.unlocked(blanket, lines);
+    this.graph = ClashGraph.of(blanket, lines);
   }
 
   /**
@@ -71,9 +80,8 @@ public final class ProblemCompiler {
         slots,
         domains(),
         pairCosts,
-        innerCost(rules),
-        rules.withinPiece() != Rules.WithinPiece.FREE,
-        rules.withinPiece() == Rules.WithinPiece.ALL_DIFFER,
+        innerCost(),
+        Clashes.of(blanket, graph, slots),
         pairs.constantCost(),
         unaryCost(),
         flat(targets.counts()),
@@ -92,7 +100,8 @@ public final class ProblemCompiler {
         scale.unitsPerPoint,
         pile,
         PieceCounts.of(blanket, slots),
-        OrderCosts.of(blanket, slots, scale));
+        OrderCosts.of(blanket, slots, scale),
+        scale.units(scale.keepPoints));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {
@@ -122,7 +131,7 @@ public final class ProblemCompiler {
       }
     }
     int[] freeSlots = Arrays.copyOf(free, freeCount);
-    boolean tied = blanket.orbits().any();
+    boolean tied = pieces < blanket.pieceCount();
     return new Slots(count, start, piece, layer, freeSlots, fixed, members, lead, tied);
   }
 
@@ -154,20 +163,39 @@ public final class ProblemCompiler {
     int round = slot - slots.pieceStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
-      boolean onlyFinished = blanket.takesPile(piece) && !blanket.mayTake(piece, round, fixed);
+      boolean onlyFinished = blanket.takesPile(piece) && !unlocked.allows(piece, round, fixed);
       return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
     for (int yarn = 0; yarn < yarns; yarn++) {
       boolean all = true;
       for (int member : slots.members()[piece]) {
-        all &= blanket.mayTake(member, round, yarn);
+        all &= unlocked.allows(member, round, yarn) && !besideImage(member, round, yarn);
       }
       if (all) {
         allowed.add(yarn);
       }
     }
     return allowed;
+  }
+
+  /**
+   * Whether a round may not have a yarn because an image of it, which has the same, is beside it.
+   */
+  private boolean besideImage(int piece, int round, int yarn) {
+    int number = blanket.index().number(piece, round);
+    for (int entry = graph.from(number); slots.tied() && entry < graph.to(number); entry++) {
+      int other = graph.other(entry);
+      int with = blanket.index().piece(other);
+      boolean image =
+          with != piece
+              && blanket.index().round(other) == round
+              && blanket.orbits().lead(with) == blanket.orbits().lead(piece);
+      if (image && graph.barred(entry).bars(yarn, yarn)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private long[][] needs(int[] slotClass) {
@@ -194,15 +222,12 @@ public final class ProblemCompiler {
     return needs.toArray(long[][]::new);
   }
 
-  private int[] innerCost(Rules rules) {
+  private int[] innerCost() {
     int[] cost = new int[yarns * yarns];
-    boolean differ = rules.withinPiece() != Rules.WithinPiece.FREE;
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < yarns; b++) {
         double contrast = Scorer.contrast(blanket, a, b);
-        cost[a * yarns + b] =
-            scale.units(scale.innerContrastPoints * (1 - contrast))
-                + (differ && a == b ? scale.hardCost : 0);
+        cost[a * yarns + b] = scale.units(scale.innerContrastPoints * (1 - contrast));
       }
     }
     return cost;

@@ -1,5 +1,7 @@
 package lozengy.solver.problem;
 
+import lozengy.model.blanket.RoundIndex;
+
 /**
  * The rounds of all pieces as one row of slots: piece by piece, centre first. Pieces that a
  * symmetry makes each other's images are one piece here, in which each slot weighs as often as the
@@ -33,6 +35,23 @@ public record Slots(
    */
   public int weight(int ofPiece) {
     return members[ofPiece].length;
+  }
+
+  /**
+   * {@return the slot of each of the blanket's rounds, by its number}
+   *
+   * @param index the blanket's numbers of rounds
+   */
+  int[] numbers(RoundIndex index) {
+    int[] slotOf = new int[index.count()];
+    for (int of = 0; of < members.length; of++) {
+      for (int member : members[of]) {
+        for (int round = 0; round < rounds(of); round++) {
+          slotOf[index.number(member, round)] = pieceStart[of] + round;
+        }
+      }
+    }
+    return slotOf;
   }
 
   /** {@return how many pieces} */

@@ -3,9 +3,9 @@ package lozengy.solver.search;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
-import lozengy.model.score.Part;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.solver.problem.Problem;
@@ -79,7 +79,7 @@ final class Audit {
     Sequences sequences = problem.sequences(state.yarn);
     List<Fault> faults = Check.faults(problem.blanket(), sequences);
     if (faults.isEmpty() != (state.hard() == 0)) {
-      String found = faults.isEmpty() ? "no fault" : faults.get(0).words();
+      String found = faults.isEmpty() ? "no fault" : faults.get(0).toString();
       throw drift(
           "after " + move,
           slots,

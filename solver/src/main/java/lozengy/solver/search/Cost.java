@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.OrderCosts;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
@@ -18,9 +18,8 @@ import lozengy.solver.problem.Slots;
  * second opinion on its deltas. O(slots + pairs).
  *
  * @param total cost units with all penalties
- * @param hard broken rules: repeats on seams and within pieces, surplus copies, pieces too many or
- *     too few for a count, overdrawn yarns; those between fixed slots alone are left out, they are
- *     facts
+ * @param hard broken rules: clashes of rounds, surplus copies, pieces too many or too few for a
+ *     count, overdrawn yarns; those between fixed slots alone are left out, they are facts
  */
 record Cost(long total, long hard) {
 
@@ -34,6 +33,7 @@ record Cost(long total, long hard) {
     tally.total = problem.constantCost();
     tally.pressure = pressure;
     tally.pairs();
+    tally.clashes();
     tally.inner();
     tally.balance();
     tally.stock();
@@ -63,10 +63,6 @@ record Cost(long total, long hard) {
       this.laid = problem.pile().laid(slots, problem.domains(), yarn);
     }
 
-    private boolean fixed(int slot) {
-      return slots.fixedYarn()[slot] != Sequences.OPEN;
-    }
-
     private void pairs() {
       PairCosts pairs = problem.pairs();
       for (int slot = 0; slot < yarn.length; slot++) {
@@ -80,9 +76,6 @@ record Cost(long total, long hard) {
           int other = pairs.seamSlot()[i];
           if (other > slot) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
-            if (problem.blanket().bordersClash(yarn[slot], yarn[other])) {
-              countRepeat(slot, other, 1, false);
-            }
           }
         }
         if (problem.unaryCost() != null) {
@@ -91,37 +84,28 @@ record Cost(long total, long hard) {
       }
     }
 
-    /**
-     * Counts a repeat as a broken rule; one between two fixed slots, or within a finished piece, is
-     * a fact and costs nothing.
-     */
-    private void countRepeat(int slot, int other, long weight, boolean finished) {
-      if (finished || fixed(slot) && fixed(other)) {
-        total -= weight * problem.hardCost();
-      } else {
-        hard++;
+    /** Clashes; what a finished piece of the pile shows within itself is a fact. */
+    private void clashes() {
+      Clashes clashes = problem.clashes();
+      for (int slot = 0; slot < yarn.length; slot++) {
+        int piece = slots.piece()[slot];
+        for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
+          int other = clashes.slot()[i];
+          boolean fact = slots.piece()[other] == piece && laid[piece] >= 0;
+          if (other > slot && !fact && clashes.bars(i, yarn[slot], yarn[other])) {
+            total += (long) clashes.times()[i] * problem.hardCost();
+            hard++;
+          }
+        }
       }
     }
 
     private void inner() {
-      boolean adjacentDiffer = problem.adjacentDiffer();
       for (int piece = 0; piece < slots.pieces(); piece++) {
-        int end = slots.pieceStart()[piece + 1];
-        long weight = slots.weight(piece);
-        for (int slot = slots.pieceStart()[piece]; slot < end; slot++) {
-          for (int other = slot + 1; other < end; other++) {
-            boolean repeat = yarn[slot] == yarn[other];
-            boolean adjacent = other == slot + 1;
-            if (adjacent) {
-              total += weight * problem.innerCost()[yarn[slot] * yarns + yarn[other]];
-            } else if (problem.allDiffer() && repeat) {
-              total += weight * problem.hardCost();
-            }
-            boolean differ = adjacent ? adjacentDiffer : problem.allDiffer();
-            if (differ && repeat) {
-              countRepeat(slot, other, weight, laid[piece] >= 0);
-            }
-          }
+        int border = slots.border(piece);
+        for (int slot = slots.pieceStart()[piece]; slot < border; slot++) {
+          total +=
+              (long) slots.weight(piece) * problem.innerCost()[yarn[slot] * yarns + yarn[slot + 1]];
         }
       }
     }
@@ -208,7 +192,7 @@ record Cost(long total, long hard) {
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
       boolean worked =
-          laid[piece] >= 0 || problem.blanket().state(slots.lead()[piece]) != PieceState.PLANNED;
+          laid[piece] >= 0 || problem.blanket().orbits().worked(slots.lead()[piece]) >= 0;
       count[1] += worked ? 1 : 0;
     }
     return counts.values();

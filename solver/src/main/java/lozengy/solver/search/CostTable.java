@@ -1,6 +1,7 @@
 package lozengy.solver.search;
 
 import java.util.Arrays;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -27,9 +28,15 @@ final class CostTable {
   private final int[] seamSlot;
   private final int[] seamCost;
   private final int[] inner;
-  private final int apartCost;
+  private final Clashes clashes;
+  private final int[] clashStart;
+  private final int[] clashSlot;
+  private final int[] clashCost;
+  private final int[] relation;
+  private final boolean[][] bars;
+  private final int[][][] against;
   private final int[] weight;
-  private final boolean[] clash;
+  private final boolean clashAcross;
   private final long[] mostTwice;
   private final int[] x;
   private final int[] y;
@@ -50,14 +57,17 @@ final class CostTable {
     this.seamSlot = pairs.seamSlot();
     this.seamCost = pairs.seamCost();
     this.inner = problem.innerCost();
-    this.apartCost = problem.allDiffer() ? problem.hardCost() : 0;
-    this.weight = new int[slots.pieces()];
-    this.clash = new boolean[yarns * yarns];
-    for (int a = 0; a < yarns; a++) {
-      for (int b = 0; b < yarns; b++) {
-        clash[a * yarns + b] = problem.blanket().bordersClash(a, b);
-      }
+    this.clashes = problem.clashes();
+    this.clashStart = clashes.start();
+    this.clashSlot = clashes.slot();
+    this.clashCost = new int[clashSlot.length];
+    for (int i = 0; i < clashCost.length; i++) {
+      clashCost[i] = clashes.times()[i] * problem.hardCost();
     }
+    this.relation = clashes.relation();
+    this.bars = clashes.bars();
+    this.against = clashes.against();
+    this.weight = new int[slots.pieces()];
     // images of two pieces can be a pair wherever the pieces themselves lie
     this.x = new int[slots.pieces()];
     this.y = new int[slots.pieces()];
@@ -66,13 +76,47 @@ final class CostTable {
       x[p] = slots.tied() ? 0 : problem.blanket().place(p).x();
       y[p] = slots.tied() ? 0 : problem.blanket().place(p).y();
     }
+    this.clashAcross = clashesBeyond();
     this.mostTwice = new long[problem.balanceCost().length];
     for (int slot = 0; slot < slots.count(); slot++) {
       for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
         mostTwice[layer[slot]] = Math.max(mostTwice[layer[slot]], 2L * lightCost[i]);
       }
     }
+    addClashesTwice();
     this.cost = new int[slots.count() * yarns];
+  }
+
+  /** Whether rounds of pieces clash that lie too far apart to be a pair, or in unlike layers. */
+  private boolean clashesBeyond() {
+    for (int slot = 0; slot < layer.length; slot++) {
+      for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
+        int other = clashSlot[i];
+        boolean far = apart(piece[slot], piece[other]);
+        if (piece[other] != piece[slot] && (far || layer[other] != layer[slot])) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private void addClashesTwice() {
+    long[] most = new long[mostTwice.length];
+    for (int slot = 0; slot < layer.length; slot++) {
+      for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
+        if (piece[clashSlot[i]] != piece[slot]) {
+          most[layer[slot]] = Math.max(most[layer[slot]], 2L * clashCost[i]);
+        }
+      }
+    }
+    for (int each = 0; each < most.length; each++) {
+      mostTwice[each] += most[each];
+    }
+  }
+
+  private boolean apart(int pieceA, int pieceB) {
+    return Math.abs(x[pieceA] - x[pieceB]) > REACH || Math.abs(y[pieceA] - y[pieceB]) > REACH;
   }
 
   /** Works the table out afresh, with what slots cost by themselves. */
@@ -98,8 +142,11 @@ final class CostTable {
           for (int b = 0; b < yarns; b++) {
             cost[row + b] += weight[p] * inner[yarn[other] * yarns + b];
           }
-        } else if (other != slot) {
-          cost[row + yarn[other]] += weight[p] * apartCost;
+        }
+      }
+      for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
+        for (int b : against[relation[i]][yarn[clashSlot[i]]]) {
+          cost[row + b] += clashCost[i];
         }
       }
     }
@@ -115,16 +162,23 @@ final class CostTable {
   int beside(int slot, int from, int to, int[] yarn) {
     int p = piece[slot];
     int within = 0;
-    for (int other = pieceStart[p]; other < pieceStart[p + 1]; other++) {
-      if (Math.abs(other - slot) == 1) {
-        int row = yarn[other] * yarns;
-        within += inner[row + to] - inner[row + from];
-      } else if (other != slot) {
-        within += yarn[other] == to ? apartCost : 0;
-        within -= yarn[other] == from ? apartCost : 0;
+    if (slot > pieceStart[p]) {
+      int row = yarn[slot - 1] * yarns;
+      within += inner[row + to] - inner[row + from];
+    }
+    if (slot + 1 < pieceStart[p + 1]) {
+      int row = yarn[slot + 1] * yarns;
+      within += inner[row + to] - inner[row + from];
+    }
+    within *= weight[p];
+    for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
+      if (piece[clashSlot[i]] == p) {
+        int now = yarn[clashSlot[i]];
+        within += bars[relation[i]][to * yarns + now] ? clashCost[i] : 0;
+        within -= bars[relation[i]][from * yarns + now] ? clashCost[i] : 0;
       }
     }
-    return change(slot, from, to) - weight[p] * within;
+    return change(slot, from, to) - within;
   }
 
   /** The most that {@link #countedTwice} is for two slots of a layer, seams apart. */
@@ -139,11 +193,7 @@ final class CostTable {
     if (pieceA == pieceB) {
       return withinPiece(slotA, slotB, a, b);
     }
-    boolean apart =
-        layer[slotA] != layer[slotB]
-            || Math.abs(x[pieceA] - x[pieceB]) > REACH
-            || Math.abs(y[pieceA] - y[pieceB]) > REACH;
-    if (apart) {
+    if (!clashAcross && (layer[slotA] != layer[slotB] || apart(pieceA, pieceB))) {
       return 0;
     }
     long twice = 0;
@@ -157,6 +207,18 @@ final class CostTable {
         twice += seamCost[a * yarns + a] + seamCost[b * yarns + b] - 2L * seamCost[a * yarns + b];
       }
     }
+    return twice + clashesTwice(slotA, slotB, a, b);
+  }
+
+  private long clashesTwice(int slotA, int slotB, int a, int b) {
+    long twice = 0;
+    for (int i = clashStart[slotA]; i < clashStart[slotA + 1]; i++) {
+      if (clashSlot[i] == slotB) {
+        boolean[] barred = bars[relation[i]];
+        int same = (barred[a * yarns + a] ? 1 : 0) + (barred[b * yarns + b] ? 1 : 0);
+        twice += (long) clashCost[i] * (same - (barred[a * yarns + b] ? 2 : 0));
+      }
+    }
     return twice;
   }
 
@@ -164,15 +226,15 @@ final class CostTable {
     long twice =
         Math.abs(slotA - slotB) == 1
             ? inner[a * yarns + a] + inner[b * yarns + b] - 2L * inner[a * yarns + b]
-            : 2L * apartCost;
-    return weight[piece[slotA]] * twice;
+            : 0;
+    return weight[piece[slotA]] * twice + clashesTwice(slotA, slotB, a, b);
   }
 
   /**
    * Keeps the table as a slot changes its yarn.
    *
    * @param yarn yarns of all slots
-   * @return repeats on seams that come of it, less those that go
+   * @return clashes that come of it, less those that go
    */
   int apply(int slot, int from, int to, int[] yarn) {
     for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
@@ -181,14 +243,28 @@ final class CostTable {
       cost[row + to] += lightCost[i];
     }
     applyWithin(slot, from, to);
-    int repeats = 0;
     for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
-      int other = seamSlot[i];
-      applyRow(other, seamCost, from, to, 1);
-      repeats += clash[to * yarns + yarn[other]] ? 1 : 0;
-      repeats -= clash[from * yarns + yarn[other]] ? 1 : 0;
+      applyRow(seamSlot[i], seamCost, from, to, 1);
     }
-    return repeats;
+    return applyClashes(slot, from, to, yarn);
+  }
+
+  private int applyClashes(int slot, int from, int to, int[] yarn) {
+    int more = 0;
+    for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
+      int other = clashSlot[i];
+      int row = other * yarns;
+      int of = relation[i];
+      for (int b : against[of][from]) {
+        cost[row + b] -= clashCost[i];
+      }
+      for (int b : against[of][to]) {
+        cost[row + b] += clashCost[i];
+      }
+      more += bars[of][to * yarns + yarn[other]] ? 1 : 0;
+      more -= bars[of][from * yarns + yarn[other]] ? 1 : 0;
+    }
+    return more;
   }
 
   private void applyWithin(int slot, int from, int to) {
@@ -201,12 +277,6 @@ final class CostTable {
     if (slot + 1 < end) {
       applyRow(slot + 1, inner, from, to, weight[p]);
     }
-    for (int other = start; apartCost > 0 && other < end; other++) {
-      if (other < slot - 1 || other > slot + 1) {
-        cost[other * yarns + from] -= weight[p] * apartCost;
-        cost[other * yarns + to] += weight[p] * apartCost;
-      }
-    }
   }
 
   private void applyRow(int other, int[] matrix, int from, int to, int times) {
@@ -218,13 +288,14 @@ final class CostTable {
     }
   }
 
-  /** Repeats on a slot's seams. */
-  int repeats(int slot, int[] yarn) {
-    int repeats = 0;
-    for (int i = seamStart[slot]; i < seamStart[slot + 1]; i++) {
-      repeats += clash[yarn[slot] * yarns + yarn[seamSlot[i]]] ? 1 : 0;
+  /** Whether a slot clashes with another. */
+  boolean clashes(int slot, int[] yarn) {
+    for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
+      if (bars[relation[i]][yarn[slot] * yarns + yarn[clashSlot[i]]]) {
+        return true;
+      }
     }
-    return repeats;
+    return false;
   }
 
   /** The first entry that is not what it is from scratch, in words; or null. */

@@ -1,5 +1,6 @@
 package lozengy.solver.search;
 
+import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -21,12 +22,14 @@ final class CountExchange {
   private static final int FAR_EVERY = 3;
 
   private final Problem problem;
+  private final Domains domains;
   private final Draws draws;
   private final int yarns;
   private final int[] slotOfGroup;
   private final int[][] counts;
   private final int[] surplus;
   private final long[] used;
+  private final EarlierCounts earlier;
   private final int[] chosen = new int[GROUPS];
   private final int[] best = new int[GROUPS];
   private final int[] trial = new int[GROUPS];
@@ -39,20 +42,31 @@ final class CountExchange {
   /**
    * Sets up the exchanges.
    *
+   * @param domains what slots are to take
    * @param slotOfGroup a slot of each group
    * @param counts count by group and yarn, changed in place
    * @param surplus count beyond target by layer x yarns + yarn, changed in place
    * @param used millimetres of each yarn used, changed in place
+   * @param earlier what it costs to have other counts than before
    */
   CountExchange(
-      Problem problem, Draws draws, int[] slotOfGroup, int[][] counts, int[] surplus, long[] used) {
+      Problem problem,
+      Domains domains,
+      Draws draws,
+      int[] slotOfGroup,
+      int[][] counts,
+      int[] surplus,
+      long[] used,
+      EarlierCounts earlier) {
     this.problem = problem;
+    this.domains = domains;
     this.draws = draws;
     this.yarns = problem.yarns();
     this.slotOfGroup = slotOfGroup;
     this.counts = counts;
     this.surplus = surplus;
     this.used = used;
+    this.earlier = earlier;
   }
 
   /**
@@ -72,6 +86,15 @@ final class CountExchange {
       exchange(draws.below(4) == 0 ? draws.below(yarns) : a, draws.below(yarns));
     }
     return overdrawn() < 0;
+  }
+
+  /** Millimetres overdrawn of all yarns. */
+  long overdrawnLength() {
+    long over = 0;
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      over += over(yarn, used[yarn]);
+    }
+    return over;
   }
 
   /**
@@ -116,8 +139,8 @@ final class CountExchange {
     for (int tries = 0; tries < 4 * GROUPS && chosenCount < GROUPS; tries++) {
       int group = draws.below(slotOfGroup.length);
       boolean fits =
-          problem.domains().allows(slotOfGroup[group], a)
-              && problem.domains().allows(slotOfGroup[group], b)
+          domains.allows(slotOfGroup[group], a)
+              && domains.allows(slotOfGroup[group], b)
               && counts[group][a] + counts[group][b] > 0;
       for (int i = 0; i < chosenCount; i++) {
         fits &= chosen[i] != group;
@@ -172,7 +195,8 @@ final class CountExchange {
     if (over > bestOver) {
       return;
     }
-    long cost = balance(a, b) + problem.leewayLoss(a, usedA) + problem.leewayLoss(b, usedB);
+    long cost =
+        balance(a, b) + upset(a, b) + problem.leewayLoss(a, usedA) + problem.leewayLoss(b, usedB);
     if (over == bestOver && cost > bestCost) {
       return;
     }
@@ -182,6 +206,14 @@ final class CountExchange {
     if (draws.below(ties) == 0) {
       System.arraycopy(trial, 0, best, 0, chosenCount);
     }
+  }
+
+  private long upset(int a, int b) {
+    long upset = 0;
+    for (int i = 0; i < chosenCount && earlier.any(); i++) {
+      upset += earlier.shift(chosen[i], counts[chosen[i]], a, b, trial[i]);
+    }
+    return upset;
   }
 
   private long balance(int a, int b) {

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Sequences;
+import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -20,7 +21,11 @@ final class CountPlan {
   private static final int SETTLING_EXCHANGES = 10_000;
   private static final int ATTEMPTS = 8;
 
+  /** Exchanges within a plan of borders after which it is seen whether they still help. */
+  private static final int PLANNED_EXCHANGES = 400;
+
   private final Problem problem;
+  private final Domains domains;
   private final Draws draws;
   private final int yarns;
   private final List<int[]> groups;
@@ -29,33 +34,72 @@ final class CountPlan {
   private final StockUse stock;
   private final int[] assignment;
   private final int[] laid;
+  private final EarlierCounts earlier;
 
   CountPlan(Problem problem, Draws draws) {
+    this(problem, problem.domains(), draws);
+  }
+
+  /**
+   * Plans within narrower domains.
+   *
+   * @param domains what slots are to take: some of what they may take, at least one yarn each
+   */
+  CountPlan(Problem problem, Domains domains, Draws draws) {
+    this(problem, domains, draws, laid(problem, domains, draws), null, 0);
+  }
+
+  private CountPlan(
+      Problem problem, Domains domains, Draws draws, int[] laid, int[] kept, long changeCost) {
     this.problem = problem;
+    this.domains = domains;
     this.draws = draws;
     this.yarns = problem.yarns();
-    this.laid = problem.pile().deal(problem.slots(), problem.domains(), draws::below);
-    this.groups = groups(problem, laid);
+    this.laid = laid;
+    this.groups = groups(problem, domains, problem.slots().free(), laid);
     this.counts = new int[groups.size()][yarns];
+    this.earlier = EarlierCounts.of(problem, groups, kept, changeCost);
     this.surplus = new int[problem.targets().length];
     this.stock = new StockUse(problem);
     this.assignment = new int[problem.slots().count()];
   }
 
-  /** Groups of free slots with the same needs, layer and domain. */
-  static List<int[]> groups(Problem problem) {
-    int[] nothing = new int[problem.slots().pieces()];
-    Arrays.fill(nothing, -1);
-    return groups(problem, nothing);
+  private static int[] laid(Problem problem, Domains domains, Draws draws) {
+    int[] laid = problem.pile().deal(problem.slots(), problem.domains(), draws::below);
+    if (domains != problem.domains()) {
+      new PileSides(problem, domains).settle(laid);
+    }
+    return laid;
   }
 
-  private static List<int[]> groups(Problem problem, int[] laid) {
+  /**
+   * A plan of counts close to an earlier plan.
+   *
+   * @param plan what stands
+   * @param changeCost cost of a round's change, beside what counts cost
+   */
+  static CountPlan near(Problem problem, Draws draws, EarlierPlan plan, long changeCost) {
+    return new CountPlan(problem, problem.domains(), draws, plan.laid(), plan.yarn(), changeCost);
+  }
+
+  private boolean planned() {
+    return domains != problem.domains();
+  }
+
+  /** Groups of slots with the same needs, layer and domain. */
+  static List<int[]> groups(Problem problem, int[] slots) {
+    int[] nothing = new int[problem.slots().pieces()];
+    Arrays.fill(nothing, -1);
+    return groups(problem, problem.domains(), slots, nothing);
+  }
+
+  private static List<int[]> groups(Problem problem, Domains domains, int[] among, int[] laid) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
-    for (int slot : problem.slots().free()) {
+    for (int slot : among) {
       if (laid[problem.slots().piece()[slot]] >= 0) {
         continue;
       }
-      long key = (long) problem.slotClass()[slot] << 32 | problem.domains().of()[slot];
+      long key = (long) problem.slotClass()[slot] << 32 | domains.of()[slot];
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(slot);
     }
     return groups.values().stream()
@@ -71,21 +115,41 @@ final class CountPlan {
    */
   int[] deal(int exchanges) {
     boolean withinStock = false;
-    for (int attempt = 0; attempt < ATTEMPTS && !withinStock; attempt++) {
+    for (int attempt = 0; attempt < (planned() ? 1 : ATTEMPTS) && !withinStock; attempt++) {
       dealByTarget();
       recount();
       anneal();
       withinStock = groups.isEmpty() || settle(exchanges);
     }
     for (int group = 0; group < groups.size(); group++) {
-      dealGroup(groups.get(group), counts[group]);
+      dealGroup(groups.get(group), counts[group].clone());
     }
+    stock.reset(assignment);
     return assignment;
   }
 
-  /** A first deal: each slot takes the yarn of its domain that its layer lacks most. */
+  /** An assignment in which what stands stays, and other slots take what their layer lacks. */
+  int[] fill() {
+    dealByTarget();
+    return assignment;
+  }
+
+  /** What the planned counts cost: balance, leeway, overdrawn yarns. */
+  long cost() {
+    long cost = stock.overdrawLoss() + stock.leewayLoss();
+    for (int i = 0; i < surplus.length; i++) {
+      cost += problem.balanceCost()[i / yarns] * Math.abs(surplus[i]);
+    }
+    return cost;
+  }
+
+  /**
+   * A first deal: each slot that has no yarn yet takes the yarn of its domain that its layer lacks
+   * most.
+   */
   private void dealByTarget() {
-    System.arraycopy(problem.slots().fixedYarn(), 0, assignment, 0, assignment.length);
+    int[] known = earlier.any() ? earlier.kept() : problem.slots().fixedYarn();
+    System.arraycopy(known, 0, assignment, 0, assignment.length);
     for (int place = 0; place < laid.length; place++) {
       if (laid[place] >= 0) {
         int[] yarnsLaid = problem.pile().yarns()[laid[place]];
@@ -104,8 +168,11 @@ final class CountPlan {
     }
     for (int[] group : groups) {
       for (int slot : group) {
+        if (assignment[slot] != Sequences.OPEN) {
+          continue;
+        }
         int row = layer[slot] * yarns;
-        int[] domain = problem.domains().yarns(slot);
+        int[] domain = domains.yarns(slot);
         int best = domain[draws.below(domain.length)];
         for (int yarn : domain) {
           if (surplus[row + yarn] < surplus[row + best]) {
@@ -131,18 +198,34 @@ final class CountPlan {
   private boolean settle(int exchanges) {
     int[] slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
     CountExchange exchange =
-        new CountExchange(problem, draws, slotOfGroup, counts, surplus, stock.used());
-    boolean withinStock = exchange.settle(SETTLING_EXCHANGES);
-    if (withinStock) {
+        new CountExchange(
+            problem, domains, draws, slotOfGroup, counts, surplus, stock.used(), earlier);
+    boolean withinStock = planned() ? settleAsFar(exchange) : exchange.settle(SETTLING_EXCHANGES);
+    if (withinStock || planned()) {
       exchange.improve(exchanges);
     }
     return withinStock;
   }
 
+  /** Within a plan of borders the stock need not suffice: ends where no less is overdrawn. */
+  private static boolean settleAsFar(CountExchange exchange) {
+    long before = Long.MAX_VALUE;
+    for (int done = 0; done < SETTLING_EXCHANGES; done += PLANNED_EXCHANGES) {
+      if (exchange.settle(PLANNED_EXCHANGES)) {
+        return true;
+      }
+      if (exchange.overdrawnLength() >= before) {
+        return false;
+      }
+      before = exchange.overdrawnLength();
+    }
+    return false;
+  }
+
   private void anneal() {
     int cells = 0;
     for (int[] group : groups) {
-      cells += problem.domains().yarns(group[0]).length;
+      cells += domains.yarns(group[0]).length;
     }
     int steps = Math.min(MOST_STEPS, cells * STEPS_PER_CELL);
     double hot = problem.hardCost();
@@ -163,13 +246,13 @@ final class CountPlan {
   private void shift(double temperature) {
     int group = draws.below(groups.size());
     int slot = groups.get(group)[0];
-    int[] domain = problem.domains().yarns(slot);
+    int[] domain = domains.yarns(slot);
     int from = domain[draws.below(domain.length)];
     int to = domain[draws.below(domain.length)];
     if (from == to || counts[group][from] == 0) {
       return;
     }
-    long told = balance(slot, from, to);
+    long told = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
     long less = problem.need(slot, from);
     long more = problem.need(slot, to);
     told += stock.change(from, less, to, more);
@@ -185,7 +268,7 @@ final class CountPlan {
     int groupB = draws.below(groups.size());
     int slotA = groups.get(groupA)[0];
     int slotB = groups.get(groupB)[0];
-    int[] domain = problem.domains().yarns(slotA);
+    int[] domain = domains.yarns(slotA);
     int a = domain[draws.below(domain.length)];
     int b = domain[draws.below(domain.length)];
     boolean possible =
@@ -193,7 +276,7 @@ final class CountPlan {
             && a != b
             && counts[groupA][a] > 0
             && counts[groupB][b] > 0
-            && problem.domains().allows(slotB, a);
+            && domains.allows(slotB, a);
     if (!possible) {
       return;
     }
@@ -205,6 +288,8 @@ final class CountPlan {
     if (!sameLayer) {
       told = balance(slotA, a, b) + balance(slotB, b, a);
     }
+    told += earlier.shift(groupA, counts[groupA], a, b);
+    told += earlier.shift(groupB, counts[groupB], b, a);
     long less = problem.need(slotA, a) - problem.need(slotB, a);
     long more = problem.need(slotA, b) - problem.need(slotB, b);
     told += stock.change(a, less, b, more);
@@ -238,17 +323,22 @@ final class CountPlan {
 
   private void dealGroup(int[] group, int[] count) {
     int[] slots = group.clone();
-    for (int i = slots.length - 1; i > 0; i--) {
-      int j = draws.below(i + 1);
-      int swap = slots[i];
-      slots[i] = slots[j];
-      slots[j] = swap;
-    }
+    shuffle(slots);
+    slots = earlier.deal(slots, count, assignment);
     int next = 0;
     for (int yarn = 0; yarn < yarns; yarn++) {
       for (int i = 0; i < count[yarn]; i++) {
         assignment[slots[next++]] = yarn;
       }
+    }
+  }
+
+  private void shuffle(int[] slots) {
+    for (int i = slots.length - 1; i > 0; i--) {
+      int j = draws.below(i + 1);
+      int swap = slots[i];
+      slots[i] = slots[j];
+      slots[j] = swap;
     }
   }
 }

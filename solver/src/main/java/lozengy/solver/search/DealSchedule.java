@@ -31,7 +31,30 @@ final class DealSchedule {
   /** Moves of a walker for which a better plan of counts than the first is worth its time. */
   static final long MOVES_WORTH_A_PLAN = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
 
+  /** Deals of plans of borders by each walker, and the part of all moves that they take. */
+  static final int PLAN_DEALS = 6;
+
+  private static final double PLANS_PART = 0.6;
+
+  /** The part of such a deal's moves in which borders move alone. */
+  static final double BORDERS_PART = 0.3;
+
+  /** How many of the deals go on, and the part of all moves that they take. */
+  static final int PLANS_IN_HEATS = 4;
+
+  private static final double HEATS_PART = 0.2;
+
   private DealSchedule() {}
+
+  /** Moves of the deal of a plan of borders, by all the moves that there are. */
+  static long movesOfPlan(long moves) {
+    return (long) (PLANS_PART * moves / PLAN_DEALS);
+  }
+
+  /** Moves of a walker in each of the heats among the best of them. */
+  static long movesOfHeat(long moves) {
+    return (long) (HEATS_PART * moves * Search.WALKERS / PLANS_IN_HEATS);
+  }
 
   /** Moves between two fresh deals, by all the moves that there are. */
   static long movesBetween(int slots, long moves) {

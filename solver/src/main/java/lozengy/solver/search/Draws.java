@@ -43,4 +43,9 @@ final class Draws {
   double exponential() {
     return MINUS_LOG[(int) (random.nextLong() >>> 53)];
   }
+
+  /** Whether a loss is taken: Metropolis' rule. */
+  boolean accept(long loss, double temperature) {
+    return loss <= 0 || loss <= temperature * exponential();
+  }
 }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
@@ -13,13 +14,10 @@ import lozengy.solver.problem.Slots;
  */
 final class Moves {
 
-  /** A Kempe chain longer than this is given up: it would change half the blanket. */
-  private static final int LONGEST_CHAIN = 64;
-
   /** Most pieces that are one by a symmetry. */
   private static final int MOST_IMAGES = 4;
 
-  private static final long NO_LIMIT = Long.MAX_VALUE / 2;
+  static final long NO_LIMIT = Long.MAX_VALUE / 2;
 
   private final Problem problem;
   private final State state;
@@ -33,10 +31,10 @@ final class Moves {
   private final int[][] freePieces;
   private final int[] kindOfPiece;
   private final boolean[] allFree;
+  private final boolean[] among;
   private final int[] freeBorders;
   private final boolean pile;
-  private final int[] chain = new int[LONGEST_CHAIN];
-  private final boolean[] inChain;
+  private final Chains chains;
   private double windowFrom;
   private double windowPart = 1;
 
@@ -44,21 +42,37 @@ final class Moves {
    * Makes the moves of a state.
    *
    * @param audit told of every move; null for real work
+   * @param anyChain whether chains of borders may have any length
    */
-  Moves(State state, Draws draws, Audit audit) {
+  Moves(State state, Draws draws, Audit audit, boolean anyChain) {
+    this(state, draws, audit, anyChain, state.problem.slots().free());
+  }
+
+  /**
+   * Makes moves that change only some of the slots.
+   *
+   * @param audit told of every move; null for real work
+   * @param anyChain whether chains of borders may have any length
+   * @param some slots that may change; all others stay, and no chains are made
+   */
+  Moves(State state, Draws draws, Audit audit, boolean anyChain, int[] some) {
     this.problem = state.problem;
     this.state = state;
     this.draws = draws;
     this.audit = audit;
     this.slots = problem.slots();
-    this.free = slots.free();
+    this.free = some;
+    this.among = new boolean[slots.count()];
+    for (int slot : some) {
+      among[slot] = true;
+    }
     this.freeOfLayer = new int[problem.balanceCost().length][];
     for (int layer = 0; layer < freeOfLayer.length; layer++) {
       int wanted = layer;
       freeOfLayer[layer] =
           Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
     }
-    List<int[]> groups = CountPlan.groups(problem);
+    List<int[]> groups = CountPlan.groups(problem, free);
     this.freeAlike = groups.toArray(int[][]::new);
     this.groupOf = new int[slots.count()];
     for (int group = 0; group < freeAlike.length; group++) {
@@ -66,7 +80,7 @@ final class Moves {
         groupOf[slot] = group;
       }
     }
-    this.freeBorders = freeOfLayer.length == 0 ? new int[0] : freeOfLayer[0];
+    this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
     this.pile = !problem.pile().isEmpty();
     this.kindOfPiece = new int[slots.pieces()];
     this.allFree = new boolean[slots.pieces()];
@@ -83,12 +97,23 @@ final class Moves {
               .filter(piece -> kindOfPiece[piece] == wanted && allFree[piece])
               .toArray();
     }
-    this.inChain = new boolean[slots.count()];
+    this.chains = new Chains(state, draws, audit, anyChain);
+  }
+
+  /** Whether a slot is a border, or may clash with a round of another piece. */
+  private boolean onSeam(int slot) {
+    Clashes clashes = problem.clashes();
+    int piece = slots.piece()[slot];
+    boolean any = slots.layer()[slot] == 0;
+    for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1] && !any; i++) {
+      any = slots.piece()[clashes.slot()[i]] != piece;
+    }
+    return any;
   }
 
   private boolean allFree(int piece) {
     for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
-      if (slots.fixedYarn()[slot] != Sequences.OPEN) {
+      if (slots.fixedYarn()[slot] != Sequences.OPEN || !among[slot]) {
         return false;
       }
     }
@@ -181,13 +206,12 @@ final class Moves {
   }
 
   /** No loss above this is ever accepted. */
-  private static long ceiling(double temperature) {
+  static long ceiling(double temperature) {
     return (long) (temperature * Draws.MOST);
   }
 
-  /** Whether a loss is taken: Metropolis' rule. */
   private boolean accepts(long told, double temperature) {
-    return told <= 0 || told <= temperature * draws.exponential();
+    return draws.accept(told, temperature);
   }
 
   /** Whether neither slot is held by a finished piece, and both stand for as many places. */
@@ -215,7 +239,7 @@ final class Moves {
     int piece = slots.piece()[slotA];
     int start = slots.pieceStart()[piece];
     int slotB = start + draws.below(slots.rounds(piece));
-    if (state.free(slotB)) {
+    if (among[slotB] && state.free(slotB)) {
       exchange(slotA, slotB, temperature);
     }
   }
@@ -297,83 +321,23 @@ final class Moves {
     return true;
   }
 
-  /**
-   * Exchanges two yarns along a Kempe chain of borders: the pieces with either yarn that hang
-   * together by seams, so that no repeat on a seam comes of it.
-   */
-  void kempe(double temperature) {
+  /** Exchanges yarns along a chain of borders. */
+  void chain(double temperature) {
+    if (freeBorders.length > 0 && free == slots.free()) {
+      chains.exchange(pick(freeBorders), temperature);
+    }
+  }
+
+  /** Gives a random border another yarn, or exchanges it with another of its needs and domain. */
+  void border(double temperature) {
     if (freeBorders.length == 0) {
       return;
     }
-    int seed = pick(freeBorders);
-    if (held(seed)) {
-      return;
-    }
-    int a = state.yarn[seed];
-    int[] domain = problem.domains().yarns(seed);
-    int b = domain[draws.below(domain.length)];
-    if (a == b) {
-      return;
-    }
-    int length = chain(seed, a, b);
-    if (length < 2) {
-      return;
-    }
-    long told = 0;
-    for (int i = 0; i < length; i++) {
-      int slot = chain[i];
-      int to = state.yarn[slot] == a ? b : a;
-      told += state.change(slot, to, NO_LIMIT);
-      state.apply(slot, to);
-    }
-    if (audit != null && audit.full()) {
-      exchangeAlongChain(length, a, b);
-      Runnable exchange = () -> exchangeAlongChain(length, a, b);
-      audit.tried("Kempe chain", told, exchange, exchange, seed);
-      exchangeAlongChain(length, a, b);
-    }
-    if (told <= ceiling(temperature) && accepts(told, temperature)) {
-      made("Kempe chain", told, seed, seed);
+    int slot = pick(freeBorders);
+    if (draws.below(2) == 0) {
+      change(slot, temperature);
     } else {
-      exchangeAlongChain(length, a, b);
+      exchangeAlike(slot, temperature);
     }
-  }
-
-  private void exchangeAlongChain(int length, int a, int b) {
-    for (int i = length - 1; i >= 0; i--) {
-      int slot = chain[i];
-      state.apply(slot, state.yarn[slot] == a ? b : a);
-    }
-  }
-
-  /** Collects a chain; its length, or 0 if it is too long or meets a slot that may not change. */
-  private int chain(int seed, int a, int b) {
-    int[] seamStart = problem.pairs().seamStart();
-    int[] seamSlot = problem.pairs().seamSlot();
-    int length = 0;
-    chain[length++] = seed;
-    inChain[seed] = true;
-    boolean possible = true;
-    for (int next = 0; next < length && possible; next++) {
-      int slot = chain[next];
-      for (int i = seamStart[slot]; i < seamStart[slot + 1] && possible; i++) {
-        int other = seamSlot[i];
-        int otherYarn = state.yarn[other];
-        if (inChain[other] || otherYarn != a && otherYarn != b) {
-          continue;
-        }
-        int to = otherYarn == a ? b : a;
-        possible =
-            length < LONGEST_CHAIN && state.free(other) && problem.domains().allows(other, to);
-        if (possible) {
-          chain[length++] = other;
-          inChain[other] = true;
-        }
-      }
-    }
-    for (int i = 0; i < length; i++) {
-      inChain[chain[i]] = false;
-    }
-    return possible ? length : 0;
   }
 }

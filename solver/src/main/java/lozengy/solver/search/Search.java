@@ -2,14 +2,12 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import java.util.function.ObjIntConsumer;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -21,6 +19,8 @@ import lozengy.solver.problem.Problem;
  * are dealt decide much of the score, and the best is gone over once more; the larger a blanket,
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
+ *
+ * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
 public final class Search implements AutoCloseable {
 
@@ -73,14 +73,18 @@ public final class Search implements AutoCloseable {
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
 
   private final Problem problem;
+  private final long seed;
   private final int slots;
   private final Budget budget;
   private final LongSupplier floor;
   private final Runnable tick;
+  private final BorderPlans plans;
   private boolean dealt;
+  private OptionalLong apart = OptionalLong.empty();
+  private Replanning replanning;
   private long floorCost = Long.MIN_VALUE;
   private final List<Walker> walkers = new ArrayList<>();
-  private final ExecutorService threads;
+  private final Lockstep lockstep;
 
   /**
    * Sets up a search.
@@ -104,24 +108,16 @@ public final class Search implements AutoCloseable {
       Runnable tick,
       Assertions assertions) {
     this.problem = problem;
+    this.seed = seed;
     this.slots = movable(problem);
     this.budget = budget;
     this.floor = floor;
     this.tick = tick;
+    this.plans = new BorderPlans(problem);
     for (int i = 0; i < WALKERS; i++) {
-      walkers.add(new Walker(problem, seed * WALKERS + i, assertions));
+      walkers.add(new Walker(problem, plans, seed * WALKERS + i, assertions));
     }
-    int useful = Math.min(threadCount, WALKERS);
-    this.threads =
-        useful > 1
-            ? Executors.newFixedThreadPool(
-                useful,
-                task -> {
-                  Thread thread = new Thread(task, "lozengy-walker");
-                  thread.setDaemon(true);
-                  return thread;
-                })
-            : null;
+    this.lockstep = new Lockstep(Math.min(threadCount, WALKERS));
   }
 
   /**
@@ -131,7 +127,8 @@ public final class Search implements AutoCloseable {
    * @return whether a valid assignment was found
    */
   public boolean start() {
-    return deals(FIRST_DEALS, FIRST_LEG, slots < LARGE ? budget::stopped : this::ended);
+    return deals(
+        FIRST_DEALS, FIRST_LEG, plans.few(), slots < LARGE ? budget::stopped : this::ended);
   }
 
   /**
@@ -140,12 +137,36 @@ public final class Search implements AutoCloseable {
    * @return whether one was found
    */
   public boolean startAgain() {
-    return deals(MORE_DEALS, MORE_LEG, this::ended);
+    return deals(MORE_DEALS, MORE_LEG, true, this::ended);
   }
 
-  private boolean deals(int most, long movesOfSlot, BooleanSupplier ends) {
+  /**
+   * Starts from the problem's earlier plan, repaired with few changes where it cannot stand, and
+   * goes on from there: nothing that {@link #best} tells from now on costs more.
+   *
+   * @param endsByItself whether to end soon once little gets better, whatever is left to spend
+   * @return whether the repaired plan is valid; if not, another start is needed
+   */
+  public boolean startFromEarlier(boolean endsByItself) {
+    EarlierPlan plan = EarlierPlan.of(problem, new Draws(seed));
+    Repair repair = new Repair(problem, plan, seed);
+    Optional<int[]> repaired = repair.repaired(budget::over);
+    budget.resume();
+    budget.spend(repair.moves());
+    repaired.ifPresent(
+        assignment -> {
+          startFrom(assignment);
+          barOverdrawing(true);
+          replanning = new Replanning(this, problem, plan, endsByItself);
+        });
+    return repaired.isPresent();
+  }
+
+  private boolean deals(int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
     for (int deal = 0; deal < most && !found() && !ends.getAsBoolean(); deal++) {
-      together(walker -> walker.deal(FIRST_EXCHANGES));
+      // the last one as if there were many border yarns, whose counts suit a tight stock better
+      boolean plan = planned && deal < most - 1;
+      together(walker -> walker.deal(FIRST_EXCHANGES, plan));
       barOverdrawing(deal % 2 == 0);
       // even where the deal is valid at once a chunk is walked, which tells the speed
       long longest = found() ? CHUNK : Long.MAX_VALUE;
@@ -197,9 +218,15 @@ public final class Search implements AutoCloseable {
       return;
     }
     long end = most > Long.MAX_VALUE - budget.spent() ? Long.MAX_VALUE : budget.spent() + most;
-    if (!dealAfresh(end)) {
+    if (replanning != null) {
+      replanning.improve(end, slots);
+      return;
+    }
+    if (plans.few()) {
+      dealPlans(end);
+    } else if (!dealAfresh(end)) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
-        deal(movesLeft(end));
+        deal(movesLeft(end), false);
       }
       leg(Math.max(1, (long) (movesLeft(end) * FIRST_PART)), HOT);
       askForFloor(end);
@@ -208,6 +235,7 @@ public final class Search implements AutoCloseable {
         lastLeg(end, HOT);
       }
     }
+    apart = apartNow();
     int idle = 0;
     while (!ended() && idle < IDLE_LEGS && movesLeft(end) >= leastLeg()) {
       long before = bestCost();
@@ -231,7 +259,7 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      deal(length);
+      deal(length, false);
       leg(length, HOT);
       spent += length;
       deals++;
@@ -242,10 +270,44 @@ public final class Search implements AutoCloseable {
     return deals > 0;
   }
 
+  /**
+   * Where few border yarns may meet: deals, in turns by a plan of borders and freely, which suits a
+   * tight stock better where it can be mended; lets the borders settle before the other rounds bind
+   * them; and goes on from the best of all in heats.
+   */
+  private void dealPlans(long end) {
+    long all = movesLeft(end);
+    Standings standings = new Standings();
+    long length = DealSchedule.movesOfPlan(all);
+    for (int deal = 0; deal < DealSchedule.PLAN_DEALS && !ended(); deal++) {
+      deal(length, deal % 2 == 0);
+      walkers.forEach(walker -> walker.bordersOnly(true));
+      leg((long) (DealSchedule.BORDERS_PART * length), HOT);
+      walkers.forEach(walker -> walker.bordersOnly(false));
+      leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
+      standings.keep(walkers);
+    }
+    List<int[]> best = standings.takeBest(DealSchedule.PLANS_IN_HEATS);
+    for (int heat = 0; heat < best.size() && !ended(); heat += WALKERS) {
+      restart(best.subList(heat, best.size()));
+      leg(DealSchedule.movesOfHeat(all), HOT);
+      standings.keep(walkers);
+    }
+    restart(standings.takeBest(WALKERS));
+    lastLeg(end, HOT);
+  }
+
+  /** Each walker goes on from an assignment of its own; the last, where there are too few. */
+  private void restart(List<int[]> assignments) {
+    for (int i = 0; i < WALKERS && !assignments.isEmpty(); i++) {
+      walkers.get(i).restart(assignments.get(Math.min(i, assignments.size() - 1)));
+    }
+  }
+
   /** Deals all walkers afresh, with as good a plan as suits the moves to come. */
-  private void deal(long moves) {
+  private void deal(long moves, boolean planned) {
     int exchanges = DealSchedule.exchanges(moves);
-    together(walker -> walker.deal(exchanges));
+    together(walker -> walker.deal(exchanges, planned));
   }
 
   /** Waits for the floor, once, if so many moves are left that this may save some. */
@@ -258,7 +320,7 @@ public final class Search implements AutoCloseable {
   }
 
   /** Moves that each walker may still make. */
-  private long movesLeft(long end) {
+  long movesLeft(long end) {
     return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / WALKERS;
   }
 
@@ -280,6 +342,19 @@ public final class Search implements AutoCloseable {
     return bestCost == Long.MAX_VALUE
         ? null
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
+  }
+
+  private OptionalLong apartNow() {
+    long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();
+    return worst == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(worst - bestCost());
+  }
+
+  /**
+   * {@return cost by which the walkers' own bests lay apart before they all went on from the best;
+   * empty where that is not known, as where one of them found nothing valid}
+   */
+  public OptionalLong apart() {
+    return apart;
   }
 
   /** {@return the state with the fewest broken rules, valid or not} */
@@ -304,7 +379,8 @@ public final class Search implements AutoCloseable {
     return slots;
   }
 
-  private boolean ended() {
+  /** Whether the budget is spent or the floor is met. */
+  boolean ended() {
     if (!budget.countsMovesOnly()) {
       floorCost = floor.getAsLong();
     }
@@ -318,7 +394,8 @@ public final class Search implements AutoCloseable {
     }
   }
 
-  private void leg(long moves, double hot) {
+  /** A leg of so many moves of each walker, from a temperature in steps of the lightest repeat. */
+  void leg(long moves, double hot) {
     leg(moves, hot, this::ended);
   }
 
@@ -358,29 +435,17 @@ public final class Search implements AutoCloseable {
     }
   }
 
+  /** Has each walker do something by its number. */
+  void eachWith(ObjIntConsumer<Walker> work) {
+    together(walker -> work.accept(walker, walkers.indexOf(walker)));
+  }
+
   private void together(Consumer<Walker> work) {
-    if (threads == null) {
-      walkers.forEach(work);
-      return;
-    }
-    List<Callable<Object>> tasks = new ArrayList<>();
-    walkers.forEach(walker -> tasks.add(Executors.callable(() -> work.accept(walker))));
-    try {
-      for (Future<Object> future : threads.invokeAll(tasks)) {
-        future.get();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while searching", e);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a walker failed", e.getCause());
-    }
+    lockstep.run(walkers, work);
   }
 
   @Override
   public void close() {
-    if (threads != null) {
-      threads.shutdownNow();
-    }
+    lockstep.close();
   }
 }

@@ -18,8 +18,6 @@ final class State {
   private final int[] piece;
   private final int[] layer;
   private final int[] pieceStart;
-  private final boolean adjacentDiffer;
-  private final boolean allDiffer;
   private final CostTable table;
   private final boolean tied;
   private final int[] weight;
@@ -45,8 +43,6 @@ final class State {
     this.layer = slots.layer();
     this.pieceStart = slots.pieceStart();
     this.table = new CostTable(problem);
-    this.adjacentDiffer = problem.adjacentDiffer();
-    this.allDiffer = problem.allDiffer();
     this.yarn = new int[slots.count()];
     this.tied = slots.tied();
     this.weight = new int[slots.count()];
@@ -304,14 +300,7 @@ final class State {
   /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
   boolean atFault(int slot) {
     int p = piece[slot];
-    for (int other = pieceStart[p]; other < pieceStart[p + 1]; other++) {
-      boolean differ =
-          other != slot && (allDiffer || adjacentDiffer && Math.abs(other - slot) == 1);
-      if (differ && yarn[other] == yarn[slot]) {
-        return true;
-      }
-    }
-    return table.repeats(slot, yarn) > 0
+    return table.clashes(slot, yarn)
         || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
   }
 
@@ -324,14 +313,6 @@ final class State {
     pairFaults += table.apply(slot, from, to, yarn);
     int p = piece[slot];
     int start = pieceStart[p];
-    int end = pieceStart[p + 1];
-    for (int other = start; other < end; other++) {
-      boolean differ =
-          other != slot && (allDiffer || adjacentDiffer && Math.abs(other - slot) == 1);
-      if (differ) {
-        pairFaults += (yarn[other] == to ? 1 : 0) - (yarn[other] == from ? 1 : 0);
-      }
-    }
     if (counts.any()) {
       counts.apply(slot, from, to);
     }

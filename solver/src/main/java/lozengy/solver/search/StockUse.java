@@ -1,5 +1,6 @@
 package lozengy.solver.search;
 
+import java.util.stream.LongStream;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -105,6 +106,11 @@ final class StockUse {
       loss += overdrawLoss(yarn, used[yarn]);
     }
     return loss;
+  }
+
+  /** What leeway loses for all yarns. */
+  long leewayLoss() {
+    return LongStream.of(leewayLosses).sum();
   }
 
   /** How hard an overdrawn yarn weighs against its usual penalty. */

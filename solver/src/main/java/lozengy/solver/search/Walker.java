@@ -1,5 +1,7 @@
 package lozengy.solver.search;
 
+import java.util.List;
+import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -8,6 +10,9 @@ import lozengy.solver.problem.Problem;
  * moves.
  */
 final class Walker {
+
+  /** Of moves of borders alone, one in so many is a chain. */
+  private static final int CHAIN_EVERY = 8;
 
   /** Moves between two changes of temperature. */
   private static final int STRIDE = 256;
@@ -25,7 +30,8 @@ final class Walker {
 
   private final Problem problem;
   private final State state;
-  private final Moves moves;
+  private final Audit audit;
+  private Moves moves;
   private final PileMoves pileMoves;
   private final int pileShare;
   private final Draws draws;
@@ -42,13 +48,22 @@ final class Walker {
   private boolean barred;
   private boolean wasOver;
   private int looksAlike;
+  private final BorderPlans plans;
+  private int nextPlan;
+  private boolean bordersOnly;
 
   Walker(Problem problem, long seed, Assertions assertions) {
+    this(problem, new BorderPlans(problem), seed, assertions);
+  }
+
+  Walker(Problem problem, BorderPlans plans, long seed, Assertions assertions) {
     this.problem = problem;
+    this.plans = plans;
+    this.nextPlan = Math.floorMod(seed, Search.WALKERS);
     this.draws = new Draws(seed);
     this.state = new State(problem);
-    Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
-    this.moves = new Moves(state, draws, audit);
+    this.audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
+    this.moves = new Moves(state, draws, audit, plans.few());
     this.pileMoves = new PileMoves(state, draws, audit);
     this.pileShare = pileShare(problem);
     this.best = new int[problem.slots().count()];
@@ -74,19 +89,60 @@ final class Walker {
    * Starts from a fresh deal of counts.
    *
    * @param exchanges exchanges that better the plan of counts
+   * @param planned whether to keep to the next plan of borders
    */
-  void deal(int exchanges) {
-    state.reset(new CountPlan(problem, draws).deal(exchanges));
+  void deal(int exchanges, boolean planned) {
+    Domains domains = planned ? nextPlan() : problem.domains();
+    start(new CountPlan(problem, domains, draws).deal(exchanges));
+  }
+
+  /**
+   * Starts from a deal of counts close to an earlier plan, in which each round keeps its yarn as
+   * long as the counts allow.
+   *
+   * @param plan what stands of the earlier plan
+   * @param changeCost cost of a round's change
+   * @param exchanges exchanges that better the plan of counts
+   */
+  void dealNear(EarlierPlan plan, long changeCost, int exchanges) {
+    start(CountPlan.near(problem, draws, plan, changeCost).deal(exchanges));
+  }
+
+  /** Starts from an earlier plan, whose open rounds take any yarn that its layer lacks. */
+  void fill(EarlierPlan plan, long changeCost) {
+    restart(CountPlan.near(problem, draws, plan, changeCost).fill());
+  }
+
+  private void start(int[] assignment) {
+    state.reset(assignment);
     moves.keepTo(0, 1);
     untilWindow = 0;
     new Mending(state, moves).mend();
     look();
   }
 
+  /** The domains of the next plan of borders. */
+  private Domains nextPlan() {
+    List<Domains> all = plans.all();
+    Domains domains = all.get(nextPlan % all.size());
+    nextPlan += Search.WALKERS;
+    return domains;
+  }
+
+  /** Sets whether only borders move, until this is said again. */
+  void bordersOnly(boolean only) {
+    bordersOnly = only;
+  }
+
   /** Sets whether, once no yarn is overdrawn, overdrawing is out of the question. */
   void barOverdrawing(boolean bar) {
     barred = bar;
     state.stock.bar(bar);
+  }
+
+  /** Changes only some of the free slots from now on. */
+  void changeOnly(int[] some) {
+    moves = new Moves(state, draws, audit, plans.few(), some);
   }
 
   /** Goes on from an assignment. */
@@ -134,6 +190,10 @@ final class Walker {
       pileMoves.exchange(temperature);
       return;
     }
+    if (bordersOnly) {
+      moveBorder(temperature);
+      return;
+    }
     int kind = draws.below(DRAWS);
     // The plan of counts is good, and few changes better it: most moves keep it.
     boolean keepCounts = barred && state.stock.overdrawn() == 0;
@@ -150,7 +210,15 @@ final class Walker {
     } else if (kind < 63) {
       moves.exchangeSequences(temperature);
     } else {
-      moves.kempe(temperature);
+      moves.chain(temperature);
+    }
+  }
+
+  private void moveBorder(double temperature) {
+    if (draws.below(CHAIN_EVERY) == 0) {
+      moves.chain(temperature);
+    } else {
+      moves.border(temperature);
     }
   }
 

@@ -17,8 +17,8 @@ import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
@@ -31,7 +31,7 @@ import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
@@ -50,7 +50,7 @@ class BoundsTest {
     int tight = 0;
     for (long seed = 1; seed <= 600; seed++) {
       Brief brief = RandomBriefs.of(seed, 2, 5);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -82,7 +82,7 @@ class BoundsTest {
     int held = 0;
     for (long seed = 1; seed <= 120; seed++) {
       Brief brief = RandomBriefs.of(seed, 5, 10);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -128,7 +128,7 @@ class BoundsTest {
   void moreEffortNeverProvesLessAndTheSameEffortProvesTheSame() {
     for (long seed = 1; seed <= 40; seed++) {
       Brief brief = RandomBriefs.of(seed, 4, 8);
-      if (BriefMistakes.of(brief).isEmpty()) {
+      if (BriefJudge.mistakes(brief).isEmpty()) {
         Blanket blanket = Blanket.of(brief);
         double before = 100;
         for (int stages = 0; stages <= 2; stages++) {

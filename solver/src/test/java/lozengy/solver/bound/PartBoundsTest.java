@@ -9,8 +9,8 @@ import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
-import lozengy.model.score.Part;
+import lozengy.model.brief.Part;
+import lozengy.model.reading.BriefJudge;
 import lozengy.model.score.Score;
 import lozengy.solver.RandomBriefs;
 import org.junit.jupiter.api.Test;
@@ -28,7 +28,7 @@ class PartBoundsTest {
     int telling = 0;
     for (long seed = 1; seed <= 300; seed++) {
       Brief brief = RandomBriefs.of(seed, 2, 5);
-      if (!BriefMistakes.of(brief).isEmpty() || Exhaustive.ways(Blanket.of(brief)) > MOST_WAYS) {
+      if (!BriefJudge.mistakes(brief).isEmpty() || Exhaustive.ways(Blanket.of(brief)) > MOST_WAYS) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);

@@ -7,8 +7,8 @@ import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.reading.BriefJudge;
 import lozengy.model.score.LayerDetail;
 import lozengy.model.score.Scorer;
 import lozengy.solver.RandomBriefs;
@@ -23,7 +23,7 @@ class RepeatFloorTest {
     int held = 0;
     for (long seed = 1; seed <= 120; seed++) {
       Brief brief = RandomBriefs.of(seed, 5, 12);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);

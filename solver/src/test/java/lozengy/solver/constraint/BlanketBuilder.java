@@ -15,6 +15,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -30,7 +31,6 @@ import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Builds blankets for tests in a few words. Yarns are coded {@code A}, {@code B}, … */
 public final class BlanketBuilder {
@@ -171,7 +171,11 @@ public final class BlanketBuilder {
             ToneLimits.DEFAULT,
             joining,
             Optional.empty(),
-            new Rules(minContrast, withinPiece, copies, keepBackPercent),
+            Rules.DEFAULT
+                .withMinContrast(minContrast)
+                .withWithinPiece(withinPiece)
+                .withCopies(copies)
+                .withKeepBack(keepBackPercent),
             prefer,
             notes));
   }

@@ -6,10 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lozengy.model.check.RoundPairs;
+import lozengy.model.check.YarnPairs;
 import lozengy.model.layout.Pairs;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Solver;
-import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.IntVar;
 import org.jgrapht.Graph;
@@ -93,11 +94,11 @@ class GraphColouringTest {
     Model model = new Model();
     IntVar[] borders = model.intVarArray(graph.vertexSet().size(), 0, colours * alike - 1);
     Pairs pairs = Graphs.pairs(graph);
-    if (alike == 1) {
-      NeighbourBordersPosting.postDiffer(model, borders, pairs);
-    } else {
-      NeighbourBordersPosting.postApart(model, borders, pairs, apart(colours, alike));
-    }
+    ClashPosting.post(
+        model,
+        borders,
+        new RoundPairs(pairs.first(), pairs.second()),
+        YarnPairs.of(colours * alike, (a, b) -> a / alike == b / alike));
     // colours may change their names: those of a largest clique are given beforehand
     List<Integer> clique =
         List.copyOf(new BronKerboschCliqueFinder<>(graph).maximumIterator().next());
@@ -108,17 +109,5 @@ class GraphColouringTest {
     solver.setSearch(Search.lastConflict(Search.domOverWDegSearch(borders)));
     solver.limitNode(MOST_NODES);
     return borders;
-  }
-
-  private static Tuples apart(int colours, int alike) {
-    Tuples apart = new Tuples(true);
-    for (int a = 0; a < colours * alike; a++) {
-      for (int b = 0; b < colours * alike; b++) {
-        if (a / alike != b / alike) {
-          apart.add(a, b);
-        }
-      }
-    }
-    return apart;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules.WithinPiece;
@@ -16,7 +17,6 @@ import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
-import lozengy.model.score.Part;
 
 /** Random blankets of every shape, so small that brute force settles them. */
 public final class TinyBlankets {

@@ -16,17 +16,19 @@ import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Preferences;
+import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
-import lozengy.model.score.Part;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.explain.Root;
+import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -41,7 +43,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 150; seed++) {
       Brief brief = RandomBriefs.of(seed, 3, 9);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -64,7 +66,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 120; seed++) {
       Brief brief = RandomBriefs.of(seed, 3, 9);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket bare = Blanket.of(brief);
@@ -78,7 +80,7 @@ class LadderTest {
         continue;
       }
       Brief piled = brief.withPile(pile);
-      if (seed % 4 == 0 && BriefMistakes.of(RandomLooks.counted(seed, piled)).isEmpty()) {
+      if (seed % 4 == 0 && BriefJudge.mistakes(RandomLooks.counted(seed, piled)).isEmpty()) {
         piled = RandomLooks.counted(seed, piled);
       }
       Problem problem =
@@ -118,7 +120,7 @@ class LadderTest {
         look = look.withSymmetry(Symmetry.values()[(int) (1 + seed / 6 % 4)]);
       }
       Brief brief = drawn.withLook(look).withPrefer(new Preferences(weights));
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -151,7 +153,7 @@ class LadderTest {
           drawn
               .withLook(Look.NONE.withOrder(Order.ORDERED))
               .withPrefer(new Preferences(Map.of(Part.ORDER, 3.0)));
-      boolean large = drawn.layout().pieces() > 30 && BriefMistakes.of(asked).isEmpty();
+      boolean large = drawn.layout().pieces() > 30 && BriefJudge.mistakes(asked).isEmpty();
       if (large && everySlotHasYarns(compiled(asked)) && compiled(asked).order() != null) {
         Walker walker = walk(compiled(asked), 1, Assertions.OFF, 20_000);
         brief = walker.bestCost() < Long.MAX_VALUE ? asked : brief;
@@ -179,7 +181,7 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 500; seed++) {
       Brief brief = RandomLooks.of(seed, RandomBriefs.of(seed, 3, 9));
-      if (brief.look().equals(Look.NONE) || !BriefMistakes.of(brief).isEmpty()) {
+      if (brief.look().equals(Look.NONE) || !BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Blanket blanket = Blanket.of(brief);
@@ -194,6 +196,26 @@ class LadderTest {
       }
     }
     assertTrue(walked > 80, "only " + walked + " briefs could be walked");
+  }
+
+  /** The same of symmetric briefs in which images of each other are worked. */
+  @Test
+  void fullAssertionsFindNoDriftWhereImagesAreWorked() {
+    int walked = 0;
+    for (long seed = 1; seed <= 250; seed++) {
+      Brief brief = RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 3, 9));
+      if (BriefJudge.mistakes(brief).isEmpty()) {
+        Blanket blanket = Blanket.of(brief);
+        if (Root.arguments(blanket).isEmpty()) {
+          Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+          if (everySlotHasYarns(problem) && problem.slots().free().length > 0) {
+            walk(problem, seed, Assertions.FULL, 200);
+            walked++;
+          }
+        }
+      }
+    }
+    assertTrue(walked > 40, "only " + walked + " briefs could be walked");
   }
 
   @Test
@@ -237,11 +259,16 @@ class LadderTest {
   @Test
   void onlyFullReportsARuleThatIsCompiledWrong() {
     Problem problem = demo();
-    int[] forgetful = problem.innerCost().clone();
-    for (int yarn = 0; yarn < problem.yarns(); yarn++) {
-      forgetful[yarn * problem.yarns() + yarn] = -problem.stepCost() * 40;
-    }
-    Problem corrupted = problem.withInnerCost(forgetful, false);
+    Clashes clashes = problem.clashes();
+    Problem corrupted =
+        problem.withClashes(
+            new Clashes(
+                new int[clashes.start().length],
+                new int[0],
+                new int[0],
+                new int[0],
+                clashes.bars(),
+                clashes.against()));
     walk(corrupted, 1, Assertions.OFF, 3000);
     walk(corrupted, 1, Assertions.STEP, 3000);
     DriftException full =
@@ -253,7 +280,7 @@ class LadderTest {
   void stepReportsAKeptTableThatWasSpoilt() {
     Problem problem = demo();
     Walker walker = new Walker(problem, 3, Assertions.STEP);
-    walker.deal(300);
+    walker.deal(300, false);
     walker.state().spoilPairCost(problem.slots().free()[0], 7);
     walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
     assertThrows(DriftException.class, () -> walker.walk(5000));
@@ -265,8 +292,7 @@ class LadderTest {
       Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
       boolean rich =
           everySlotHasYarns(problem)
-              && problem.adjacentDiffer()
-              && !problem.allDiffer()
+              && blanket.brief().rules().withinPiece() == WithinPiece.ADJACENT_DIFFER
               && blanket.layerCount() > 1
               && blanket.layout().seams().size() > 10;
       if (rich) {
@@ -289,7 +315,7 @@ class LadderTest {
 
   private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
     Walker walker = new Walker(problem, seed, level);
-    walker.deal(300);
+    walker.deal(300, false);
     walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
     walker.walk(moves);
     walker.look();

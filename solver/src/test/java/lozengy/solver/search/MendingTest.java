@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -22,7 +22,7 @@ class MendingTest {
     int mended = 0;
     for (long seed = 1; seed <= 200; seed++) {
       Brief brief = RandomBriefs.of(seed, 4, 9);
-      if (!BriefMistakes.of(brief).isEmpty()) {
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
       Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
@@ -31,7 +31,7 @@ class MendingTest {
       }
       Draws draws = new Draws(seed);
       State state = new State(problem);
-      Moves moves = new Moves(state, draws, new Audit(Assertions.FULL, state, seed));
+      Moves moves = new Moves(state, draws, new Audit(Assertions.FULL, state, seed), false);
       state.reset(new CountPlan(problem, draws).deal(300));
       assertEquals(state.hard() > state.stock.overdrawn(), anyAtFault(state), "seed " + seed);
       before += state.hard();

@@ -1,0 +1,79 @@
+package lozengy.report;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
+import lozengy.model.brief.Preferences;
+import lozengy.model.progress.Upset;
+import lozengy.model.score.Score;
+
+/**
+ * What planning again has come to, against the plan before.
+ *
+ * @param arrangement the arrangement now
+ * @param before the pieces' yarns before; open where the layout has grown
+ * @param upset what has changed
+ * @param scoreBefore the score of the plan before, with keep counted as 100; empty where a round of
+ *     it was open
+ * @param afresh the same blanket solved without regard to the plan before, where asked for
+ */
+public record Again(
+    Arrangement arrangement,
+    Sequences before,
+    Upset upset,
+    Optional<Score> scoreBefore,
+    Optional<Afresh> afresh) {
+
+  private static final double ALL_KEPT = 100;
+
+  /**
+   * Another arrangement of the same blanket, solved without regard to the plan before.
+   *
+   * @param upset what it would have changed
+   * @param total its score
+   */
+  public record Afresh(Upset upset, double total) {}
+
+  /**
+   * Compares.
+   *
+   * @param arrangement the arrangement now
+   * @param before the pieces' yarns before, of the same layout
+   * @param stated the score of the plan before in its own size; empty where a round was open
+   * @param afresh the same blanket solved afresh, where asked for
+   */
+  public static Again of(
+      Arrangement arrangement,
+      Sequences before,
+      Optional<Score> stated,
+      Optional<Arrangement> afresh) {
+    Blanket blanket = arrangement.blanket();
+    return new Again(
+        arrangement,
+        before,
+        Upset.of(blanket, before, arrangement.sequences()),
+        stated.map(score -> kept(score, blanket)),
+        afresh.map(
+            other ->
+                new Afresh(Upset.of(blanket, before, other.sequences()), other.score().total())));
+  }
+
+  private static Score kept(Score score, Blanket blanket) {
+    Map<Part, Double> parts = new EnumMap<>(score.parts());
+    parts.put(Part.KEEP, ALL_KEPT);
+    return Score.of(parts, blanket.brief().prefer());
+  }
+
+  /** What the move of a part of the total is worth in points of it. */
+  double points(Part part) {
+    Preferences prefer = arrangement.blanket().brief().prefer();
+    double weights = prefer.weightOfTotal();
+    double moved =
+        arrangement.score().parts().get(part) - scoreBefore.orElseThrow().parts().get(part);
+    return weights == 0 ? 0 : prefer.weight(part) * moved / weights;
+  }
+}

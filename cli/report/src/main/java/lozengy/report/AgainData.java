@@ -1,0 +1,91 @@
+package lozengy.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
+import lozengy.model.progress.Upset;
+import lozengy.model.score.Score;
+
+/** Gathers for programs what planning again has come to. */
+public final class AgainData {
+
+  private static final int SCORE_DECIMALS = 6;
+
+  private AgainData() {}
+
+  /** Maps from names to values, lists, strings, integers and decimals. */
+  public static Map<String, Object> of(Again again) {
+    Blanket blanket = again.arrangement().blanket();
+    Upset upset = again.upset();
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("rounds_free", upset.freeRounds());
+    data.put("rounds_changed", upset.changedRounds());
+    data.put("rounds_held", upset.heldRounds());
+    data.put("rounds_new", upset.newRounds());
+    List<Object> pieces = new ArrayList<>();
+    Laid laid = Laid.of(blanket, again.arrangement().sequences());
+    for (Upset.Piece piece : upset.pieces()) {
+      Map<String, Object> line = new LinkedHashMap<>();
+      line.put("at", blanket.place(piece.piece()).name());
+      line.put("from", codes(blanket, piece.before()));
+      line.put("to", codes(blanket, piece.after()));
+      line.put("from_pile", laid.holds(piece.piece()));
+      pieces.add(line);
+    }
+    data.put("pieces", pieces);
+    again.scoreBefore().ifPresent(before -> data.put("score", score(again, before)));
+    again
+        .afresh()
+        .ifPresent(
+            afresh -> {
+              Map<String, Object> other = new LinkedHashMap<>();
+              other.put("rounds_changed", afresh.upset().changedRounds());
+              other.put("total_without_keep", decimal(afresh.total()));
+              other.put("total_without_keep_here", decimal(again.arrangement().score().total()));
+              data.put("afresh", other);
+            });
+    return data;
+  }
+
+  /** An open round stands as an empty text: no yarn has that for its code. */
+  private static List<Object> codes(Blanket blanket, List<Integer> yarns) {
+    List<Object> codes = new ArrayList<>();
+    for (int yarn : yarns) {
+      codes.add(yarn == Sequences.OPEN ? "" : blanket.yarn(yarn).code());
+    }
+    return codes;
+  }
+
+  private static Map<String, Object> score(Again again, Score before) {
+    Score now = again.arrangement().score();
+    Map<String, Object> parts = new LinkedHashMap<>();
+    for (Part part : Part.OF_TOTAL) {
+      if (now.parts().containsKey(part)) {
+        Map<String, Object> line = new LinkedHashMap<>();
+        line.put("before", decimal(before.parts().get(part)));
+        line.put("now", decimal(now.parts().get(part)));
+        line.put("points", decimal(again.points(part)));
+        parts.put(part.word(), line);
+      }
+    }
+    Map<String, Object> score = new LinkedHashMap<>();
+    score.put("total_before", decimal(before.total()));
+    score.put("total_now", decimal(now.total()));
+    score.put("parts", parts);
+    score.put("keep_now", decimal(now.parts().get(Part.KEEP)));
+    score.put("objective_before", decimal(before.objective()));
+    score.put("objective_now", decimal(now.objective()));
+    return score;
+  }
+
+  private static BigDecimal decimal(double value) {
+    return BigDecimal.valueOf(value).setScale(SCORE_DECIMALS, RoundingMode.HALF_UP);
+  }
+}

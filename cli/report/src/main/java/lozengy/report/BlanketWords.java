@@ -1,0 +1,90 @@
+package lozengy.report;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.YarnUse;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Setting;
+import lozengy.model.unit.Units;
+
+/** Says in words how large a blanket is and what it is made of. */
+public final class BlanketWords {
+
+  private BlanketWords() {}
+
+  /** How the squares stand: {@code on point, 6 across and 8 down}. */
+  public static String setting(Blanket blanket) {
+    LayoutSize size = blanket.layout().size();
+    String stand = size.setting() == Setting.ON_POINT ? "on point" : "straight";
+    return stand + ", " + size.across() + " across and " + size.down() + " down";
+  }
+
+  /** Width and height in cm and inches, without edging. */
+  public static String size(double widthCm, double heightCm) {
+    return Figures.fixed(widthCm, 1)
+        + " x "
+        + Figures.fixed(heightCm, 1)
+        + " cm ("
+        + Units.quarterInches(widthCm)
+        + " x "
+        + Units.quarterInches(heightCm)
+        + ")";
+  }
+
+  /** How many pieces of each kind: {@code 83 squares of 10 cm, 24 side triangles}. */
+  public static String pieces(Blanket blanket) {
+    Map<PieceKind, Integer> counts = new EnumMap<>(PieceKind.class);
+    blanket.layout().places().forEach(place -> counts.merge(place.kind(), 1, Integer::sum));
+    List<String> words = new ArrayList<>();
+    counts.forEach((kind, count) -> words.add(Figures.count(count, noun(kind))));
+    double sideCm = blanket.motif(PieceKind.SQUARE).edgeCm().orElseThrow();
+    words.set(0, words.get(0) + " of " + Figures.shortest(sideCm, 2) + " cm");
+    return String.join(", ", words);
+  }
+
+  /** A kind of piece, as one is called. */
+  public static String noun(PieceKind kind) {
+    return switch (kind) {
+      case SQUARE -> "square";
+      case SIDE_TRIANGLE -> "side triangle";
+      case CORNER_TRIANGLE -> "corner triangle";
+    };
+  }
+
+  /** How many pieces have come that far; those from the pile are made. */
+  public static long inState(Arrangement arrangement, PieceState state) {
+    Blanket blanket = arrangement.blanket();
+    Laid laid = Laid.of(blanket, arrangement.sequences());
+    return blanket.layout().places().stream()
+        .filter(place -> laid.state(place.index()) == state)
+        .count();
+  }
+
+  /**
+   * What joining and edging take, or still take of a yarn that was counted: {@code joining 67.2 m
+   * of MUD}; empty where neither is stated.
+   */
+  public static List<String> uses(Blanket blanket) {
+    List<String> words = new ArrayList<>();
+    blanket
+        .brief()
+        .joining()
+        .ifPresent(use -> words.add(use("joining", use, blanket.joiningMillimetres())));
+    blanket
+        .brief()
+        .edging()
+        .ifPresent(use -> words.add(use("edging", use, blanket.edgingMillimetres())));
+    return words;
+  }
+
+  private static String use(String what, YarnUse use, long millimetres) {
+    return what + " " + Figures.metres(millimetres) + " m of " + use.yarn();
+  }
+}

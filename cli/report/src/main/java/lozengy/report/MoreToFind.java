@@ -1,0 +1,46 @@
+package lozengy.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.solver.SolveResult.Unsettled;
+
+/** Says that more moves may well find a better arrangement, and which command tries them. */
+public final class MoreToFind {
+
+  private MoreToFind() {}
+
+  /**
+   * Two lines of words and one with the command, each with a line break.
+   *
+   * @param input name of the file that was solved; may be empty
+   * @param options options that changed what was asked for
+   */
+  public static String text(
+      Unsettled unsettled, long seed, Optional<String> input, List<String> options) {
+    return "More moves may find better: two searches ended "
+        + Figures.fixed(unsettled.pointsApart(), 1)
+        + " points apart, and the score lies\n"
+        + Figures.fixed(unsettled.pointsBelowBound(), 1)
+        + " points below what is proved. To try:\n  "
+        + SolveLine.of(input, options, seed, unsettled.movesToTry())
+        + "\n\n";
+  }
+
+  /** The same for programs. */
+  public static Map<String, Object> data(Unsettled unsettled, long seed) {
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("points_apart", points(unsettled.pointsApart()));
+    data.put("points_below_bound", points(unsettled.pointsBelowBound()));
+    data.put("try_seed", seed);
+    data.put("try_moves", unsettled.movesToTry());
+    return data;
+  }
+
+  private static BigDecimal points(double points) {
+    return BigDecimal.valueOf(points).setScale(2, RoundingMode.HALF_UP);
+  }
+}

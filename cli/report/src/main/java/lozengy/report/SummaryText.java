@@ -1,0 +1,275 @@
+package lozengy.report;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Part;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
+import lozengy.model.card.ScoreCard;
+import lozengy.model.card.Seams;
+import lozengy.model.card.Statistic;
+import lozengy.model.layout.Measures;
+import lozengy.model.score.WeakSpot;
+
+/** Writes a summary for a terminal. */
+final class SummaryText {
+
+  private static final int WIDEST_NAME = 20;
+  private static final int WIDEST_PLACES = 2000;
+  private static final int COLUMNS = 80;
+  private static final String INDENT = "  ";
+
+  private final Arrangement arrangement;
+  private final Blanket blanket;
+  private final Brief brief;
+  private final List<WeakSpot> weakSpots;
+  private final StringBuilder text = new StringBuilder();
+
+  SummaryText(Arrangement arrangement, List<WeakSpot> weakSpots) {
+    this.arrangement = arrangement;
+    this.blanket = arrangement.blanket();
+    this.brief = blanket.brief();
+    this.weakSpots = weakSpots;
+  }
+
+  String write(Optional<String> input, List<String> options) {
+    paragraph("", brief.title());
+    measures();
+    text.append('\n');
+    score();
+    text.append('\n');
+    weakSpots();
+    text.append('\n');
+    yarns();
+    text.append('\n');
+    pile();
+    arrangement.solved().ifPresent(solved -> solved(solved, input, options));
+    for (String caution : Cautions.of(arrangement)) {
+      paragraph("", caution);
+    }
+    return text.toString();
+  }
+
+  private void measures() {
+    Measures measures = blanket.measures();
+    String size = BlanketWords.size(measures.widthCm(), measures.heightCm());
+    paragraph("", size + ", " + BlanketWords.setting(blanket));
+    paragraph("", BlanketWords.pieces(blanket) + states());
+    paragraph(
+        "",
+        "seams "
+            + Figures.fixed(measures.seamLengthCm() / 100, 2)
+            + " m, outline "
+            + Figures.fixed(measures.outlineLengthCm() / 100, 2)
+            + " m");
+    blanket.look().givenBordersWords().ifPresent(words -> paragraph("", words));
+    blanket.edgeFit().ifPresent(fit -> paragraph("", fit.words()));
+  }
+
+  private String states() {
+    long made = BlanketWords.inState(arrangement, PieceState.MADE);
+    long joined = BlanketWords.inState(arrangement, PieceState.JOINED);
+    return made + joined == 0
+        ? ""
+        : "; " + made + " made, " + joined + " joined, " + planned() + " planned";
+  }
+
+  private long planned() {
+    return BlanketWords.inState(arrangement, PieceState.PLANNED);
+  }
+
+  private void score() {
+    String total = "Score " + Figures.fixed(arrangement.score().total(), 1) + " of 100";
+    // Rounded up, so that the sentence stays true.
+    String bound =
+        arrangement
+            .bound()
+            .map(
+                b ->
+                    "; no arrangement of this brief can exceed "
+                        + Figures.fixed(Math.ceil(b.total() * 10 - 1e-9) / 10, 1)
+                        + " (proof: "
+                        + b.proof()
+                        + ")")
+            .orElse("");
+    paragraph("", total + bound);
+    TextTable table = new TextTable(1, WIDEST_NAME);
+    for (Part part : Part.OF_TOTAL) {
+      Double figure = arrangement.score().parts().get(part);
+      if (figure != null) {
+        double weight = brief.prefer().weight(part);
+        String weighs = weight > 0 ? "weight " + Figures.shortest(weight, 2) : "left out";
+        table.row(part.word(), Figures.fixed(figure, 1), weighs);
+      }
+    }
+    lines(table);
+    KeepWords.of(arrangement).ifPresent(words -> paragraph("", words));
+    chance();
+  }
+
+  /** How the arrangement stands against chance, and its closest borders. */
+  private void chance() {
+    Statistic repeats =
+        ScoreCard.repeats(blanket, ScoreCard.layers(blanket, arrangement.sequences()));
+    if (repeats.variance() > 0) {
+      paragraph(
+          "",
+          "Repeats within reach weigh "
+              + Figures.fixed(repeats.observed(), 0)
+              + "; in a random shuffle "
+              + Figures.fixed(repeats.expected(), 0)
+              + " on average (z "
+              + Figures.fixed(repeats.z(), 1)
+              + ")");
+    }
+    Seams.closest(blanket, arrangement.sequences())
+        .ifPresent(
+            seam ->
+                paragraph(
+                    "",
+                    "Closest borders on a seam: "
+                        + blanket.yarn(arrangement.sequences().border(seam.first())).code()
+                        + " and "
+                        + blanket.yarn(arrangement.sequences().border(seam.second())).code()
+                        + ", "
+                        + Words.difference(seam.difference())
+                        + " apart"));
+  }
+
+  private void weakSpots() {
+    if (weakSpots.isEmpty()) {
+      paragraph("", "Weakest spots: none");
+      return;
+    }
+    paragraph("", "Weakest spots");
+    for (WeakSpot spot : weakSpots) {
+      String points = "costs " + Figures.fixed(spot.points(), 2) + " points";
+      paragraph(INDENT, spot.words() + " (" + points + ")");
+    }
+  }
+
+  private void yarns() {
+    TextTable table = new TextTable(3, WIDEST_NAME);
+    table.row("yarn", "", "tone", "have m", "used m", "balls", "left m", "balls", "g");
+    for (YarnLine line : YarnLine.of(arrangement)) {
+      long left = line.leftMillimetres();
+      table.row(
+          line.yarn().code(),
+          line.yarn().name(),
+          line.tone().word(),
+          Figures.metres(line.availableMillimetres()),
+          Figures.metres(line.usedMillimetres()),
+          known(line.balls(line.usedMillimetres()), 2),
+          Figures.metres(left),
+          known(line.balls(left), 2),
+          known(line.grams(left), 0));
+    }
+    lines(table);
+    List<String> uses = BlanketWords.uses(blanket);
+    if (!uses.isEmpty()) {
+      paragraph(INDENT, String.join(" and ", uses) + " included");
+    }
+    List<String> counted =
+        brief.yarns().stream().filter(yarn -> yarn.counted().isPresent()).map(Yarn::code).toList();
+    if (!counted.isEmpty()) {
+      paragraph(
+          INDENT,
+          String.join(", ", counted)
+              + (counted.size() == 1 ? " was" : " were")
+              + " counted in mid-work: have is what was left then, used what is worked since or"
+              + " still to be");
+    }
+    if (brief.rules().keepBackPercent() > 0) {
+      String percent = Figures.shortest(brief.rules().keepBackPercent(), 2);
+      paragraph(INDENT, percent + " % of each yarn is kept back, and counted as left");
+    }
+  }
+
+  private void pile() {
+    List<PileLine> pile = PileLine.of(arrangement);
+    if (pile.isEmpty()) {
+      return;
+    }
+    int pieces = blanket.pile().count();
+    paragraph(
+        "",
+        "Where the "
+            + Figures.count(pieces, "finished piece")
+            + " of the pile "
+            + (pieces == 1 ? "goes" : "go"));
+    TextTable table = new TextTable(3, WIDEST_PLACES);
+    for (PileLine line : pile) {
+      table.row(line.kind(), String.join(" ", line.rounds()), String.join(", ", line.at()));
+    }
+    lines(table);
+    text.append('\n');
+  }
+
+  private static String known(OptionalDouble value, int decimals) {
+    return value.isPresent() ? Figures.fixed(value.getAsDouble(), decimals) : "-";
+  }
+
+  private void solved(Arrangement.Solved solved, Optional<String> input, List<String> options) {
+    boolean weighed = arrangement.score().parts().containsKey(Part.KEEP);
+    String optimal =
+        solved.proof().equals(Arrangement.Solved.OPTIMAL)
+            ? "; proved to be the best possible" + (weighed ? ", keep weighed in" : "")
+            : "";
+    String several =
+        solved
+            .choice()
+            .map(
+                choice ->
+                    (solved.seconds().isPresent() ? "" : " each")
+                        + ", as one of "
+                        + choice.count()
+                        + " asked for")
+            .orElse("");
+    String found =
+        "Solved with seed "
+            + solved.seed()
+            + " in "
+            + Figures.count(solved.moves(), "move")
+            + several
+            + ", version "
+            + solved.version()
+            + optimal
+            + ".";
+    // Of several, a limit in seconds leaves each with another number of moves.
+    if (solved.choice().isPresent() && solved.seconds().isPresent()) {
+      paragraph("", found);
+      text.append('\n');
+      return;
+    }
+    paragraph("", found + " The same again:");
+    // Not wrapped: the line is to be copied.
+    text.append(INDENT)
+        .append(SolveLine.of(input, options, solved.seed(), Math.max(1, solved.moves())))
+        .append(
+            solved
+                .choice()
+                .map(
+                    choice ->
+                        " --count "
+                            + choice.count()
+                            + " --within "
+                            + Figures.shortest(choice.withinPoints(), 6))
+                .orElse(""))
+        .append("\n\n");
+  }
+
+  private void lines(TextTable table) {
+    table.lines().forEach(line -> text.append(INDENT).append(line).append('\n'));
+  }
+
+  /** Words, broken between lines where they are too long, with lines after the first indented. */
+  private void paragraph(String indent, String words) {
+    Paragraph.lines(COLUMNS, indent, indent + INDENT, words)
+        .forEach(line -> text.append(line).append('\n'));
+  }
+}

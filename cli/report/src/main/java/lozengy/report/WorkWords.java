@@ -1,0 +1,47 @@
+package lozengy.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.making.MakeList;
+
+/** Words for what is to be worked. */
+public final class WorkWords {
+
+  private WorkWords() {}
+
+  /**
+   * Rounds of one kind and number that are worked together.
+   *
+   * @param what which round of how many pieces: {@code border of 12 squares}
+   * @param pieces the pieces' names
+   */
+  public record Line(String what, List<String> pieces) {}
+
+  /** The rounds of a batch, those of one kind of piece and one number together. */
+  public static List<Line> lines(Blanket blanket, MakeList.Batch batch) {
+    Map<List<Integer>, List<Integer>> groups = new LinkedHashMap<>();
+    for (MakeList.Task task : batch.tasks()) {
+      int kind = blanket.kind(task.piece()).ordinal();
+      groups
+          .computeIfAbsent(List.of(kind, task.round()), key -> new ArrayList<>())
+          .add(task.piece());
+    }
+    List<Line> lines = new ArrayList<>();
+    groups.forEach(
+        (key, pieces) -> {
+          PieceKind kind = PieceKind.values()[key.get(0)];
+          boolean border = key.get(1) == blanket.motif(kind).rounds().size() - 1;
+          String round = border ? "border" : "round " + (key.get(1) + 1);
+          String count = Figures.count(pieces.size(), BlanketWords.noun(kind));
+          lines.add(
+              new Line(
+                  round + " of " + count,
+                  pieces.stream().map(piece -> blanket.place(piece).name()).toList()));
+        });
+    return lines;
+  }
+}

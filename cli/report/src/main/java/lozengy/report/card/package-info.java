@@ -1,0 +1,2 @@
+/** Writes score cards, for a person and for programs. */
+package lozengy.report.card;

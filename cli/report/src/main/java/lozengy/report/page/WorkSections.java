@@ -1,0 +1,114 @@
+package lozengy.report.page;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Laid;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Place;
+import lozengy.model.layout.Strip;
+import lozengy.model.layout.Strips;
+import lozengy.model.making.MakeList;
+import lozengy.report.Figures;
+import lozengy.report.Markup;
+import lozengy.report.WorkWords;
+
+/** Writes what is to be done: the make list and the strips. */
+final class WorkSections {
+
+  private final Markup html;
+  private final Arrangement arrangement;
+  private final Blanket blanket;
+  private final Laid laid;
+
+  WorkSections(Markup html, Arrangement arrangement) {
+    this.html = html;
+    this.arrangement = arrangement;
+    this.blanket = arrangement.blanket();
+    this.laid = Laid.of(blanket, arrangement.sequences());
+  }
+
+  void write() {
+    makeList();
+    strips();
+  }
+
+  private void makeList() {
+    List<MakeList.Batch> batches = MakeList.of(blanket, arrangement.sequences()).batches();
+    html.open("section", "id", "make", "aria-labelledby", "make-head");
+    html.text("h2", "Make list", "id", "make-head");
+    if (batches.isEmpty()) {
+      html.text("p", "Every piece is made.");
+    } else {
+      html.text(
+          "p",
+          "Take up one yarn, work all that is listed, take up the next: "
+              + Figures.count(batches.size(), "step")
+              + ", in an order that picks each yarn up seldom.",
+          "class",
+          "hint");
+      html.open("ol", "class", "work");
+      batches.forEach(this::batch);
+      html.close();
+    }
+    html.close();
+  }
+
+  private void batch(MakeList.Batch batch) {
+    html.open("li");
+    html.open("label");
+    html.empty("input", "type", "checkbox", "class", "tick");
+    Swatches.yarn(html, blanket, batch.yarn());
+    html.close();
+    html.text("span", Figures.metres(batch.millimetres(blanket)) + " m", "class", "m");
+    for (WorkWords.Line line : WorkWords.lines(blanket, batch)) {
+      html.open("p");
+      html.text("span", line.what() + ":");
+      html.text("span", String.join(", ", line.pieces()), "class", "at");
+      html.close();
+    }
+    html.close();
+  }
+
+  private void strips() {
+    html.open("section", "id", "strips", "aria-labelledby", "strips-head");
+    html.text("h2", "Strips", "id", "strips-head");
+    html.text(
+        "p",
+        "Join the pieces of a strip from left to right, then each strip to the one before it."
+            + " Yarns are given from the centre to the border.",
+        "class",
+        "hint");
+    html.open("ol", "class", "work");
+    for (Strip strip : Strips.of(blanket.layout())) {
+      html.open("li", "id", "strip-" + strip.number());
+      html.open("p");
+      html.text("b", "Strip " + strip.number());
+      html.text("span", Figures.count(strip.pieces().size(), "piece"), "class", "m");
+      html.close();
+      html.open("ul", "class", "row");
+      strip.pieces().forEach(this::piece);
+      html.close();
+      html.close();
+    }
+    html.close();
+    html.close();
+  }
+
+  private void piece(Place place) {
+    int piece = place.index();
+    html.open("li");
+    int border = arrangement.sequences().border(piece);
+    html.text("i", "", "class", "swatch " + YarnStyle.name(border));
+    html.text("b", place.name());
+    String codes =
+        Arrays.stream(arrangement.sequences().of(piece))
+            .mapToObj(yarn -> blanket.yarn(yarn).code())
+            .collect(Collectors.joining(" "));
+    PieceState state = laid.state(piece);
+    html.text("small", codes + (state == PieceState.PLANNED ? "" : ", " + state.word()));
+    html.close();
+  }
+}

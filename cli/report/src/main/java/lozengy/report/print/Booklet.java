@@ -1,0 +1,140 @@
+package lozengy.report.print;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Calendar;
+import java.util.GregorianCalendar;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.TimeZone;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.report.Drawing;
+import lozengy.report.Markup;
+import lozengy.report.PlainText;
+import lozengy.report.TextWidth;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+
+/**
+ * What is taken to the sofa, as one PDF: chart, shopping list, make list, strips, piece cards. The
+ * same arrangement, paper and date give the same pages.
+ */
+public final class Booklet {
+
+  private static final int REGULAR = 400;
+
+  /** What is printed where the font lacks the title's letters. */
+  private static final String NO_TITLE = "Blanket";
+
+  /** Longer titles, in font sizes, are cut. */
+  private static final double LONGEST_TITLE = 90;
+
+  private final Arrangement arrangement;
+  private final Paper paper;
+  private final Optional<LocalDate> date;
+
+  private Booklet(Arrangement arrangement, Paper paper, Optional<LocalDate> date) {
+    this.arrangement = arrangement;
+    this.paper = paper;
+    this.date = date;
+  }
+
+  /**
+   * Writes the booklet.
+   *
+   * @param arrangement a complete arrangement
+   * @param paper the paper
+   * @param date the date that every page bears, if any
+   * @return a PDF document
+   */
+  public static byte[] pdf(Arrangement arrangement, Paper paper, Optional<LocalDate> date) {
+    return new Booklet(arrangement, paper, date).write();
+  }
+
+  private byte[] write() {
+    XRLog.setLoggingEnabled(false);
+    Sheet sheet = new Sheet(Markup.html("lang", "en"), arrangement.blanket());
+    String html = html(sheet);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      PdfRendererBuilder builder = new PdfRendererBuilder();
+      builder.usePDDocument(document);
+      builder.withHtmlContent(html, null);
+      builder.useObjectDrawerFactory(new Pictures(sheet.pictures()));
+      builder.useFont(
+          new PDFontSupplier(Letters.of(document)), "Letters", REGULAR, FontStyle.NORMAL, true);
+      // Nothing is loaded from anywhere, whatever the text says.
+      for (ExternalResourceControlPriority priority : ExternalResourceControlPriority.values()) {
+        builder.useExternalResourceAccessControl((address, type) -> false, priority);
+      }
+      try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
+        renderer.createPDFWithoutClosing();
+        describe(document, html);
+        document.save(bytes);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory takes everything", e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** No clock and no random number: the document's id comes from what it holds. */
+  private void describe(PDDocument document, String html) {
+    PDDocumentInformation information = new PDDocumentInformation();
+    information.setTitle(title());
+    information.setCreator("Lozengy");
+    date.ifPresent(
+        day -> {
+          Calendar calendar =
+              new GregorianCalendar(TimeZone.getTimeZone(ZoneOffset.UTC), Locale.ROOT);
+          calendar.setTimeInMillis(day.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
+          information.setCreationDate(calendar);
+        });
+    document.setDocumentInformation(information);
+    document.setDocumentId((long) html.hashCode());
+  }
+
+  private String title() {
+    return PlainText.oneLine(arrangement.blanket().brief().title());
+  }
+
+  private String html(Sheet sheet) {
+    Markup html = sheet.html();
+    String shown = Letters.shown(title());
+    String title = TextWidth.fit(shown.isEmpty() ? NO_TITLE : shown, LONGEST_TITLE);
+    html.open("head");
+    html.text("title", title);
+    html.verbatim("style", "@page{size:" + paper.word() + "}\n" + resource("booklet.css"));
+    html.close();
+    html.open("body");
+    html.text("div", title, "class", "head-left");
+    html.text("div", date.map(LocalDate::toString).orElse(""), "class", "head-right");
+    Drawing drawing = Drawing.of(arrangement.blanket(), arrangement.sequences());
+    html.text("h1", title);
+    new ChartPages(sheet, arrangement, drawing, paper).write();
+    new ListPages(sheet, arrangement).write();
+    new StripPages(sheet, arrangement, drawing, paper).write();
+    new CardPages(sheet, arrangement, drawing).write();
+    html.close();
+    return html.finish();
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = Booklet.class.getResourceAsStream(name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(name, e);
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package lozengy.report.tables;
+
+import static lozengy.report.tables.Cells.metres;
+import static lozengy.report.tables.Cells.whole;
+
+import java.util.List;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Place;
+import lozengy.model.layout.Strip;
+import lozengy.model.layout.Strips;
+import lozengy.model.making.MakeList;
+
+/** The tables to work by: the make list, and the strips to join. */
+final class WorkTables {
+
+  private WorkTables() {}
+
+  /** A row for every round that is still to be worked, in the order of the make list. */
+  static Table makeList(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
+    Table table =
+        new Table(
+                "make-list",
+                "Every round still to be worked, in an order that picks yarns up seldom",
+                List.of("step", "piece", "round"),
+                Column.whole("step", "Which time a yarn is picked up, from 1", 1),
+                Column.text("yarn", "Code of the yarn in hand"),
+                Column.text("piece", "Name of the piece"),
+                Column.whole("round", "Which of its rounds, 1 at the centre", 1),
+                Column.number("length_m", "Yarn that it takes, in m"))
+            .refers("yarn", YarnTable.YARNS, "code")
+            .refers("piece", PieceTables.PIECES, "piece");
+    int step = 0;
+    for (MakeList.Batch batch : MakeList.of(blanket, arrangement.sequences()).batches()) {
+      step++;
+      for (MakeList.Task task : batch.tasks()) {
+        Place place = blanket.place(task.piece());
+        table.row(
+            whole(step),
+            blanket.yarn(batch.yarn()).code(),
+            place.name(),
+            whole(task.round() + 1),
+            metres(blanket.needMillimetres(place.kind(), task.round(), batch.yarn())));
+      }
+    }
+    return table;
+  }
+
+  /** A row for every piece, strip by strip in joining order. */
+  static Table strips(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
+    Table table =
+        new Table(
+                "strips",
+                "The strips to join, and which piece follows which",
+                List.of("strip", "place"),
+                Column.whole("strip", "Number of the strip, in joining order", 1),
+                Column.whole("place", "Place in the strip, from its left end", 1),
+                Column.text("piece", "Name of the piece"),
+                Column.text("follows", "Name of the piece before it; empty for the first")
+                    .optional(),
+                Column.flag("joined", "Whether it is joined already"))
+            .refers("piece", PieceTables.PIECES, "piece")
+            .refers("follows", PieceTables.PIECES, "piece");
+    for (Strip strip : Strips.of(blanket.layout())) {
+      String before = null;
+      for (int i = 0; i < strip.pieces().size(); i++) {
+        Place place = strip.pieces().get(i);
+        boolean joined = blanket.state(place.index()) == PieceState.JOINED;
+        table.row(whole(strip.number()), whole(i + 1), place.name(), before, joined);
+        before = place.name();
+      }
+    }
+    return table;
+  }
+}

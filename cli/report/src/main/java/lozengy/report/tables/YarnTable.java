@@ -1,0 +1,97 @@
+package lozengy.report.tables;
+
+import static lozengy.report.tables.Cells.metres;
+import static lozengy.report.tables.Cells.number;
+import static lozengy.report.tables.Cells.whole;
+
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Ball;
+import lozengy.model.brief.Yarn;
+import lozengy.model.colour.Lab;
+import lozengy.model.colour.Tone;
+import lozengy.report.YarnLine;
+
+/** The table of yarns. */
+final class YarnTable {
+
+  static final String YARNS = "yarns";
+
+  private static final int LAB_DECIMALS = 4;
+  private static final int BALL_DECIMALS = 3;
+
+  private YarnTable() {}
+
+  /** A row for every yarn, in the brief's order. */
+  static Table of(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
+    Table table =
+        new Table(
+            YARNS,
+            "Every yarn: its colour, what is at hand, used and left",
+            List.of("code"),
+            Column.text("code", "Code of the yarn"),
+            Column.text("name", "Its full name").optional(),
+            Column.text("colour", "sRGB as #rrggbb"),
+            Column.number("lightness", "CIE L*, D65"),
+            Column.number("a", "CIE a*, D65"),
+            Column.number("b", "CIE b*, D65"),
+            Column.word(
+                "tone",
+                "Its tone, stated or by its lightness",
+                Arrays.stream(Tone.values()).map(Tone::word).toList()),
+            Column.number("share", "How much of it is wanted, against the other yarns"),
+            Column.whole("rounds", "How many rounds are in it", 0),
+            Column.number("available_m", "At hand, in m"),
+            Column.number("used_m", "Used, joining and edging included, in m"),
+            Column.number("left_m", "Left over, in m; below 0 where it runs out"),
+            Column.number("ball_g", "Weight of a ball, in g; empty where not stated").optional(),
+            Column.number("ball_m", "Length on a ball, in m; empty where not stated").optional(),
+            Column.number("used_balls", "Used, in balls; empty without a put-up").optional(),
+            Column.number("left_balls", "Left over, in balls; empty without a put-up").optional());
+    long[] rounds = rounds(blanket, arrangement.sequences());
+    List<YarnLine> lines = YarnLine.of(arrangement);
+    for (int yarn = 0; yarn < lines.size(); yarn++) {
+      YarnLine line = lines.get(yarn);
+      Yarn of = line.yarn();
+      Lab lab = blanket.lab(yarn);
+      table.row(
+          of.code(),
+          of.name(),
+          of.colour().hex(),
+          number(lab.lightness(), LAB_DECIMALS),
+          number(lab.a(), LAB_DECIMALS),
+          number(lab.b(), LAB_DECIMALS),
+          line.tone().word(),
+          BigDecimal.valueOf(of.share()),
+          whole(rounds[yarn]),
+          metres(line.availableMillimetres()),
+          metres(line.usedMillimetres()),
+          metres(line.leftMillimetres()),
+          of.ball().map(Ball::grams).orElse(null),
+          of.ball().map(ball -> ball.millimetres().movePointLeft(3)).orElse(null),
+          balls(line.balls(line.usedMillimetres())),
+          balls(line.balls(line.leftMillimetres())));
+    }
+    return table;
+  }
+
+  private static BigDecimal balls(OptionalDouble balls) {
+    return balls.isEmpty() ? null : number(balls.getAsDouble(), BALL_DECIMALS);
+  }
+
+  private static long[] rounds(Blanket blanket, Sequences sequences) {
+    long[] rounds = new long[blanket.yarnCount()];
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int yarn : sequences.of(piece)) {
+        rounds[yarn]++;
+      }
+    }
+    return rounds;
+  }
+}

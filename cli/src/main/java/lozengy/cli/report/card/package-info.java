@@ -1,2 +1,0 @@
-/** Writes score cards, for a person and for programs. */
-package lozengy.cli.report.card;

@@ -1,7 +1,0 @@
-/**
- * What a finished arrangement is shown as: a summary for the terminal or for programs, and a chart.
- * Pure functions from an arrangement to text; nothing here reads, writes or prints.
- *
- * <p>All formats that show the blanket draw from one {@link lozengy.cli.report.Drawing}.
- */
-package lozengy.cli.report;

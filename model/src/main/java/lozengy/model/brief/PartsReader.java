@@ -1,0 +1,208 @@
+package lozengy.model.brief;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.input.Fields;
+import lozengy.model.input.InputException;
+import lozengy.model.input.Located;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.Mistakes;
+import lozengy.model.input.Node;
+import lozengy.model.input.Range;
+import lozengy.model.input.Words;
+import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.PieceKind;
+import lozengy.model.layout.Setting;
+
+/** Reads briefs from the trees of YAML or JSON, and judges whether their parts fit together. */
+public final class PartsReader {
+
+  private static final int MOST_TITLE_CHARACTERS = 200;
+  private static final int MOST_YARNS = 500;
+
+  /** So large that {@link BriefMistakes} is the one to refuse it, with its reasons. */
+  private static final Range SQUARES = Range.whole(1, 1_000_000_000, "squares");
+
+  private static final Map<String, Setting> SETTINGS =
+      Words.meanings(Setting.values(), Setting::word);
+
+  private static final Map<String, Boolean> FILLINGS =
+      Words.meanings(new Boolean[] {true, false}, filled -> filled ? "triangles" : "open");
+
+  private PartsReader() {}
+
+  /**
+   * Reads a brief and judges whether its parts fit together, all but whether its locks break a
+   * rule. Mistakes are collected; where there is one, the brief has stopgaps in it and must not be
+   * used.
+   *
+   * @param root the tree of fields
+   * @return the brief, to be used only where no mistake was collected
+   * @throws InputException if there is no brief at all
+   */
+  public static Brief read(Located root) {
+    Mistakes mistakes = root.mistakes();
+    Optional<Fields> fields = root.fields();
+    if (fields.isEmpty()) {
+      throw new InputException(mistakes.list());
+    }
+    Fields of = fields.get();
+    checkFormat(of, mistakes);
+    Look look = LookReader.read(of);
+    Brief brief =
+        new Brief(
+            of.need("title", "title: Saltmarsh throw")
+                .flatMap(title -> title.text(MOST_TITLE_CHARACTERS))
+                .orElse("?"),
+            layout(of),
+            motifs(of),
+            yarns(of),
+            RulesReader.tones(of),
+            RulesReader.use(of, "joining"),
+            RulesReader.use(of, "edging"),
+            RulesReader.rules(of),
+            prefer(of, look),
+            look,
+            notes(of),
+            PileReader.read(of));
+    of.tellUnknown();
+    List<Mistake> misfits =
+        BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
+    misfits.forEach(root::add);
+    return brief;
+  }
+
+  /** The weights; what the look asks for without one weighs as {@link Weight#NORMAL}. */
+  private static Preferences prefer(Fields of, Look look) {
+    Preferences asked = RulesReader.preferences(of);
+    Map<Part, Double> weights = new EnumMap<>(asked.weights());
+    for (Part part : Part.values()) {
+      if (look.asksFor(part) && !weighed(of, part)) {
+        weights.put(part, Weight.NORMAL.number());
+      }
+    }
+    return new Preferences(weights, asked.words());
+  }
+
+  private static boolean weighed(Fields of, Part part) {
+    return of.get("prefer")
+        .filter(prefer -> prefer.node() instanceof Node.Mapping)
+        .flatMap(Located::fields)
+        .flatMap(fields -> fields.get(part.word()))
+        .isPresent();
+  }
+
+  private static void checkFormat(Fields of, Mistakes mistakes) {
+    Optional<Located> format = of.need("format", "format: " + Brief.FORMAT);
+    Optional<String> text = format.flatMap(f -> f.scalar("Write " + Brief.FORMAT));
+    if (text.isPresent() && !text.get().equals(Brief.FORMAT)) {
+      format
+          .get()
+          .wrong(Words.quoted(text.get()) + " is not a brief's format", formatRemedy(text.get()));
+      throw new InputException(mistakes.list());
+    }
+  }
+
+  private static String formatRemedy(String format) {
+    return format.startsWith("lozengy-brief/")
+        ? "This program reads " + Brief.FORMAT
+        : "A brief's format is " + Brief.FORMAT;
+  }
+
+  private static LayoutSize layout(Fields of) {
+    LayoutSize stopgap = new LayoutSize(Setting.ON_POINT, 1, 1, false, false);
+    Optional<Fields> found =
+        of.need("layout", "layout: { setting: on-point, across: 6, down: 8 }")
+            .flatMap(Located::fields);
+    if (found.isEmpty()) {
+      return stopgap;
+    }
+    Fields layout = found.get();
+    Optional<Setting> setting =
+        layout.need("setting", "setting: on-point").flatMap(s -> s.word(SETTINGS));
+    Optional<Integer> across = squares(layout, "across");
+    Optional<Integer> down = squares(layout, "down");
+    boolean onPoint = setting.orElse(Setting.ON_POINT) == Setting.ON_POINT;
+    boolean sides = triangles(layout, "sides", onPoint);
+    boolean corners = triangles(layout, "corners", onPoint);
+    layout.tellUnknown();
+    return across.isEmpty() || down.isEmpty() || setting.isEmpty()
+        ? stopgap
+        : new LayoutSize(setting.get(), across.get(), down.get(), sides, corners);
+  }
+
+  private static Optional<Integer> squares(Fields layout, String name) {
+    return layout
+        .need(name, name + ": 6")
+        .flatMap(
+            field ->
+                field.number(
+                    SQUARES,
+                    "Give a whole number, at least 1; at most "
+                        + Words.number(LargeLayout.MOST_PIECES)
+                        + " pieces are planned"))
+        .map(BigDecimal::intValueExact);
+  }
+
+  private static boolean triangles(Fields layout, String name, boolean onPoint) {
+    Optional<Located> field = layout.get(name);
+    boolean triangles = field.flatMap(f -> f.word(FILLINGS)).orElse(onPoint);
+    if (triangles && !onPoint) {
+      field
+          .get()
+          .wrong("A straight setting has no triangles", "Leave " + name + " out, or write open");
+      return false;
+    }
+    return triangles;
+  }
+
+  private static Map<PieceKind, Motif> motifs(Fields of) {
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    Optional<Fields> found =
+        of.need("motifs", "motifs: { square: { side: 10 cm, rounds: [ { metres: 3 } ] } }")
+            .flatMap(Located::fields);
+    if (found.isPresent()) {
+      for (PieceKind kind : PieceKind.values()) {
+        found
+            .get()
+            .get(kind.word())
+            .flatMap(motif -> MotifReader.read(kind, motif))
+            .ifPresent(motif -> motifs.put(kind, motif));
+      }
+      found.get().tellUnknown();
+    }
+    return motifs;
+  }
+
+  private static List<Yarn> yarns(Fields of) {
+    Optional<Located> found =
+        of.need("yarns", "yarns: [ { code: MUD, colour: \"#2c2a29\", left: 200 m } ]");
+    List<Located> items = found.map(yarns -> yarns.items("yarns")).orElse(List.of());
+    if (items.size() > MOST_YARNS) {
+      found
+          .get()
+          .wrong(
+              Words.count(items.size(), "yarn") + " are listed",
+              "List at most " + MOST_YARNS + " yarns");
+      return List.of();
+    }
+    List<Yarn> yarns = new ArrayList<>();
+    for (Located item : items) {
+      yarns.add(YarnReader.read(item, yarns.size()));
+    }
+    return yarns;
+  }
+
+  private static List<PieceNote> notes(Fields of) {
+    List<PieceNote> notes = new ArrayList<>();
+    List<Located> items = of.get("pieces").map(p -> p.items("pieces")).orElse(List.of());
+    for (Located item : items) {
+      notes.add(PieceNoteReader.read(item));
+    }
+    return notes;
+  }
+}

@@ -1,0 +1,2 @@
+/** How little of a plan has to change. */
+package lozengy.solver.upset;

@@ -1,0 +1,103 @@
+package lozengy.solver.constraint;
+
+import static lozengy.solver.constraint.BlanketBuilder.round;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.BitSet;
+import java.util.List;
+import java.util.SplittableRandom;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.model.check.BriefLine;
+import lozengy.model.check.Ground;
+import lozengy.model.check.RoundYarns;
+import lozengy.model.check.RuleId;
+import lozengy.model.check.Subject;
+import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
+import lozengy.model.layout.PieceKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RoundYarnsTest {
+
+  private static Blanket blanket(int yarns) {
+    return BlanketBuilder.straight(3, 1)
+        .motif(PieceKind.SQUARE, round(1), round(1))
+        .yarns(yarns, Tone.DARK, 1000)
+        .build();
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {2, 63, 64, 65, 130})
+  void behavesLikeOneSetForEachRound(int yarns) {
+    RoundYarns domains = RoundYarns.all(blanket(yarns));
+    BitSet[] sets = new BitSet[6];
+    for (int i = 0; i < sets.length; i++) {
+      sets[i] = new BitSet();
+      sets[i].set(0, yarns);
+    }
+    SplittableRandom random = new SplittableRandom(yarns);
+    for (int step = 0; step < 20 * yarns; step++) {
+      int slot = random.nextInt(6);
+      int yarn = random.nextInt(yarns);
+      domains.remove(slot / 2, slot % 2, yarn);
+      sets[slot].clear(yarn);
+      int other = random.nextInt(6);
+      assertEquals(sets[other].cardinality(), domains.size(other / 2, other % 2));
+      assertArrayEquals(sets[other].stream().toArray(), domains.yarnsOf(other / 2, other % 2));
+      int only = sets[other].cardinality() == 1 ? sets[other].nextSetBit(0) : Sequences.OPEN;
+      assertEquals(only, domains.only(other / 2, other % 2));
+    }
+  }
+
+  @Test
+  void keepingOneYarnOfARoundLeavesTheOthersAlone() {
+    Blanket blanket = blanket(70);
+    RoundYarns domains = RoundYarns.all(blanket);
+    RoundYarns copy = domains.copy();
+    domains.restrict(lock(blanket, 66));
+    assertArrayEquals(new int[] {66}, domains.yarnsOf(1, 0));
+    assertEquals(70, domains.size(0, 1));
+    assertEquals(70, domains.size(1, 1));
+    assertNotEquals(copy, domains);
+    domains.restrict(lock(blanket, 3));
+    assertEquals(0, domains.size(1, 0), "a yarn that was gone does not come back");
+    assertEquals(70, copy.size(1, 0), "a copy changes on its own");
+  }
+
+  /** The centre of the second piece in one yarn. */
+  private static BriefLine lock(Blanket blanket, int yarn) {
+    BitSet only = new BitSet();
+    only.set(yarn);
+    Ground may = new Ground.May(new int[] {blanket.index().centre(1)}, only, true);
+    return new BriefLine(
+        RuleId.LOCKS,
+        BriefPath.of("pieces").item(0),
+        new Subject.Lock(1, PieceState.PLANNED, List.of()),
+        List.of(may));
+  }
+
+  @Test
+  void directDomainsAreWhatLocksTonesAndBansLeave() {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 1)
+            .motif(PieceKind.SQUARE, round(1, Tone.LIGHT), round(1))
+            .yarns(2, Tone.DARK, 1000)
+            .yarns(2, Tone.LIGHT, 1000)
+            .ban("r1c1", "A", "C")
+            .note("r1c2", PieceState.MADE, "A", "B")
+            .build();
+    RoundYarns direct = RoundYarns.direct(blanket);
+    assertArrayEquals(new int[] {3}, direct.yarnsOf(0, 0));
+    assertArrayEquals(new int[] {1, 3}, direct.yarnsOf(0, 1));
+    assertTrue(direct.allows(1, 0, 0), "what is made is a fact, whatever its tone");
+    assertEquals(1, direct.size(1, 0));
+    assertArrayEquals(new int[] {1}, direct.yarnsOf(1, 1));
+  }
+}
