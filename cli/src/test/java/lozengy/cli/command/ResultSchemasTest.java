@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -78,8 +79,8 @@ class ResultSchemasTest {
   @Test
   void everyFormatInTheCodeHasASchema() throws Exception {
     Set<String> formats = new TreeSet<>();
-    try (Stream<Path> sources = Files.walk(Path.of("src", "main", "java"))) {
-      for (Path source : sources.filter(file -> file.toString().endsWith(".java")).toList()) {
+    for (Path module : List.of(Path.of("src", "main", "java"), Path.of("report", "src", "main", "java"))) {
+      for (Path source : javaFiles(module)) {
         Pattern.compile("(?:\"lozengy-([a-z-]+/[0-9])\"|Json.result\\(\\s*\"([a-z-]+)\")")
             .matcher(Files.readString(source))
             .results()
@@ -91,6 +92,12 @@ class ResultSchemasTest {
     for (String format : formats) {
       String name = format.replace('/', '-') + ".schema.json";
       assertNotNull(Main.class.getResource(name), name);
+    }
+  }
+
+  private static List<Path> javaFiles(Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(file -> file.toString().endsWith(".java")).toList();
     }
   }
 
