@@ -168,8 +168,7 @@ public final class BriefSet {
   }
 
   /**
-   * The specification of that name, of the set, of those for growth or of few
-   * borders.
+   * The specification of that name, of the set, of those for growth or of few borders.
    *
    * @throws IllegalArgumentException naming all there are, if there is none
    */
