@@ -4,19 +4,21 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
+import lozengy.benchmarks.WorksInProgress.Work;
 import lozengy.benchmarks.brief.BriefSet;
 import lozengy.benchmarks.brief.BriefSpec;
 import lozengy.benchmarks.brief.PlantedBrief;
+import lozengy.benchmarks.peer.Contender;
+import lozengy.benchmarks.peer.CpSatContender;
 import lozengy.benchmarks.peer.Stopwatch;
 import lozengy.benchmarks.record.Results;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Sequences;
@@ -26,19 +28,26 @@ import lozengy.model.check.Check;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
+import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Standing;
 import lozengy.model.progress.Upset;
 import lozengy.model.reading.BriefReader;
+import lozengy.model.score.Score;
+import lozengy.model.score.Scorer;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
+import lozengy.solver.problem.ProblemCompiler;
+import lozengy.solver.search.Repair;
+import lozengy.solver.upset.LeastChanges;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /**
- * A blanket in the middle of the work, planned again with a shade gone: close to the earlier plan,
- * afresh, and with its made pieces on a pile; and a pile with nothing left to be worked.
+ * Works in progress planned again, beside CP-SAT on the same objective, which is given a repaired
+ * plan to begin with; a blanket in the middle of the work with a shade gone, planned again, afresh,
+ * and with its made pieces on a pile; and a pile with nothing left to be worked.
  */
 @Command(
     name = "midwork",
@@ -49,6 +58,7 @@ public final class MidWork implements Callable<Integer> {
   private static final List<String> COLUMNS =
       List.of(
           "what",
+          "solver",
           "pieces",
           "on_pile",
           "seed",
@@ -59,7 +69,10 @@ public final class MidWork implements Callable<Integer> {
           "worked_altered",
           "rounds_free",
           "rounds_changed",
+          "rounds_least",
+          "least_exact",
           "score",
+          "objective",
           "moves",
           "moves_per_s");
 
@@ -73,6 +86,17 @@ public final class MidWork implements Callable<Integer> {
 
   @Option(names = "--limit", description = "Seconds of each solve: ${DEFAULT-VALUE}.")
   private double limit = 1.5;
+
+  @Option(
+      names = "--peer-limit",
+      description = "Seconds that CP-SAT has for each work, 0 for none: ${DEFAULT-VALUE}.")
+  private double peerLimit = 60;
+
+  @Option(
+      names = "--only",
+      description = "Only works whose names contain this: ${DEFAULT-VALUE}.",
+      defaultValue = "")
+  private String only;
 
   @Option(names = "--joined", description = "Pieces that are joined: ${DEFAULT-VALUE}.")
   private int joined = 40;
@@ -93,6 +117,14 @@ public final class MidWork implements Callable<Integer> {
       results = writer;
       Blanket whole = Blanket.of(BriefReader.read(pile));
       for (long seed : seeds) {
+        for (Work work : WorksInProgress.all(seed)) {
+          if (work.name().contains(only)) {
+            beside(work, seed);
+          }
+        }
+        if (!only.isEmpty()) {
+          continue;
+        }
         midWork(seed);
         solve("pile", whole, Optional.empty(), whole.open(), seed);
       }
@@ -126,7 +158,7 @@ public final class MidWork implements Callable<Integer> {
             progress -> {});
     Arrangement plan =
         ((SolveResult.Found) Solver.solve(blanket, Optional.empty(), first)).arrangement();
-    Brief marked = marked(plan, seed);
+    Brief marked = WorksInProgress.begun(plan, joined, made, seed);
     Standing standing = new Standing(marked, Optional.of(plan.sequences()));
     String gone = blanket.yarn(blanket.yarnCount() - 1).code();
     Change without = new Change.Without("without", gone);
@@ -139,23 +171,29 @@ public final class MidWork implements Callable<Integer> {
     solve("again-made-may-move", moved.blanket(), moved.earlier(), before, seed);
   }
 
-  /** The first pieces joined, and others made, drawn by the seed. */
-  private Brief marked(Arrangement plan, long seed) {
-    PieceState[] states = new PieceState[plan.blanket().pieceCount()];
-    Arrays.fill(states, PieceState.PLANNED);
-    Arrays.fill(states, 0, joined, PieceState.JOINED);
-    SplittableRandom random = new SplittableRandom(seed);
-    for (int left = made; left > 0; ) {
-      int piece = random.nextInt(states.length);
-      if (states[piece] == PieceState.PLANNED) {
-        states[piece] = PieceState.MADE;
-        left--;
-      }
+  private void beside(Work work, long seed) {
+    Sequences before = work.before();
+    Sequences ours = solve(work.name(), work.blanket(), Optional.of(before), before, seed);
+    if (peerLimit <= 0 || ours == null) {
+      return;
     }
-    return WorkedPieces.noted(plan.blanket(), states, plan.sequences());
+    Sequences start =
+        Repair.of(ProblemCompiler.compile(work.blanket(), Optional.of(before)), seed).orElse(ours);
+    Contender.Run run = new CpSatContender(2).again(work.blanket(), before, start, seed, peerLimit);
+    List<String> cells = named(work.name(), "cp-sat", work.blanket(), seed, peerLimit);
+    cells.add(Output.seconds(run.seconds()));
+    cells.add(run.proof().word());
+    if (run.found().isEmpty()) {
+      cells.addAll(Collections.nCopies(COLUMNS.size() - cells.size(), ""));
+    } else {
+      tell(cells, work.blanket(), before, run.found().get(run.found().size() - 1).sequences());
+      cells.addAll(List.of("", ""));
+    }
+    write(cells);
   }
 
-  private void solve(
+  /** Solves, and gives what was found; null where nothing was. */
+  private Sequences solve(
       String what, Blanket blanket, Optional<Sequences> earlier, Sequences before, long seed) {
     SolveOptions options =
         new SolveOptions(
@@ -163,28 +201,51 @@ public final class MidWork implements Callable<Integer> {
     Stopwatch watch = new Stopwatch();
     SolveResult result = Solver.solve(blanket, earlier, options);
     double seconds = watch.seconds();
-    List<String> cells = new ArrayList<>();
-    cells.add(what);
-    cells.add(Integer.toString(blanket.pieceCount()));
-    cells.add(Integer.toString(blanket.pile().count()));
-    cells.add(Long.toString(seed));
-    cells.add(Double.toString(limit));
+    List<String> cells = named(what, "lozengy", blanket, seed, limit);
     cells.add(Output.seconds(seconds));
     cells.add(result.getClass().getSimpleName());
+    Sequences now = null;
     if (result instanceof SolveResult.Found found) {
-      Arrangement now = found.arrangement();
-      long moves = now.solved().orElseThrow().moves();
-      Upset upset = Upset.of(blanket, before, now.sequences());
-      cells.add(Check.faults(blanket, now.sequences()).isEmpty() ? "yes" : "no");
-      cells.add(Integer.toString(altered(blanket, before, now.sequences())));
-      cells.add(Integer.toString(upset.freeRounds()));
-      cells.add(Integer.toString(upset.changedRounds()));
-      cells.add(Output.points(now.score().objective()));
+      now = found.arrangement().sequences();
+      long moves = found.arrangement().solved().orElseThrow().moves();
+      tell(cells, blanket, before, now);
       cells.add(Long.toString(moves));
       cells.add(Long.toString(Math.round(moves / seconds)));
     } else {
-      cells.addAll(List.of("", "", "", "", "", "", ""));
+      cells.addAll(Collections.nCopies(COLUMNS.size() - cells.size(), ""));
     }
+    write(cells);
+    return now;
+  }
+
+  private static List<String> named(
+      String what, String solver, Blanket blanket, long seed, double seconds) {
+    return new ArrayList<>(
+        List.of(
+            what,
+            solver,
+            Integer.toString(blanket.pieceCount()),
+            Integer.toString(blanket.pile().count()),
+            Long.toString(seed),
+            Double.toString(seconds)));
+  }
+
+  private static void tell(List<String> cells, Blanket blanket, Sequences before, Sequences now) {
+    Upset upset = Upset.of(blanket, before, now);
+    LeastUpset least = LeastChanges.of(blanket, before, now, () -> false);
+    boolean planned = before.complete();
+    Score score = Scorer.score(blanket, now, planned ? Optional.of(before) : Optional.empty());
+    cells.add(Check.faults(blanket, now).isEmpty() ? "yes" : "no");
+    cells.add(Integer.toString(altered(blanket, before, now)));
+    cells.add(Integer.toString(upset.freeRounds()));
+    cells.add(Integer.toString(upset.changedRounds()));
+    cells.add(Integer.toString(least.rounds()));
+    cells.add(least.exact() ? "yes" : "no");
+    cells.add(Output.points(score.total()));
+    cells.add(Output.points(score.objective()));
+  }
+
+  private void write(List<String> cells) {
     results.row(cells);
     System.out.println(String.join(" ", cells));
   }

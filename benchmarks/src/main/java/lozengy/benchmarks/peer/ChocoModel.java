@@ -3,6 +3,7 @@ package lozengy.benchmarks.peer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.IntBinaryOperator;
@@ -48,7 +49,7 @@ final class ChocoModel {
    */
   ChocoModel(Blanket blanket) {
     this.blanket = blanket;
-    this.losses = new Losses(blanket, UNITS_PER_POINT);
+    this.losses = new Losses(blanket, Optional.empty(), UNITS_PER_POINT);
     this.rounds = new IntVar[blanket.pieceCount()][];
     for (int piece = 0; piece < rounds.length; piece++) {
       if (blanket.state(piece) != PieceState.PLANNED) {

@@ -6,8 +6,10 @@ import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 
 /** CP-SAT of OR-Tools on {@link CpSatModel}, with its own parallel portfolio. */
 public final class CpSatContender implements Contender {
@@ -31,8 +33,29 @@ public final class CpSatContender implements Contender {
 
   @Override
   public Run run(Blanket blanket, long seed, double limitSeconds) {
+    return run(blanket, Optional.empty(), Optional.empty(), seed, limitSeconds);
+  }
+
+  /**
+   * Plans again.
+   *
+   * @param earlier sequences to stay close to
+   * @param start a valid arrangement to begin with, given as a hint
+   */
+  public Run again(
+      Blanket blanket, Sequences earlier, Sequences start, long seed, double limitSeconds) {
+    return run(blanket, Optional.of(earlier), Optional.of(start), seed, limitSeconds);
+  }
+
+  private Run run(
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      Optional<Sequences> start,
+      long seed,
+      double limitSeconds) {
     Stopwatch watch = new Stopwatch();
-    CpSatModel stated = new CpSatModel(blanket);
+    CpSatModel stated = new CpSatModel(blanket, earlier);
+    start.ifPresent(stated::hint);
     double statedSeconds = watch.seconds();
     List<Found> found = new ArrayList<>();
     CpSolver solver = new CpSolver();

@@ -8,10 +8,10 @@ import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 
 /**
  * A blanket's rules and score for CP-SAT. A literal says that a round shows a yarn; there is none
@@ -31,16 +31,13 @@ final class CpSatModel {
   /**
    * States a blanket.
    *
-   * @throws IllegalArgumentException if a piece is worked: that is not modelled
+   * @param earlier sequences to stay close to, where planning again
    */
-  CpSatModel(Blanket blanket) {
+  CpSatModel(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
-    this.losses = new Losses(blanket, UNITS_PER_POINT);
+    this.losses = new Losses(blanket, earlier, UNITS_PER_POINT);
     this.shows = new Literal[blanket.pieceCount()][][];
     for (int piece = 0; piece < shows.length; piece++) {
-      if (blanket.state(piece) != PieceState.PLANNED) {
-        throw new IllegalArgumentException(blanket.place(piece).name() + " is worked already");
-      }
       shows[piece] = new Literal[blanket.roundCount(piece)][];
       for (int round = 0; round < shows[piece].length; round++) {
         shows[piece][round] = round(piece, round);
@@ -51,7 +48,41 @@ final class CpSatModel {
     new CpSatBalance(this).post();
     new CpSatStock(this).post();
     new CpSatCopies(this).post();
+    earlier.ifPresent(this::keep);
     model.minimize(loss);
+  }
+
+  private void keep(Sequences earlier) {
+    List<int[]> counting = new ArrayList<>();
+    for (int piece = 0; piece < shows.length; piece++) {
+      for (int round = 0; round < shows[piece].length; round++) {
+        if (blanket.free(piece, round) && earlier.yarn(piece, round) != Sequences.OPEN) {
+          counting.add(new int[] {piece, round});
+        }
+      }
+    }
+    for (int[] each : counting) {
+      long units = losses.changed(counting.size());
+      Literal kept = shows[each[0]][each[1]][earlier.yarn(each[0], each[1])];
+      if (kept == null) {
+        loss.add(units);
+      } else {
+        lose(kept.not(), units);
+      }
+    }
+  }
+
+  /** Has the solver begin with an arrangement. */
+  void hint(Sequences start) {
+    for (int piece = 0; piece < shows.length; piece++) {
+      for (int round = 0; round < shows[piece].length; round++) {
+        for (int yarn = 0; yarn < shows[piece][round].length; yarn++) {
+          if (shows[piece][round][yarn] instanceof BoolVar literal) {
+            model.addHint(literal, start.yarn(piece, round) == yarn);
+          }
+        }
+      }
+    }
   }
 
   private Literal[] round(int piece, int round) {

@@ -1,7 +1,9 @@
 package lozengy.benchmarks.peer;
 
 import java.util.Map;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
 import lozengy.model.layout.Pairs;
@@ -22,16 +24,19 @@ final class Losses {
   private final double unitsPerPoint;
   private final double expectedRepeats;
   private final Targets targets;
+  private final Optional<Sequences> earlier;
   private final int steps;
 
   /**
-   * Makes them for a blanket without an earlier arrangement.
+   * Makes them for a blanket.
    *
    * @param blanket the blanket
+   * @param earlier sequences to stay close to, where planning again
    * @param unitsPerPoint how many units make a point of the total
    */
-  Losses(Blanket blanket, double unitsPerPoint) {
+  Losses(Blanket blanket, Optional<Sequences> earlier, double unitsPerPoint) {
     this.blanket = blanket;
+    this.earlier = earlier;
     this.unitsPerPoint = unitsPerPoint;
     this.expectedRepeats = Scorer.expectedRepeats(blanket);
     this.targets = Targets.of(blanket);
@@ -90,6 +95,11 @@ final class Losses {
     return units(Part.VARIETY, 1.0 / blanket.pieceCount());
   }
 
+  /** Keep: a round that has another yarn than before, of those that count. */
+  long changed(int counting) {
+    return units(Part.KEEP, 1.0 / counting);
+  }
+
   /** Leeway: none at all left of some yarn. */
   long noLeeway() {
     return units(Part.LEEWAY, 1);
@@ -99,7 +109,8 @@ final class Losses {
     Preferences prefer = blanket.brief().prefer();
     double weights = 0;
     for (Map.Entry<Part, Double> weight : prefer.weights().entrySet()) {
-      weights += weight.getKey() == Part.KEEP ? 0 : weight.getValue();
+      boolean counts = weight.getKey() != Part.KEEP || earlier.isPresent();
+      weights += counts ? weight.getValue() : 0;
     }
     double points = weights == 0 ? 0 : 100 * prefer.weight(part) / weights;
     return Math.round(points * ofPart * unitsPerPoint);

@@ -3,8 +3,12 @@ package lozengy.benchmarks.peer;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
 
-/** The yarns that a round of a planned piece may take by itself: by its lock, tones and bans. */
+/**
+ * The yarns that a round may take by itself: of a planned piece by its lock, tones and bans, of a
+ * worked one those it has.
+ */
 final class RoundDomain {
 
   private RoundDomain() {}
@@ -12,6 +16,9 @@ final class RoundDomain {
   /** The yarns, ascending; of a locked round the locked one alone, or none if it may not be. */
   static int[] of(Blanket blanket, int piece, int round) {
     int locked = blanket.locked(piece, round);
+    if (blanket.state(piece) != PieceState.PLANNED) {
+      return new int[] {locked};
+    }
     if (locked != Sequences.OPEN && !allowed(blanket, piece, round, locked)) {
       return new int[0];
     }
