@@ -4,14 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.PieceNote;
+import lozengy.model.brief.PieceState;
 import lozengy.model.check.Check;
 import lozengy.model.reading.BriefJudge;
 import lozengy.model.score.Scorer;
@@ -44,6 +50,58 @@ class LooksTest {
   @Test
   void searchModelAndBruteForceAgreeWhereImagesAreWorked() {
     agree(700, seed -> RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 2, 4)));
+  }
+
+  /**
+   * Marking images of each other as made, as they were planned, changes no figure and no answer.
+   */
+  @Test
+  void aMarkThatChangesNoYarnChangesNothing() {
+    int marked = 0;
+    for (long seed = 1; seed <= 200; seed++) {
+      Brief brief =
+          RandomLooks.symmetricWorked(seed, RandomBriefs.of(seed, 2, 4)).withPieces(List.of());
+      if (!BriefJudge.mistakes(brief).isEmpty()) {
+        continue;
+      }
+      Blanket planned = Blanket.of(brief);
+      SolveResult result = Solver.solve(planned, Optional.empty(), moves());
+      if (!(result instanceof SolveResult.Found found) || !planned.orbits().any()) {
+        continue;
+      }
+      Sequences sequences = found.arrangement().sequences();
+      Blanket made = Blanket.of(brief.withPieces(made(planned, sequences, seed)));
+      String told = "seed " + seed + ", " + brief.look();
+      assertEquals(List.of(), Check.faults(made, sequences), told);
+      assertEquals(
+          found.arrangement().score(), Scorer.score(made, sequences, Optional.empty()), told);
+      assertEquals(List.of(), Root.arguments(made), told);
+      SolveResult again = Solver.solve(made, Optional.of(sequences), moves());
+      assertTrue(again instanceof SolveResult.Found, told + again);
+      double bound = Bounds.of(made, new BoundLimits(1), () -> false).total();
+      assertTrue(bound >= found.arrangement().score().total() - 1e-9, told + ": bound " + bound);
+      marked++;
+    }
+    assertTrue(marked > 20, "marked: " + marked);
+  }
+
+  /** Notes that every other orbit is made as it was planned. */
+  private static List<PieceNote> made(Blanket blanket, Sequences sequences, long seed) {
+    List<PieceNote> notes = new ArrayList<>();
+    for (int lead : blanket.orbits().leads()) {
+      if ((lead + seed) % 2 == 0) {
+        List<String> at =
+            Arrays.stream(blanket.orbits().members(lead))
+                .mapToObj(piece -> blanket.place(piece).name())
+                .toList();
+        List<Optional<String>> rounds =
+            Arrays.stream(sequences.of(lead))
+                .mapToObj(yarn -> Optional.of(blanket.yarn(yarn).code()))
+                .toList();
+        notes.add(new PieceNote(at, rounds, PieceState.MADE, Set.of()));
+      }
+    }
+    return notes;
   }
 
   private static void agree(long seeds, LongFunction<Brief> briefs) {

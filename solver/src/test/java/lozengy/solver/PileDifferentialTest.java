@@ -22,6 +22,7 @@ import lozengy.solver.constraint.Layings;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
 import lozengy.solver.constraint.TinyPiles;
+import lozengy.solver.explain.Examining;
 import lozengy.solver.explain.Feasibility;
 import lozengy.solver.explain.Refutation;
 import lozengy.solver.explain.Root;
@@ -97,7 +98,7 @@ class PileDifferentialTest {
             List.of(), Check.faults(blanket, ((Start.Found) outcome).sequences()), "seed " + seed);
       } else {
         assertEquals(new Start.None(), outcome, "seed " + seed);
-        Feasibility.Answer answer = Feasibility.examine(blanket, seed, AMPLE);
+        Feasibility.Answer answer = Examining.of(blanket, seed, AMPLE);
         assertTrue(answer instanceof Feasibility.Impossible, "seed " + seed);
       }
     }

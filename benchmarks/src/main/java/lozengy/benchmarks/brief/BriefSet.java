@@ -25,6 +25,12 @@ public final class BriefSet {
   private static final Rules THREE_CLASSES_OF_FOUR =
       Rules.DEFAULT.withMinContrast(29).withCopies(OptionalInt.of(1));
 
+  /** A min-contrast by which two of three darks count as the same. */
+  private static final double TWO_CLASSES_OF_THREE = 32.1;
+
+  /** Slack where there is far more yarn than needed. */
+  private static final double AMPLE_PERCENT = 300;
+
   private static final List<BriefSpec> ALL =
       List.of(
           new BriefSpec(
@@ -162,12 +168,13 @@ public final class BriefSet {
   }
 
   /**
-   * The specification of that name, of the set, of those for growth or of few borders.
+   * The specification of that name, of the set, of those for growth or of few
+   * borders.
    *
    * @throws IllegalArgumentException naming all there are, if there is none
    */
   public static BriefSpec named(String name) {
-    return Stream.of(ALL, growth(), few())
+    return Stream.of(ALL, growth(), few(), heldOut(), ample())
         .flatMap(List::stream)
         .filter(spec -> spec.name().equals(name))
         .findFirst()
@@ -181,7 +188,10 @@ public final class BriefSet {
                         + " and "
                         + growth().stream().map(BriefSpec::name).toList()
                         + " and "
-                        + few().stream().map(BriefSpec::name).toList()));
+                        + Stream.of(few(), heldOut(), ample())
+                            .flatMap(List::stream)
+                            .map(BriefSpec::name)
+                            .toList()));
   }
 
   /**
@@ -201,27 +211,67 @@ public final class BriefSet {
    * and odd stock with 2 %.
    */
   public static List<BriefSpec> few() {
-    List<BriefSpec> few = new ArrayList<>();
-    few.addAll(few("100", onPoint(6, 7)));
-    few.addAll(few("400", onPoint(13, 14)));
-    few.addAll(few("1000", onPoint(21, 23)));
-    few.addAll(few("2000", onPoint(30, 32)));
-    return few;
+    YarnCounts inner = new YarnCounts(0, 6, 10);
+    return Stream.of(
+            few("few", "100", onPoint(6, 7), inner),
+            few("few", "400", onPoint(13, 14), inner),
+            few("few", "1000", onPoint(21, 23), inner),
+            few("few", "2000", onPoint(30, 32), inner))
+        .flatMap(List::stream)
+        .toList();
   }
 
-  private static List<BriefSpec> few(String size, LayoutSize layout) {
+  /**
+   * The same family drawn once more on other layouts with other yarns: nothing in the search was
+   * chosen by these.
+   */
+  public static List<BriefSpec> heldOut() {
+    YarnCounts inner = new YarnCounts(0, 5, 8);
+    return Stream.of(
+            few("held", "100", onPoint(5, 9), inner),
+            few("held", "400", onPoint(11, 17), inner),
+            few("held", "1000", onPoint(20, 24), inner),
+            few("held", "2000", onPoint(29, 33), inner))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  /**
+   * Few borders with far more yarn than needed and all rules as they come, and one where
+   * min-contrast joins two of three border yarns.
+   */
+  public static List<BriefSpec> ample() {
+    Rules joined = Rules.DEFAULT.withMinContrast(TWO_CLASSES_OF_THREE);
+    return List.of(
+        ample("ample-2-9x12", onPoint(9, 12), 2, Rules.DEFAULT),
+        ample("ample-2-12x16", onPoint(12, 16), 2, Rules.DEFAULT),
+        ample("ample-3-9x12", onPoint(9, 12), 3, Rules.DEFAULT),
+        ample("ample-3-9x12-contrast", onPoint(9, 12), 3, joined),
+        ample("ample-3-12x16", onPoint(12, 16), 3, Rules.DEFAULT),
+        ample("ample-3-20x24", onPoint(20, 24), 3, Rules.DEFAULT));
+  }
+
+  private static BriefSpec ample(String name, LayoutSize layout, int borders, Rules rules) {
+    return few(name, layout, new YarnCounts(borders, 0, 8), AMPLE_PERCENT, Stock.EVEN, rules);
+  }
+
+  private static List<BriefSpec> few(
+      String family, String size, LayoutSize layout, YarnCounts inner) {
     List<BriefSpec> few = new ArrayList<>();
     for (int borders = 2; borders <= 4; borders++) {
-      few.add(few("few-%d-%s".formatted(borders, size), layout, borders, 5, Stock.EVEN, UNLIKE));
-      few.add(few("few-%d-%s-odd".formatted(borders, size), layout, borders, 2, Stock.ODD, UNLIKE));
+      YarnCounts yarns = new YarnCounts(borders, inner.mid(), inner.light());
+      String name = "%s-%d-%s".formatted(family, borders, size);
+      few.add(few(name, layout, yarns, 5, Stock.EVEN, UNLIKE));
+      few.add(few(name + "-odd", layout, yarns, 2, Stock.ODD, UNLIKE));
     }
-    few.add(few("few-contrast-" + size, layout, 4, 5, Stock.EVEN, THREE_CLASSES_OF_FOUR));
+    YarnCounts yarns = new YarnCounts(4, inner.mid(), inner.light());
+    String name = "%s-contrast-%s".formatted(family, size);
+    few.add(few(name, layout, yarns, 5, Stock.EVEN, THREE_CLASSES_OF_FOUR));
     return few;
   }
 
   private static BriefSpec few(
-      String name, LayoutSize layout, int borders, double slack, Stock stock, Rules rules) {
-    YarnCounts yarns = new YarnCounts(borders, 6, 10);
+      String name, LayoutSize layout, YarnCounts yarns, double slack, Stock stock, Rules rules) {
     return new BriefSpec(name, layout, "LIILD", yarns, slack, stock, Known.NOTHING, rules, false);
   }
 

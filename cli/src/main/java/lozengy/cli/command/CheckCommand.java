@@ -6,8 +6,10 @@ import lozengy.cli.file.Source;
 import lozengy.cli.process.ExitCode;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.StatedArrangement;
+import lozengy.model.arrangement.Verdict;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
+import lozengy.report.check.VerdictLines;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -40,7 +42,7 @@ final class CheckCommand implements Callable<Integer> {
   public Integer call() {
     Source source = new Source(file);
     StatedArrangement stated = Inputs.readStated(source, terminal);
-    Verdict verdict = Verdict.of(stated);
+    VerdictLines verdict = VerdictLines.of(stated, Verdict.of(stated));
     if (json.wanted()) {
       terminal.out().println(Json.result("check-result", verdict.json()));
     } else {

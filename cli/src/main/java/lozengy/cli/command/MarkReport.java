@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import lozengy.cli.command.Verdict.Found;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Laid;
@@ -20,6 +19,7 @@ import lozengy.model.check.Check;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
+import lozengy.report.check.FaultLine;
 
 /**
  * What a mark has changed.
@@ -28,12 +28,12 @@ import lozengy.report.PlainText;
  * @param now the arrangement now
  * @param faults what is wrong with it now
  */
-record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
+record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
 
   static MarkReport of(Arrangement before, Arrangement now) {
-    List<Found> faults =
+    List<FaultLine> faults =
         Check.faults(now.blanket(), now.sequences()).stream()
-            .map(fault -> Found.of(now.blanket(), fault))
+            .map(fault -> FaultLine.of(now.blanket(), fault))
             .toList();
     return new MarkReport(before, now, faults);
   }
@@ -113,7 +113,7 @@ record MarkReport(Arrangement before, Arrangement now, List<Found> faults) {
         "worked", worked,
         "counted", counted,
         "pieces", counts,
-        "faults", faults.stream().map(Found::json).toList());
+        "faults", faults.stream().map(FaultLine::json).toList());
   }
 
   private Blanket blanket() {

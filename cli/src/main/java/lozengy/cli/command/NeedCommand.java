@@ -14,6 +14,8 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
+import lozengy.report.need.NeedJson;
+import lozengy.report.need.NeedWords;
 import lozengy.solver.explain.Buying;
 import lozengy.solver.explain.ExplainOptions;
 import picocli.CommandLine.Command;

@@ -194,16 +194,6 @@ public record Brief(
   }
 
   /**
-   * {@return this brief with another title}
-   *
-   * @param other what stands in its place
-   */
-  public Brief withTitle(String other) {
-    return new Brief(
-        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
-  }
-
-  /**
    * {@return this brief with another look}
    *
    * @param other what stands in its place

@@ -15,17 +15,6 @@ public record Range(
     BigDecimal least, boolean leastAllowed, BigDecimal most, boolean whole, String unit) {
 
   /**
-   * Numbers above 0.
-   *
-   * @param most largest number, allowed
-   * @param unit what is counted or measured, such as {@code metres}; may be empty
-   * @return the range
-   */
-  public static Range above0(long most, String unit) {
-    return new Range(BigDecimal.ZERO, false, BigDecimal.valueOf(most), false, unit);
-  }
-
-  /**
    * Numbers from {@code least} on.
    *
    * @param least smallest number, allowed

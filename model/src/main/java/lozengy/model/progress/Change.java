@@ -11,12 +11,91 @@ public sealed interface Change {
   String place();
 
   /**
+   * Hands the wish to what treats its kind.
+   *
+   * @param kinds what treats each kind
+   * @param <R> what comes of it
+   * @return what came of it
+   */
+  <R> R in(Kinds<R> kinds);
+
+  /**
+   * Treats each kind of wish: one that is forgotten does not compile.
+   *
+   * @param <R> what comes of it
+   */
+  interface Kinds<R> {
+
+    /**
+     * {@return what comes of a wish to hold}
+     *
+     * @param hold the wish
+     */
+    R of(Hold hold);
+
+    /**
+     * {@return what comes of a wish to lock}
+     *
+     * @param lock the wish
+     */
+    R of(Lock lock);
+
+    /**
+     * {@return what comes of a wish to free}
+     *
+     * @param free the wish
+     */
+    R of(Free free);
+
+    /**
+     * {@return what comes of a wish to do without a yarn}
+     *
+     * @param without the wish
+     */
+    R of(Without without);
+
+    /**
+     * {@return what comes of a wish to swap yarns}
+     *
+     * @param swap the wish
+     */
+    R of(Swap swap);
+
+    /**
+     * {@return what comes of a wish for another size}
+     *
+     * @param resize the wish
+     */
+    R of(Resize resize);
+
+    /**
+     * {@return what comes of a wish to move pieces}
+     *
+     * @param move the wish
+     */
+    R of(Move move);
+
+    /**
+     * {@return what comes of a wish to put pieces on the pile}
+     *
+     * @param put the wish
+     */
+    R of(Put put);
+  }
+
+  /**
    * Pieces are to hold rounds, or not to take yarns.
    *
    * @param place what messages call it
    * @param note what is to hold
    */
-  record Hold(String place, PieceNote note) implements Change {}
+  record Hold(String place, PieceNote note) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * Planned pieces are to stay as they are planned.
@@ -24,7 +103,13 @@ public sealed interface Change {
    * @param place what messages call it
    * @param at selectors of the pieces
    */
-  record Lock(String place, List<String> at) implements Change {}
+  record Lock(String place, List<String> at) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * Planned pieces are no longer locked; bans stay.
@@ -32,7 +117,13 @@ public sealed interface Change {
    * @param place what messages call it
    * @param at selectors of the pieces
    */
-  record Free(String place, List<String> at) implements Change {}
+  record Free(String place, List<String> at) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * A yarn is to be used no more: it is lost or no longer sold.
@@ -40,7 +131,13 @@ public sealed interface Change {
    * @param place what messages call it
    * @param code the yarn
    */
-  record Without(String place, String code) implements Change {}
+  record Without(String place, String code) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * A yarn takes another's place in what is still to be worked, its share and its joining and
@@ -50,7 +147,13 @@ public sealed interface Change {
    * @param from the yarn to be used no more
    * @param to the yarn in its place
    */
-  record Swap(String place, String from, String to) implements Change {}
+  record Swap(String place, String from, String to) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * The blanket is to have another size.
@@ -60,7 +163,13 @@ public sealed interface Change {
    * @param down rows, at least 1
    * @param anchor the corner that stays where it is
    */
-  record Resize(String place, int across, int down, Anchor anchor) implements Change {}
+  record Resize(String place, int across, int down, Anchor anchor) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * Made pieces that are not joined yet are to go back on the pile: they may lie at other places.
@@ -68,7 +177,13 @@ public sealed interface Change {
    * @param place what messages call it
    * @param at selectors of the pieces; those that are not made stay as they are
    */
-  record Move(String place, List<String> at) implements Change {}
+  record Move(String place, List<String> at) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 
   /**
    * Finished pieces are to be put on the pile.
@@ -76,5 +191,11 @@ public sealed interface Change {
    * @param place what messages call it
    * @param entries the pieces
    */
-  record Put(String place, List<PileEntry> entries) implements Change {}
+  record Put(String place, List<PileEntry> entries) implements Change {
+
+    @Override
+    public <R> R in(Kinds<R> kinds) {
+      return kinds.of(this);
+    }
+  }
 }

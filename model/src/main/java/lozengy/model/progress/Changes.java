@@ -63,9 +63,11 @@ public final class Changes {
   private static Changed apply(
       Standing standing, List<Change> changes, Function<Brief, List<Mistake>> judge) {
     Changes applied = new Changes(standing);
-    List<Change> inOrder = new ArrayList<>(changes);
-    inOrder.sort(Comparator.comparingInt(Changes::rank));
-    inOrder.forEach(applied::apply);
+    Steps steps = applied.new Steps();
+    changes.stream()
+        .map(change -> change.in(steps))
+        .sorted(Comparator.comparing(Step::turn))
+        .forEach(applied::make);
     applied.throwIfAny();
     applied.judge(standing.brief(), judge);
     applied.throwIfAny();
@@ -75,52 +77,88 @@ public final class Changes {
         blanket, applied.sequences, applied.before, applied.places.byIndex(applied.brief.pieces()));
   }
 
-  private static int rank(Change change) {
-    if (change instanceof Change.Resize) {
-      return 0;
-    }
-    if (change instanceof Change.Swap) {
-      return 1;
-    }
-    if (change instanceof Change.Without) {
-      return 2;
-    }
-    if (change instanceof Change.Move || change instanceof Change.Put) {
-      return 3;
-    }
-    if (change instanceof Change.Free) {
-      return 4;
-    }
-    // what is locked as planned is read from the plan, before yarns are named that may not be there
-    return change instanceof Change.Lock ? 5 : 6;
+  /** When a change is made: yarns may be named that come only with an earlier one. */
+  private enum Turn {
+    SIZE,
+    SWAP,
+    WITHOUT,
+    PILE,
+    FREE,
+    /** What is locked as planned is read from the plan, before yarns are held that it has not. */
+    LOCK,
+    HOLD
   }
 
-  private void apply(Change change) {
+  /** A change with its turn. */
+  private record Step(Turn turn, Runnable make) {}
+
+  private final class Steps implements Change.Kinds<Step> {
+
+    @Override
+    public Step of(Change.Resize resize) {
+      return new Step(
+          Turn.SIZE,
+          () -> {
+            Resized resized = Resized.of(brief, sequences, resize);
+            brief = resized.brief();
+            sequences = resized.sequences();
+            before = sequences;
+          });
+    }
+
+    @Override
+    public Step of(Change.Swap swap) {
+      return new Step(
+          Turn.SWAP,
+          () -> {
+            Standing swapped = YarnChanges.swap(new Standing(brief, sequences), swap);
+            brief = swapped.brief();
+            sequences = swapped.sequences();
+          });
+    }
+
+    @Override
+    public Step of(Change.Without without) {
+      return new Step(Turn.WITHOUT, () -> brief = YarnChanges.without(brief, without));
+    }
+
+    @Override
+    public Step of(Change.Move move) {
+      return new Step(Turn.PILE, () -> brief = PileTaking.put(brief, move));
+    }
+
+    @Override
+    public Step of(Change.Put put) {
+      return new Step(
+          Turn.PILE,
+          () -> {
+            PileEntries pile = new PileEntries(brief.pile());
+            put.entries().forEach(pile::put);
+            brief = brief.withPile(pile.list());
+          });
+    }
+
+    @Override
+    public Step of(Change.Free free) {
+      return new Step(Turn.FREE, () -> brief = Locks.freed(brief, free));
+    }
+
+    @Override
+    public Step of(Change.Lock lock) {
+      return new Step(
+          Turn.LOCK,
+          () -> add(lock.place(), Locks.asPlanned(new Standing(brief, sequences), lock)));
+    }
+
+    @Override
+    public Step of(Change.Hold hold) {
+      return new Step(Turn.HOLD, () -> add(hold.place(), List.of(hold.note())));
+    }
+  }
+
+  private void make(Step step) {
     try {
-      if (change instanceof Change.Resize resize) {
-        Resized resized = Resized.of(brief, sequences, resize);
-        brief = resized.brief();
-        sequences = resized.sequences();
-        before = sequences;
-      } else if (change instanceof Change.Swap swap) {
-        Standing swapped = YarnChanges.swap(new Standing(brief, sequences), swap);
-        brief = swapped.brief();
-        sequences = swapped.sequences();
-      } else if (change instanceof Change.Without without) {
-        brief = YarnChanges.without(brief, without);
-      } else if (change instanceof Change.Move move) {
-        brief = PileTaking.put(brief, move);
-      } else if (change instanceof Change.Put put) {
-        PileEntries pile = new PileEntries(brief.pile());
-        put.entries().forEach(pile::put);
-        brief = brief.withPile(pile.list());
-      } else if (change instanceof Change.Free free) {
-        brief = Locks.freed(brief, free);
-      } else if (change instanceof Change.Lock lock) {
-        add(lock.place(), Locks.asPlanned(new Standing(brief, sequences), lock));
-      } else if (change instanceof Change.Hold hold) {
-        add(hold.place(), List.of(hold.note()));
-      }
+      step.make().run();
     } catch (InputException e) {
       mistakes.addAll(e.mistakes());
     }

@@ -2,6 +2,7 @@ package lozengy.model.reading;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -90,14 +91,14 @@ final class LockMistakes {
         first.yarns().stream().map(y -> blanket.yarn(y).code()).collect(Collectors.joining(" "));
     String rounds =
         first.rounds().stream().map(r -> Integer.toString(r + 1)).collect(Collectors.joining(" "));
-    return new Mistake.Sort(
-        "breaks-rule",
-        Map.of(
-            "rule", first.rule().word(),
-            "fault", first.code(),
-            "pieces", pieces,
-            "rounds", rounds,
-            "yarns", yarns));
+    Map<String, String> data = new HashMap<>();
+    data.put("rule", first.rule().word());
+    data.put("fault", first.code());
+    data.put("pieces", pieces);
+    data.put("rounds", rounds);
+    data.put("yarns", yarns);
+    data.values().removeIf(String::isEmpty);
+    return new Mistake.Sort("breaks-rule", data);
   }
 
   /** By piece, the last note that holds a round of it, or -1. */

@@ -78,15 +78,6 @@ public final class Units {
   }
 
   /**
-   * {@return yards of a length in m}
-   *
-   * @param metres the length in m
-   */
-  public static double yardsOfMetres(double metres) {
-    return metres / 0.9144;
-  }
-
-  /**
    * {@return a length in words, to the nearest millimetre: {@code 14.1 cm}, {@code 10 cm}}
    *
    * @param cm the length in cm

@@ -255,19 +255,4 @@ public final class ConstraintModel {
     }
     return sequences;
   }
-
-  /** {@return what the rounds may take by what is propagated now} */
-  public RoundYarns domains() {
-    RoundYarns left = domains.copy();
-    for (int piece = 0; piece < pieces.length; piece++) {
-      for (int round = 0; round < pieces[piece].length; round++) {
-        for (int yarn : domains.yarnsOf(piece, round)) {
-          if (!pieces[piece][round].contains(yarn)) {
-            left.remove(piece, round, yarn);
-          }
-        }
-      }
-    }
-    return left;
-  }
 }

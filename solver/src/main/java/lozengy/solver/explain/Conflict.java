@@ -3,13 +3,11 @@ package lozengy.solver.explain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleBook;
 import lozengy.model.input.BriefPath;
-import lozengy.solver.constraint.Limits;
 import lozengy.solver.explain.Settling.Verdict;
 
 /**
@@ -32,21 +30,6 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    */
   public Conflict {
     lines = List.copyOf(lines);
-  }
-
-  /**
-   * Finds a conflict.
-   *
-   * @param blanket a blanket
-   * @param seed breaks ties in the searches
-   * @param limits limits of each search
-   * @return a conflict, or empty if the whole brief is not refuted within the limits
-   */
-  public static Optional<Conflict> find(Blanket blanket, long seed, Limits limits) {
-    Settling settling = new Settling(seed, limits);
-    return settling.settle(blanket, RuleBook.lines(blanket)) == Verdict.CONFLICTS
-        ? Optional.of(ofRefuted(blanket, settling))
-        : Optional.empty();
   }
 
   /**

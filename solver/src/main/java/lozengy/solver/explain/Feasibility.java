@@ -53,24 +53,6 @@ public final class Feasibility {
   public record Unknown() implements Answer {}
 
   /**
-   * Examines a blanket: direct arguments first, then a search for a first arrangement on the
-   * constraint model, and if that is refuted, a search for the lines in conflict. Blankets too big
-   * for the model (see {@link ConstraintModel#fits}) get the direct arguments alone.
-   *
-   * @param blanket a blanket
-   * @param seed breaks ties; the same blanket, seed and limits give the same answer
-   * @param limits limits of the search for an arrangement
-   * @return what was found out
-   */
-  public static Answer examine(Blanket blanket, long seed, Limits limits) {
-    List<Refutation> refutations = Root.arguments(blanket);
-    if (!refutations.isEmpty()) {
-      return new Impossible(refutations, Optional.empty());
-    }
-    return search(blanket, seed, limits);
-  }
-
-  /**
    * Examines a blanket that no direct argument speaks against, by the constraint model alone.
    *
    * @param blanket a blanket

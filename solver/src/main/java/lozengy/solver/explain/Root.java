@@ -5,9 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.check.RoundYarns;
-import lozengy.solver.constraint.ConstraintModel;
-import org.chocosolver.solver.exception.ContradictionException;
 
 /** What is certain of a blanket before any search. */
 public final class Root {
@@ -36,24 +33,6 @@ public final class Root {
           List.of(Capacity.BORDER_LIMITS));
 
   private Root() {}
-
-  /** What the root shows. */
-  public sealed interface Result {}
-
-  /**
-   * Nothing forbids an arrangement so far.
-   *
-   * @param domains what each round may take at most: what is left out is in no valid arrangement
-   */
-  public record Open(RoundYarns domains) implements Result {}
-
-  /**
-   * No arrangement fits.
-   *
-   * @param reasons reasons, each a proof by itself; empty if propagation found it and no reason is
-   *     known
-   */
-  public record Closed(List<Refutation> reasons) implements Result {}
 
   /**
    * Direct arguments against a blanket; for blankets of any size.
@@ -91,32 +70,5 @@ public final class Root {
       }
     }
     return Map.of();
-  }
-
-  /**
-   * Filters what each round may take: direct arguments, then, for blankets that are small enough
-   * (see {@link ConstraintModel#fits}), propagation of all rules.
-   *
-   * @param blanket the blanket
-   * @return what is left of the domains, or that nothing fits
-   */
-  public static Result filter(Blanket blanket) {
-    List<Refutation> reasons = arguments(blanket);
-    if (!reasons.isEmpty()) {
-      return new Closed(reasons);
-    }
-    Asked asked = Asked.all(blanket);
-    RoundYarns domains = asked.direct().copy();
-    LongRounds.filter(asked, domains);
-    if (!ConstraintModel.fits(blanket)) {
-      return new Open(domains);
-    }
-    ConstraintModel model = ConstraintModel.of(blanket);
-    try {
-      model.model().getSolver().propagate();
-    } catch (ContradictionException e) {
-      return new Closed(List.of());
-    }
-    return new Open(model.domains());
   }
 }

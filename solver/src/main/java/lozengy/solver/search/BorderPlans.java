@@ -22,14 +22,14 @@ import lozengy.solver.problem.Problem;
  * that, {@link BorderColouring} goes round them. The plan of counts then decides within the plan of
  * borders, so that both can be kept.
  *
- * <p>With four yarns or more that may all meet, single changes suffice: there a random deal does as
+ * <p>With five yarns or more that may all meet, single changes suffice: there a random deal does as
  * well, and these plans are only made where it fails. Centres that may clash are planned in the
  * same way, apart from the borders.
  */
 final class BorderPlans {
 
   /** Yarns that all may meet each other, from which on borders are not few. */
-  private static final int MANY = 4;
+  private static final int MANY = 5;
 
   /** Most plans that are kept, those of least cost by their counts. */
   private static final int MOST_PLANS = 8;

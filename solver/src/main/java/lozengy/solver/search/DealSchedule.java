@@ -34,7 +34,7 @@ final class DealSchedule {
   /** Deals of plans of borders by each walker, and the part of all moves that they take. */
   static final int PLAN_DEALS = 6;
 
-  private static final double PLANS_PART = 0.6;
+  private static final double PLANS_PART = 0.45;
 
   /** The part of such a deal's moves in which borders move alone. */
   static final double BORDERS_PART = 0.3;
@@ -42,7 +42,7 @@ final class DealSchedule {
   /** How many of the deals go on, and the part of all moves that they take. */
   static final int PLANS_IN_HEATS = 4;
 
-  private static final double HEATS_PART = 0.2;
+  private static final double HEATS_PART = 0.15;
 
   private DealSchedule() {}
 

@@ -12,6 +12,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
+import lozengy.solver.explain.Examining;
 import lozengy.solver.explain.Feasibility;
 import lozengy.solver.explain.Reason;
 import lozengy.solver.explain.Root;
@@ -109,7 +110,7 @@ class TransportationTest {
   @MethodSource("problems")
   void supplyServesDemandToTheLastUnit(Problem problem) {
     Blanket blanket = problem.blanket();
-    Feasibility.Answer answer = Feasibility.examine(blanket, 1, Limits.of(100_000, 10_000));
+    Feasibility.Answer answer = Examining.of(blanket, 1, Limits.of(100_000, 10_000));
     assertTrue(answer instanceof Feasibility.Fits, answer.toString());
     Sequences start = ((Feasibility.Fits) answer).start();
     long[] used = blanket.usedMillimetres(start);

@@ -36,9 +36,7 @@ class ConflictTest {
   void tellsTheLinesThatHemAPieceIn() {
     Blanket blanket = hemmedIn();
     assertEquals(List.of(), Root.arguments(blanket));
-    assertEquals(new Root.Closed(List.of()), Root.filter(blanket));
-    Feasibility.Impossible impossible =
-        (Feasibility.Impossible) Feasibility.examine(blanket, 1, LIMITS);
+    Feasibility.Impossible impossible = (Feasibility.Impossible) Examining.of(blanket, 1, LIMITS);
     assertEquals(List.of(), impossible.refutations());
     Conflict conflict = impossible.conflict().orElseThrow();
     assertTrue(conflict.minimal());
@@ -58,7 +56,7 @@ class ConflictTest {
   @Test
   void saysThatItMayNotBeMinimalWhereLimitsWereTooNarrow() {
     Blanket blanket = hemmedIn();
-    Conflict conflict = Conflict.find(blanket, 1, Limits.of(1, 2)).orElseThrow();
+    Conflict conflict = Examining.conflict(blanket, 1, Limits.of(1, 2)).orElseThrow();
     assertFalse(conflict.minimal());
   }
 
@@ -69,6 +67,6 @@ class ConflictTest {
             .motif(PieceKind.SQUARE, round(1000))
             .yarns(2, Tone.DARK, 1_000_000)
             .build();
-    assertTrue(Conflict.find(blanket, 1, LIMITS).isEmpty());
+    assertTrue(Examining.conflict(blanket, 1, LIMITS).isEmpty());
   }
 }

@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
 import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.BruteForce;
 import lozengy.solver.constraint.TinyBlankets;
+import lozengy.solver.constraint.TinyPiles;
 import org.junit.jupiter.api.Test;
 
 /** Whole explanations against brute force, on tiny random blankets. */
@@ -19,11 +21,24 @@ class ExplanationTest {
 
   @Test
   void isNeverWrongAndEveryRemedyWorks() {
+    int[] told = isNeverWrong(TinyBlankets::of, SEEDS);
+    assertTrue(told[0] > 50, told[0] + " remedies");
+    assertTrue(told[1] > 10, told[1] + " nearest misses");
+  }
+
+  @Test
+  void isNeverWrongWithAPileAndZones() {
+    int[] told = isNeverWrong(TinyPiles::looked, 17);
+    assertTrue(told[0] > 5, told[0] + " remedies");
+  }
+
+  /** Tells the numbers of remedies and of nearest misses that were held against brute force. */
+  private static int[] isNeverWrong(LongFunction<Blanket> blankets, long seeds) {
     int remedies = 0;
     int misses = 0;
-    for (long seed = 0; seed < SEEDS; seed++) {
+    for (long seed = 0; seed < seeds; seed++) {
       String place = "seed " + seed;
-      Blanket blanket = TinyBlankets.of(seed);
+      Blanket blanket = blankets.apply(seed);
       boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
       Explanation told = Explanation.of(blanket, ExplainOptions.of(seed, () -> false));
       if (fits) {
@@ -51,7 +66,6 @@ class ExplanationTest {
         misses++;
       }
     }
-    assertTrue(remedies > 50, remedies + " remedies");
-    assertTrue(misses > 10, misses + " nearest misses");
+    return new int[] {remedies, misses};
   }
 }

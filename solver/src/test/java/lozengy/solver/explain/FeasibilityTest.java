@@ -29,7 +29,7 @@ class FeasibilityTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
       boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
-      Feasibility.Answer answer = Feasibility.examine(blanket, seed, AMPLE);
+      Feasibility.Answer answer = Examining.of(blanket, seed, AMPLE);
       if (fits) {
         assertTrue(answer instanceof Feasibility.Fits, "seed " + seed + ": " + answer);
         Sequences start = ((Feasibility.Fits) answer).start();
@@ -50,13 +50,11 @@ class FeasibilityTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
       String place = "seed " + seed;
-      if (Root.filter(blanket) instanceof Root.Open open) {
-        RoundYarns domains = open.domains();
-        removed += domains.equals(RoundYarns.direct(blanket)) ? 0 : 1;
-        BruteForce.count(blanket, 2_000, sequences -> assertInside(sequences, domains, place));
-      } else {
-        assertEquals(0, BruteForce.count(blanket, 1, sequences -> {}), place);
-      }
+      Asked asked = Asked.all(blanket);
+      RoundYarns domains = asked.direct().copy();
+      LongRounds.filter(asked, domains);
+      removed += domains.equals(asked.direct()) ? 0 : 1;
+      BruteForce.count(blanket, 2_000, sequences -> assertInside(sequences, domains, place));
     }
     assertTrue(removed > 0, "nothing was ever filtered");
   }
@@ -76,11 +74,11 @@ class FeasibilityTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
       if (BruteForce.count(blanket, 1, sequences -> {}) > 0) {
-        assertTrue(Conflict.find(blanket, seed, AMPLE).isEmpty(), "seed " + seed);
+        assertTrue(Examining.conflict(blanket, seed, AMPLE).isEmpty(), "seed " + seed);
         continue;
       }
       byArgument += Root.arguments(blanket).isEmpty() ? 0 : 1;
-      Conflict conflict = Conflict.find(blanket, seed, AMPLE).orElseThrow();
+      Conflict conflict = Examining.conflict(blanket, seed, AMPLE).orElseThrow();
       conflicts++;
       assertTrue(conflict.minimal(), "seed " + seed + ": limits were ample");
       assertFalse(holds(blanket, conflict.lines()), "seed " + seed);
@@ -105,7 +103,7 @@ class FeasibilityTest {
     int unknown = 0;
     for (long seed = 0; seed < 50; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
-      Feasibility.Answer stopped = Feasibility.examine(blanket, seed, new Limits(1, 1, () -> true));
+      Feasibility.Answer stopped = Examining.of(blanket, seed, new Limits(1, 1, () -> true));
       boolean fits = BruteForce.count(blanket, 1, sequences -> {}) > 0;
       // a stop may come too late for what takes no search, but must not turn an answer around
       assertFalse(fits && stopped instanceof Feasibility.Impossible, "seed " + seed);

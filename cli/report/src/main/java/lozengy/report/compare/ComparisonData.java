@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.report.compare;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.brief.Part;
+import lozengy.model.compare.Compared;
+import lozengy.model.compare.Comparison;
 import lozengy.report.Json;
 
 /** Gathers a comparison for programs; its JSON Schema is {@code compare-result-1.schema.json}. */

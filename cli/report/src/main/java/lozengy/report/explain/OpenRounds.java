@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.explain;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

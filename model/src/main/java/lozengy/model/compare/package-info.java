@@ -1,2 +1,2 @@
 /** Sets arrangements side by side: parts, yarn left, rounds changed, and which none beats. */
-package lozengy.cli.compare;
+package lozengy.model.compare;

@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.need;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -15,11 +15,11 @@ import lozengy.report.Json;
 import lozengy.solver.explain.Buying;
 
 /** Needs of yarn as {@code --json} prints them; lengths in m. */
-final class NeedJson {
+public final class NeedJson {
 
   private NeedJson() {}
 
-  static Map<String, Object> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+  public static Map<String, Object> ofYarns(Blanket blanket, List<YarnNeed> needs) {
     return Json.object(
         "title",
         blanket.brief().title(),
@@ -29,7 +29,7 @@ final class NeedJson {
         yarns(blanket, needs));
   }
 
-  static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+  public static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
     boolean settled = !(buying instanceof Buying.Unsettled);
     boolean byTotals = buying instanceof Buying.NoHelp || !settled;
     Optional<Buying.Amounts> buys =

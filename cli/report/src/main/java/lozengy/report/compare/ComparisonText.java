@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.report.compare;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import lozengy.model.brief.Part;
+import lozengy.model.compare.Compared;
+import lozengy.model.compare.Comparison;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;

@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.need;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +19,7 @@ import lozengy.report.TextTable;
 import lozengy.solver.explain.Buying;
 
 /** Tells needs of yarn in lines for a person. */
-final class NeedWords {
+public final class NeedWords {
 
   private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
@@ -27,7 +27,7 @@ final class NeedWords {
   private NeedWords() {}
 
   /** An arrangement's needs, yarn by yarn. */
-  static List<String> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+  public static List<String> ofYarns(Blanket blanket, List<YarnNeed> needs) {
     List<String> lines = new ArrayList<>();
     lines.add(
         PlainText.oneLine(blanket.brief().title()) + ": yarn needed, with joining and edging");
@@ -39,7 +39,7 @@ final class NeedWords {
   }
 
   /** A brief's needs, by tone as far as yarns are open. */
-  static List<String> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+  public static List<String> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
     List<String> lines = new ArrayList<>();
     lines.add(PlainText.oneLine(blanket.brief().title()) + ": yarn needed, before it is planned");
     lines.add("");

@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.explain;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
@@ -16,10 +16,10 @@ import lozengy.solver.explain.NearestMiss;
 import lozengy.solver.explain.Remedy;
 
 /** An explanation for programs, by the schema {@code explanation-1.schema.json}. */
-final class ExplainJson {
+public final class ExplainJson {
 
   /** The value of the field {@code format}. */
-  static final String FORMAT = "lozengy-explanation/1";
+  public static final String FORMAT = "lozengy-explanation/1";
 
   private final Blanket blanket;
   private final Wording wording;
@@ -36,7 +36,7 @@ final class ExplainJson {
    *
    * @param written where an arrangement went
    */
-  static Map<String, Object> of(
+  public static Map<String, Object> of(
       Blanket blanket, Explanation explanation, FileLines places, Optional<Path> written) {
     return new ExplainJson(blanket, places).object(explanation, written);
   }

@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.model.compare;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -28,21 +28,27 @@ public record Comparison(List<Compared> all) {
    */
   public record Changed(int changed, int shared) {}
 
-  /** The parts that all of them are scored by. */
+  /** {@return the parts that all of them are scored by} */
   public Set<Part> sharedParts() {
     Set<Part> shared = EnumSet.allOf(Part.class);
     all.forEach(each -> shared.retainAll(each.score().parts().keySet()));
     return shared;
   }
 
-  /** The codes of all yarns, in the order in which they first come. */
+  /** {@return the codes of all yarns, in the order in which they first come} */
   public Set<String> yarns() {
     Set<String> codes = new LinkedHashSet<>();
     all.forEach(each -> codes.addAll(each.leftMillimetres().keySet()));
     return codes;
   }
 
-  /** The rounds that differ between two; empty where they share none. Yarns go by their codes. */
+  /**
+   * {@return the rounds that differ between two, by the codes of their yarns; empty where they
+   * share none}
+   *
+   * @param first index of the one
+   * @param second index of the other
+   */
   public Optional<Changed> changed(int first, int second) {
     Compared one = all.get(first);
     Compared other = all.get(second);
@@ -65,7 +71,7 @@ public record Comparison(List<Compared> all) {
     return shared == 0 ? Optional.empty() : Optional.of(new Changed(changed, shared));
   }
 
-  /** How many rounds any two share, if it is the same number for each two. */
+  /** {@return how many rounds any two share, if it is the same number for each two} */
   public Optional<Integer> sharedByAll() {
     Set<Integer> shared = new LinkedHashSet<>();
     for (int i = 0; i < all.size(); i++) {
@@ -81,6 +87,9 @@ public record Comparison(List<Compared> all) {
   /**
    * Those that beat one: as good in every part that all are scored by, and better in one (Pareto).
    * One that breaks rules beats none that breaks none.
+   *
+   * @param index index of the one
+   * @return the indices of those that beat it
    */
   public List<Integer> beatenBy(int index) {
     List<Integer> better = new ArrayList<>();

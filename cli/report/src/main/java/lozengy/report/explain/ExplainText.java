@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.explain;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,7 +15,7 @@ import lozengy.solver.explain.NearestMiss;
 import lozengy.solver.explain.Remedy;
 
 /** An explanation in a maker's words. */
-final class ExplainText {
+public final class ExplainText {
 
   private static final String INDENT = "  ";
   private static final String DEEPER = "    ";
@@ -37,7 +37,8 @@ final class ExplainText {
    * @param options options that changed what is asked for
    * @param notes how many notes on pieces there are without the options
    */
-  ExplainText(Blanket blanket, FileLines places, String input, List<String> options, int notes) {
+  public ExplainText(
+      Blanket blanket, FileLines places, String input, List<String> options, int notes) {
     this.blanket = blanket;
     this.wording = new Wording(blanket);
     this.places = places;
@@ -51,7 +52,7 @@ final class ExplainText {
    *
    * @param written where an arrangement went
    */
-  List<String> lines(Explanation explanation, Optional<Path> written) {
+  public List<String> lines(Explanation explanation, Optional<Path> written) {
     String title = blanket.brief().title();
     if (explanation instanceof Explanation.Fits) {
       paragraph("", "", title + ": an arrangement fits. 'lozengy solve' plans a good one.");

@@ -1,4 +1,4 @@
-package lozengy.cli.compare;
+package lozengy.model.compare;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -24,7 +24,13 @@ public record Compared(
     int faults,
     Map<String, Long> leftMillimetres) {
 
-  /** Judges an arrangement from scratch. */
+  /**
+   * Judges an arrangement from scratch.
+   *
+   * @param label what it is called
+   * @param arrangement the arrangement
+   * @return the arrangement with its score and faults
+   */
   public static Compared of(String label, Arrangement arrangement) {
     Blanket blanket = arrangement.blanket();
     long[] used = blanket.usedMillimetres(arrangement.sequences());
@@ -40,7 +46,7 @@ public record Compared(
         left);
   }
 
-  /** What is left of the yarn that comes out shortest, in mm. */
+  /** {@return what is left of the yarn that comes out shortest, in mm} */
   public long leastLeftMillimetres() {
     return leftMillimetres.values().stream().mapToLong(Long::longValue).min().orElse(0);
   }

@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.explain;
 
 import java.util.List;
 import java.util.Map;
@@ -17,7 +17,7 @@ import lozengy.report.wording.Wording;
  * @param notes whether the file's notes on pieces are those of the brief
  * @param wishes options that brought notes on pieces, by the notes' indices in the brief
  */
-record FileLines(Node root, BriefPath prefix, boolean notes, Map<Integer, String> wishes)
+public record FileLines(Node root, BriefPath prefix, boolean notes, Map<Integer, String> wishes)
     implements Wording.Places {
 
   private static final String NOTES = "pieces";

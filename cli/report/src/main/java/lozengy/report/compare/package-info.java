@@ -1,0 +1,2 @@
+/** Arrangements side by side, as tables and for programs. */
+package lozengy.report.compare;
