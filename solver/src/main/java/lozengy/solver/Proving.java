@@ -33,7 +33,7 @@ final class Proving implements AutoCloseable {
   private static final int PATIENCE_MILLISECONDS = 50;
 
   /** What the proof has to come to an end once the search is over by the clock. */
-  private static final int GRACE_MILLISECONDS = 50;
+  private static final int GRACE_MILLISECONDS = 100;
 
   private final FutureTask<Bound> task;
   private final BooleanSupplier stop;
