@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.reading.BriefReader;
+import lozengy.report.wording.Wording;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -39,8 +40,11 @@ public final class FirstPlan {
     SolveResult result = Solver.solve(blanket, Optional.empty(), options);
     if (result instanceof SolveResult.Found found) {
       Files.writeString(answer, ArrangementWriter.text(found.arrangement()));
+    } else if (result instanceof SolveResult.Impossible impossible) {
+      // values: impossible.refutations().get(0).reason().code(); words, from lozengy-report:
+      new Wording(blanket).of(impossible).forEach(System.err::println);
     } else {
-      throw new IllegalStateException("none fits, or none was found: " + result);
+      throw new IllegalStateException("none was found, and nothing is proved: " + result);
     }
   }
 }
