@@ -79,7 +79,8 @@ class ResultSchemasTest {
   @Test
   void everyFormatInTheCodeHasASchema() throws Exception {
     Set<String> formats = new TreeSet<>();
-    for (Path module : List.of(Path.of("src", "main", "java"), Path.of("report", "src", "main", "java"))) {
+    for (Path module :
+        List.of(Path.of("src", "main", "java"), Path.of("report", "src", "main", "java"))) {
       for (Path source : javaFiles(module)) {
         Pattern.compile("(?:\"lozengy-([a-z-]+/[0-9])\"|Json.result\\(\\s*\"([a-z-]+)\")")
             .matcher(Files.readString(source))
