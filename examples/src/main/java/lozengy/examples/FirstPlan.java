@@ -13,7 +13,7 @@ import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
 
-/** The fewest lines that plan a blanket with the library: the README shows them. */
+/** The fewest lines that plan a blanket with the library: solver/README.md shows them. */
 public final class FirstPlan {
 
   private FirstPlan() {}

@@ -30,9 +30,13 @@ final class Proving implements AutoCloseable {
   private static final double LONGEST_PAUSE_SECONDS = 0.3;
   private static final int PAUSE_STEP_MILLISECONDS = 5;
 
-  private static final int PATIENCE_MILLISECONDS = 200;
+  private static final int PATIENCE_MILLISECONDS = 50;
+
+  /** What the proof has to come to an end once the search is over by the clock. */
+  private static final int GRACE_MILLISECONDS = 100;
 
   private final FutureTask<Bound> task;
+  private final BooleanSupplier stop;
 
   /**
    * Begins.
@@ -44,6 +48,7 @@ final class Proving implements AutoCloseable {
    */
   Proving(
       Blanket blanket, Optional<Sequences> earlier, OptionalDouble seconds, BooleanSupplier stop) {
+    this.stop = stop;
     int stages = blanket.pieceCount() <= FEW_PIECES ? 2 : 1;
     if (earlier.isPresent()) {
       // planning again is over soon, and the proof must not hold it up
@@ -101,10 +106,19 @@ final class Proving implements AutoCloseable {
     return true;
   }
 
-  /** The bound; waits for it. */
-  Bound bound() {
+  /**
+   * The bound; waits for it, but once it is to stop only for as long as nobody notices: then it may
+   * be missing.
+   */
+  Optional<Bound> bound() {
     try {
-      return task.get();
+      while (!stop.getAsBoolean() && !await()) {
+        // goes on
+      }
+      return Optional.of(
+          stop.getAsBoolean() ? task.get(GRACE_MILLISECONDS, TimeUnit.MILLISECONDS) : task.get());
+    } catch (TimeoutException e) {
+      return Optional.empty();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while proving a bound", e);

@@ -218,14 +218,17 @@ public final class Solver {
   }
 
   /** The bound of a brief that is settled; with keep weighed in, that is none of the total. */
-  private Bound settled(double objective) {
-    return earlier.isEmpty()
-        ? new Bound(objective, PROOF_BY_SEARCH)
-        : new Bound(proving.bound().total(), proving.bound().proof(), Optional.of(objective));
+  private Optional<Bound> settled(double objective) {
+    if (earlier.isEmpty()) {
+      return Optional.of(new Bound(objective, PROOF_BY_SEARCH));
+    }
+    Bound none = new Bound(100, PROOF_BY_SEARCH);
+    Bound proved = proving.bound().orElse(none);
+    return Optional.of(new Bound(proved.total(), proved.proof(), Optional.of(objective)));
   }
 
   private Optional<SolveResult.Unsettled> unsettled(Problem problem, Arrangement arrangement) {
-    if (running.apart().isEmpty()) {
+    if (running.apart().isEmpty() || arrangement.bound().isEmpty()) {
       return Optional.empty();
     }
     return SolveResult.Unsettled.of(
@@ -243,12 +246,13 @@ public final class Solver {
     while (!proving.await()) {
       tell(problem);
     }
-    return (long) ((100 - objective(proving.bound()) + COST_ROUNDING) * problem.unitsPerPoint());
+    double proved = objective(proving.bound());
+    return (long) ((100 - proved + COST_ROUNDING) * problem.unitsPerPoint());
   }
 
   /** What a bound leaves to what is maximised. */
-  private static double objective(Bound bound) {
-    return bound.objective().orElse(bound.total());
+  private static double objective(Optional<Bound> bound) {
+    return bound.map(each -> each.objective().orElse(each.total())).orElse(100.0);
   }
 
   private boolean timeIsUp() {
@@ -267,7 +271,7 @@ public final class Solver {
             new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, proved));
   }
 
-  private Arrangement arrangement(Sequences sequences, Bound bound) {
+  private Arrangement arrangement(Sequences sequences, Optional<Bound> bound) {
     List<Fault> faults = Check.faults(blanket, sequences);
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
@@ -279,7 +283,7 @@ public final class Solver {
         sequences,
         earlier,
         score,
-        Optional.of(bound),
+        bound,
         Optional.of(
             new Arrangement.Solved(
                 options.seed(),

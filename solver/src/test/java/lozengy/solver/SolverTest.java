@@ -18,6 +18,7 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.Round;
 import lozengy.model.check.Check;
+import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.reading.BriefJudge;
@@ -93,6 +94,25 @@ class SolverTest {
       double bound = few.bound().orElseThrow().total();
       assertTrue(bound >= best, "bound " + bound + ", and " + best + " is reached");
     }
+  }
+
+  /** Lights must run down to their last metre; brown need not run out with them. */
+  @Test
+  void whereOneToneIsDownToItsLastMetreTheOthersKeepTheirLeeway() {
+    Blanket blanket =
+        BlanketBuilder.straight(6, 4)
+            .motif(
+                PieceKind.SQUARE,
+                BlanketBuilder.round(6_000, Tone.DARK),
+                BlanketBuilder.round(5_000, Tone.LIGHT))
+            .yarns(4, Tone.LIGHT, 30_250)
+            .yarn(Tone.DARK, new Srgb(0, 0, 90), 271_000)
+            .yarn(Tone.DARK, new Srgb(80, 50, 20), 72_300)
+            .build();
+    long[] used = blanket.usedMillimetres(solved(blanket, moves(1, 300_000, 1)).sequences());
+    long brown = 72_300 - used[5];
+    assertTrue(brown >= 6_300, "brown keeps " + brown + " mm, navy " + (271_000 - used[4]));
+    assertTrue(brown < 20_000, "no more is taken off brown's share than it needs: " + brown);
   }
 
   @Test

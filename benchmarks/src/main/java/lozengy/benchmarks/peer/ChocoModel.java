@@ -12,6 +12,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.LeewayMeasure;
 import lozengy.model.score.Nearness;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Settings;
@@ -22,14 +23,15 @@ import org.chocosolver.solver.variables.IntVar;
 /**
  * A blanket's rules and score for Choco, with the constraints of its library alone: a variable for
  * every round, whose values are yarns. The objective, to be minimised, is the score's loss in
- * units; leeway counts in steps of a thousandth.
+ * units; each yarn's leeway counts in steps of {@link #LEEWAY_STEP}.
  */
 final class ChocoModel {
 
   /** Units of the objective in a point of the score; a total of 100 points must fit an int. */
   static final double UNITS_PER_POINT = 1e5;
 
-  private static final int LEEWAY_STEPS = 1000;
+  /** Units of a step in which leeway counts. */
+  private static final int LEEWAY_STEP = 50;
 
   private final Blanket blanket;
   private final Losses losses;
@@ -209,7 +211,6 @@ final class ChocoModel {
 
   private void stock() {
     int whole = Math.toIntExact(losses.noLeeway());
-    IntVar step = model.intVar(0, LEEWAY_STEPS);
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       List<BoolVar> shown = new ArrayList<>();
       List<Integer> needs = new ArrayList<>();
@@ -227,17 +228,20 @@ final class ChocoModel {
       model.scalar(shown.toArray(IntVar[]::new), millimetres, "=", used).post();
       if (whole > 0) {
         // with so many steps of leeway lost, no more may be used
-        int[] most = new int[LEEWAY_STEPS + 1];
-        for (int steps = 0; steps <= LEEWAY_STEPS; steps++) {
-          double leeway = 1 - (double) steps / LEEWAY_STEPS;
-          most[steps] = (int) (blanket.stockMillimetres(yarn) / (1 + 0.1 * leeway)) - fixed;
+        int allSteps = (whole + LEEWAY_STEP - 1) / LEEWAY_STEP;
+        IntVar step = model.intVar(0, allSteps);
+        int[] most = new int[allSteps + 1];
+        for (int steps = 0; steps <= allSteps; steps++) {
+          double tightness = Math.sqrt(Math.min(1, (double) steps * LEEWAY_STEP / whole));
+          long stock = blanket.stockMillimetres(yarn);
+          most[steps] = (int) LeewayMeasure.used(stock, tightness) - fixed;
         }
-        IntVar limit = model.intVar(0, Math.max(0, most[LEEWAY_STEPS]));
+        IntVar limit = model.intVar(0, Math.max(0, most[allSteps]));
         model.element(limit, most, step).post();
         model.arithm(used, "<=", limit).post();
+        lose(step, LEEWAY_STEP);
       }
     }
-    lose(step, Math.round((double) whole / LEEWAY_STEPS));
   }
 
   private void copies() {

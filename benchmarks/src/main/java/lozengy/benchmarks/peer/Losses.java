@@ -100,9 +100,9 @@ final class Losses {
     return units(Part.KEEP, 1.0 / counting);
   }
 
-  /** Leeway: none at all left of some yarn. */
+  /** Leeway: nothing left of a yarn. */
   long noLeeway() {
-    return units(Part.LEEWAY, 1);
+    return units(Part.LEEWAY, 1.0 / blanket.yarnCount());
   }
 
   private long units(Part part, double ofPart) {

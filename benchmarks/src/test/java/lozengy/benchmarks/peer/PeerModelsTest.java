@@ -46,7 +46,7 @@ class PeerModelsTest {
 
   private static final double CLOSE = 0.001;
 
-  /** Choco's leeway counts in thousandths of at most a ninth of 100 points. */
+  /** Choco's leeway counts in steps of half a thousandth of a point for each yarn. */
   private static final double CLOSE_FOR_CHOCO = 0.012;
 
   private static final BriefSpec SMALL =

@@ -96,7 +96,7 @@ class InfeasibleBriefsTest {
         "nasty-locks",
         "row1 is joined along 4 sides, and the border of all can only be the border of both is"
             + " their borders (NAN)",
-        "pieces[0]: leave its rounds out");
+        "pieces[0]: leave r1c1..r1c4 out of it");
   }
 
   @Test

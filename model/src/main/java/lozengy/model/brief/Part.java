@@ -13,7 +13,7 @@ public enum Part {
   CONTRAST,
   /** How many pieces are alike. */
   VARIETY,
-  /** How much is left of the yarn that comes out shortest. */
+  /** How much is left of each yarn, those that come out short most. */
   LEEWAY,
   /** How much of an earlier arrangement is kept. */
   KEEP,

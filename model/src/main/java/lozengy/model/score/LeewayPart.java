@@ -1,5 +1,6 @@
 package lozengy.model.score;
 
+import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -7,38 +8,28 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.Part;
 
 /**
- * Leeway: how far the scarcest yarn is from running out. With what a yarn has left of its stock
- * (before anything is kept back), the figure is 100 x the least of min(1, left / 10 % of used) over
- * the yarns that are used, joining and edging included; not below 0; 100 where none is used.
- * O(pieces x rounds + yarns).
+ * Leeway: how far yarns are from running out. A yarn whose left-over is ample loses nothing, one
+ * with nothing left the whole, and between the two it loses the square of what it lacks ({@link
+ * LeewayMeasure}); the figure is 100 less 100 x the mean over all yarns, joining and edging
+ * included. O(pieces x rounds + yarns).
  */
 final class LeewayPart implements ScorePart {
 
-  private static final int NONE = -1;
-
   private final Blanket blanket;
-  private final double score;
-  private final int scarcest;
-  private final long left;
+  private final long[] used;
+  private final List<Loss> losses = new ArrayList<>();
 
   LeewayPart(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
-    long[] used = blanket.usedMillimetres(sequences);
-    double least = 1;
-    int yarnOfLeast = NONE;
+    this.used = blanket.usedMillimetres(sequences);
     for (int yarn = 0; yarn < used.length; yarn++) {
-      if (used[yarn] > 0) {
-        double over = blanket.stockMillimetres(yarn) - used[yarn];
-        double leeway = over / (Scorer.AMPLE_LEEWAY * used[yarn]);
-        if (leeway < least) {
-          least = leeway;
-          yarnOfLeast = yarn;
-        }
+      double lost =
+          100 * LeewayMeasure.loss(blanket.stockMillimetres(yarn), used[yarn]) / used.length;
+      if (lost > 0) {
+        int scarce = yarn;
+        losses.add(new Loss(lost, List.of(), () -> words(scarce)));
       }
     }
-    this.score = 100 * Math.max(0, least);
-    this.scarcest = yarnOfLeast;
-    this.left = yarnOfLeast == NONE ? 0 : blanket.stockMillimetres(scarcest) - used[scarcest];
   }
 
   @Override
@@ -48,16 +39,17 @@ final class LeewayPart implements ScorePart {
 
   @Override
   public double score() {
-    return score;
+    return Math.max(0, 100 - losses.stream().mapToDouble(Loss::points).sum());
   }
 
   @Override
   public List<Loss> losses() {
-    return scarcest == NONE ? List.of() : List.of(new Loss(100 - score, List.of(), this::words));
+    return losses;
   }
 
-  private String words() {
-    String name = blanket.yarn(scarcest).name();
+  private String words(int yarn) {
+    String name = blanket.yarn(yarn).name();
+    long left = blanket.stockMillimetres(yarn) - used[yarn];
     return left < 0
         ? "%s is %s short".formatted(name, Words.metres(-left))
         : "%s has only %s left over".formatted(name, Words.metres(left));

@@ -20,7 +20,7 @@ public final class Scorer {
   /** A CIEDE2000 difference from which on contrast is full; our own choice. */
   public static final double FULL_CONTRAST = 40;
 
-  /** The part of what is used that, left over, is ample leeway; our own choice. */
+  /** The part of what is used of a yarn that, left over, is ample leeway; our own choice. */
   public static final double AMPLE_LEEWAY = 0.10;
 
   /**

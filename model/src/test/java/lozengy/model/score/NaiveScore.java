@@ -166,7 +166,7 @@ final class NaiveScore {
   }
 
   private double leeway() {
-    double least = 1;
+    double lost = 0;
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       double used = blanket.fixedUseMillimetres(yarn);
       for (int piece = 0; piece < blanket.pieceCount(); piece++) {
@@ -178,11 +178,13 @@ final class NaiveScore {
         }
       }
       if (used > 0) {
-        double left = blanket.stockMillimetres(yarn) - used;
-        least = Math.min(least, left / (used / 10));
+        double stock = blanket.stockMillimetres(yarn);
+        double left = Math.max(0, stock - used);
+        double lacks = used < stock ? Math.max(0, stock / 11 - left) / (stock / 11) : 1;
+        lost += lacks * lacks;
       }
     }
-    return Math.max(0, 100 * least);
+    return 100 * (1 - lost / blanket.yarnCount());
   }
 
   private double keep(Sequences earlier) {

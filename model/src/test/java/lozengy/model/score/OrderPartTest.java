@@ -156,7 +156,7 @@ class OrderPartTest {
       }
     }
     assertTrue(tried > 50, tried + " colourings");
-    // as the README says
+    // as model/README.md says
     assertEquals(86, Math.round(least));
     assertEquals(169, Math.round(most));
   }

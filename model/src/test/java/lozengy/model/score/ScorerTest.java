@@ -72,24 +72,47 @@ class ScorerTest {
   }
 
   @Test
-  void leewayLooksAtTheScarcestYarn() {
-    // four rounds of 1 m: 10 % of 4 m is 0.4 m
+  void leewayIsWhatEachYarnLacksOfAnEleventhOfItsStock() {
+    // four rounds of 1 m: an eleventh of 4.4 m is 10 % of 4 m; the other yarn has its half in full
     assertEquals(100, part(Part.LEEWAY, stock(4_400), "A A A A"), 1e-9);
     assertEquals(100, part(Part.LEEWAY, stock(9_000), "A A A A"), 1e-9);
-    assertEquals(50, part(Part.LEEWAY, stock(4_200), "A A A A"), 1e-9);
-    assertEquals(0, part(Part.LEEWAY, stock(4_000), "A A A A"), 1e-9);
-    assertEquals(0, part(Part.LEEWAY, stock(3_000), "A A A A"), 1e-9);
+    assertEquals(HALF, part(Part.LEEWAY, stock(4_190), "A A A A"), 1e-9);
+    assertEquals(50, part(Part.LEEWAY, stock(4_000), "A A A A"), 1e-9);
+    assertEquals(50, part(Part.LEEWAY, stock(3_000), "A A A A"), 1e-9);
+    assertEquals(50, part(Part.LEEWAY, stock(0), "A A A A"), 1e-9);
     assertEquals(100, part(Part.LEEWAY, stock(0), "B B B B"), 1e-9);
+  }
+
+  /** One yarn that must run low hides no other: the rest is better the more even it is. */
+  @Test
+  void whereOneYarnIsDownToItsLastTheOthersStillCount() {
+    BlanketBuilder stash =
+        row(6, 1)
+            .yarn("A", "Light", "#ffffff", 2_010, 1)
+            .yarn("B", "Navy", "#000080", 2_300, 1)
+            .yarn("C", "Brown", "#553311", 2_300, 1);
+    double even = part(Part.LEEWAY, stash, "A A B B C C");
+    double uneven = part(Part.LEEWAY, stash.joining("C", 0.5), "A A B B C C");
+    // 0.25 m of seams come off brown: it keeps 0.05 m
+    assertEquals(100 * (1 - lack(10, 2_010) / 3), even, 1e-9);
+    assertEquals(100 * (1 - (lack(10, 2_010) + lack(50, 2_300)) / 3), uneven, 1e-9);
+  }
+
+  private static double lack(double left, double stock) {
+    return Math.pow(1 - 11 * left / stock, 2);
   }
 
   @Test
   void leewayCountsJoiningAndIgnoresWhatIsKeptBack() {
-    // 0.3 m of seams at 10 m a metre: 3 m beside 1 m of round; 4.2 m leave half of 10 %
-    assertEquals(50, part(Part.LEEWAY, stock(4_200).joining("A", 10), "A B B B"), 1e-9);
+    // 0.3 m of seams at 10 m a metre: 3 m beside 1 m of round
+    assertEquals(HALF, part(Part.LEEWAY, stock(4_190).joining("A", 10), "A B B B"), 1e-9);
     BlanketBuilder keepingBack =
-        stock(4_200).rules(0, lozengy.model.brief.Rules.WithinPiece.FREE, OptionalInt.empty(), 5);
-    assertEquals(50, part(Part.LEEWAY, keepingBack, "A A A A"), 1e-9);
+        stock(4_190).rules(0, lozengy.model.brief.Rules.WithinPiece.FREE, OptionalInt.empty(), 5);
+    assertEquals(HALF, part(Part.LEEWAY, keepingBack, "A A A A"), 1e-9);
   }
+
+  /** With 4.19 m, 4 m leave about half of an eleventh. */
+  private static final double HALF = 100 - 50 * lack(190, 4_190);
 
   private static BlanketBuilder stock(long millimetresOfA) {
     return row(4, 1).yarn("A", "A", "#000000", millimetresOfA, 1).yarn("B", "B", "#ffffff");

@@ -106,15 +106,17 @@ class WeakSpotsTest {
   }
 
   @Test
-  void tellsTheScarcestYarn() {
+  void tellsYarnsThatRunShort() {
     BlanketBuilder builder =
         BlanketBuilder.straight(3, 1)
             .yarn("MUD", "Tidal mud", "#2c2a29", 2_150, 1)
             .yarn("REE", "Reed", "#b9b57a", 1_090, 1)
             .motif(PieceKind.SQUARE, 1);
     List<WeakSpot> found = spots(only(Part.LEEWAY, builder), "MUD REE MUD");
-    assertEquals(List.of("Tidal mud has only 0.15 m left over"), words(found));
-    assertEquals(25, found.get(0).points(), 1e-9);
+    assertEquals(
+        List.of("Tidal mud has only 0.15 m left over", "Reed has only 0.09 m left over"),
+        words(found));
+    assertEquals(50 * Math.pow(1 - 11 * 150 / 2150.0, 2), found.get(0).points(), 1e-9);
     assertEquals(
         List.of("Reed is 0.91 m short"), words(spots(only(Part.LEEWAY, builder), "REE REE MUD")));
   }

@@ -1,10 +1,8 @@
 package lozengy.solver.bound;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -24,7 +22,7 @@ import lozengy.model.score.Targets;
 public final class Bounds {
 
   /** Rounds of the first stage's program; each further stage has twice as many. */
-  private static final int ROUNDS = 20;
+  private static final int ROUNDS = 60;
 
   /** Share of what the last stage found in what a stage takes for likely. */
   private static final double FRESH = 0.35;
@@ -35,14 +33,8 @@ public final class Bounds {
   /** Stages whose floors of repeats give way to the next stage's. */
   private static final int ROUGH = 2;
 
-  /** Most ranges of leeway that a stage splits. */
-  private static final int SPLITS = 3;
-
   /** Most pieces for which it matters that they are whole. */
   private static final int MOST_WHOLE = 2_000;
-
-  /** Halvings by which it is found where a leeway makes balance cost more. */
-  private static final int HALVINGS = 10;
 
   private final Blanket blanket;
   private final Targets targets;
@@ -51,11 +43,13 @@ public final class Bounds {
   private final double certain;
   private final LayerRepeats[] layers;
   private final List<List<RepeatFloor>> floors = new ArrayList<>();
-  private final WholeCounts[] wholes;
+  private final int[] over;
   private final BooleanSupplier stop;
-  private List<LeewayRange> ranges;
   private final double[][][] wanted;
+  private double[] multipliers = new double[0];
+  private Optional<double[][][]> counts = Optional.empty();
   private double best = 100;
+  private boolean open = true;
   private boolean joint;
 
   private Bounds(Blanket blanket, Targets targets, Weights weights, BooleanSupplier stop) {
@@ -71,16 +65,15 @@ public final class Bounds {
             + weights.vision()
             + weights.unbounded()
             + weights.variety() * VarietyCap.of(blanket, groups);
-    this.ranges = List.of(LeewayRange.upTo(LeewayCap.of(blanket, groups)));
     this.layers = new LayerRepeats[blanket.layerCount()];
     this.wanted = new double[layers.length][PieceKind.values().length][blanket.yarnCount()];
-    this.wholes = new WholeCounts[layers.length];
+    this.over = new int[layers.length];
     for (int layer = 0; layer < layers.length; layer++) {
       double unit =
           weights.repeats()[layer] == 0 ? 0 : weights.balance()[layer] / weights.repeats()[layer];
       layers[layer] = new LayerRepeats(blanket, layer, unit);
       if (weights.balance()[layer] > 0 && blanket.pieceCount() <= MOST_WHOLE) {
-        wholes[layer] = new WholeCounts(blanket, targets, layer);
+        over[layer] = new WholeCounts(blanket, targets, layer).over();
       }
     }
   }
@@ -100,9 +93,7 @@ public final class Bounds {
       return new Bound(100, "no part of the score weighs");
     }
     Bounds bounds = new Bounds(blanket, targets, weights, stop);
-    for (int stage = 0;
-        stage <= limits.stages() && bounds.open() && !stop.getAsBoolean();
-        stage++) {
+    for (int stage = 0; stage <= limits.stages() && bounds.open && !stop.getAsBoolean(); stage++) {
       bounds.run(stage);
     }
     return bounds.bound();
@@ -124,46 +115,24 @@ public final class Bounds {
     return new Bound(
         Math.max(0, best),
         joint
-            ? "counts, seams, stock and repeats bounded together by a linear program"
+            ? "counts, seams, stock and repeats bounded together by a convex program"
             : "no part of the score exceeds 100");
-  }
-
-  /** Whether some leeway may still be that of a valid arrangement. */
-  private boolean open() {
-    return !ranges.isEmpty();
   }
 
   private void run(int stage) {
     for (int layer = 0; layer < layers.length; layer++) {
       addFloor(stage, layer);
     }
-    int rounds = ROUNDS << stage;
-    List<LeewayRange> improved = new ArrayList<>(ranges);
-    improved.sort(Comparator.comparingDouble(LeewayRange::bound).reversed());
-    double reached = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < improved.size(); i++) {
-      // a range that is proved lower than another can be left for later
-      if (improved.get(i).bound() > reached) {
-        improved.set(i, improve(improved.get(i), rounds));
-        reached = Math.max(reached, improved.get(i).bound());
-      }
-    }
-    boolean splitting = weights.leeway() > 0;
-    for (int splits = 0; splits < SPLITS && splitting; splits++) {
-      improved.sort(Comparator.comparingDouble(LeewayRange::bound).reversed());
-      LeewayRange top = improved.get(0);
-      OptionalDouble where = where(top);
-      splitting = where.isPresent() && !stop.getAsBoolean();
-      if (splitting) {
-        improved.set(0, improve(top.below(where.getAsDouble()), rounds));
-        improved.add(improve(top.above(where.getAsDouble()), rounds));
-      }
-    }
-    double most = improved.stream().mapToDouble(LeewayRange::bound).max().orElse(100);
-    ranges = improved.stream().filter(range -> !range.empty()).toList();
+    ScoreProgram score = new ScoreProgram(blanket, targets, weights, groups, floors, over, certain);
+    PrimalDual search = new PrimalDual(score.program(), multipliers);
+    search.improve(ROUNDS << stage, stop);
+    multipliers = search.bestMultipliers();
+    counts = Optional.of(score.counts(search));
+    // nothing is below 0: then no arrangement has a spread above 0
+    open = search.best() >= 0;
     // where repeats outweigh the expected ones, spread is 0 and not below
     double withoutSpread = weights.spread() == 0 ? 0 : 100 - weights.spread();
-    most = Math.max(most, withoutSpread);
+    double most = Math.max(search.best(), withoutSpread);
     if (most < best) {
       best = most;
       joint = true;
@@ -190,11 +159,7 @@ public final class Bounds {
    * International Transactions in Operational Research 4, 1997, of prices; from memory).
    */
   private double[][] wanted(int stage, int layer) {
-    LeewayRange top = ranges.get(0);
-    for (LeewayRange range : ranges) {
-      top = range.bound() > top.bound() ? range : top;
-    }
-    double[][] now = top.counts().length > 0 ? top.counts()[layer] : expected(layer);
+    double[][] now = counts.isPresent() ? counts.get()[layer] : expected(layer);
     double part = stage == 0 ? 1 : stage <= ROUGH ? FRESH : FRESH_LATER;
     for (int kind = 0; kind < now.length; kind++) {
       for (int yarn = 0; yarn < now[kind].length; yarn++) {
@@ -222,58 +187,5 @@ public final class Bounds {
       }
     }
     return may;
-  }
-
-  /**
-   * Where to split a range: below its likely leeway, where balance begins to cost more, or there.
-   */
-  private OptionalDouble where(LeewayRange range) {
-    int before = Arrays.stream(over(range.low())).sum();
-    if (Arrays.stream(over(range.likely())).sum() > before) {
-      double low = range.low();
-      double high = range.likely();
-      for (int i = 0; i < HALVINGS; i++) {
-        double middle = (low + high) / 2;
-        boolean more = Arrays.stream(over(middle)).sum() > before;
-        low = more ? low : middle;
-        high = more ? middle : high;
-      }
-      if (high < range.high()) {
-        return OptionalDouble.of(high);
-      }
-    }
-    return range.worthSplitting() ? OptionalDouble.of(range.likely()) : OptionalDouble.empty();
-  }
-
-  /** By layer, the pieces by which targets are exceeded at least where leeway is at least this. */
-  private int[] over(double leeway) {
-    int[] over = new int[layers.length];
-    for (int layer = 0; layer < over.length; layer++) {
-      over[layer] = wholes[layer] == null ? 0 : wholes[layer].over(leeway);
-    }
-    return over;
-  }
-
-  private LeewayRange improve(LeewayRange range, int rounds) {
-    ScoreProgram score =
-        new ScoreProgram(
-            blanket,
-            targets,
-            weights,
-            groups,
-            floors,
-            over(range.low()),
-            certain,
-            range.low(),
-            range.high());
-    PrimalDual search = new PrimalDual(score.program(), range.multipliers());
-    search.improve(rounds, stop);
-    return new LeewayRange(
-        range.low(),
-        range.high(),
-        search.bestMultipliers(),
-        Math.min(range.bound(), search.best()),
-        score.leeway(search),
-        score.counts(search));
   }
 }

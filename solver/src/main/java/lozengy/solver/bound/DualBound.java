@@ -7,11 +7,12 @@ import lozengy.solver.bound.LinearProgram.Paths;
  *
  * <p>For multipliers y of the rows, at least 0 where a row says at most, every x that keeps the
  * rows has c x &lt;= y b + (c - y A) x (weak duality). The last term is at most what the variables'
- * ranges allow: for a variable on its own max(0, r) with r its reduced gain, in scaled units; for
- * paths the best path's sum of r, since every piece takes one whole path and all variables of the
- * paths are scaled by the same number of pieces. No optimality is needed, only arithmetic (A.
- * Neumaier and O. Shcherbina, Safe bounds in linear and mixed-integer linear programming,
- * Mathematical Programming 99, 2004); its rounding is far below {@link #MARGIN}, which is added.
+ * ranges allow: for a variable on its own max(0, r) with r its reduced gain, in scaled units, or
+ * the most of r x - b x^2 where its square is lost; for paths the best path's sum of r, since every
+ * piece takes one whole path and all variables of the paths are scaled by the same number of
+ * pieces. No optimality is needed, only arithmetic (A. Neumaier and O. Shcherbina, Safe bounds in
+ * linear and mixed-integer linear programming, Mathematical Programming 99, 2004); its rounding is
+ * far below {@link #MARGIN}, which is added.
  */
 final class DualBound {
 
@@ -63,12 +64,20 @@ final class DualBound {
       }
     }
     for (int variable = 0; variable < reduced.length; variable++) {
-      bound += onPath[variable] ? 0 : Math.max(0, reduced[variable]);
+      bound += onPath[variable] ? 0 : most(reduced[variable], program.bend(variable));
     }
     for (Paths paths : program.paths()) {
       bound += bestPath(paths);
     }
     return bound + MARGIN + size * program.terms() * 0x1p-52;
+  }
+
+  /** The most of gain x - bend x^2 for x from 0 to 1. */
+  private static double most(double gain, double bend) {
+    if (gain <= 0 || gain >= 2 * bend) {
+      return Math.max(0, gain - bend);
+    }
+    return gain / (4 * bend) * gain;
   }
 
   private double bestPath(Paths paths) {

@@ -6,9 +6,9 @@ import java.util.List;
 
 /**
  * A linear program to be bounded from above: maximise constant + c x where the rows hold and every
- * variable keeps to its range. Variables are scaled to run from 0 to 1 and rows to a largest
- * coefficient of 1. Layered networks of variables can be marked as {@link Paths}, which makes the
- * dual bound stronger.
+ * variable keeps to its range; some variables may also lose by their square. Variables are scaled
+ * to run from 0 to 1 and rows to a largest coefficient of 1. Layered networks of variables can be
+ * marked as {@link Paths}, which makes the dual bound stronger.
  */
 final class LinearProgram {
 
@@ -26,6 +26,7 @@ final class LinearProgram {
   private double[] low = new double[64];
   private double[] range = new double[64];
   private double[] gain = new double[64];
+  private double[] bend = new double[64];
   private int rows;
   private int entries;
   private int[] rowStart = new int[64];
@@ -53,12 +54,26 @@ final class LinearProgram {
       low = Arrays.copyOf(low, 2 * variables);
       range = Arrays.copyOf(range, 2 * variables);
       gain = Arrays.copyOf(gain, 2 * variables);
+      bend = Arrays.copyOf(bend, 2 * variables);
     }
     low[variables] = lowest;
     range[variables] = highest - lowest;
     gain[variables] = each * range[variables];
     constant += each * lowest;
     return variables++;
+  }
+
+  /**
+   * Adds a variable from 0 whose square is lost.
+   *
+   * @param highest its largest value
+   * @param each what is lost for each unit of its square
+   * @return its index
+   */
+  int squared(double highest, double each) {
+    int variable = variable(0, highest, 0);
+    bend[variable] = each * highest * highest;
+    return variable;
   }
 
   /** Starts a row: what is put until the next row stays at most {@code most}. */
@@ -139,6 +154,11 @@ final class LinearProgram {
   /** What is gained by a variable's whole range. */
   double gain(int variable) {
     return gain[variable];
+  }
+
+  /** What is lost by the square of a variable at the end of its range. */
+  double bend(int variable) {
+    return bend[variable];
   }
 
   /** The value of a variable that lies at this part of its range. */

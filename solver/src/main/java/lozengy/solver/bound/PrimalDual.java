@@ -120,6 +120,7 @@ final class PrimalDual {
       double moved =
           point[variable]
               + pointStep[variable] / weight * (program.gain(variable) - pull[variable]);
+      moved /= 1 + 2 * pointStep[variable] / weight * program.bend(variable);
       moved = Math.max(0, Math.min(1, moved));
       ahead[variable] = 2 * moved - point[variable];
       point[variable] = moved;

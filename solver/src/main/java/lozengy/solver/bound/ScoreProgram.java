@@ -9,7 +9,7 @@ import lozengy.model.score.Targets;
 import lozengy.solver.bound.PieceGroups.Group;
 
 /**
- * The linear program whose value no arrangement's total exceeds while its leeway lies in a range.
+ * The convex program whose value no arrangement's total exceeds.
  *
  * <p>Every valid arrangement gives a point of it with at least its own total, read off like this:
  *
@@ -43,7 +43,6 @@ final class ScoreProgram {
   private final int[][][] kindCounts;
   private final int[][][] certainCounts;
   private final int[][] kindPieces;
-  private final int leeway;
 
   /**
    * Puts the program together.
@@ -51,8 +50,6 @@ final class ScoreProgram {
    * @param floors by layer, floors under the repeats that all hold
    * @param over by layer, the pieces by which targets are exceeded at least
    * @param certain points that are gained whatever the arrangement
-   * @param low least leeway, 0 to 1
-   * @param high most leeway
    */
   ScoreProgram(
       Blanket blanket,
@@ -61,9 +58,7 @@ final class ScoreProgram {
       PieceGroups groups,
       List<List<RepeatFloor>> floors,
       int[] over,
-      double certain,
-      double low,
-      double high) {
+      double certain) {
     this.blanket = blanket;
     this.targets = targets;
     this.weights = weights;
@@ -80,7 +75,7 @@ final class ScoreProgram {
     addCounts();
     int[] repeats = new RepeatRows(blanket, targets, weights, this).add(floors);
     new SeamRows(blanket, weights, groups, this).add(repeats[0]);
-    leeway = new StockRows(blanket, weights, groups, this).add(low, high);
+    new StockRows(blanket, groups, this).add(weights.leeway());
     addLeastOver(over);
     program.scale();
   }
@@ -121,11 +116,6 @@ final class ScoreProgram {
       }
     }
     return shown;
-  }
-
-  /** The leeway at a search's best point. */
-  double leeway(PrimalDual search) {
-    return search.hint(leeway);
   }
 
   /** What two yarns side by side count for contrast, 0 to 1. */

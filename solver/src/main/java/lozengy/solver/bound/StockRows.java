@@ -1,52 +1,51 @@
 package lozengy.solver.bound;
 
 import lozengy.model.blanket.Blanket;
-import lozengy.model.score.Scorer;
+import lozengy.model.score.LeewayMeasure;
 import lozengy.solver.bound.PieceGroups.Group;
 
 /**
- * Adds stock and leeway to a program. No yarn takes more than what is usable of its stock. A leeway
- * g in [low, high] means left &gt;= 0.1 g used, so used &lt;= stock / (1 + 0.1 g); that is convex
- * in g, so the chord over the range is above it, and used stays at most the chord. (A yarn that is
- * not used keeps the row too.)
+ * Adds stock and leeway to a program. No yarn takes more than what is usable of its stock. Leeway
+ * loses the square of a yarn's tightness, which what is used beyond some length makes grow evenly:
+ * one variable for each yarn, whose square is lost.
  */
 final class StockRows {
 
   private final Blanket blanket;
-  private final Weights weights;
   private final PieceGroups groups;
   private final ScoreProgram score;
   private final LinearProgram program;
 
-  StockRows(Blanket blanket, Weights weights, PieceGroups groups, ScoreProgram score) {
+  StockRows(Blanket blanket, PieceGroups groups, ScoreProgram score) {
     this.blanket = blanket;
-    this.weights = weights;
     this.groups = groups;
     this.score = score;
     this.program = score.program();
   }
 
-  /** Adds the rows, and gives the variable of leeway. */
-  int add(double low, double high) {
-    int leeway = program.variable(low, high, weights.leeway());
-    double atLow = 1 / (1 + Scorer.AMPLE_LEEWAY * low);
-    double atHigh = 1 / (1 + Scorer.AMPLE_LEEWAY * high);
-    double slope = high > low ? (atHigh - atLow) / (high - low) : 0;
+  /**
+   * Adds the rows.
+   *
+   * @param leeway points of full leeway of all yarns
+   */
+  void add(double leeway) {
+    program.addConstant(leeway);
     long[] certain = certainUse();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      double stock = blanket.stockMillimetres(yarn);
+      double usable = blanket.usableMillimetres(yarn);
+      double ample = Math.min(usable, LeewayMeasure.used(blanket.stockMillimetres(yarn), 0));
       double most = certain[yarn] + mostUse(yarn);
-      if (weights.leeway() > 0 && most > stock * atHigh) {
-        program.atMost(stock * (atLow - slope * low) - certain[yarn]);
+      if (leeway > 0 && ample < usable && most > ample) {
+        double perMillimetre = LeewayMeasure.tightens(blanket.stockMillimetres(yarn));
+        double tightest = (usable - ample) * perMillimetre;
+        program.atMost(ample - certain[yarn]);
         putUse(yarn);
-        program.put(leeway, -stock * slope);
-      }
-      if (most > blanket.usableMillimetres(yarn)) {
-        program.atMost(blanket.usableMillimetres(yarn) - certain[yarn]);
+        program.put(program.squared(tightest, leeway / blanket.yarnCount()), -1 / perMillimetre);
+      } else if (most > usable) {
+        program.atMost(usable - certain[yarn]);
         putUse(yarn);
       }
     }
-    return leeway;
   }
 
   private long[] certainUse() {

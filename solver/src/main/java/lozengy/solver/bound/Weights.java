@@ -17,7 +17,7 @@ import lozengy.model.score.Targets;
  * @param step points for two rounds side by side of full contrast
  * @param contrast points of contrast where a blanket has neither
  * @param variety points of full variety
- * @param leeway points of full leeway
+ * @param leeway points of full leeway of all yarns
  * @param spread points of full spread
  * @param allBalance points of full balance
  * @param unbounded points of the parts that nobody bounds: fade and order

@@ -3,21 +3,19 @@ package lozengy.solver.bound;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeMap;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
-import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 
 /**
  * How unbalanced a layer must be because pieces are whole.
  *
- * <p>With leeway at least g, yarn c takes at most its usable stock and at most stock / (1 + 0.1 g).
- * Whole numbers n(c, k) of pieces of each kind k that show c in the layer must stay within that,
- * and every piece of kind k shows one yarn. Where no such numbers exceed the targets by at most D
- * in all (the sum over yarns of max(0, n - t)), every valid arrangement with that leeway exceeds
- * them by D + 1 or more. What yarns take elsewhere, beyond what is certain, only leaves less.
+ * <p>A yarn takes at most its usable stock. Whole numbers n(c, k) of pieces of each kind k that
+ * show yarn c in the layer must stay within that, and every piece of kind k shows one yarn. Where
+ * no such numbers exceed the targets by at most D in all (the sum over yarns of max(0, n - t)),
+ * every valid arrangement exceeds them by D + 1 or more. What yarns take elsewhere, beyond what is
+ * certain, only leaves less.
  *
  * <p>Whether there are such numbers is settled by dynamic programming over the yarns: after each,
  * the pieces of each kind that are taken and what targets have been exceeded by. A yarn may fall
@@ -43,7 +41,6 @@ final class WholeCounts {
   private final int[][] most;
   private final int[] targets;
   private final int spare;
-  private final TreeMap<Double, Integer> known = new TreeMap<>();
 
   WholeCounts(Blanket blanket, Targets targets, int layer) {
     this.blanket = blanket;
@@ -80,27 +77,13 @@ final class WholeCounts {
     kinds = new int[] {main, (main + 1) % KINDS, (main + 2) % KINDS};
   }
 
-  /**
-   * The pieces by which the layer's targets are exceeded at least.
-   *
-   * @param leeway least leeway, 0 to 1
-   */
-  int over(double leeway) {
-    Integer answer = known.get(leeway);
-    if (answer == null) {
-      int from = known.lowerEntry(leeway) == null ? 0 : known.lowerEntry(leeway).getValue();
-      answer = answer(leeway, Math.max(from, Math.max(0, spare)));
-      known.put(leeway, answer);
-    }
-    return answer;
-  }
-
-  private int answer(double leeway, int from) {
+  /** The pieces by which the layer's targets are exceeded at least. */
+  int over() {
     int most = Math.min(Arrays.stream(pieces).sum(), Byte.MAX_VALUE - 1);
-    int over = from;
+    int over = Math.max(0, spare);
     long steps = 0;
     while (true) {
-      List<List<Choice>> choices = choices(leeway, over);
+      List<List<Choice>> choices = choices(over);
       long states =
           (long) (over + 1)
               * (2 * over - spare + 1)
@@ -114,19 +97,16 @@ final class WholeCounts {
     }
   }
 
-  private List<List<Choice>> choices(double leeway, int over) {
+  private List<List<Choice>> choices(int over) {
     List<List<Choice>> choices = new ArrayList<>();
     for (int yarn : yarns) {
-      double have = blanket.stockMillimetres(yarn) / (1 + Scorer.AMPLE_LEEWAY * leeway);
-      // a millimetre more than division could round away
-      double limit =
-          Math.min(blanket.usableMillimetres(yarn), have + 1) - blanket.fixedUseMillimetres(yarn);
+      long limit = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
       choices.add(choices(yarn, limit, over));
     }
     return choices;
   }
 
-  private List<Choice> choices(int yarn, double limit, int over) {
+  private List<Choice> choices(int yarn, long limit, int over) {
     int main = kinds[0];
     int second = kinds[1];
     int third = kinds[2];
@@ -136,7 +116,7 @@ final class WholeCounts {
         for (int three = least[yarn][third]; three <= most[yarn][third]; three++) {
           int one = targets[yarn] + change - two - three;
           if (one >= least[yarn][main] && one <= most[yarn][main]) {
-            double use =
+            long use =
                 one * need(main, yarn) + two * need(second, yarn) + three * need(third, yarn);
             if (use <= limit) {
               choices.add(new Choice(change, two, three));
@@ -148,7 +128,7 @@ final class WholeCounts {
     return choices;
   }
 
-  private double need(int kind, int yarn) {
+  private long need(int kind, int yarn) {
     if (pieces[kind] == 0) {
       return 0;
     }

@@ -7,11 +7,11 @@
  * shrink the arrangements that it speaks of, so leaving them out keeps it true.
  *
  * <p><b>How.</b> The total is a weighted mean of parts. All parts are bounded together by one
- * linear program over counts ({@link lozengy.solver.bound.ScoreProgram}): how many pieces of each
- * kind take which yarn in which round and beside which, how often each layer shows each yarn, how
- * many seams have which two borders, what each yarn's stock allows. Any arrangement is a point of
- * it. A linear program's value is never exceeded where any multipliers of its rows say so ({@link
- * lozengy.solver.bound.DualBound}); the search for multipliers ({@link
+ * program, linear but for some squares, over counts ({@link lozengy.solver.bound.ScoreProgram}):
+ * how many pieces of each kind take which yarn in which round and beside which, how often each
+ * layer shows each yarn, how many seams have which two borders, what each yarn's stock allows. Any
+ * arrangement is a point of it. A linear program's value is never exceeded where any multipliers of
+ * its rows say so ({@link lozengy.solver.bound.DualBound}); the search for multipliers ({@link
  * lozengy.solver.bound.PrimalDual}) can be as rough as it likes.
  *
  * <p>What counts cannot tell is where the pieces lie, so how often a yarn must come again close by.
@@ -23,13 +23,11 @@
  * lozengy.solver.bound.ColourShares}). Prices and shares are found by ascent ({@link
  * lozengy.solver.bound.Ascent}); whatever they are, the floor holds.
  *
- * <p>Leeway makes stock rows bilinear; from 0 to the most that stock allows ({@link
- * lozengy.solver.bound.LeewayCap}), ranges of leeway are bounded one by one, each by the chord over
- * its range, and the greatest of their bounds holds for all ({@link
- * lozengy.solver.bound.LeewayRange}). Pieces are whole, so that more leeway may force a layer out
- * of balance; by how much, and from which leeway on, is settled exactly ({@link
- * lozengy.solver.bound.WholeCounts}). Spread does not fall below 0, which the program's linear loss
- * does; so the bound is never set below what all other parts can give with spread at 0.
+ * <p>Leeway loses the square of how tight each yarn is, which stays in the program as it is ({@link
+ * lozengy.solver.bound.StockRows}). Pieces are whole, so that a stock may force a layer out of
+ * balance; by how much is settled exactly ({@link lozengy.solver.bound.WholeCounts}). Spread does
+ * not fall below 0, which the program's linear loss does; so the bound is never set below what all
+ * other parts can give with spread at 0.
  *
  * <p><b>Effort</b> is counted in stages and choices gone through, not in time, so the same effort
  * proves the same bound everywhere; rounding is covered by a margin that {@link

@@ -18,6 +18,7 @@ import lozengy.model.layout.Pairs;
 import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Layers;
+import lozengy.model.score.LeewayMeasure;
 import lozengy.model.score.Nearness;
 import lozengy.model.score.OrderMeasure;
 import lozengy.model.score.Scorer;
@@ -305,16 +306,14 @@ final class ScoreLoss {
   }
 
   private void addLeeway() {
-    IntVar[] lost = constraints.loads().stream().map(this::leewayLost).toArray(IntVar[]::new);
-    IntVar greatest = model.intVar(0, 100 * UNITS_PER_POINT);
-    model.max(greatest, lost).post();
-    terms.add(greatest);
+    constraints.loads().forEach(load -> terms.add(leewayLost(load)));
   }
 
   private IntVar leewayLost(YarnLoad load) {
     long unit = Math.max(1, load.unit());
     long fixed = blanket.fixedUseMillimetres(load.yarn()) + load.fixedUse();
     long stock = blanket.stockMillimetres(load.yarn());
+    double each = 100.0 / blanket.yarnCount();
     int most = (int) (load.mostOpenUse() / unit);
     List<IntVar> counts = new ArrayList<>();
     List<Integer> lengths = new ArrayList<>();
@@ -329,20 +328,18 @@ final class ScoreLoss {
     IntVar used = model.intVar(0, most, true);
     counts.add(used);
     lengths.add(-1);
-    int[] each = lengths.stream().mapToInt(Integer::intValue).toArray();
-    model.scalar(counts.toArray(IntVar[]::new), each, "=", constant).post();
+    int[] times = lengths.stream().mapToInt(Integer::intValue).toArray();
+    model.scalar(counts.toArray(IntVar[]::new), times, "=", constant).post();
     IntVar lost = model.intVar(0, 100 * UNITS_PER_POINT, true);
     new Constraint(
             "leeway",
             new LeewayPropagator(
-                used, lost, units -> units(Part.LEEWAY, leewayPoints(stock, fixed + units * unit))))
+                used,
+                lost,
+                units ->
+                    units(Part.LEEWAY, each * LeewayMeasure.loss(stock, fixed + units * unit))))
         .post();
     return lost;
-  }
-
-  private static double leewayPoints(long stock, long used) {
-    double leeway = used == 0 ? 1 : (stock - used) / (Scorer.AMPLE_LEEWAY * used);
-    return 100 * (1 - Math.max(0, Math.min(1, leeway)));
   }
 
   private void addKeep(Sequences earlier) {

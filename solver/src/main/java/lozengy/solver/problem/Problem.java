@@ -3,6 +3,7 @@ package lozengy.solver.problem;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.score.LeewayMeasure;
 
 /**
  * A blanket frozen to ints: what the search reads in its loop. The cost of an assignment is what
@@ -26,7 +27,7 @@ import lozengy.model.blanket.Sequences;
  * @param stock millimetres of each yarn at hand
  * @param usable millimetres of each yarn that may be used
  * @param fixedUse millimetres that joining and edging take
- * @param leewayCost cost of no leeway at all
+ * @param leewayCost cost of a yarn that has nothing left
  * @param copyCost cost of each piece whose sequence an earlier piece has
  * @param copies how many pieces may share a sequence; {@link Integer#MAX_VALUE} for any number
  * @param hardCost penalty of a broken rule
@@ -194,21 +195,13 @@ public record Problem(
   }
 
   /**
-   * {@return the loss for the fullest yarn's leeway, from its use: 0 with 10 % of the use left
-   * over}
+   * {@return what leeway loses for a yarn, from its use: 0 with 10 % of the use left over}
    *
    * @param yarn the yarn's index, from 0
    * @param used millimetres of the yarn in use
    */
   public long leewayLoss(int yarn, long used) {
-    if (used <= 0) {
-      return 0;
-    }
-    double ratio = 10.0 * (stock[yarn] - used) / used;
-    if (ratio >= 1) {
-      return 0;
-    }
-    return (long) (leewayCost * (1 - Math.max(0, ratio)));
+    return (long) (leewayCost * LeewayMeasure.loss(stock[yarn], used));
   }
 
   /**

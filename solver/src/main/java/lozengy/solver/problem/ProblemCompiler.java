@@ -91,7 +91,7 @@ public final class ProblemCompiler {
         stock,
         usable,
         fixedUse,
-        scale.leewayPoints * scale.unitsPerPoint,
+        scale.leewayPoints * scale.unitsPerPoint / yarns,
         scale.units(scale.copyPoints),
         rules.copies().orElse(Integer.MAX_VALUE),
         scale.hardCost,

@@ -22,14 +22,17 @@ import lozengy.solver.problem.Problem;
  * that, {@link BorderColouring} goes round them. The plan of counts then decides within the plan of
  * borders, so that both can be kept.
  *
- * <p>With five yarns or more that may all meet, single changes suffice: there a random deal does as
- * well, and these plans are only made where it fails. Centres that may clash are planned in the
- * same way, apart from the borders.
+ * <p>With five yarns or more that may all meet, on a small blanket four, single changes suffice:
+ * there a random deal does as well, and these plans are only made where it fails. Centres that may
+ * clash are planned in the same way, apart from the borders.
  */
 final class BorderPlans {
 
   /** Yarns that all may meet each other, from which on borders are not few. */
   private static final int MANY = 5;
+
+  /** The same where a board is so small that it is dealt afresh often. */
+  private static final int MANY_OF_SMALL = 4;
 
   /** Most plans that are kept, those of least cost by their counts. */
   private static final int MOST_PLANS = 8;
@@ -58,7 +61,9 @@ final class BorderPlans {
     this.graph = graph;
     this.centres = centres == null ? null : new BorderPlans(problem, centres, null);
     this.yarns = graph.yarns();
-    this.few = problem.slots().free().length > 0 && cliques(MANY).isEmpty();
+    int free = problem.slots().free().length;
+    int many = free > DealSchedule.SLOTS_OF_SMALL ? MANY : MANY_OF_SMALL;
+    this.few = free > 0 && cliques(many).isEmpty();
   }
 
   /** Whether so few yarns may meet that borders are to be planned. */

@@ -125,13 +125,11 @@ record Cost(long total, long hard) {
       for (int slot = 0; slot < yarn.length; slot++) {
         used[yarn[slot]] += problem.need(slot, yarn[slot]);
       }
-      long leeway = 0;
       for (int y = 0; y < yarns; y++) {
         total += (long) (pressure * problem.overdrawLoss(y, used[y]));
         hard += used[y] > problem.usable()[y] ? 1 : 0;
-        leeway = Math.max(leeway, problem.leewayLoss(y, used[y]));
+        total += problem.leewayLoss(y, used[y]);
       }
-      total += leeway;
     }
 
     private void counts() {

@@ -35,7 +35,6 @@ final class CountExchange {
   private final int[] trial = new int[GROUPS];
   private int chosenCount;
   private int reach;
-  private long leewayOfOthers;
   private long bestOver;
   private long bestCost;
   private int ties;
@@ -159,12 +158,6 @@ final class CountExchange {
     }
     bestOver = Long.MAX_VALUE;
     bestCost = Long.MAX_VALUE;
-    leewayOfOthers = 0;
-    for (int yarn = 0; yarn < yarns; yarn++) {
-      if (yarn != a && yarn != b) {
-        leewayOfOthers = Math.max(leewayOfOthers, problem.leewayLoss(yarn, used[yarn]));
-      }
-    }
     enumerate(0, a, b, used[a], used[b]);
     for (int i = 0; i < chosenCount; i++) {
       int slot = slotOfGroup[chosen[i]];
@@ -202,8 +195,8 @@ final class CountExchange {
     if (over > bestOver) {
       return;
     }
-    long cost = Math.max(problem.leewayLoss(a, usedA), problem.leewayLoss(b, usedB));
-    cost = balance(a, b) + upset(a, b) + Math.max(cost, leewayOfOthers);
+    long cost =
+        balance(a, b) + upset(a, b) + problem.leewayLoss(a, usedA) + problem.leewayLoss(b, usedB);
     if (over == bestOver && cost > bestCost) {
       return;
     }

@@ -15,7 +15,10 @@ final class DealSchedule {
    */
   private static final long MOVES_BETWEEN_DEALS = 2500;
 
-  private static final double SLOTS_OF_SMALL = 200;
+  static final double SLOTS_OF_SMALL = 200;
+
+  /** Of the fresh deals of a small blanket with few borders, one in so many keeps to a plan. */
+  static final int PLANNED_EVERY = 4;
 
   /** Fresh deals of a small blanket, at least: with fewer moves they come that much faster. */
   private static final int DEALS_OF_SMALL = 4;

@@ -222,7 +222,7 @@ public final class Search implements AutoCloseable {
       replanning.improve(end, slots);
       return;
     }
-    if (plans.few()) {
+    if (plans.few() && slots > DealSchedule.SLOTS_OF_SMALL) {
       dealPlans(end);
     } else if (!dealAfresh(end)) {
       if (dealt && movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
@@ -246,7 +246,8 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Deals afresh as often as it is worth while.
+   * Deals afresh as often as it is worth while; where few border yarns may meet, now and then by a
+   * plan of borders.
    *
    * @return whether at least one leg was made
    */
@@ -259,7 +260,7 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = bestCost();
-      deal(length, false);
+      deal(length, plans.few() && deals % DealSchedule.PLANNED_EVERY == 0);
       leg(length, HOT);
       spent += length;
       deals++;
@@ -271,9 +272,9 @@ public final class Search implements AutoCloseable {
   }
 
   /**
-   * Where few border yarns may meet: deals, in turns by a plan of borders and freely, which suits a
-   * tight stock better where it can be mended; lets the borders settle before the other rounds bind
-   * them; and goes on from the best of all in heats.
+   * Where few border yarns may meet, and the board is not small: deals, in turns by a plan of
+   * borders and freely, which suits a tight stock better where it can be mended; lets the borders
+   * settle before the other rounds bind them; and goes on from the best of all in heats.
    */
   private void dealPlans(long end) {
     long all = movesLeft(end);

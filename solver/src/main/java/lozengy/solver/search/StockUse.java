@@ -1,10 +1,11 @@
 package lozengy.solver.search;
 
+import java.util.stream.LongStream;
 import lozengy.solver.problem.Problem;
 
 /**
- * Millimetres used of each yarn, with the penalty of overdrawn yarns and the loss for the yarn with
- * the least leeway. All telling is O(1), but O(yarns) where the least leeway's own yarn changes.
+ * Millimetres used of each yarn, with the penalty of overdrawn yarns and what leeway loses for
+ * each. All telling is O(1).
  */
 final class StockUse {
 
@@ -17,7 +18,6 @@ final class StockUse {
   private final long[] usable;
   private final long[] leewayLosses;
   private final boolean leewayMatters;
-  private long leewayLoss;
   private int overdrawn;
   private double pressure = 1;
   private boolean barred;
@@ -38,11 +38,9 @@ final class StockUse {
       used[assignment[slot]] += problem.need(slot, assignment[slot]);
     }
     overdrawn = 0;
-    leewayLoss = 0;
     for (int yarn = 0; yarn < yarns; yarn++) {
       overdrawn += used[yarn] > usable[yarn] ? 1 : 0;
       leewayLosses[yarn] = problem.leewayLoss(yarn, used[yarn]);
-      leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
     }
   }
 
@@ -58,10 +56,7 @@ final class StockUse {
 
   /** The most that using less of a yarn could win back. */
   long mostToGain(int yarn) {
-    if (overdrawn > 0) {
-      return FAR;
-    }
-    return leewayLosses[yarn] == leewayLoss ? leewayLoss : 0;
+    return overdrawn > 0 ? FAR : leewayLosses[yarn];
   }
 
   /**
@@ -85,7 +80,11 @@ final class StockUse {
               - overdrawLoss(yarnMore, used[yarnMore]);
     }
     if (leewayMatters) {
-      cost += leewayAfter(yarnLess, usedLess, yarnMore, usedMore) - leewayLoss;
+      cost +=
+          problem.leewayLoss(yarnLess, usedLess)
+              - leewayLosses[yarnLess]
+              + problem.leewayLoss(yarnMore, usedMore)
+              - leewayLosses[yarnMore];
     }
     return cost;
   }
@@ -94,12 +93,6 @@ final class StockUse {
   void apply(int yarnLess, long less, int yarnMore, long more) {
     set(yarnLess, used[yarnLess] - less);
     set(yarnMore, used[yarnMore] + more);
-    if (leewayMatters) {
-      leewayLoss = 0;
-      for (int yarn = 0; yarn < yarns; yarn++) {
-        leewayLoss = Math.max(leewayLoss, leewayLosses[yarn]);
-      }
-    }
   }
 
   private long overdrawLoss(int yarn, long use) {
@@ -115,9 +108,9 @@ final class StockUse {
     return loss;
   }
 
-  /** The loss for the leeway of the yarn that has the least. */
+  /** What leeway loses for all yarns. */
   long leewayLoss() {
-    return leewayLoss;
+    return LongStream.of(leewayLosses).sum();
   }
 
   /** How hard an overdrawn yarn weighs against its usual penalty. */
@@ -141,21 +134,5 @@ final class StockUse {
     if (leewayMatters) {
       leewayLosses[yarn] = problem.leewayLoss(yarn, now);
     }
-  }
-
-  private long leewayAfter(int yarnA, long usedA, int yarnB, long usedB) {
-    long after = Math.max(problem.leewayLoss(yarnA, usedA), problem.leewayLoss(yarnB, usedB));
-    if (after >= leewayLoss) {
-      return after;
-    }
-    if (leewayLosses[yarnA] < leewayLoss && leewayLosses[yarnB] < leewayLoss) {
-      return leewayLoss;
-    }
-    for (int yarn = 0; yarn < yarns; yarn++) {
-      if (yarn != yarnA && yarn != yarnB) {
-        after = Math.max(after, leewayLosses[yarn]);
-      }
-    }
-    return after;
   }
 }

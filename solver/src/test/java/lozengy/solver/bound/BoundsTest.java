@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -148,11 +149,17 @@ class BoundsTest {
     assertEquals(100, Bounds.of(blanket, BoundLimits.THOROUGH, () -> true).total());
   }
 
-  /** Every yarn has 2 % more than an even share of an even need: leeway cannot exceed a fifth. */
+  /** Every yarn has 2 % more than an even share of an even need; at best all lack alike. */
   @Test
   void leewayIsCappedByStock() {
     Blanket blanket = evenStock(5, 6, 6, 1.02);
-    assertEquals(0.2, LeewayCap.of(blanket, PieceGroups.of(blanket)), 1e-3);
+    double lacks = 1 - 11 * (1 - 1 / 1.02);
+    double leeway =
+        PartBounds.of(blanket, Set.of(Part.LEEWAY), new BoundLimits(2), () -> false)
+            .get(Part.LEEWAY)
+            .total();
+    assertTrue(leeway >= 100 * (1 - lacks * lacks), "bound " + leeway);
+    assertEquals(100 * (1 - lacks * lacks), leeway, 0.2);
   }
 
   /** Four yarns on 50 pieces of one round: what a long search reaches is within two points. */

@@ -19,13 +19,20 @@ class DualBoundTest {
       LinearProgram program = new LinearProgram();
       double value = 3;
       program.addConstant(3);
-      for (int variable = 0; variable < variables; variable++) {
+      for (int variable = 0; variable < variables / 2; variable++) {
         double low = random.nextDouble() - 0.5;
         double high = low + 2 * random.nextDouble();
         point[variable] = low + (high - low) * random.nextDouble();
         gain[variable] = 2 * random.nextDouble() - 1;
         program.variable(low, high, gain[variable]);
         value += gain[variable] * point[variable];
+      }
+      for (int variable = variables / 2; variable < variables; variable++) {
+        double high = 2 * random.nextDouble();
+        double each = random.nextDouble();
+        point[variable] = high * random.nextDouble();
+        program.squared(high, each);
+        value -= each * point[variable] * point[variable];
       }
       int rows = 1 + random.nextInt(4);
       for (int row = 0; row < rows; row++) {
@@ -72,6 +79,22 @@ class DualBoundTest {
     assertEquals(36, search.best(), 1e-3);
     assertEquals(2, search.hint(x), 0.05);
     assertEquals(6, search.hint(y), 0.05);
+  }
+
+  /** Maximise 4x - s^2 with s >= x - 1 and x <= 10: 8 at (3, 2). */
+  @Test
+  void theOptimumWithASquareIsProved() {
+    LinearProgram program = new LinearProgram();
+    int x = program.variable(0, 10, 4);
+    int s = program.squared(9, 1);
+    program.atMost(1);
+    program.put(x, 1);
+    program.put(s, -1);
+    program.scale();
+    PrimalDual search = new PrimalDual(program, new double[0]);
+    search.improve(50, () -> false);
+    assertEquals(8, search.best(), 1e-3);
+    assertEquals(2, search.hint(s), 0.05);
   }
 
   /** Three pieces, each with its own best path of two rounds: no rows are needed to bound them. */

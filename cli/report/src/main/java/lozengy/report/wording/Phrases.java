@@ -97,9 +97,17 @@ final class Phrases {
 
   /** Pieces by rows and runs, or as a count where these are many. */
   static String grouped(Blanket blanket, List<Integer> pieces) {
-    List<String> names =
-        GroupedNames.of(blanket.layout(), pieces.stream().map(blanket::place).toList());
+    List<String> names = groups(blanket, pieces);
     return names.size() <= MOST_GROUPS ? Words.list(names) : pieces(blanket, pieces);
+  }
+
+  /** The same with what they are to follow: {@code row1 is}, {@code row4 and row5 are}. */
+  static String groupedAre(Blanket blanket, List<Integer> pieces) {
+    return grouped(blanket, pieces) + (groups(blanket, pieces).size() == 1 ? " is" : " are");
+  }
+
+  private static List<String> groups(Blanket blanket, List<Integer> pieces) {
+    return GroupedNames.of(blanket.layout(), pieces.stream().map(blanket::place).toList());
   }
 
   /**

@@ -92,8 +92,8 @@ final class ReasonWords implements Reason.Cases<String> {
     String where =
         one
             ? "%s are joined along a side".formatted(Words.pieces(blanket, reason.pieces()))
-            : "%s are joined along %d sides"
-                .formatted(Phrases.grouped(blanket, reason.pieces()), reason.seams());
+            : "%s joined along %d sides"
+                .formatted(Phrases.groupedAre(blanket, reason.pieces()), reason.seams());
     Reason.Clash clash = reason.clash();
     boolean same = clash.first().equals(clash.second());
     String part = clash.part().word();
