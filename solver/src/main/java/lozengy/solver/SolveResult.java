@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.check.Fault;
-import lozengy.solver.explain.Conflict;
-import lozengy.solver.explain.Refutation;
+import lozengy.solver.explain.argument.Refutation;
+import lozengy.solver.explain.conflict.Conflict;
 
 /** How a solve ended. */
 public sealed interface SolveResult {

@@ -13,7 +13,7 @@ import lozengy.model.check.Check;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
-import lozengy.solver.explain.Root;
+import lozengy.solver.explain.conflict.Root;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.search.Assertions;

@@ -28,7 +28,7 @@ import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Optimum;
 import lozengy.solver.constraint.Proof;
-import lozengy.solver.explain.Root;
+import lozengy.solver.explain.conflict.Root;
 import org.junit.jupiter.api.Test;
 
 /** Looks on tiny blankets: brute force, constraint model, search and bound against each other. */

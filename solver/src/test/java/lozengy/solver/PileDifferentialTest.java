@@ -22,10 +22,10 @@ import lozengy.solver.constraint.Layings;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
 import lozengy.solver.constraint.TinyPiles;
-import lozengy.solver.explain.Examining;
-import lozengy.solver.explain.Feasibility;
-import lozengy.solver.explain.Refutation;
-import lozengy.solver.explain.Root;
+import lozengy.solver.explain.argument.Refutation;
+import lozengy.solver.explain.conflict.Examining;
+import lozengy.solver.explain.conflict.Feasibility;
+import lozengy.solver.explain.conflict.Root;
 import org.junit.jupiter.api.Test;
 
 /** Briefs with a pile, settled by brute force with the model's check: the solver agrees. */

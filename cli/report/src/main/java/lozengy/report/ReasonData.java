@@ -10,7 +10,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.check.BriefLine;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
-import lozengy.solver.explain.Reason;
+import lozengy.solver.explain.argument.Reason;
 
 /** Why nothing fits, as programs read it: a stable code and its data. */
 public final class ReasonData {

@@ -16,8 +16,8 @@ import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
 import lozengy.report.need.NeedJson;
 import lozengy.report.need.NeedWords;
-import lozengy.solver.explain.Buying;
-import lozengy.solver.explain.ExplainOptions;
+import lozengy.solver.explain.conflict.ExplainOptions;
+import lozengy.solver.explain.remedy.Buying;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 

@@ -13,18 +13,18 @@ public sealed interface Change {
   /**
    * Hands the wish to what treats its kind.
    *
-   * @param kinds what treats each kind
+   * @param cases what treats each kind
    * @param <R> what comes of it
    * @return what came of it
    */
-  <R> R in(Kinds<R> kinds);
+  <R> R in(Cases<R> cases);
 
   /**
    * Treats each kind of wish: one that is forgotten does not compile.
    *
    * @param <R> what comes of it
    */
-  interface Kinds<R> {
+  interface Cases<R> {
 
     /**
      * {@return what comes of a wish to hold}
@@ -92,8 +92,8 @@ public sealed interface Change {
   record Hold(String place, PieceNote note) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -106,8 +106,8 @@ public sealed interface Change {
   record Lock(String place, List<String> at) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -120,8 +120,8 @@ public sealed interface Change {
   record Free(String place, List<String> at) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -134,8 +134,8 @@ public sealed interface Change {
   record Without(String place, String code) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -150,8 +150,8 @@ public sealed interface Change {
   record Swap(String place, String from, String to) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -166,8 +166,8 @@ public sealed interface Change {
   record Resize(String place, int across, int down, Anchor anchor) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -180,8 +180,8 @@ public sealed interface Change {
   record Move(String place, List<String> at) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 
@@ -194,8 +194,8 @@ public sealed interface Change {
   record Put(String place, List<PileEntry> entries) implements Change {
 
     @Override
-    public <R> R in(Kinds<R> kinds) {
-      return kinds.of(this);
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
     }
   }
 }

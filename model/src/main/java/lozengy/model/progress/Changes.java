@@ -92,7 +92,7 @@ public final class Changes {
   /** A change with its turn. */
   private record Step(Turn turn, Runnable make) {}
 
-  private final class Steps implements Change.Kinds<Step> {
+  private final class Steps implements Change.Cases<Step> {
 
     @Override
     public Step of(Change.Resize resize) {

@@ -6,6 +6,17 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.constraint.Limits;
+import lozengy.solver.explain.argument.Argument;
+import lozengy.solver.explain.argument.Asked;
+import lozengy.solver.explain.argument.Finding;
+import lozengy.solver.explain.conflict.ExplainOptions;
+import lozengy.solver.explain.conflict.Root;
+import lozengy.solver.explain.conflict.Settling;
+import lozengy.solver.explain.miss.MissSearch;
+import lozengy.solver.explain.miss.NearestMiss;
+import lozengy.solver.explain.remedy.Cause;
+import lozengy.solver.explain.remedy.Remedies;
+import lozengy.solver.explain.remedy.Remedy;
 
 /** Whether a brief has an arrangement, and if it has none, why, and what would help. */
 public sealed interface Explanation {

@@ -12,6 +12,9 @@ import lozengy.model.check.RuleId;
 import lozengy.solver.constraint.BruteForce;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
+import lozengy.solver.explain.conflict.ExplainOptions;
+import lozengy.solver.explain.miss.NearestMiss;
+import lozengy.solver.explain.remedy.Remedy;
 import org.junit.jupiter.api.Test;
 
 /** Whole explanations against brute force, on tiny random blankets. */

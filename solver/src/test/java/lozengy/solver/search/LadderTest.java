@@ -27,7 +27,7 @@ import lozengy.model.brief.Symmetry;
 import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
-import lozengy.solver.explain.Root;
+import lozengy.solver.explain.conflict.Root;
 import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;

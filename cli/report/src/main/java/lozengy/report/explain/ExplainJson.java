@@ -10,10 +10,10 @@ import lozengy.model.check.BriefLine;
 import lozengy.report.Json;
 import lozengy.report.ReasonData;
 import lozengy.report.wording.Wording;
-import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
-import lozengy.solver.explain.NearestMiss;
-import lozengy.solver.explain.Remedy;
+import lozengy.solver.explain.miss.NearestMiss;
+import lozengy.solver.explain.remedy.Cause;
+import lozengy.solver.explain.remedy.Remedy;
 
 /** An explanation for programs, by the schema {@code explanation-1.schema.json}. */
 public final class ExplainJson {

@@ -9,10 +9,10 @@ import lozengy.model.blanket.Words;
 import lozengy.report.Figures;
 import lozengy.report.Paragraph;
 import lozengy.report.wording.Wording;
-import lozengy.solver.explain.Cause;
 import lozengy.solver.explain.Explanation;
-import lozengy.solver.explain.NearestMiss;
-import lozengy.solver.explain.Remedy;
+import lozengy.solver.explain.miss.NearestMiss;
+import lozengy.solver.explain.remedy.Cause;
+import lozengy.solver.explain.remedy.Remedy;
 
 /** An explanation in a maker's words. */
 public final class ExplainText {

@@ -12,7 +12,7 @@ import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
-import lozengy.solver.explain.Buying;
+import lozengy.solver.explain.remedy.Buying;
 
 /** Needs of yarn as {@code --json} prints them; lengths in m. */
 public final class NeedJson {

@@ -16,7 +16,7 @@ import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
-import lozengy.solver.explain.Buying;
+import lozengy.solver.explain.remedy.Buying;
 
 /** Tells needs of yarn in lines for a person. */
 public final class NeedWords {

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.solver.explain.Reason;
+import lozengy.solver.explain.argument.Reason;
 
 /** Reasons why nothing fits, each in a sentence that alone is a proof. */
 final class ReasonWords implements Reason.Cases<String> {

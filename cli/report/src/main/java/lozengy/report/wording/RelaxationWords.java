@@ -7,7 +7,7 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.layout.GroupedNames;
-import lozengy.solver.explain.Relaxation;
+import lozengy.solver.explain.remedy.Relaxation;
 
 /** What to do for a remedy, each in a clause that bids. */
 final class RelaxationWords implements Relaxation.Cases<String> {

@@ -15,11 +15,11 @@ import lozengy.model.check.Subject;
 import lozengy.model.input.BriefPath;
 import lozengy.model.wording.FaultWords;
 import lozengy.solver.SolveResult;
-import lozengy.solver.explain.Conflict;
-import lozengy.solver.explain.Reason;
-import lozengy.solver.explain.Refutation;
-import lozengy.solver.explain.Relaxation;
-import lozengy.solver.explain.Remedy;
+import lozengy.solver.explain.argument.Reason;
+import lozengy.solver.explain.argument.Refutation;
+import lozengy.solver.explain.conflict.Conflict;
+import lozengy.solver.explain.remedy.Relaxation;
+import lozengy.solver.explain.remedy.Remedy;
 
 /** English for what the solver finds out of a blanket. */
 public final class Wording {

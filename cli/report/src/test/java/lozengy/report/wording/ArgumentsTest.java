@@ -20,7 +20,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
-import lozengy.solver.explain.Root;
+import lozengy.solver.explain.conflict.Root;
 import org.junit.jupiter.api.Test;
 
 /** What each direct argument says, word for word. */

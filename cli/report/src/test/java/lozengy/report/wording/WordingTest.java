@@ -20,9 +20,9 @@ import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.SolveResult;
 import lozengy.solver.constraint.BlanketBuilder;
-import lozengy.solver.explain.Conflict;
-import lozengy.solver.explain.Relaxation;
-import lozengy.solver.explain.Remedy;
+import lozengy.solver.explain.conflict.Conflict;
+import lozengy.solver.explain.remedy.Relaxation;
+import lozengy.solver.explain.remedy.Remedy;
 import org.junit.jupiter.api.Test;
 
 /** Words come from values: no name changes what is told together. */

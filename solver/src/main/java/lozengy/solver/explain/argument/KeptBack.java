@@ -1,0 +1,49 @@
+package lozengy.solver.explain.argument;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
+import lozengy.solver.explain.argument.Finding.Slot;
+
+/** So much kept back that nothing is left to work with: the cause, where all else would follow. */
+final class KeptBack implements Argument {
+
+  private static final double ALL = 100;
+
+  @Override
+  public List<Finding> findings(Asked asked) {
+    Blanket blanket = asked.blanket();
+    double percent = blanket.brief().rules().keepBackPercent();
+    boolean bounded = IntStream.range(0, blanket.yarnCount()).allMatch(asked::bounded);
+    if (percent < ALL || !bounded) {
+      return List.of();
+    }
+    List<Slot> slots = new ArrayList<>();
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        if (blanket.state(piece) == PieceState.PLANNED && takesUsable(asked, piece, round)) {
+          slots.add(new Slot(piece, round));
+        }
+      }
+    }
+    if (slots.isEmpty()) {
+      return List.of();
+    }
+    BitSet yarns = new BitSet();
+    yarns.set(0, blanket.yarnCount());
+    return List.of(Finding.of(new Reason.AllKeptBack(percent), slots).withYarns(yarns));
+  }
+
+  /** Whether a round takes yarn, whatever it is worked in, and all of that is kept back. */
+  private static boolean takesUsable(Asked asked, int piece, int round) {
+    Blanket blanket = asked.blanket();
+    return IntStream.range(0, blanket.yarnCount())
+        .allMatch(
+            yarn ->
+                blanket.needMillimetres(blanket.kind(piece), round, yarn)
+                    > asked.loads().get(yarn).capacity());
+  }
+}

@@ -1,0 +1,134 @@
+package lozengy.solver.explain.remedy;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.solver.explain.argument.Asked;
+import lozengy.solver.explain.argument.Shortfall;
+import lozengy.solver.explain.conflict.Root;
+import lozengy.solver.explain.conflict.Settling;
+import lozengy.solver.explain.conflict.Settling.Settled;
+import lozengy.solver.explain.conflict.Settling.Verdict;
+
+/** Looks for what to buy. */
+final class Buyer {
+
+  /** So many balls of a yarn can be chosen one by one; what is beyond is bought evenly. */
+  private static final int CHOSEN = 20;
+
+  private static final int MOST_BALLS = 1_000_000;
+
+  private final Blanket blanket;
+  private final Settling settling;
+
+  Buyer(Blanket blanket, Settling settling) {
+    this.blanket = blanket;
+    this.settling = settling;
+  }
+
+  /** What to buy. */
+  Buying find() {
+    Settled now = settling.settle(blanket);
+    if (now.witness().isPresent()) {
+      return new Buying.Nothing(now.witness().get());
+    }
+    int[] inBulk = inBulk();
+    boolean few = Arrays.stream(inBulk).allMatch(balls -> balls == 0);
+    Optional<Balls.Bought> chosen = new Balls(with(inBulk), settling).find();
+    if (chosen.isEmpty()) {
+      return ofAll();
+    }
+    int[] balls = chosen.get().balls();
+    for (int yarn = 0; yarn < balls.length; yarn++) {
+      balls[yarn] += inBulk[yarn];
+    }
+    return amounts(balls, few && chosen.get().fewest(), chosen.get().witness());
+  }
+
+  /** What is missing by far, shared among the yarns that can make up for it. */
+  private int[] inBulk() {
+    int[] balls = new int[blanket.yarnCount()];
+    Optional<Shortfall> large = large(balls);
+    while (large.isPresent()) {
+      List<Integer> yarns = List.copyOf(large.get().gains().keySet());
+      int each = (large.get().fewestBalls() - CHOSEN) / yarns.size() + 1;
+      yarns.forEach(yarn -> balls[yarn] += each);
+      large = large(balls);
+    }
+    return balls;
+  }
+
+  private Optional<Shortfall> large(int[] balls) {
+    return Root.findings(Asked.all(with(balls))).values().stream()
+        .flatMap(List::stream)
+        .flatMap(finding -> finding.shortfall().stream())
+        .filter(s -> s.fewestBalls() > CHOSEN && s.fewestBalls() < MOST_BALLS)
+        .findFirst();
+  }
+
+  /** With all yarns in plenty: what an arrangement takes then, or that none fits even so. */
+  private Buying ofAll() {
+    int[] plenty = plenty();
+    Settled settled = settling.settle(with(plenty));
+    if (settled.verdict() == Verdict.CONFLICTS) {
+      return new Buying.NoHelp();
+    }
+    if (settled.witness().isEmpty()) {
+      return new Buying.Unsettled();
+    }
+    Sequences witness = settled.witness().get();
+    return amounts(taken(witness), false, witness);
+  }
+
+  /** As many balls of each yarn as all rounds, joining and edging would take in it alone. */
+  private int[] plenty() {
+    int[] plenty = new int[blanket.yarnCount()];
+    for (int yarn = 0; yarn < plenty.length; yarn++) {
+      Sequences all = blanket.open();
+      for (int piece = 0; piece < all.pieces(); piece++) {
+        for (int round = 0; round < all.rounds(piece); round++) {
+          all.set(piece, round, yarn);
+        }
+      }
+      plenty[yarn] = balls(yarn, blanket.usedMillimetres(all)[yarn]);
+    }
+    return plenty;
+  }
+
+  /** The balls that sequences take beyond what is there. */
+  private int[] taken(Sequences sequences) {
+    long[] used = blanket.usedMillimetres(sequences);
+    int[] balls = new int[used.length];
+    for (int yarn = 0; yarn < balls.length; yarn++) {
+      balls[yarn] = balls(yarn, used[yarn] - blanket.usableMillimetres(yarn));
+    }
+    return balls;
+  }
+
+  private int balls(int yarn, long millimetres) {
+    if (millimetres <= 0) {
+      return 0;
+    }
+    double usable = 1 - blanket.brief().rules().keepBackPercent() / 100;
+    double ball = Shortfall.ballMillimetres(blanket.yarn(yarn)) * usable;
+    return (int) Math.min(MOST_BALLS, Math.ceil((millimetres + 1) / ball));
+  }
+
+  private Buying amounts(int[] balls, boolean fewest, Sequences witness) {
+    List<Buying.Amount> amounts = new ArrayList<>();
+    for (int yarn = 0; yarn < balls.length; yarn++) {
+      if (balls[yarn] > 0) {
+        long each = Shortfall.ballMillimetres(blanket.yarn(yarn));
+        amounts.add(new Buying.Amount(yarn, balls[yarn], balls[yarn] * each));
+      }
+    }
+    return new Buying.Amounts(amounts, fewest, with(balls).brief(), witness);
+  }
+
+  private Blanket with(int[] balls) {
+    return StockRelaxing.with(blanket, balls);
+  }
+}
