@@ -8,15 +8,17 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.BriefMistakes;
 import lozengy.model.check.Check;
 import lozengy.model.progress.Upset;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import org.junit.jupiter.api.Test;
 
-/** A plan is repaired with as few changes as were made to it, and moves can be kept to some slots. */
+/**
+ * A plan is repaired with as few changes as were made to it, and moves can be kept to some slots.
+ */
 class RepairTest {
 
   /** Valid plans of which a few rounds were spoilt: no more than these need to change. */
@@ -38,8 +40,7 @@ class RepairTest {
         int slot = problem.get().slots().free()[draws.below(problem.get().slots().free().length)];
         int piece = problem.get().slots().piece()[slot];
         int round = slot - problem.get().slots().pieceStart()[piece];
-        spoilt.set(
-            problem.get().slots().lead()[piece], round, draws.below(blanket.yarnCount()));
+        spoilt.set(problem.get().slots().lead()[piece], round, draws.below(blanket.yarnCount()));
       }
       int most = Upset.of(blanket, spoilt, plan).changedRounds();
       Problem again = ProblemCompiler.compile(blanket, Optional.of(spoilt));
@@ -97,7 +98,7 @@ class RepairTest {
 
   private static Optional<Problem> problem(long seed) {
     Brief brief = RandomBriefs.of(seed, 4, 9);
-    if (!BriefMistakes.of(brief).isEmpty()) {
+    if (!BriefJudge.mistakes(brief).isEmpty()) {
       return Optional.empty();
     }
     Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
