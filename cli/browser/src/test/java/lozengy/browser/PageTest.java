@@ -269,7 +269,11 @@ class PageTest {
     browser.select("mode", "look");
     browser.piece(planned.get(2)).click();
     browser.element("[data-pick=made]").click();
-    String line = browser.element("#line").getDomProperty("value");
+    String line = "";
+    for (int wait = 0; wait < 100 && line.isEmpty(); wait++) {
+      Thread.sleep(50);
+      line = browser.element("#line").getDomProperty("value");
+    }
     assertEquals(
         "./lozengy mark throw-2.arrangement.json --made "
             + planned.get(2)
