@@ -32,7 +32,7 @@ final class PileMoves implements Operator {
 
   @Override
   public void attempt(double temperature) {
-    LaidPile laid = state.laid;
+    PileAssignment laid = state.laid;
     int placeA = laid.place(draws.below(laid.pieces()));
     int[] like = pile.places()[pile.kindOf()[placeA]];
     int placeB = like[draws.below(like.length)];

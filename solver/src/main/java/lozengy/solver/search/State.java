@@ -28,7 +28,7 @@ final class State {
   private final long hardCost;
   final StockUse stock;
   final SequenceCounts sequences;
-  final LaidPile laid;
+  final PileAssignment laid;
   private final CountUse counts;
   private final OrderUse order;
   private long surplusFacts;
@@ -56,7 +56,7 @@ final class State {
     this.hardCost = problem.hardCost();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
-    this.laid = new LaidPile(problem);
+    this.laid = new PileAssignment(problem);
     this.counts = new CountUse(problem);
     this.order = OrderUse.of(problem);
   }
