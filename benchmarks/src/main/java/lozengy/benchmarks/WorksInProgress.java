@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import lozengy.benchmarks.brief.BriefSet;
@@ -105,13 +103,7 @@ final class WorksInProgress {
             of.rules(),
             of.finished());
     SolveOptions options =
-        new SolveOptions(
-            seed,
-            OptionalLong.of(MOVES_OF_FIRST_PLAN),
-            OptionalDouble.empty(),
-            2,
-            () -> false,
-            progress -> {});
+        SolveOptions.defaults().withSeed(seed).withMoves(MOVES_OF_FIRST_PLAN).withThreads(2);
     Blanket blanket = PlantedBrief.of(spec).blanket();
     return ((SolveResult.Found) Solver.solve(blanket, Optional.empty(), options)).arrangement();
   }

@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.LongFunction;
@@ -109,9 +107,7 @@ class PileDifferentialTest {
   }
 
   private static void solverAgrees(LongFunction<Blanket> blankets) {
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(20_000).withThreads(1);
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = blankets.apply(seed);
       double[] best = {-1};

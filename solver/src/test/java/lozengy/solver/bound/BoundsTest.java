@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -87,8 +86,7 @@ class BoundsTest {
       }
       Blanket blanket = Blanket.of(brief);
       SolveOptions options =
-          new SolveOptions(
-              seed, OptionalLong.of(100_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+          SolveOptions.defaults().withSeed(seed).withMoves(100_000).withThreads(1);
       if (Solver.solve(blanket, Optional.empty(), options) instanceof SolveResult.Found found) {
         double bound = Bounds.of(blanket, new BoundLimits(2), () -> false).total();
         double total = found.arrangement().score().total();
@@ -108,9 +106,7 @@ class BoundsTest {
             .yarns(8, Tone.MID, 1_000_000)
             .note("all", PieceState.PLANNED, "A", "B", "C", null)
             .build();
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(20_000).withThreads(1);
 
     SolveResult.Found found =
         assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options));
@@ -166,9 +162,7 @@ class BoundsTest {
   @Test
   void aFewYarnsAreBoundedClosely() {
     Blanket blanket = evenStock(4, 5, 4, 1.2);
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(1_000_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(1_000_000).withThreads(1);
     double found =
         assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
             .arrangement()

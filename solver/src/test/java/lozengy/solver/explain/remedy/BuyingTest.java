@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
@@ -106,9 +104,7 @@ class BuyingTest {
   }
 
   private static SolveResult solve(Brief brief) {
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(100_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(100_000).withThreads(1);
     return Solver.solve(Blanket.of(brief), Optional.empty(), options);
   }
 
