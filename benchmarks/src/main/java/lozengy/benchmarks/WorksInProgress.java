@@ -180,15 +180,9 @@ final class WorksInProgress {
       double times = takes ? over * (others + rounds) / others : over;
       long stock = (long) Math.ceil(used[yarn] * times / usable);
       yarns.add(
-          new Yarn(
-              old.code(),
-              old.name(),
-              old.colour(),
-              Optional.empty(),
-              0,
-              Optional.of(new YarnAmount.Length(stock)),
-              old.share(),
-              old.statedTone()));
+          old.withBalls(0)
+              .withLeft(Optional.of(new YarnAmount.Length(stock)))
+              .withBall(Optional.empty()));
     }
     return yarns;
   }

@@ -117,7 +117,7 @@ final class YarnReader {
   }
 
   private static Yarn yarn(String code, Srgb colour) {
-    return new Yarn(code, code, colour, Optional.empty(), 0, Optional.empty(), 1, Optional.empty());
+    return Yarn.of(code, colour);
   }
 
   /** A code, as written: a code such as {@code 101} or {@code NO} is a text all the same. */

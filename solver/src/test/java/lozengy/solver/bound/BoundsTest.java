@@ -21,12 +21,10 @@ import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -187,27 +185,12 @@ class BoundsTest {
       Srgb colour = new Srgb(i % 2 * 200, i / 2 % 2 * 200, i / 4 * 200);
       long have = Math.round(size.pieces() * 5000 * stock / yarnCount);
       yarns.add(
-          new Yarn(
-              "Y" + i,
-              "Yarn " + i,
-              colour,
-              Optional.empty(),
-              0,
-              Optional.of(new YarnAmount.Length(have)),
-              1,
-              Optional.empty()));
+          Yarn.of("Y" + i, colour)
+              .withName("Yarn " + i)
+              .withLeft(Optional.of(new YarnAmount.Length(have))));
     }
     return Blanket.of(
-        new Brief(
-            "Even stock",
-            size,
-            motifs,
-            yarns,
-            ToneLimits.DEFAULT,
-            Optional.empty(),
-            Optional.empty(),
-            Rules.DEFAULT,
-            new Preferences(Map.of(Part.VARIETY, 0.0)),
-            List.of()));
+        Brief.of("Even stock", size, motifs, yarns)
+            .withPrefer(new Preferences(Map.of(Part.VARIETY, 0.0))));
   }
 }

@@ -127,18 +127,7 @@ class BuyingTest {
     for (Yarn yarn : brief.yarns()) {
       long left = Math.round(yarn.stockMillimetres() * random.nextDouble() * (tiny ? 0.05 : 1.2));
       Yarn less = with(yarn, left);
-      yarns.add(
-          tiny
-              ? new Yarn(
-                  less.code(),
-                  less.name(),
-                  less.colour(),
-                  Optional.of(new Ball(1, 1500)),
-                  0,
-                  less.left(),
-                  less.share(),
-                  less.statedTone())
-              : less);
+      yarns.add(tiny ? less.withBalls(0).withBall(Optional.of(new Ball(1, 1500))) : less);
     }
     return brief.withYarns(yarns);
   }
@@ -148,14 +137,6 @@ class BuyingTest {
   }
 
   private static Yarn with(Yarn yarn, long millimetres) {
-    return new Yarn(
-        yarn.code(),
-        yarn.name(),
-        yarn.colour(),
-        yarn.ball(),
-        0,
-        Optional.of(new YarnAmount.Length(millimetres)),
-        yarn.share(),
-        yarn.statedTone());
+    return yarn.withBalls(0).withLeft(Optional.of(new YarnAmount.Length(millimetres)));
   }
 }
