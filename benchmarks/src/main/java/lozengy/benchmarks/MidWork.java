@@ -20,7 +20,7 @@ import lozengy.benchmarks.peer.Stopwatch;
 import lozengy.benchmarks.record.Results;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
@@ -257,7 +257,7 @@ public final class MidWork implements Callable<Integer> {
       boolean fixed = blanket.state(piece) != PieceState.PLANNED;
       altered += fixed && !Arrays.equals(before.of(piece), now.of(piece)) ? 1 : 0;
     }
-    Laid laid = Laid.of(blanket, now);
+    PilePlacement laid = PilePlacement.of(blanket, now);
     for (int stack = 0; stack < blanket.pile().stacks().size(); stack++) {
       altered += laid.missing(stack);
     }

@@ -59,7 +59,7 @@ public final class LozengyContender implements Contender {
       return new Run(
           0,
           seconds,
-          List.of(new Found(seconds, arrangement.sequences())),
+          List.of(new Incumbent(seconds, arrangement.sequences())),
           optimal ? Proof.OPTIMAL : Proof.NONE,
           arrangement.bound().stream().mapToDouble(Arrangement.Bound::total).findFirst());
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.PieceNames;
@@ -119,7 +119,7 @@ final class PieceFitting {
 
   /** Tells where states, or what is of the pile, do not follow from the brief and the rounds. */
   void tellStates() {
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < listed.length; piece++) {
       if (listed[piece] == null) {
         continue;
@@ -149,7 +149,7 @@ final class PieceFitting {
 
   /** Pieces whose lines leave a field out that follows from the rest, by the field's name. */
   Map<String, List<Integer>> leftOut() {
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     Map<String, List<Integer>> all = new LinkedHashMap<>();
     for (int piece = 0; piece < listed.length; piece++) {
       StatedPiece line = listed[piece];

@@ -3,7 +3,7 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.Look;
@@ -95,7 +95,7 @@ public final class ApartRule implements Rule {
 
   private void withinPieces(
       Blanket blanket, Sequences sequences, int yarnA, int yarnB, List<Fault> faults) {
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 1; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round - 1);

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
@@ -28,7 +28,7 @@ public final class Marking {
   private final PieceState[] states;
   private final String[] stateBy;
   private final boolean[] named;
-  private final Laid laid;
+  private final PilePlacement laid;
   private final Sequences sequences;
   private final List<Mistake> mistakes = new ArrayList<>();
 
@@ -38,7 +38,7 @@ public final class Marking {
     this.states = new PieceState[before.pieceCount()];
     this.stateBy = new String[before.pieceCount()];
     this.named = new boolean[before.pieceCount()];
-    this.laid = Laid.of(before, planned);
+    this.laid = PilePlacement.of(before, planned);
     for (int piece = 0; piece < states.length; piece++) {
       states[piece] = before.state(piece);
     }

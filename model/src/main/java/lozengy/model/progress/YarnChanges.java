@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
@@ -96,7 +96,7 @@ final class YarnChanges {
 
   private static Sequences swapped(Blanket blanket, Sequences old, int from, int to) {
     Sequences swapped = old.copy();
-    Laid laid = Laid.of(blanket, old);
+    PilePlacement laid = PilePlacement.of(blanket, old);
     for (int piece = 0; piece < old.pieces(); piece++) {
       for (int round = 0; round < old.rounds(piece); round++) {
         if (!laid.worked(piece) && old.yarn(piece, round) == from) {
