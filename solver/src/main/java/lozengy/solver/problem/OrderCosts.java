@@ -39,7 +39,7 @@ public record OrderCosts(
     }
     OrderMeasure measure = scale.order.get();
     int[] pieceOf = new int[blanket.pieceCount()];
-    for (int piece = 0; piece < slots.pieces(); piece++) {
+    for (int piece = 0; piece < slots.orbits(); piece++) {
       for (int member : slots.members()[piece]) {
         pieceOf[member] = piece;
       }
@@ -48,7 +48,7 @@ public record OrderCosts(
     double unitsPerPoint = scale.orderPart * scale.unitsPerPoint;
     long[][] worth = new long[offsets.size()][];
     int[] constant = new int[worth.length];
-    int[] start = new int[slots.pieces() + 1];
+    int[] start = new int[slots.orbits() + 1];
     for (int number = 0; number < worth.length; number++) {
       Offset pairs = offsets.get(number);
       worth[number] = new long[pairs.size() + 1];
@@ -67,7 +67,7 @@ public record OrderCosts(
       }
     }
     Arrays.parallelPrefix(start, Integer::sum);
-    int[] other = new int[start[slots.pieces()]];
+    int[] other = new int[start[slots.orbits()]];
     int[] offset = new int[other.length];
     int[] next = start.clone();
     for (int number = 0; number < worth.length; number++) {

@@ -159,8 +159,8 @@ public final class ProblemCompiler {
   }
 
   private List<Integer> allowed(int slot) {
-    int piece = slots.piece()[slot];
-    int round = slot - slots.pieceStart()[piece];
+    int piece = slots.orbit()[slot];
+    int round = slot - slots.orbitStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
       boolean onlyFinished = blanket.takesPile(piece) && !unlocked.allows(piece, round, fixed);
@@ -202,8 +202,8 @@ public final class ProblemCompiler {
     Map<Integer, Integer> known = new HashMap<>();
     List<long[]> needs = new ArrayList<>();
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       PieceKind kind = blanket.kind(slots.lead()[piece]);
       int weight = slots.weight(piece);
       int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
@@ -249,12 +249,12 @@ public final class ProblemCompiler {
   private void addKeep(int[] cost) {
     int changed = scale.units(scale.keepPoints);
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      if (!blanket.free(slots.lead()[piece], slot - slots.pieceStart()[piece])) {
+      int piece = slots.orbit()[slot];
+      if (!blanket.free(slots.lead()[piece], slot - slots.orbitStart()[piece])) {
         continue;
       }
       for (int member : slots.members()[piece]) {
-        int before = earlier.get().yarn(member, slot - slots.pieceStart()[piece]);
+        int before = earlier.get().yarn(member, slot - slots.orbitStart()[piece]);
         for (int yarn = 0; yarn < yarns; yarn++) {
           cost[slot * yarns + yarn] += yarn == before || before == Sequences.OPEN ? 0 : changed;
         }
@@ -264,8 +264,8 @@ public final class ProblemCompiler {
 
   private void addFade(int[] cost, FadeMeasure fade) {
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       for (int member : slots.members()[piece]) {
         for (int yarn = 0; yarn < yarns; yarn++) {
           double points = scale.fadePart * fade.points(member, round, yarn);

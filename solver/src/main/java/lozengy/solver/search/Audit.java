@@ -103,12 +103,12 @@ final class Audit {
   private DriftException drift(String when, int[] slots, String what) {
     StringBuilder pieces = new StringBuilder();
     for (int slot : slots) {
-      int piece = problem.slots().piece()[slot];
+      int orbit = problem.slots().orbit()[slot];
       pieces
           .append(pieces.length() > 0 ? ", " : "")
-          .append(problem.blanket().place(problem.slots().lead()[piece]).name())
+          .append(problem.blanket().place(problem.slots().lead()[orbit]).name())
           .append(" round ")
-          .append(slot - problem.slots().pieceStart()[piece] + 1);
+          .append(slot - problem.slots().orbitStart()[orbit] + 1);
     }
     return new DriftException(
         "Drift " + when + " of " + pieces + ", seed " + seed + ", step " + step + ": " + what);

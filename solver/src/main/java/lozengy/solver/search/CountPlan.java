@@ -88,7 +88,7 @@ final class CountPlan {
 
   /** Groups of slots with the same needs, layer and domain. */
   static List<int[]> groups(Problem problem, int[] slots) {
-    int[] nothing = new int[problem.slots().pieces()];
+    int[] nothing = new int[problem.slots().orbits()];
     Arrays.fill(nothing, -1);
     return groups(problem, problem.domains(), slots, nothing);
   }
@@ -96,7 +96,7 @@ final class CountPlan {
   private static List<int[]> groups(Problem problem, Domains domains, int[] among, int[] laid) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
     for (int slot : among) {
-      if (laid[problem.slots().piece()[slot]] >= 0) {
+      if (laid[problem.slots().orbit()[slot]] >= 0) {
         continue;
       }
       long key = (long) problem.slotClass()[slot] << 32 | domains.of()[slot];
@@ -153,7 +153,7 @@ final class CountPlan {
     for (int place = 0; place < laid.length; place++) {
       if (laid[place] >= 0) {
         int[] yarnsLaid = problem.pile().yarns()[laid[place]];
-        int start = problem.slots().pieceStart()[place];
+        int start = problem.slots().orbitStart()[place];
         System.arraycopy(yarnsLaid, 0, assignment, start, yarnsLaid.length);
       }
     }
@@ -309,7 +309,7 @@ final class CountPlan {
   }
 
   private int weight(int slot) {
-    return problem.slots().weight(problem.slots().piece()[slot]);
+    return problem.slots().weight(problem.slots().orbit()[slot]);
   }
 
   private long balance(int slot, int from, int to) {

@@ -15,9 +15,9 @@ final class State {
   final int[] yarn;
   private final int yarns;
   private final Slots slots;
-  private final int[] piece;
+  private final int[] orbit;
   private final int[] layer;
-  private final int[] pieceStart;
+  private final int[] orbitStart;
   private final CostTable table;
   private final boolean tied;
   private final int[] weight;
@@ -39,19 +39,19 @@ final class State {
     this.problem = problem;
     this.yarns = problem.yarns();
     this.slots = problem.slots();
-    this.piece = slots.piece();
+    this.orbit = slots.orbit();
     this.layer = slots.layer();
-    this.pieceStart = slots.pieceStart();
+    this.orbitStart = slots.orbitStart();
     this.table = new CostTable(problem);
     this.yarn = new int[slots.count()];
     this.tied = slots.tied();
     this.weight = new int[slots.count()];
     for (int slot = 0; slot < weight.length; slot++) {
-      weight[slot] = slots.weight(piece[slot]);
+      weight[slot] = slots.weight(orbit[slot]);
     }
     this.surplus = new int[problem.targets().length];
     this.balanceCost = problem.balanceCost();
-    this.sequencesMatter = problem.copies() < slots.pieces() || problem.copyCost() > 0;
+    this.sequencesMatter = problem.copies() < slots.orbits() || problem.copyCost() > 0;
     this.copyCost = problem.copyCost();
     this.hardCost = problem.hardCost();
     this.stock = new StockUse(problem);
@@ -126,9 +126,9 @@ final class State {
     }
     delta += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
     if (sequencesMatter && delta <= most + sequenceGain) {
-      int p = piece[slot];
+      int p = orbit[slot];
       long code = sequences.code(p);
-      delta += oneSequence(code, code + sequences.change(slot - pieceStart[p], from, to));
+      delta += oneSequence(code, code + sequences.change(slot - orbitStart[p], from, to));
     }
     return delta;
   }
@@ -189,11 +189,11 @@ final class State {
   }
 
   /** The cost of exchanging the whole sequences of two pieces of one kind. */
-  long exchangeSequences(int pieceA, int pieceB) {
+  long exchangeSequences(int orbitA, int orbitB) {
     long delta = 0;
-    int slotA = pieceStart[pieceA];
-    int slotB = pieceStart[pieceB];
-    for (int end = pieceStart[pieceA + 1]; slotA < end; slotA++, slotB++) {
+    int slotA = orbitStart[orbitA];
+    int slotB = orbitStart[orbitB];
+    for (int end = orbitStart[orbitA + 1]; slotA < end; slotA++, slotB++) {
       int a = yarn[slotA];
       int b = yarn[slotB];
       if (a != b) {
@@ -202,9 +202,9 @@ final class State {
       }
     }
     if (order != null) {
-      delta += order.exchange(slots.border(pieceA), slots.border(pieceB), yarn);
+      delta += order.exchange(slots.border(orbitA), slots.border(orbitB), yarn);
     }
-    return counts.any() ? delta + countsExchangeOfSequences(pieceA, pieceB) : delta;
+    return counts.any() ? delta + countsExchangeOfSequences(orbitA, orbitB) : delta;
   }
 
   private long countsExchange(int slotA, int slotB) {
@@ -217,17 +217,17 @@ final class State {
     return delta;
   }
 
-  private long countsExchangeOfSequences(int pieceA, int pieceB) {
+  private long countsExchangeOfSequences(int orbitA, int orbitB) {
     long before = counts.broken();
-    exchangeCounted(pieceA, pieceB, false);
+    exchangeCounted(orbitA, orbitB, false);
     long delta = hardCost * (counts.broken() - before);
-    exchangeCounted(pieceA, pieceB, true);
+    exchangeCounted(orbitA, orbitB, true);
     return delta;
   }
 
-  private void exchangeCounted(int pieceA, int pieceB, boolean back) {
-    int slotB = pieceStart[pieceB];
-    for (int slotA = pieceStart[pieceA]; slotA < pieceStart[pieceA + 1]; slotA++, slotB++) {
+  private void exchangeCounted(int orbitA, int orbitB, boolean back) {
+    int slotB = orbitStart[orbitB];
+    for (int slotA = orbitStart[orbitA]; slotA < orbitStart[orbitA + 1]; slotA++, slotB++) {
       int a = back ? yarn[slotB] : yarn[slotA];
       int b = back ? yarn[slotA] : yarn[slotB];
       if (a != b) {
@@ -253,7 +253,7 @@ final class State {
 
   /** The most that one piece's other sequence could win; nothing while no two are alike. */
   private long sequenceGain() {
-    if (sequences.distinct() == slots.pieces()) {
+    if (sequences.distinct() == slots.orbits()) {
       return 0;
     }
     return sequences.surplus() > surplusFacts ? copyCost + hardCost : copyCost;
@@ -270,15 +270,15 @@ final class State {
   }
 
   private long sequenceExchange(int slotA, int slotB, int a, int b) {
-    int pieceA = piece[slotA];
-    int pieceB = piece[slotB];
-    long codeA = sequences.code(pieceA);
-    long changeA = sequences.change(slotA - pieceStart[pieceA], a, b);
-    long changeB = sequences.change(slotB - pieceStart[pieceB], b, a);
-    if (pieceA == pieceB) {
+    int orbitA = orbit[slotA];
+    int orbitB = orbit[slotB];
+    long codeA = sequences.code(orbitA);
+    long changeA = sequences.change(slotA - orbitStart[orbitA], a, b);
+    long changeB = sequences.change(slotB - orbitStart[orbitB], b, a);
+    if (orbitA == orbitB) {
       return oneSequence(codeA, codeA + changeA + changeB);
     }
-    long codeB = sequences.code(pieceB);
+    long codeB = sequences.code(orbitB);
     long newA = codeA + changeA;
     long newB = codeB + changeB;
     int oldA = sequences.count(codeA);
@@ -299,16 +299,16 @@ final class State {
 
   /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
   boolean atFault(int slot) {
-    int p = piece[slot];
+    int p = orbit[slot];
     return table.clashes(slot, yarn)
         || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
   }
 
   /** Exchanges the yarns of two pieces with as many rounds; the laid pile stays. */
-  void swapSequences(int pieceA, int pieceB) {
-    int slotB = pieceStart[pieceB];
-    int end = pieceStart[pieceA + 1];
-    for (int slotA = pieceStart[pieceA]; slotA < end; slotA++, slotB++) {
+  void swapSequences(int orbitA, int orbitB) {
+    int slotB = orbitStart[orbitB];
+    int end = orbitStart[orbitA + 1];
+    for (int slotA = orbitStart[orbitA]; slotA < end; slotA++, slotB++) {
       int a = yarn[slotA];
       apply(slotA, yarn[slotB]);
       apply(slotB, a);
@@ -322,8 +322,8 @@ final class State {
       return;
     }
     pairFaults += table.apply(slot, from, to, yarn);
-    int p = piece[slot];
-    int start = pieceStart[p];
+    int p = orbit[slot];
+    int start = orbitStart[p];
     if (counts.any()) {
       counts.apply(slot, from, to);
     }
@@ -352,6 +352,6 @@ final class State {
 
   /** Whether a slot may change. */
   boolean free(int slot) {
-    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(piece[slot]);
+    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(orbit[slot]);
   }
 }
