@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nearest;
@@ -146,6 +147,9 @@ public final class BriefMistakes {
         judgePutUp(yarn.ball().get(), path.field("ball"));
       }
     }
+    for (int i = 0; i < yarns.size(); i++) {
+      judgeLot(yarns.get(i), BriefPath.of("yarns").item(i).field("lot-of"));
+    }
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
         && !doubted.test(BriefPath.of("yarns"))) {
@@ -154,6 +158,32 @@ public final class BriefMistakes {
           "Every yarn has share 0",
           "Give at least one yarn a share above 0");
     }
+  }
+
+  /** A lot is of a shade that the brief has, and of its tone. */
+  private void judgeLot(Yarn yarn, BriefPath path) {
+    String other = yarn.lotOf().orElse(null);
+    if (other == null || doubted.test(path)) {
+      return;
+    }
+    unknownCode(other, path, codes).ifPresent(mistakes::add);
+    if (other.equals(yarn.code())) {
+      add(
+          path,
+          other + " cannot be another dye lot of itself",
+          "Name the yarn that it is another dye lot of, or leave lot-of out");
+    }
+    Tone tone = brief.toneOf(yarn);
+    brief.yarns().stream()
+        .filter(each -> each.code().equals(other) && brief.toneOf(each) != tone)
+        .findFirst()
+        .ifPresent(
+            each ->
+                add(
+                    path,
+                    "%s is %s, and %s is %s: dye lots of one shade have one tone"
+                        .formatted(yarn.code(), tone.word(), other, brief.toneOf(each).word()),
+                    "State the same tone for both, or leave lot-of out"));
   }
 
   private void judgePutUp(Ball ball, BriefPath path) {

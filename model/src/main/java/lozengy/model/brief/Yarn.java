@@ -19,6 +19,7 @@ import lozengy.model.unit.Ratio;
  * @param statedTone its tone where the brief states it, to be used instead of the one by lightness
  * @param counted what was at hand when it was counted in the middle of the work, if it was; counts
  *     in place of {@code balls} and {@code left}
+ * @param lotOf code of the yarn that it is another dye lot of, if it is one
  */
 public record Yarn(
     String code,
@@ -29,7 +30,8 @@ public record Yarn(
     Optional<YarnAmount> left,
     double share,
     Optional<Tone> statedTone,
-    Optional<Counted> counted) {
+    Optional<Counted> counted,
+    Optional<String> lotOf) {
 
   /**
    * Checks the numbers.
@@ -45,6 +47,7 @@ public record Yarn(
    *     lightness
    * @param counted what was at hand when it was counted in the middle of the work, if it was;
    *     counts in place of {@code balls} and {@code left}
+   * @param lotOf code of the yarn that it is another dye lot of, if it is one
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
    *     are at hand but no put-up is stated
    */
@@ -61,7 +64,7 @@ public record Yarn(
   }
 
   /**
-   * A yarn that was not counted again.
+   * A yarn that was not counted again, and is no dye lot of another.
    *
    * @param code short name, unique in the brief
    * @param name full name; may equal the code
@@ -82,7 +85,17 @@ public record Yarn(
       Optional<YarnAmount> left,
       double share,
       Optional<Tone> statedTone) {
-    this(code, name, colour, ball, balls, left, share, statedTone, Optional.empty());
+    this(
+        code,
+        name,
+        colour,
+        ball,
+        balls,
+        left,
+        share,
+        statedTone,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**
@@ -91,7 +104,7 @@ public record Yarn(
    * @param count what was counted; empty for nothing
    */
   public Yarn withCount(Optional<Counted> count) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, count);
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, count, lotOf);
   }
 
   /**
@@ -100,7 +113,27 @@ public record Yarn(
    * @param other how much of it is wanted against the other yarns
    */
   public Yarn withShare(double other) {
-    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
+    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn with another stock}
+   *
+   * @param otherBalls whole or part balls at hand, 0 or more
+   * @param otherLeft loose yarn at hand beside the balls, where stated
+   */
+  public Yarn withStock(double otherBalls, Optional<YarnAmount> otherLeft) {
+    return new Yarn(
+        code, name, colour, ball, otherBalls, otherLeft, share, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn as a dye lot}
+   *
+   * @param other code of the yarn that it is another dye lot of; empty for none
+   */
+  public Yarn withLotOf(Optional<String> other) {
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other);
   }
 
   /** {@return what is at hand, in mm: what was counted, or else balls and loose yarn} */

@@ -61,7 +61,8 @@ class WordingTest {
               yarn.left(),
               yarn.share(),
               yarn.statedTone(),
-              yarn.counted()));
+              yarn.counted(),
+              yarn.lotOf()));
     }
     return Blanket.of(blanket.brief().withYarns(yarns));
   }

@@ -94,18 +94,7 @@ final class StockRelaxing implements Relaxing {
       boolean inBalls = old.ball().isPresent();
       Optional<YarnAmount> left =
           inBalls ? old.left() : Optional.of(new YarnAmount.Length(old.stockMillimetres() + more));
-      yarns.set(
-          yarn,
-          new Yarn(
-              old.code(),
-              old.name(),
-              old.colour(),
-              old.ball(),
-              old.balls() + (inBalls ? balls : 0),
-              left,
-              old.share(),
-              old.statedTone(),
-              old.counted()));
+      yarns.set(yarn, old.withStock(old.balls() + (inBalls ? balls : 0), left));
     }
     return brief.withYarns(yarns);
   }
