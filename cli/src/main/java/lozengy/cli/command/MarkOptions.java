@@ -11,6 +11,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.progress.Mark;
 import picocli.CommandLine.Option;
 
@@ -92,11 +93,17 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               "--made, --joined, --planned",
+              MistakeCode.CONTRADICTS.about("-", "-"),
               "Two lists are to come from standard input",
               "Name one list with -"));
     }
     if (edged != null && !(edged >= 0 && edged <= ALL)) {
-      mistakes.add(Mistake.ofWish("--edged", edged.toString(), "Give a number from 0 to 100"));
+      mistakes.add(
+          Mistake.ofWish(
+              "--edged",
+              MistakeCode.OUT_OF_RANGE.about(edged, 0, ALL),
+              edged.toString(),
+              "Give a number from 0 to 100"));
     }
     List<Mark.Work> works = new ArrayList<>();
     for (String work : worked) {
@@ -143,6 +150,7 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               read.place(),
+              MistakeCode.NOT_A_QUANTITY.about(read.right()),
               "'" + read.right() + "' is no amount of yarn",
               "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left again"));
       return Optional.empty();

@@ -9,6 +9,7 @@ import lozengy.model.brief.PartsReader;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 
 /** Reads what stood in an arrangement before its last mark. */
 final class LastMarkReader {
@@ -47,6 +48,7 @@ final class LastMarkReader {
       briefAt
           .get()
           .wrong(
+              MistakeCode.DIFFERS_FROM_BRIEF.about(),
               "More than pieces, pile and counts differs from the brief as it is now",
               "A mark changes nothing else; remove last_mark");
       return Optional.empty();

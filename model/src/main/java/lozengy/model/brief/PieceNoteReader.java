@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Node;
 import lozengy.model.input.Words;
 
@@ -50,7 +51,10 @@ public final class PieceNoteReader {
       names.add(name(item).orElse("?"));
     }
     if (items.isEmpty()) {
-      at.wrong("No piece is named", "Name at least one piece");
+      at.wrong(
+          MistakeCode.WRONG_COUNT.about("pieces", 0, 1),
+          "No piece is named",
+          "Name at least one piece");
     }
     return names;
   }

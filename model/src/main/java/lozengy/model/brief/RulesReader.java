@@ -9,6 +9,7 @@ import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
@@ -53,6 +54,7 @@ final class RulesReader {
       located
           .get()
           .wrong(
+              MistakeCode.CONTRADICTS.about(number(darkBelow), number(lightFrom)),
               "dark-below " + number(darkBelow) + " is above light-from " + number(lightFrom),
               "Give dark-below the smaller number");
       return ToneLimits.DEFAULT;

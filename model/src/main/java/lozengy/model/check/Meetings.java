@@ -3,7 +3,7 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.Pairs;
 
@@ -55,7 +55,7 @@ final class Meetings {
   /** Rounds side by side in a piece. O(pieces x rounds). */
   List<Fault> withinPieces(Barred barred) {
     List<Fault> faults = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 1; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round - 1);

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 
@@ -82,7 +82,7 @@ public record MakeList(List<Batch> batches) {
     Shape.requireComplete(blanket, sequences);
     List<Integer> pieces = new ArrayList<>();
     List<int[]> yarns = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       if (!laid.worked(piece)) {
         pieces.add(piece);

@@ -9,13 +9,14 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntries;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Place;
 
@@ -27,7 +28,7 @@ public final class Marking {
   private final PieceState[] states;
   private final String[] stateBy;
   private final boolean[] named;
-  private final Laid laid;
+  private final PilePlacement laid;
   private final Sequences sequences;
   private final List<Mistake> mistakes = new ArrayList<>();
 
@@ -37,7 +38,7 @@ public final class Marking {
     this.states = new PieceState[before.pieceCount()];
     this.stateBy = new String[before.pieceCount()];
     this.named = new boolean[before.pieceCount()];
-    this.laid = Laid.of(before, planned);
+    this.laid = PilePlacement.of(before, planned);
     for (int piece = 0; piece < states.length; piece++) {
       states[piece] = before.state(piece);
     }
@@ -113,6 +114,7 @@ public final class Marking {
         mistakes.add(
             Mistake.ofWish(
                 wish.place(),
+                MistakeCode.NAMED_TWICE.about(place.name(), stateBy[piece]),
                 place.name() + " is named by " + stateBy[piece] + " too",
                 "Name it once"));
       }
@@ -130,6 +132,7 @@ public final class Marking {
         mistakes.add(
             Mistake.ofWish(
                 wish.place(),
+                MistakeCode.NAMED_TWICE.about(place.name(), stateBy[piece]),
                 place.name() + " is named by " + stateBy[piece] + " too",
                 "A piece with yarns that were worked is made or joined"));
       } else if (states[piece] == PieceState.PLANNED) {
@@ -149,6 +152,8 @@ public final class Marking {
       mistakes.add(
           Mistake.ofWish(
               wish.place(),
+              MistakeCode.WRONG_COUNT.about(
+                  "rounds", wish.note().rounds().size(), rounds, rounds, place.name()),
               place.name() + " is given " + Words.count(wish.note().rounds().size(), "round"),
               "A "
                   + place.kind().word()
@@ -185,6 +190,7 @@ public final class Marking {
         if (states[piece] != PieceState.PLANNED && sequences.yarn(piece, round) == Sequences.OPEN) {
           mistakes.add(
               Mistake.ofWhole(
+                  MistakeCode.ROUND_OPEN.about(before.place(piece).name(), round + 1),
                   before.place(piece).name() + " has no yarn in its round " + (round + 1),
                   "Say what it was worked in"));
         }

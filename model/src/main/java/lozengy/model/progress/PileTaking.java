@@ -16,6 +16,7 @@ import lozengy.model.brief.PileEntries;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Yarn;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 
 /** Takes finished pieces from the pile to their places for good, and puts made pieces on it. */
@@ -71,7 +72,10 @@ final class PileTaking {
             .toList();
     if (moved.isEmpty()) {
       throw Selections.wrong(
-          move.place(), "No piece is made there", "Name pieces that are made and not joined");
+          move.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(),
+          "No piece is made there",
+          "Name pieces that are made and not joined");
     }
     Sequences sequences = blanket.locks();
     PileEntries pile = new PileEntries(brief.pile());

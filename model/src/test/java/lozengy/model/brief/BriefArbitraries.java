@@ -98,17 +98,14 @@ public final class BriefArbitraries {
     Yarn shade = yarns.get((lot + 1) % yarns.size());
     tied.set(
         lot,
-        new Yarn(
-            yarn.code(),
-            yarn.name(),
-            shade.colour(),
-            yarn.ball(),
-            yarn.balls(),
-            yarn.left(),
-            yarn.share(),
-            shade.statedTone(),
-            yarn.counted(),
-            Optional.of(shade.code())));
+        Yarn.of(yarn.code(), shade.colour())
+            .withName(yarn.name())
+            .withBall(yarn.ball())
+            .withBalls(yarn.balls())
+            .withLeft(yarn.left())
+            .withShare(yarn.share())
+            .withTone(shade.statedTone())
+            .withLotOf(Optional.of(shade.code())));
     return tied;
   }
 
@@ -143,15 +140,13 @@ public final class BriefArbitraries {
             Arbitraries.of(Tone.class).optional(0.2))
         .as(
             (name, colour, ball, count, left, share, tone) ->
-                new Yarn(
-                    code,
-                    name,
-                    colour,
-                    ball,
-                    ball.isPresent() ? count : 0,
-                    left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length),
-                    share,
-                    tone));
+                Yarn.of(code, colour)
+                    .withName(name)
+                    .withBall(ball)
+                    .withBalls(ball.isPresent() ? count : 0)
+                    .withLeft(left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length))
+                    .withShare(share)
+                    .withTone(tone));
   }
 
   private static Arbitrary<YarnAmount> amounts(long mostThousandths) {
@@ -227,17 +222,11 @@ public final class BriefArbitraries {
       motifs.put(PieceKind.CORNER_TRIANGLE, motif(PieceKind.CORNER_TRIANGLE, putUps, random));
     }
     Brief without =
-        new Brief(
-            "Brief " + random.nextInt(1000),
-            layout,
-            motifs,
-            yarns,
-            limits,
-            use(yarns, random),
-            use(yarns, random),
-            rules,
-            prefer,
-            List.of());
+        Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
+            .withTones(limits)
+            .withUses(use(yarns, random), use(yarns, random))
+            .withRules(rules)
+            .withPrefer(prefer);
     Brief noted = counted(without.withPieces(notes(without, random)), random);
     return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
@@ -341,17 +330,7 @@ public final class BriefArbitraries {
             .withWithinPiece(
                 within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within)
             .withKeepBack(brief.rules().keepBackPercent());
-    return new Brief(
-        brief.title(),
-        brief.layout(),
-        motifs,
-        yarns,
-        brief.tones(),
-        brief.joining(),
-        brief.edging(),
-        rules,
-        brief.prefer(),
-        List.of());
+    return brief.withMotifs(motifs).withYarns(yarns).withRules(rules).withPieces(List.of());
   }
 
   private static Motif easy(Motif motif) {
@@ -371,14 +350,6 @@ public final class BriefArbitraries {
 
   /** Ten kilometres: more than all pieces, joining and edging of the largest layout take. */
   private static Yarn easy(Yarn yarn) {
-    return new Yarn(
-        yarn.code(),
-        yarn.name(),
-        yarn.colour(),
-        yarn.ball(),
-        0,
-        Optional.of(new YarnAmount.Length(10_000_000)),
-        yarn.share(),
-        yarn.statedTone());
+    return yarn.withBalls(0).withLeft(Optional.of(new YarnAmount.Length(10_000_000)));
   }
 }

@@ -48,12 +48,12 @@ final class Audit {
     }
   }
 
-  /** Checks that a move tried out costs what was told, and that undoing it restores the state. */
-  void tried(String move, long told, Runnable make, Runnable undo, int... slots) {
+  /** Checks that a move tried out costs what was delta, and that undoing it restores the state. */
+  void tried(String move, long delta, Runnable make, Runnable undo, int... slots) {
     step++;
     long before = state.cost();
     make.run();
-    state.addCost(told);
+    state.addCost(delta);
     compare("after trying " + move, slots);
     undo.run();
     state.addCost(before - state.cost());

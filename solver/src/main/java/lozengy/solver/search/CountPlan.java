@@ -252,11 +252,11 @@ final class CountPlan {
     if (from == to || counts[group][from] == 0) {
       return;
     }
-    long told = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
+    long delta = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
     long less = problem.need(slot, from);
     long more = problem.need(slot, to);
-    told += stock.change(from, less, to, more);
-    if (told <= temperature * draws.exponential()) {
+    delta += stock.change(from, less, to, more);
+    if (delta <= temperature * draws.exponential()) {
       stock.apply(from, less, to, more);
       move(group, slot, from, to);
     }
@@ -280,20 +280,20 @@ final class CountPlan {
     if (!possible) {
       return;
     }
-    long told = 0;
+    long delta = 0;
     boolean sameLayer = problem.slots().layer()[slotA] == problem.slots().layer()[slotB];
     if (sameLayer && weight(slotA) != weight(slotB)) {
       return;
     }
     if (!sameLayer) {
-      told = balance(slotA, a, b) + balance(slotB, b, a);
+      delta = balance(slotA, a, b) + balance(slotB, b, a);
     }
-    told += earlier.shift(groupA, counts[groupA], a, b);
-    told += earlier.shift(groupB, counts[groupB], b, a);
+    delta += earlier.shift(groupA, counts[groupA], a, b);
+    delta += earlier.shift(groupB, counts[groupB], b, a);
     long less = problem.need(slotA, a) - problem.need(slotB, a);
     long more = problem.need(slotA, b) - problem.need(slotB, b);
-    told += stock.change(a, less, b, more);
-    if (told <= temperature * draws.exponential()) {
+    delta += stock.change(a, less, b, more);
+    if (delta <= temperature * draws.exponential()) {
       stock.apply(a, less, b, more);
       move(groupA, slotA, a, b);
       move(groupB, slotB, b, a);

@@ -109,10 +109,10 @@ final class OrderUse {
     long before = costs.lost(sum);
     apply(slotA, a, b, yarn);
     yarn[slotA] = b;
-    long told = costs.lost(sum) - before + change(slotB, b, a, yarn);
+    long delta = costs.lost(sum) - before + change(slotB, b, a, yarn);
     yarn[slotA] = a;
     apply(slotA, b, a, yarn);
-    return told;
+    return delta;
   }
 
   /** The first count that is not what it is from scratch, in words; or null. */

@@ -28,7 +28,7 @@ final class State {
   private final long hardCost;
   final StockUse stock;
   final SequenceCounts sequences;
-  final LaidPile laid;
+  final PileAssignment laid;
   private final CountUse counts;
   private final OrderUse order;
   private long surplusFacts;
@@ -56,7 +56,7 @@ final class State {
     this.hardCost = problem.hardCost();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
-    this.laid = new LaidPile(problem);
+    this.laid = new PileAssignment(problem);
     this.counts = new CountUse(problem);
     this.order = OrderUse.of(problem);
   }
@@ -85,7 +85,7 @@ final class State {
     pairFaults -= sequences.surplus() - surplusFacts;
   }
 
-  /** The cost with all penalties, as the sum of the costs told so far. */
+  /** The cost with all penalties, as the sum of the deltas so far. */
   long cost() {
     return cost;
   }
@@ -102,9 +102,9 @@ final class State {
     cost += stock.overdrawLoss();
   }
 
-  /** Adds a told cost once its move is made. */
-  void addCost(long told) {
-    cost += told;
+  /** Adds a delta once its move is made. */
+  void addCost(long delta) {
+    cost += delta;
   }
 
   /**
@@ -113,24 +113,24 @@ final class State {
    */
   long change(int slot, int to, long most) {
     int from = yarn[slot];
-    long told = table.change(slot, from, to) + balanceChange(slot, from, to);
+    long delta = table.change(slot, from, to) + balanceChange(slot, from, to);
     if (counts.any()) {
-      told += counts.change(slot, from, to);
+      delta += counts.change(slot, from, to);
     }
     if (order != null) {
-      told += order.change(slot, from, to, yarn);
+      delta += order.change(slot, from, to, yarn);
     }
     long sequenceGain = sequenceGain();
-    if (told > most + stock.mostToGain(from) + sequenceGain) {
-      return told;
+    if (delta > most + stock.mostToGain(from) + sequenceGain) {
+      return delta;
     }
-    told += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
-    if (sequencesMatter && told <= most + sequenceGain) {
+    delta += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
+    if (sequencesMatter && delta <= most + sequenceGain) {
       int p = piece[slot];
       long code = sequences.code(p);
-      told += oneSequence(code, code + sequences.change(slot - pieceStart[p], from, to));
+      delta += oneSequence(code, code + sequences.change(slot - pieceStart[p], from, to));
     }
-    return told;
+    return delta;
   }
 
   /**
@@ -143,15 +143,15 @@ final class State {
     }
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told = table.change(slotA, a, b) + table.change(slotB, b, a);
+    long delta = table.change(slotA, a, b) + table.change(slotB, b, a);
     long ceiling = most + 2 * sequenceGain();
     int ofLayer = layer[slotA];
-    if (ofLayer > 0 && told > ceiling + table.mostTwice(ofLayer)) {
-      return told;
+    if (ofLayer > 0 && delta > ceiling + table.mostTwice(ofLayer)) {
+      return delta;
     }
-    told -= table.countedTwice(slotA, slotB, a, b);
-    boolean settled = !sequencesMatter || told > ceiling;
-    return settled ? told : told + sequenceExchange(slotA, slotB, a, b);
+    delta -= table.countedTwice(slotA, slotB, a, b);
+    boolean settled = !sequencesMatter || delta > ceiling;
+    return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
   /**
@@ -160,69 +160,69 @@ final class State {
   long exchange(int slotA, int slotB, long most) {
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told = table.change(slotA, a, b) + table.change(slotB, b, a);
-    told -= table.countedTwice(slotA, slotB, a, b);
+    long delta = table.change(slotA, a, b) + table.change(slotB, b, a);
+    delta -= table.countedTwice(slotA, slotB, a, b);
     if (layer[slotA] != layer[slotB]) {
-      told += balanceChange(slotA, a, b);
-      told += balanceChange(slotB, b, a);
+      delta += balanceChange(slotA, a, b);
+      delta += balanceChange(slotB, b, a);
     }
     if (counts.any()) {
-      told += countsExchange(slotA, slotB);
+      delta += countsExchange(slotA, slotB);
     }
     if (order != null) {
-      told += order.exchange(slotA, slotB, yarn);
+      delta += order.exchange(slotA, slotB, yarn);
     }
     long sequenceGain = 2 * sequenceGain();
     if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
-      if (told > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
-        return told;
+      if (delta > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
+        return delta;
       }
-      told +=
+      delta +=
           stock.change(
               a,
               problem.need(slotA, a) - problem.need(slotB, a),
               b,
               problem.need(slotA, b) - problem.need(slotB, b));
     }
-    boolean settled = !sequencesMatter || told > most + sequenceGain;
-    return settled ? told : told + sequenceExchange(slotA, slotB, a, b);
+    boolean settled = !sequencesMatter || delta > most + sequenceGain;
+    return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
   /** The cost of exchanging the whole sequences of two pieces of one kind. */
   long exchangeSequences(int pieceA, int pieceB) {
-    long told = 0;
+    long delta = 0;
     int slotA = pieceStart[pieceA];
     int slotB = pieceStart[pieceB];
     for (int end = pieceStart[pieceA + 1]; slotA < end; slotA++, slotB++) {
       int a = yarn[slotA];
       int b = yarn[slotB];
       if (a != b) {
-        told += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
-        told -= table.countedTwice(slotA, slotB, a, b);
+        delta += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
+        delta -= table.countedTwice(slotA, slotB, a, b);
       }
     }
     if (order != null) {
-      told += order.exchange(slots.border(pieceA), slots.border(pieceB), yarn);
+      delta += order.exchange(slots.border(pieceA), slots.border(pieceB), yarn);
     }
-    return counts.any() ? told + countsExchangeOfSequences(pieceA, pieceB) : told;
+    return counts.any() ? delta + countsExchangeOfSequences(pieceA, pieceB) : delta;
   }
 
   private long countsExchange(int slotA, int slotB) {
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told = counts.change(slotA, a, b);
+    long delta = counts.change(slotA, a, b);
     counts.apply(slotA, a, b);
-    told += counts.change(slotB, b, a);
+    delta += counts.change(slotB, b, a);
     counts.apply(slotA, b, a);
-    return told;
+    return delta;
   }
 
   private long countsExchangeOfSequences(int pieceA, int pieceB) {
     long before = counts.broken();
     exchangeCounted(pieceA, pieceB, false);
-    long told = hardCost * (counts.broken() - before);
+    long delta = hardCost * (counts.broken() - before);
     exchangeCounted(pieceA, pieceB, true);
-    return told;
+    return delta;
   }
 
   private void exchangeCounted(int pieceA, int pieceB, boolean back) {
@@ -262,11 +262,11 @@ final class State {
   private long oneSequence(long before, long after) {
     int old = sequences.count(before);
     int now = sequences.count(after);
-    long told = (old == 1 ? copyCost : 0) - (now == 0 ? copyCost : 0);
+    long delta = (old == 1 ? copyCost : 0) - (now == 0 ? copyCost : 0);
     if (old > problem.copies()) {
-      told -= hardCost;
+      delta -= hardCost;
     }
-    return now >= problem.copies() ? told + hardCost : told;
+    return now >= problem.copies() ? delta + hardCost : delta;
   }
 
   private long sequenceExchange(int slotA, int slotB, int a, int b) {
@@ -304,7 +304,18 @@ final class State {
         || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
   }
 
-  /** Gives a slot another yarn. The cost told for it is to be added by the caller. */
+  /** Exchanges the yarns of two pieces with as many rounds; the laid pile stays. */
+  void swapSequences(int pieceA, int pieceB) {
+    int slotB = pieceStart[pieceB];
+    int end = pieceStart[pieceA + 1];
+    for (int slotA = pieceStart[pieceA]; slotA < end; slotA++, slotB++) {
+      int a = yarn[slotA];
+      apply(slotA, yarn[slotB]);
+      apply(slotB, a);
+    }
+  }
+
+  /** Gives a slot another yarn. Its delta is to be added by the caller. */
   void apply(int slot, int to) {
     int from = yarn[slot];
     if (from == to) {

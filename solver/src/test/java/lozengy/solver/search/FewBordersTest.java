@@ -91,7 +91,7 @@ class FewBordersTest {
       State state = new State(problem);
       state.reset(new CountPlan(problem, new BorderPlans(problem).all().get(0), draws).deal(100));
       long before = clashes(state);
-      Chains chains = new Chains(state, draws, null, true);
+      Chains chains = new Chains(state, draws, new Acceptance(state, draws, null), true);
       int[] was = state.yarn.clone();
       for (int i = 0; i < 50; i++) {
         int piece = draws.below(problem.slots().pieces());

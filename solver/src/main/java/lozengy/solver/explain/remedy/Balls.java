@@ -9,13 +9,13 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Asked;
 import lozengy.solver.explain.argument.Finding;
+import lozengy.solver.explain.argument.Requirements;
 import lozengy.solver.explain.argument.Shortfall;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Settled;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Verdict;
 import lozengy.solver.explain.conflict.Root;
-import lozengy.solver.explain.conflict.Settling;
-import lozengy.solver.explain.conflict.Settling.Settled;
-import lozengy.solver.explain.conflict.Settling.Verdict;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.BoolVar;
@@ -58,12 +58,12 @@ final class Balls {
   }
 
   private final Blanket blanket;
-  private final Settling settling;
+  private final ConsistencyOracle settling;
   private final List<Shortfall> shortfalls = new ArrayList<>();
   private final List<Refuted> refuted = new ArrayList<>();
   private boolean certain = true;
 
-  Balls(Blanket blanket, Settling settling) {
+  Balls(Blanket blanket, ConsistencyOracle settling) {
     this.blanket = blanket;
     this.settling = settling;
   }
@@ -72,7 +72,7 @@ final class Balls {
   Optional<Bought> find() {
     int[] plenty = new int[blanket.yarnCount()];
     Arrays.fill(plenty, MOST_BALLS);
-    if (!Root.findings(Asked.all(with(plenty))).isEmpty()) {
+    if (!Root.findings(Requirements.all(with(plenty))).isEmpty()) {
       return Optional.empty();
     }
     for (int turn = 0; turn < MOST_TURNS && !settling.stop().getAsBoolean(); turn++) {
@@ -81,7 +81,7 @@ final class Balls {
         return Optional.empty();
       }
       Blanket bought = with(balls);
-      Map<Argument, List<Finding>> findings = Root.findings(Asked.all(bought));
+      Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(bought));
       if (!findings.isEmpty()) {
         findings.values().forEach(each -> each.forEach(finding -> learn(finding, balls)));
         continue;

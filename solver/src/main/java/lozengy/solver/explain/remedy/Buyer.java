@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.solver.explain.argument.Asked;
+import lozengy.solver.explain.argument.Requirements;
 import lozengy.solver.explain.argument.Shortfall;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Settled;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Verdict;
 import lozengy.solver.explain.conflict.Root;
-import lozengy.solver.explain.conflict.Settling;
-import lozengy.solver.explain.conflict.Settling.Settled;
-import lozengy.solver.explain.conflict.Settling.Verdict;
 
 /** Looks for what to buy. */
 final class Buyer {
@@ -22,9 +22,9 @@ final class Buyer {
   private static final int MOST_BALLS = 1_000_000;
 
   private final Blanket blanket;
-  private final Settling settling;
+  private final ConsistencyOracle settling;
 
-  Buyer(Blanket blanket, Settling settling) {
+  Buyer(Blanket blanket, ConsistencyOracle settling) {
     this.blanket = blanket;
     this.settling = settling;
   }
@@ -62,7 +62,7 @@ final class Buyer {
   }
 
   private Optional<Shortfall> large(int[] balls) {
-    return Root.findings(Asked.all(with(balls))).values().stream()
+    return Root.findings(Requirements.all(with(balls))).values().stream()
         .flatMap(List::stream)
         .flatMap(finding -> finding.shortfall().stream())
         .filter(s -> s.fewestBalls() > CHOSEN && s.fewestBalls() < MOST_BALLS)

@@ -14,14 +14,14 @@ import lozengy.model.brief.Brief;
 import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Asked;
 import lozengy.solver.explain.argument.Finding;
 import lozengy.solver.explain.argument.Reason;
+import lozengy.solver.explain.argument.Requirements;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Settled;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Verdict;
 import lozengy.solver.explain.conflict.ExplainOptions;
 import lozengy.solver.explain.conflict.Root;
-import lozengy.solver.explain.conflict.Settling;
-import lozengy.solver.explain.conflict.Settling.Settled;
-import lozengy.solver.explain.conflict.Settling.Verdict;
 import lozengy.solver.explain.remedy.Remedy.Proved;
 
 /**
@@ -40,9 +40,9 @@ public final class Remedies {
   /** Other yarns named that would do as well. */
   private static final int MOST_OTHERS = 6;
 
-  private final Settling settling;
+  private final ConsistencyOracle settling;
   private final ExplainOptions options;
-  private final Beside beside;
+  private final LaterCauses beside;
   private boolean complete = true;
 
   /**
@@ -52,10 +52,11 @@ public final class Remedies {
    * @param complete whether all that is known was tried to its end
    * @param beside further causes that came to light where a first one was mended
    */
-  public record Found(List<Remedy> remedies, boolean complete, List<Cause> beside) {}
+  public record Outcome(List<Remedy> remedies, boolean complete, List<Cause> beside) {}
 
-  private Remedies(Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
-    this.beside = new Beside(Root.findings(Asked.all(blanket)), causes);
+  private Remedies(
+      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
+    this.beside = new LaterCauses(Root.findings(Requirements.all(blanket)), causes);
     this.settling = settling;
     this.options = options;
   }
@@ -69,13 +70,13 @@ public final class Remedies {
    * @param options effort
    * @return what was found
    */
-  public static Found of(
-      Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
+  public static Outcome of(
+      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
     Remedies remedies = new Remedies(blanket, causes, settling, options);
     List<Remedy> found = remedies.search(blanket, causes, List.of());
     List<Remedy> sorted =
         found.stream().sorted(Comparator.comparingInt(Remedy::upset)).limit(MOST_REMEDIES).toList();
-    return new Found(sorted, remedies.complete, remedies.beside.causes());
+    return new Outcome(sorted, remedies.complete, remedies.beside.causes());
   }
 
   private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
@@ -105,7 +106,7 @@ public final class Remedies {
     List<Move> more = new ArrayList<>(made);
     more.add(next.get());
     Blanket changed = changed(blanket, List.of(next.get()));
-    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
+    Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (!findings.isEmpty()) {
       List<Cause> left = Cause.of(changed, findings, settling);
       beside.add(findings, left);
@@ -223,7 +224,7 @@ public final class Remedies {
   /** The least upsetting change of a line of a conflict that does away with it. */
   private Optional<Move> step(Blanket blanket, Cause cause) {
     Set<Reason> known =
-        Root.findings(Asked.all(blanket)).values().stream()
+        Root.findings(Requirements.all(blanket)).values().stream()
             .flatMap(List::stream)
             .map(Finding::reason)
             .collect(Collectors.toSet());
@@ -261,7 +262,7 @@ public final class Remedies {
    */
   private boolean resolves(Blanket blanket, Move move, Cause cause, Set<Reason> known) {
     Blanket changed = changed(blanket, List.of(move));
-    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
+    Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (cause.first().isEmpty()) {
       return findings.isEmpty() && settling.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
     }

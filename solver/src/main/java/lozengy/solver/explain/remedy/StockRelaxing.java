@@ -94,7 +94,7 @@ final class StockRelaxing implements Relaxing {
       boolean inBalls = old.ball().isPresent();
       Optional<YarnAmount> left =
           inBalls ? old.left() : Optional.of(new YarnAmount.Length(old.stockMillimetres() + more));
-      yarns.set(yarn, old.withStock(old.balls() + (inBalls ? balls : 0), left));
+      yarns.set(yarn, old.withLeft(left).withBalls(old.balls() + (inBalls ? balls : 0)));
     }
     return brief.withYarns(yarns);
   }

@@ -5,7 +5,7 @@ import lozengy.solver.problem.PilePlaces;
 import lozengy.solver.problem.Problem;
 
 /** Where the pieces of the pile lie in a state. Nothing but {@link #reset} allocates. */
-final class LaidPile {
+final class PileAssignment {
 
   private final Problem problem;
   private final int[] placeOf;
@@ -13,7 +13,7 @@ final class LaidPile {
   private final int[] stackOf;
   private final boolean[] held;
 
-  LaidPile(Problem problem) {
+  PileAssignment(Problem problem) {
     this.problem = problem;
     PilePlaces pile = problem.pile();
     this.placeOf = new int[pile.pieces()];
