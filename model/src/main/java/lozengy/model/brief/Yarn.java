@@ -19,6 +19,7 @@ import lozengy.model.unit.Ratio;
  * @param statedTone its tone where the brief states it, to be used instead of the one by lightness
  * @param counted what was at hand when it was counted in the middle of the work, if it was; counts
  *     in place of {@code balls} and {@code left}
+ * @param lotOf code of the yarn that it is another dye lot of, if it is one
  */
 public record Yarn(
     String code,
@@ -29,7 +30,8 @@ public record Yarn(
     Optional<YarnAmount> left,
     double share,
     Optional<Tone> statedTone,
-    Optional<Counted> counted) {
+    Optional<Counted> counted,
+    Optional<String> lotOf) {
 
   /**
    * Checks the numbers.
@@ -45,6 +47,7 @@ public record Yarn(
    *     lightness
    * @param counted what was at hand when it was counted in the middle of the work, if it was;
    *     counts in place of {@code balls} and {@code left}
+   * @param lotOf code of the yarn that it is another dye lot of, if it is one
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
    *     are at hand but no put-up is stated
    */
@@ -76,6 +79,7 @@ public record Yarn(
         Optional.empty(),
         1,
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -85,7 +89,7 @@ public record Yarn(
    * @param other its full name
    */
   public Yarn withName(String other) {
-    return new Yarn(code, other, colour, ball, balls, left, share, statedTone, counted);
+    return new Yarn(code, other, colour, ball, balls, left, share, statedTone, counted, lotOf);
   }
 
   /**
@@ -94,7 +98,7 @@ public record Yarn(
    * @param other its put-up; empty where none is stated
    */
   public Yarn withBall(Optional<Ball> other) {
-    return new Yarn(code, name, colour, other, balls, left, share, statedTone, counted);
+    return new Yarn(code, name, colour, other, balls, left, share, statedTone, counted, lotOf);
   }
 
   /**
@@ -103,7 +107,7 @@ public record Yarn(
    * @param other whole or part balls, 0 or more; above 0 a put-up is needed
    */
   public Yarn withBalls(double other) {
-    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted);
+    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted, lotOf);
   }
 
   /**
@@ -112,7 +116,7 @@ public record Yarn(
    * @param other the loose yarn; empty for none
    */
   public Yarn withLeft(Optional<YarnAmount> other) {
-    return new Yarn(code, name, colour, ball, balls, other, share, statedTone, counted);
+    return new Yarn(code, name, colour, ball, balls, other, share, statedTone, counted, lotOf);
   }
 
   /**
@@ -121,7 +125,16 @@ public record Yarn(
    * @param other how much of it is wanted against the other yarns, 0 or more
    */
   public Yarn withShare(double other) {
-    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
+    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn as a dye lot}
+   *
+   * @param other code of the yarn that it is another dye lot of; empty for none
+   */
+  public Yarn withLotOf(Optional<String> other) {
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other);
   }
 
   /**
@@ -130,7 +143,7 @@ public record Yarn(
    * @param other the tone; empty for the one by lightness
    */
   public Yarn withTone(Optional<Tone> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, other, counted);
+    return new Yarn(code, name, colour, ball, balls, left, share, other, counted, lotOf);
   }
 
   /**
@@ -139,7 +152,7 @@ public record Yarn(
    * @param other what was counted; empty for nothing
    */
   public Yarn withCount(Optional<Counted> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other);
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other, lotOf);
   }
 
   /** {@return what is at hand, in mm: what was counted, or else balls and loose yarn} */

@@ -74,6 +74,7 @@ final class YarnReader {
             .map(BigDecimal::doubleValue)
             .orElse(1.0);
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
+    Optional<String> lotOf = of.get("lot-of").flatMap(YarnReader::code);
     of.tellUnknown();
     if (balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
       of.lacks(
@@ -103,7 +104,8 @@ final class YarnReader {
         leftAmount,
         share,
         tone,
-        counted);
+        counted,
+        lotOf);
   }
 
   /** An amount of loose yarn. */

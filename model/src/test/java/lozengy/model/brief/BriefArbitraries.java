@@ -80,8 +80,33 @@ public final class BriefArbitraries {
             codes -> {
               List<Arbitrary<Yarn>> yarns = new ArrayList<>();
               codes.forEach(code -> yarns.add(yarn(code)));
-              return Combinators.combine(yarns).as(list -> list);
+              return Combinators.combine(yarns)
+                  .as(list -> list)
+                  .flatMap(
+                      list ->
+                          Arbitraries.integers()
+                              .between(0, list.size() - 1)
+                              .optional(0.3)
+                              .map(lot -> lot.map(at -> lotOfTheNext(list, at)).orElse(list)));
             });
+  }
+
+  /** Yarns of which one is another dye lot of the next. */
+  private static List<Yarn> lotOfTheNext(List<Yarn> yarns, int lot) {
+    List<Yarn> tied = new ArrayList<>(yarns);
+    Yarn yarn = yarns.get(lot);
+    Yarn shade = yarns.get((lot + 1) % yarns.size());
+    tied.set(
+        lot,
+        Yarn.of(yarn.code(), shade.colour())
+            .withName(yarn.name())
+            .withBall(yarn.ball())
+            .withBalls(yarn.balls())
+            .withLeft(yarn.left())
+            .withShare(yarn.share())
+            .withTone(shade.statedTone())
+            .withLotOf(Optional.of(shade.code())));
+    return tied;
   }
 
   private static Arbitrary<Yarn> yarn(String code) {
@@ -140,14 +165,16 @@ public final class BriefArbitraries {
                 Tuple.of(1, Arbitraries.doubles().between(0, 30))),
             Arbitraries.of(WithinPiece.class),
             Arbitraries.integers().between(1, 4).optional(0.3),
-            Arbitraries.doubles().between(0, 20))
+            Arbitraries.doubles().between(0, 20),
+            Arbitraries.of(true, false))
         .as(
-            (contrast, within, copies, keepBack) ->
+            (contrast, within, copies, keepBack, lots) ->
                 Rules.DEFAULT
                     .withMinContrast(contrast)
                     .withWithinPiece(within)
                     .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
-                    .withKeepBack(keepBack));
+                    .withKeepBack(keepBack)
+                    .withLotsApart(lots));
   }
 
   private static Arbitrary<Preferences> preferences() {
