@@ -100,7 +100,7 @@ public final class ApartRule implements Rule {
       for (int round = 1; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round - 1);
         int other = sequences.yarn(piece, round);
-        if (meet(yarn, other, yarnA, yarnB) && laid.toWork(piece)) {
+        if (meet(yarn, other, yarnA, yarnB) && laid.toWork(piece, round)) {
           List<Integer> rounds = List.of(round - 1, round);
           faults.add(new Fault(id(), List.of(piece), rounds, List.of(yarn, other)));
         }
