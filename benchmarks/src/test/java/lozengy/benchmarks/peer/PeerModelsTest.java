@@ -21,6 +21,7 @@ import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules;
 import lozengy.model.check.Check;
@@ -122,11 +123,13 @@ class PeerModelsTest {
   void theObjectiveOfPlanningAgainIsTheScores(String name) {
     PlantedBrief made = PlantedBrief.of(BriefSet.named(name));
     Blanket whole = made.blanket();
-    PieceState[] states = new PieceState[whole.pieceCount()];
-    Arrays.setAll(
-        states,
-        piece -> piece < 4 ? PieceState.JOINED : piece < 8 ? PieceState.MADE : PieceState.PLANNED);
-    Blanket begun = Blanket.of(WorkedPieces.noted(whole, states, made.planted()));
+    Stages stages = Stages.of(whole);
+    for (int piece = 0; piece < whole.pieceCount(); piece++) {
+      stages.set(
+          piece,
+          piece < 4 ? PieceState.JOINED : piece < 8 ? PieceState.MADE : PieceState.PLANNED);
+    }
+    Blanket begun = Blanket.of(WorkedPieces.noted(whole, stages, made.planted()));
     Sequences earlier = made.planted().copy();
     for (int piece = 8; piece < whole.pieceCount(); piece += 3) {
       earlier.set(piece, 0, (earlier.yarn(piece, 0) + 1) % whole.yarnCount());

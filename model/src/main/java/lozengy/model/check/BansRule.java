@@ -59,7 +59,7 @@ public final class BansRule implements Rule {
       if (!laid.toWork(piece)) {
         continue;
       }
-      for (int round = 0; round < sequences.rounds(piece); round++) {
+      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && blanket.banned(piece, yarn)) {
           faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));

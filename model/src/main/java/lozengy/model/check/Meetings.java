@@ -60,7 +60,7 @@ final class Meetings {
       for (int round = 1; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round - 1);
         int other = sequences.yarn(piece, round);
-        if (barred.meet(yarn, other) && laid.toWork(piece)) {
+        if (barred.meet(yarn, other) && laid.toWork(piece, round)) {
           List<Integer> rounds = List.of(round - 1, round);
           faults.add(new Fault(rule, List.of(piece), rounds, List.of(yarn, other)));
         }

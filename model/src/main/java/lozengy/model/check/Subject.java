@@ -128,9 +128,16 @@ public sealed interface Subject {
    *
    * @param piece index of the piece
    * @param state whether it is locked, made or joined
+   * @param roundsWorked how many rounds of it are worked, from the centre
    * @param rounds the rounds that are held
    */
-  record Lock(int piece, PieceState state, List<Held> rounds) implements Subject {
+  record Lock(int piece, PieceState state, int roundsWorked, List<Held> rounds) implements Subject {
+
+    /** {@return whether all that is held is worked, and so a fact} */
+    public boolean worked() {
+      return rounds.stream().allMatch(held -> held.round() < roundsWorked);
+    }
+
     @Override
     public String code() {
       return "lock";

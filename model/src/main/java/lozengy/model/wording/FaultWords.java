@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
@@ -134,7 +133,7 @@ public final class FaultWords {
   }
 
   private String locks(Fault fault) {
-    boolean worked = blanket.state(fault.pieces().get(0)) != PieceState.PLANNED;
+    boolean worked = blanket.worked(fault.pieces().get(0), fault.rounds().get(0));
     return "%s, but is %s %s"
         .formatted(has(fault), worked ? "already worked in" : "locked to", yarn(fault, 1));
   }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
@@ -236,7 +237,16 @@ class ArrangementFileTest {
   }
 
   private static Blanket noted(StatedArrangement read, PieceState... states) {
-    return Blanket.ofUnjudged(WorkedPieces.noted(read.blanket(), states, read.sequences()));
+    return Blanket.ofUnjudged(
+        WorkedPieces.noted(read.blanket(), stages(read.blanket(), states), read.sequences()));
+  }
+
+  private static Stages stages(Blanket blanket, PieceState... states) {
+    Stages stages = Stages.of(blanket);
+    for (int piece = 0; piece < states.length; piece++) {
+      stages.set(piece, states[piece]);
+    }
+    return stages;
   }
 
   @Test
@@ -255,7 +265,8 @@ class ArrangementFileTest {
     assertEquals(PieceState.PLANNED, blanket.state(2));
     assertEquals(0, blanket.locked(2, 1), "the other piece of the note keeps its lock");
     assertEquals(List.of(), BriefJudge.mistakes(blanket.brief()));
-    assertSame(blanket.brief(), WorkedPieces.noted(blanket, states, read.sequences()));
+    assertSame(
+        blanket.brief(), WorkedPieces.noted(blanket, stages(blanket, states), read.sequences()));
   }
 
   @Test
@@ -279,7 +290,8 @@ class ArrangementFileTest {
       PieceState.MADE, PieceState.MADE, PieceState.PLANNED, PieceState.PLANNED
     };
     assertThrows(
-        IllegalArgumentException.class, () -> WorkedPieces.noted(blanket, states, blanket.locks()));
+        IllegalArgumentException.class,
+        () -> WorkedPieces.noted(blanket, stages(blanket, states), blanket.locks()));
   }
 
   @ParameterizedTest

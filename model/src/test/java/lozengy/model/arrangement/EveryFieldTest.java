@@ -193,7 +193,7 @@ class EveryFieldTest {
         marked.score(),
         Optional.of(bound(marked.score())),
         solved.solved(),
-        marked.lastMark());
+        marked.diary());
   }
 
   private static Arrangement.Bound bound(Score score) {
@@ -244,7 +244,7 @@ class EveryFieldTest {
         && stated.bound().equals(asItWas.bound())
         && stated.solved().equals(asItWas.solved())
         && stated.yarns().equals(asItWas.yarns())
-        && stated.lastMark().equals(asItWas.lastMark())
+        && stated.diary().equals(asItWas.diary())
         && stated.leftOut().equals(asItWas.leftOut());
   }
 

@@ -277,6 +277,9 @@ public final class BriefArbitraries {
               amount,
               some(names, random),
               random.nextBoolean() ? List.of("row1") : some(names, random),
+              random.nextBoolean()
+                  ? List.of()
+                  : List.of(new PartWorked(1 + random.nextInt(3), some(names, random))),
               random.nextInt(101));
       yarns.add(random.nextInt(4) == 0 ? yarn.withCount(Optional.of(counted)) : yarn);
     }
@@ -305,7 +308,19 @@ public final class BriefArbitraries {
       if (random.nextBoolean()) {
         not.add(codes.get(random.nextInt(codes.size())));
       }
-      notes.add(new PieceNote(List.of(place.name()), rounds, state, not));
+      int worked = 0;
+      while (worked < count && rounds.size() == count && rounds.get(worked).isPresent()) {
+        worked++;
+      }
+      boolean begun = state == PieceState.PLANNED && worked > 0 && random.nextBoolean();
+      notes.add(
+          new PieceNote(
+              List.of(place.name()),
+              rounds,
+              false,
+              state,
+              begun ? 1 + random.nextInt(worked) : 0,
+              not));
     }
     if (random.nextInt(3) == 0) {
       String code = codes.get(random.nextInt(codes.size()));
@@ -314,7 +329,7 @@ public final class BriefArbitraries {
       Set<String> not = Set.of(codes.get(random.nextInt(codes.size())));
       notes.add(
           random.nextBoolean()
-              ? new PieceNote(at, border, true, PieceState.PLANNED, Set.of())
+              ? new PieceNote(at, border, true, PieceState.PLANNED, 0, Set.of())
               : new PieceNote(List.of("squares"), List.of(), PieceState.PLANNED, not));
     }
     return notes;

@@ -86,7 +86,8 @@ final class SubjectWords implements Subject.Cases<String> {
                         + " in "
                         + Words.yarn(blanket, held.yarn()))
             .toList();
-    String state = subject.state() == PieceState.PLANNED ? "locked" : subject.state().word();
+    String worked = subject.state() == PieceState.PLANNED ? "worked" : subject.state().word();
+    String state = subject.worked() ? worked : "locked";
     return state + ": " + String.join(", ", rounds);
   }
 

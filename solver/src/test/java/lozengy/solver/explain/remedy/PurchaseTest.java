@@ -190,15 +190,9 @@ class PurchaseTest {
     for (Yarn yarn : brief.yarns()) {
       long left = Math.round(yarn.stockMillimetres() * random.nextDouble() * 0.7);
       yarns.add(
-          new Yarn(
-              yarn.code(),
-              yarn.name(),
-              yarn.colour(),
-              Optional.of(new Ball(1, 1000 + random.nextInt(1500))),
-              0,
-              Optional.of(new YarnAmount.Length(left)),
-              yarn.share(),
-              yarn.statedTone()));
+          yarn.withBalls(0)
+              .withBall(Optional.of(new Ball(1, 1000 + random.nextInt(1500))))
+              .withLeft(Optional.of(new YarnAmount.Length(left))));
     }
     return brief.withYarns(yarns);
   }
