@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import lozengy.benchmarks.brief.BriefSet;
@@ -106,13 +104,7 @@ final class WorksInProgress {
             of.rules(),
             of.finished());
     SolveOptions options =
-        new SolveOptions(
-            seed,
-            OptionalLong.of(MOVES_OF_FIRST_PLAN),
-            OptionalDouble.empty(),
-            2,
-            () -> false,
-            progress -> {});
+        SolveOptions.defaults().withSeed(seed).withMoves(MOVES_OF_FIRST_PLAN).withThreads(2);
     Blanket blanket = PlantedBrief.of(spec).blanket();
     return ((SolveResult.Found) Solver.solve(blanket, Optional.empty(), options)).arrangement();
   }
@@ -190,15 +182,9 @@ final class WorksInProgress {
       double times = takes ? over * (others + rounds) / others : over;
       long stock = (long) Math.ceil(used[yarn] * times / usable);
       yarns.add(
-          new Yarn(
-              old.code(),
-              old.name(),
-              old.colour(),
-              Optional.empty(),
-              0,
-              Optional.of(new YarnAmount.Length(stock)),
-              old.share(),
-              old.statedTone()));
+          old.withBalls(0)
+              .withLeft(Optional.of(new YarnAmount.Length(stock)))
+              .withBall(Optional.empty()));
     }
     return yarns;
   }

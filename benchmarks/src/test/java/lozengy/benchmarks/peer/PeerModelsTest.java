@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lozengy.benchmarks.brief.BriefSet;
@@ -264,9 +263,7 @@ class PeerModelsTest {
     assertEquals(List.of(), Check.faults(blanket, best));
     assertEquals(optimum, total(blanket, best), CLOSE);
 
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(200_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(200_000).withThreads(1);
     SolveResult result = Solver.solve(blanket, Optional.empty(), options);
     double ours = ((SolveResult.Found) result).arrangement().score().total();
     assertTrue(ours <= optimum + CLOSE, ours + " above " + optimum);
@@ -315,7 +312,7 @@ class PeerModelsTest {
             new ChocoContender(2))) {
       Contender.Run run = contender.run(blanket, 1, 3);
       assertFalse(run.found().isEmpty(), contender.name());
-      for (Contender.Found found : run.found()) {
+      for (Contender.Incumbent found : run.found()) {
         assertEquals(List.of(), Check.faults(blanket, found.sequences()), contender.name());
       }
     }

@@ -14,6 +14,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Diary;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.WholeFile;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.Marked;
@@ -77,16 +78,24 @@ final class MarkCommand implements Callable<Integer> {
   public Integer call() {
     if (undo == options.any()) {
       throw undo
-          ? Refusal.of("--undo", "Other marks are given with it", "Take back first, then mark")
+          ? Refusal.of(
+              "--undo",
+              MistakeCode.CONTRADICTS.about("--undo"),
+              "Other marks are given with it",
+              "Take back first, then mark")
           : Refusal.of(
               "",
+              MistakeCode.OPTION_MISSING.about(),
               "Nothing is to be marked",
               "Give --made, --joined, --planned, --rounds, --step, --worked or --left, or --undo");
     }
     Source source = new Source(file);
     if (source.isStandardInput() && options.readsStandardInput()) {
       throw Refusal.of(
-          "standard input", "It cannot be both the arrangement and a list", "Name a file");
+          "standard input",
+          MistakeCode.CONTRADICTS.about("-", "FILE"),
+          "It cannot be both the arrangement and a list",
+          "Name a file");
     }
     Optional<Mark> mark = undo ? Optional.empty() : Optional.of(options.mark(terminal));
     while (!done(source, mark)) {
@@ -136,6 +145,7 @@ final class MarkCommand implements Callable<Integer> {
                 () ->
                     Refusal.of(
                         source.label(),
+                        MistakeCode.NOTHING_TO_CHANGE.about(),
                         "There is no mark to take back",
                         "The last "
                             + Diary.MOST_TAKEN_BACK

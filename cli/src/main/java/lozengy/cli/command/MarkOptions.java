@@ -15,6 +15,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.progress.Mark;
 import picocli.CommandLine.Option;
 
@@ -124,11 +125,17 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               "--made, --joined, --planned",
+              MistakeCode.CONTRADICTS.about("-", "-"),
               "Two lists are to come from standard input",
               "Name one list with -"));
     }
     if (edged != null && !(edged >= 0 && edged <= ALL)) {
-      mistakes.add(Mistake.ofWish("--edged", edged.toString(), "Give a number from 0 to 100"));
+      mistakes.add(
+          Mistake.ofWish(
+              "--edged",
+              MistakeCode.OUT_OF_RANGE.about(edged, 0, ALL),
+              edged.toString(),
+              "Give a number from 0 to 100"));
     }
     List<Mark.Work> works = new ArrayList<>();
     for (String work : worked) {
@@ -164,6 +171,7 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               read.place(),
+              MistakeCode.NOT_A_NUMBER.about(read.right()),
               "'" + read.right() + "' is no number of rounds",
               "Give how many are worked, from the centre, such as squares=2"));
       return Optional.empty();
@@ -178,6 +186,7 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               "--step " + text,
+              MistakeCode.MALFORMED.about(text),
               "This names no step",
               "Give a number, or a range such as 1-4; for some pieces alone, 5=row2"));
       return Optional.empty();
@@ -200,13 +209,19 @@ final class MarkOptions {
       if (day.isAfter(today.plusDays(1))) {
         mistakes.add(
             Mistake.ofWish(
-                "--on " + on, "That day is still to come", "Today is " + today + " by the clock"));
+                "--on " + on,
+                MistakeCode.OUT_OF_RANGE.about(day),
+                "That day is still to come",
+                "Today is " + today + " by the clock"));
       }
       return Optional.of(new Mark.Day("--on " + on, day));
     } catch (DateTimeParseException e) {
       mistakes.add(
           Mistake.ofWish(
-              "--on " + on, "This is no day", "Give year, month and day, such as 2025-11-20"));
+              "--on " + on,
+              MistakeCode.MALFORMED.about(on),
+              "This is no day",
+              "Give year, month and day, such as 2025-11-20"));
       return Optional.empty();
     }
   }
@@ -236,6 +251,7 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               read.place(),
+              MistakeCode.NOT_A_QUANTITY.about(read.right()),
               "'" + read.right() + "' is no amount of yarn",
               "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left again"));
       return Optional.empty();

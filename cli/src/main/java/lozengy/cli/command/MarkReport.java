@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
@@ -150,20 +150,20 @@ record MarkReport(
     return now.blanket();
   }
 
-  private static Laid laid(Arrangement arrangement) {
-    return Laid.of(arrangement.blanket(), arrangement.sequences());
+  private static PilePlacement laid(Arrangement arrangement) {
+    return PilePlacement.of(arrangement.blanket(), arrangement.sequences());
   }
 
   /** Places at which a piece of the pile lay, and which hold it for good now or have lost it. */
   private List<Integer> offPile() {
-    Laid earlier = laid(before);
-    Laid after = laid(now);
+    PilePlacement earlier = laid(before);
+    PilePlacement after = laid(now);
     return pieces().filter(p -> earlier.holds(p) && !after.holds(p)).boxed().toList();
   }
 
   private List<Integer> turned(PieceState state) {
-    Laid earlier = laid(before);
-    Laid after = laid(now);
+    PilePlacement earlier = laid(before);
+    PilePlacement after = laid(now);
     return pieces()
         .filter(
             piece ->
@@ -176,7 +176,7 @@ record MarkReport(
 
   /** Pieces that are begun and were not so far before, or further, by their worked rounds. */
   private Map<Integer, List<Integer>> begun() {
-    Laid earlier = laid(before);
+    PilePlacement earlier = laid(before);
     return pieces()
         .filter(now.blanket()::partWorked)
         .filter(piece -> now.blanket().roundsWorked(piece) != earlier.roundsWorked(piece))
@@ -239,7 +239,7 @@ record MarkReport(
   }
 
   private long count(PieceState state) {
-    Laid after = laid(now);
+    PilePlacement after = laid(now);
     return pieces().filter(piece -> after.state(piece) == state).count();
   }
 

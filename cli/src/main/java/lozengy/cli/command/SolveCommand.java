@@ -23,7 +23,7 @@ import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
-import lozengy.report.Again;
+import lozengy.report.ReplanComparison;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solving;
@@ -155,7 +155,7 @@ final class SolveCommand implements Callable<Integer> {
               .map(each -> each.found().get(0))
               .orElse(withDiary(document, found.arrangement()));
       files.write(terminal, alternatives, arrangement);
-      Optional<Again> again =
+      Optional<ReplanComparison> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
       report.tellFound(
           arrangement,
@@ -197,7 +197,7 @@ final class SolveCommand implements Callable<Integer> {
         : Changes.apply(new Standing(blanket.brief(), earlier), changes);
   }
 
-  private Again again(
+  private ReplanComparison again(
       Document document,
       Arrangement arrangement,
       Sequences before,
@@ -216,7 +216,7 @@ final class SolveCommand implements Callable<Integer> {
             : Optional.empty();
     LeastUpset least =
         LeastChanges.of(arrangement.blanket(), before, arrangement.sequences(), stop);
-    return Again.of(arrangement, before, least, score, afresh);
+    return ReplanComparison.of(arrangement, before, least, score, afresh);
   }
 
   private Optional<Alternatives> alternatives(

@@ -11,6 +11,7 @@ import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
@@ -118,6 +119,7 @@ public final class ArrangementReader {
     Optional<String> title = located.text(MOST_TITLE_CHARACTERS);
     if (title.isPresent() && !title.get().equals(brief.title())) {
       located.wrong(
+          MistakeCode.DIFFERS_FROM_BRIEF.about(title.get(), brief.title()),
           "The title is " + Words.quoted(title.get()) + " here, but not in the brief",
           "Write " + Words.quoted(brief.title()) + ", as the brief in this file says");
     }
@@ -130,6 +132,7 @@ public final class ArrangementReader {
       format
           .get()
           .wrong(
+              MistakeCode.WRONG_FORMAT.about(text.get(), Arrangement.FORMAT),
               Words.quoted(text.get()) + " is not a format that is read here",
               "This program reads arrangements of the format " + Arrangement.FORMAT);
       throw new InputException(mistakes.list());

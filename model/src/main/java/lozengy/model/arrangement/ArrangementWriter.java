@@ -8,7 +8,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.Part;
@@ -117,7 +117,7 @@ public final class ArrangementWriter {
 
   private void pieces(Sequences sequences) throws IOException {
     json.field("pieces").tallList();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       boolean fromPile = laid.holds(place.index());
       PieceState state = fromPile ? PieceState.MADE : blanket.state(place.index());

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.YarnAmount;
@@ -142,7 +142,7 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
   }
 
   private static List<PartWorked> worked(Blanket blanket, Sequences sequences) {
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     Map<Integer, List<Place>> worked = new TreeMap<>();
     for (Place place : blanket.layout().places()) {
       int rounds = laid.roundsWorked(place.index());

@@ -13,6 +13,7 @@ import lozengy.model.brief.PartsReader;
 import lozengy.model.brief.PieceNoteReader;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
 
@@ -70,6 +71,7 @@ final class DiaryReader {
       LocalDate day = LocalDate.parse(text.get());
       if (last.isPresent() && day.isBefore(last.get())) {
         located.wrong(
+            MistakeCode.OUT_OF_RANGE.about(day, last.get()),
             day + " is before the mark before it, of " + last.get(),
             "Put the marks in the order of their days");
       }
@@ -77,7 +79,9 @@ final class DiaryReader {
       return last;
     } catch (DateTimeParseException e) {
       located.wrong(
-          Words.quoted(text.get()) + " is no day", "Write year, month and day, as in 2026-11-20");
+          MistakeCode.MALFORMED.about(text.get()),
+          Words.quoted(text.get()) + " is no day",
+          "Write year, month and day, as in 2026-11-20");
       return Optional.empty();
     }
   }

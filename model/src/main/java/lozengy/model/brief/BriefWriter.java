@@ -205,6 +205,9 @@ public final class BriefWriter {
     if (yarn.statedTone().isPresent()) {
       json.field("tone").text(yarn.statedTone().get().word());
     }
+    if (yarn.lotOf().isPresent()) {
+      json.field("lot-of").text(yarn.lotOf().get());
+    }
     if (yarn.counted().isPresent()) {
       counted(yarn.counted().get());
     }
@@ -268,6 +271,9 @@ public final class BriefWriter {
     json.field("within-piece").text(rules.withinPiece().word());
     if (rules.centresDiffer()) {
       json.field("neighbour-centres").text("differ");
+    }
+    if (!rules.lotsApart()) {
+      json.field("lots").text("free");
     }
     json.field("copies");
     if (rules.copies().isPresent()) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
-import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 
 /** Judges whether the pieces that counts of yarn name are there. */
@@ -51,9 +50,7 @@ final class CountMistakes {
       String name = names.get(i);
       BriefPath at = path.itemOf(i, names.size());
       if (layout.select(name).isEmpty() && !doubted.test(at)) {
-        mistakes.add(
-            new Mistake(
-                at, 0, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout)));
+        mistakes.add(GroupNames.unknown(name, at, layout));
       }
     }
   }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
@@ -70,8 +71,8 @@ final class PieceMistakes {
     return judged.mistakes;
   }
 
-  private void add(BriefPath path, String found, String remedy) {
-    mistakes.add(new Mistake(path, 0, found, remedy));
+  private void add(BriefPath path, Mistake.Sort sort, String found, String remedy) {
+    mistakes.add(new Mistake(path, 0, sort, found, remedy));
   }
 
   private void judgePlaces(int index) {
@@ -83,11 +84,15 @@ final class PieceMistakes {
       BriefPath at = path.field("at").itemOf(i, note.at().size());
       if (layout.select(name).isEmpty()) {
         if (!doubted.test(at)) {
-          add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
+          mistakes.add(GroupNames.unknown(name, at, layout));
         }
       } else if (!seen.add(name)) {
         String kind = layout.find(name).isPresent() ? "The piece " : "";
-        add(at, kind + name + " is named twice", "Name it once");
+        add(
+            at,
+            MistakeCode.NAMED_TWICE.about(name),
+            kind + name + " is named twice",
+            "Name it once");
       }
     }
     Set<PieceKind> judged = EnumSet.noneOf(PieceKind.class);
@@ -131,6 +136,7 @@ final class PieceMistakes {
     if (!note.fits(rounds) && !doubted.test(path.field("rounds"))) {
       add(
           path.field("rounds"),
+          MistakeCode.WRONG_COUNT.about("rounds", given, rounds, rounds, place.name()),
           place.name() + " is given " + Words.count(given, "round"),
           "A "
               + place.kind().word()
@@ -162,6 +168,11 @@ final class PieceMistakes {
                 .item(index)
                 .field("rounds")
                 .item(note.fromBorder() ? 1 + round - codes.size() + note.rounds().size() : round),
+            MistakeCode.CONTRADICTS.about(
+                code,
+                List.of(earlier, BriefPath.of("pieces").item(heldBy[piece][round])),
+                place.name(),
+                round + 1),
             "Round "
                 + (round + 1)
                 + " of "
@@ -206,6 +217,7 @@ final class PieceMistakes {
         if (beyond.add(place.kind())) {
           add(
               path.field("rounds-worked"),
+              MistakeCode.OUT_OF_RANGE.about(note.roundsWorked(), 1, count),
               place.name() + " is given " + Words.count(note.roundsWorked(), "worked round"),
               "A " + place.kind().word() + " has " + Words.count(count, "round"));
         }
@@ -224,6 +236,7 @@ final class PieceMistakes {
                 : " is " + note.state(count).word();
         add(
             path.field("rounds"),
+            MistakeCode.ROUND_OPEN.about(place.name(), open + 1),
             place.name() + state + " but its round " + (open + 1) + " is open",
             worked < count
                 ? "Give the yarns of all rounds that are worked"

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -55,7 +56,10 @@ public final class PieceNoteReader {
       names.add(name(item).orElse("?"));
     }
     if (items.isEmpty()) {
-      at.wrong("No piece is named", "Name at least one piece");
+      at.wrong(
+          MistakeCode.WRONG_COUNT.about("pieces", 0, 1),
+          "No piece is named",
+          "Name at least one piece");
     }
     return names;
   }
@@ -83,6 +87,7 @@ public final class PieceNoteReader {
     Optional<Integer> worked = roundsWorked(located);
     if (worked.isPresent() && state != PieceState.PLANNED) {
       located.wrong(
+          MistakeCode.CONTRADICTS.about(worked.get(), state.word()),
           "Pieces that are " + state.word() + " have all their rounds",
           "Leave rounds-worked out, or make the state planned");
       return Optional.empty();

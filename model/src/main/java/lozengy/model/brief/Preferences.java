@@ -74,6 +74,15 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
     return weights.get(part);
   }
 
+  /**
+   * {@return what a point of a part is worth of the total, 0 to 1}
+   *
+   * @param part a part of the total
+   */
+  public double share(Part part) {
+    return weight(part) > 0 ? weight(part) / weightOfTotal() : 0;
+  }
+
   /** {@return what the parts weigh together that make up the total} */
   public double weightOfTotal() {
     return Part.OF_TOTAL.stream().mapToDouble(this::weight).sum();

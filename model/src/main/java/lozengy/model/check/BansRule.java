@@ -3,7 +3,7 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PieceNote;
@@ -54,7 +54,7 @@ public final class BansRule implements Rule {
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       if (!laid.toWork(piece)) {
         continue;

@@ -205,6 +205,23 @@ public sealed interface Subject {
   }
 
   /**
+   * Dye lots that do not meet.
+   *
+   * @param shades the lots of each shade that has more than one, as indices of yarns, ascending
+   */
+  record Lots(List<List<Integer>> shades) implements Subject {
+    @Override
+    public String code() {
+      return "lots";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.lots(this);
+    }
+  }
+
+  /**
    * The borders that the look gives.
    *
    * @param codes codes of the yarns
@@ -430,6 +447,13 @@ public sealed interface Subject {
      * @param subject a subject of it
      */
     T apart(Apart subject);
+
+    /**
+     * {@return what it is for this sort}
+     *
+     * @param subject a subject of it
+     */
+    T lots(Lots subject);
 
     /**
      * {@return what it is for this sort}

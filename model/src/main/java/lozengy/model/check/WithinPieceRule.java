@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.Rules.WithinPiece;
@@ -54,7 +54,7 @@ public final class WithinPieceRule implements Rule {
     if (asked == WithinPiece.FREE) {
       return faults;
     }
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       if (laid.toWork(piece)) {
         if (asked == WithinPiece.ALL_DIFFER) {

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PartWorked;
@@ -105,7 +105,7 @@ public record MakeList(List<Batch> batches, int steps) {
    */
   public static MakeList of(
       Blanket blanket, Sequences sequences, List<PartWorked> workedWhenPlanned) {
-    return whole(blanket, sequences, workedWhenPlanned).left(Laid.of(blanket, sequences));
+    return whole(blanket, sequences, workedWhenPlanned).left(PilePlacement.of(blanket, sequences));
   }
 
   /**
@@ -157,7 +157,7 @@ public record MakeList(List<Batch> batches, int steps) {
         done[place.index()] = Math.max(done[place.index()], part.rounds());
       }
     }
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < done.length; piece++) {
       // what lies there from the pile was on no list
       done[piece] =
@@ -168,7 +168,7 @@ public record MakeList(List<Batch> batches, int steps) {
     return done;
   }
 
-  private MakeList left(Laid laid) {
+  private MakeList left(PilePlacement laid) {
     List<Batch> left = new ArrayList<>();
     for (Batch batch : batches) {
       List<Task> tasks =

@@ -17,6 +17,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 
 /** Counts yarns again, with what is worked now. */
@@ -116,11 +117,16 @@ final class Counting {
     int index = Selections.yarn(wish.place(), blanket.brief(), wish.code());
     Yarn yarn = yarns.get(index);
     if (!counted.add(wish.code())) {
-      throw Selections.wrong(wish.place(), wish.code() + " is counted twice", "Count it once");
+      throw Selections.wrong(
+          wish.place(),
+          MistakeCode.NAMED_TWICE.about(wish.code()),
+          wish.code() + " is counted twice",
+          "Count it once");
     }
     if (wish.left() instanceof YarnAmount.Weight && yarn.ball().isEmpty()) {
       throw Selections.wrong(
           wish.place(),
+          MistakeCode.FIELD_MISSING.about("ball"),
           wish.code() + " has no put-up to turn a weight into metres",
           "Give what is left in m or yd");
     }
@@ -154,6 +160,7 @@ final class Counting {
       String yarn = blanket.brief().edging().map(use -> use.yarn()).orElse("");
       throw Selections.wrong(
           edged.get().place(),
+          MistakeCode.NOT_COUNTED.about(yarn.isEmpty() ? null : yarn),
           yarn.isEmpty() ? "The brief has no edging" : "The edging's yarn is not counted with it",
           yarn.isEmpty() ? "Leave it out" : "Count what is left of " + yarn);
     }

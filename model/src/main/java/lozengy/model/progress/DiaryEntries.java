@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import lozengy.model.arrangement.Diary;
 import lozengy.model.arrangement.Reversal;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
@@ -31,8 +31,8 @@ final class DiaryEntries {
     }
     List<Integer> givenUp =
         marked.states().stream().filter(piece -> now.roundsWorked(piece) == 0).toList();
-    Laid laidBefore = Laid.of(before, planned);
-    Laid laid = Laid.of(now, marked.sequences());
+    PilePlacement laidBefore = PilePlacement.of(before, planned);
+    PilePlacement laid = PilePlacement.of(now, marked.sequences());
     return new Diary.Entry(
         mark.on().map(Mark.Day::day),
         names(now, givenUp),
@@ -61,11 +61,11 @@ final class DiaryEntries {
     return GroupedNames.of(blanket.layout(), pieces.stream().map(blanket::place).toList());
   }
 
-  private static int finished(Blanket blanket, Laid laid) {
+  private static int finished(Blanket blanket, PilePlacement laid) {
     return (int) IntStream.range(0, blanket.pieceCount()).filter(laid::worked).count();
   }
 
-  private static int rounds(Blanket blanket, Laid laid) {
+  private static int rounds(Blanket blanket, PilePlacement laid) {
     return IntStream.range(0, blanket.pieceCount()).map(laid::roundsWorked).sum();
   }
 }

@@ -16,6 +16,7 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 
 /** Locks pieces as they are planned, and frees them. */
@@ -43,6 +44,7 @@ final class Locks {
                   () ->
                       Selections.wrong(
                           lock.place(),
+                          MistakeCode.ROUND_OPEN.about(place.name()),
                           "There is no plan yet that " + place.name() + " could keep to",
                           "Name its yarns, such as " + place.name() + "=REE,~,MUD"));
       List<Optional<String>> codes = new ArrayList<>();
@@ -79,7 +81,10 @@ final class Locks {
     }
     if (places.stream().noneMatch(place -> locked(blanket, place.index()))) {
       throw Selections.wrong(
-          free.place(), "Nothing is locked there", "Leave it out, or name other pieces");
+          free.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(),
+          "Nothing is locked there",
+          "Leave it out, or name other pieces");
     }
     List<PieceNote> notes =
         NoteParts.loosened(
@@ -125,6 +130,8 @@ final class Locks {
   private static InputException worked(String wish, Blanket blanket, List<Integer> worked) {
     return Selections.wrong(
         wish,
+        MistakeCode.ALREADY_WORKED.about(
+            worked.stream().map(piece -> blanket.place(piece).name()).toList()),
         Words.pieces(blanket, worked) + (worked.size() == 1 ? " is" : " are") + " worked already",
         "Mark pieces planned to work them anew");
   }

@@ -9,6 +9,7 @@ import lozengy.model.arrangement.Reversal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.score.Scorer;
 
 /** Marks an arrangement and enters the mark in its diary, so that it can be taken back. */
@@ -82,6 +83,7 @@ public final class MarkedArrangement {
           List.of(
               Mistake.ofWish(
                   on.place(),
+                  MistakeCode.OUT_OF_RANGE.about(on.day(), last.get()),
                   on.day() + " is before the last mark, of " + last.get(),
                   "Give " + last.get() + " or a later day")));
     }
@@ -107,6 +109,7 @@ public final class MarkedArrangement {
                     new InputException(
                         List.of(
                             Mistake.ofWhole(
+                                MistakeCode.NOTHING_TO_CHANGE.about(),
                                 "What the last mark changed has been changed again since, by hand",
                                 "Mark how things stand now instead"))));
     Blanket blanket = Blanket.ofUnjudged(before.brief());

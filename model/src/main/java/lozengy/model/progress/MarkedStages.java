@@ -8,6 +8,7 @@ import lozengy.model.blanket.Stages;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
@@ -78,6 +79,7 @@ final class MarkedStages {
         mistakes.add(
             Mistake.ofWish(
                 wish.place(),
+                MistakeCode.OUT_OF_RANGE.about(wish.worked(), 1, rounds),
                 place.name() + " has no round " + wish.worked(),
                 "A "
                     + place.kind().word()
@@ -97,6 +99,8 @@ final class MarkedStages {
       mistakes.add(
           Mistake.ofWish(
               wish.place(),
+              MistakeCode.OUT_OF_RANGE.about(
+                  wish.from() < 1 || backwards ? wish.from() : wish.to(), 1, list.steps()),
               backwards
                   ? "Step " + wish.from() + " comes after step " + wish.to()
                   : "The make list has no step " + (wish.from() < 1 ? wish.from() : wish.to()),
@@ -126,6 +130,7 @@ final class MarkedStages {
       mistakes.add(
           Mistake.ofWish(
               wish.place(),
+              MistakeCode.NOTHING_TO_CHANGE.about(wish.at()),
               "No round of these pieces is in "
                   + (wish.from() == wish.to()
                       ? "step " + wish.from()

@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
@@ -18,6 +18,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntries;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Place;
 import lozengy.model.making.MakeList;
@@ -29,7 +30,7 @@ public final class Marking {
   private final Sequences planned;
   private final List<PartWorked> workedWhenPlanned;
   private final MarkedStages marks;
-  private final Laid laid;
+  private final PilePlacement laid;
   private final Sequences sequences;
   private final List<Mistake> mistakes = new ArrayList<>();
 
@@ -38,7 +39,7 @@ public final class Marking {
     this.planned = planned;
     this.workedWhenPlanned = workedWhenPlanned;
     this.marks = new MarkedStages(before);
-    this.laid = Laid.of(before, planned);
+    this.laid = PilePlacement.of(before, planned);
     this.sequences = planned.copy();
   }
 
@@ -132,6 +133,8 @@ public final class Marking {
       mistakes.add(
           Mistake.ofWish(
               wish.place(),
+              MistakeCode.WRONG_COUNT.about(
+                  "rounds", wish.note().rounds().size(), rounds, rounds, place.name()),
               place.name() + " is given " + Words.count(wish.note().rounds().size(), "round"),
               "A "
                   + place.kind().word()
@@ -147,6 +150,7 @@ public final class Marking {
           mistakes.add(
               Mistake.ofWish(
                   wish.place(),
+                  MistakeCode.ROUND_OPEN.about(place.name(), round + 1),
                   "Round " + (round + 1) + " of " + place.name() + " is not worked yet",
                   "Its first "
                       + Words.count(worked, "round")
@@ -171,6 +175,7 @@ public final class Marking {
         if (sequences.yarn(piece, round) == Sequences.OPEN) {
           mistakes.add(
               Mistake.ofWhole(
+                  MistakeCode.ROUND_OPEN.about(before.place(piece).name(), round + 1),
                   before.place(piece).name() + " has no yarn in its round " + (round + 1),
                   "Say what it was worked in"));
         }

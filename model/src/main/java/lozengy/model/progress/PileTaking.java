@@ -18,6 +18,7 @@ import lozengy.model.brief.PileEntries;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Yarn;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 
 /** Takes finished pieces from the pile to their places for good, and puts made pieces on it. */
@@ -79,7 +80,10 @@ final class PileTaking {
             .toList();
     if (moved.isEmpty()) {
       throw Selections.wrong(
-          move.place(), "No piece is made there", "Name pieces that are made and not joined");
+          move.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(),
+          "No piece is made there",
+          "Name pieces that are made and not joined");
     }
     Sequences sequences = blanket.locks();
     PileEntries pile = new PileEntries(brief.pile());
@@ -94,6 +98,7 @@ final class PileTaking {
         if (inside && rounds.subList(settled, rounds.size()).contains(yarn.code())) {
           throw Selections.wrong(
               move.place(),
+              MistakeCode.CONTRADICTS.about(yarn.code(), "counted", place.name()),
               yarn.code() + " was counted when " + place.name() + " was worked in part",
               "Count " + yarn.code() + " again first, with mark --left");
         }

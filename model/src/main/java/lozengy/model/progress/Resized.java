@@ -16,6 +16,7 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Place;
@@ -41,6 +42,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     if (was.across() == wish.across() && was.down() == wish.down()) {
       throw Selections.wrong(
           wish.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(),
           "The blanket is " + was.across() + " across and " + was.down() + " down already",
           "Name another size");
     }
@@ -107,7 +109,12 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     if (!pieces.isEmpty()) {
       String verb = pieces.size() == 1 ? " is " : " are ";
       mistakes.add(
-          Mistake.ofWish(wish.place(), Words.pieces(before, pieces) + verb + what, remedy));
+          Mistake.ofWish(
+              wish.place(),
+              MistakeCode.ALREADY_WORKED.about(
+                  pieces.stream().map(piece -> before.place(piece).name()).toList()),
+              Words.pieces(before, pieces) + verb + what,
+              remedy));
     }
   }
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
@@ -16,7 +16,9 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 
 /** Does without a yarn, or puts another in its place. */
@@ -34,16 +36,23 @@ final class YarnChanges {
   static Brief without(Brief brief, Change.Without wish) {
     int yarn = Selections.yarn(wish.place(), brief, wish.code());
     Blanket blanket = Blanket.ofUnjudged(brief);
-    tellUse(wish, "The joining", brief.joining(), blanket.joiningMillimetres());
-    tellUse(wish, "The edging", brief.edging(), blanket.edgingMillimetres());
+    tellUse(
+        wish,
+        "The joining",
+        BriefPath.of("joining"),
+        brief.joining(),
+        blanket.joiningMillimetres());
+    tellUse(
+        wish, "The edging", BriefPath.of("edging"), brief.edging(), blanket.edgingMillimetres());
     return banned(withYarn(brief, yarn, old -> old.withShare(0)), wish.code());
   }
 
   private static void tellUse(
-      Change.Without wish, String what, Optional<YarnUse> use, long millimetres) {
+      Change.Without wish, String what, BriefPath where, Optional<YarnUse> use, long millimetres) {
     if (millimetres > 0 && use.filter(u -> u.yarn().equals(wish.code())).isPresent()) {
       throw Selections.wrong(
           wish.place(),
+          MistakeCode.CONTRADICTS.about(wish.code(), where),
           what + " is in " + wish.code(),
           "Put another yarn in its place: swap " + wish.code() + " for it");
     }
@@ -61,7 +70,10 @@ final class YarnChanges {
     int to = Selections.yarn(wish.place(), brief, wish.to());
     if (from == to) {
       throw Selections.wrong(
-          wish.place(), wish.to() + " is the same yarn", "Name another to put in its place");
+          wish.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(wish.to()),
+          wish.to() + " is the same yarn",
+          "Name another to put in its place");
     }
     Blanket blanket = Blanket.ofUnjudged(brief);
     double share = brief.yarns().get(from).share();
@@ -85,7 +97,7 @@ final class YarnChanges {
 
   private static Sequences swapped(Blanket blanket, Sequences old, int from, int to) {
     Sequences swapped = old.copy();
-    Laid laid = Laid.of(blanket, old);
+    PilePlacement laid = PilePlacement.of(blanket, old);
     for (int piece = 0; piece < old.pieces(); piece++) {
       for (int round = 0; round < old.rounds(piece); round++) {
         if (round >= laid.roundsWorked(piece) && old.yarn(piece, round) == from) {

@@ -28,11 +28,7 @@ final class ContrastPart implements ScorePart {
     this.blanket = blanket;
     this.sequences = sequences;
     this.seams = Scorer.countedSeams(blanket);
-    int count = 0;
-    for (int piece = 0; piece < sequences.pieces(); piece++) {
-      count += sequences.rounds(piece) - 1;
-    }
-    this.steps = count;
+    this.steps = Scorer.steps(blanket);
     this.means = (seams.size() == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
   }
 

@@ -72,6 +72,19 @@ public final class Scorer {
   }
 
   /**
+   * {@return how many pairs of rounds lie side by side within the pieces}
+   *
+   * @param blanket the blanket
+   */
+  static int steps(Blanket blanket) {
+    int steps = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      steps += blanket.roundCount(piece) - 1;
+    }
+    return steps;
+  }
+
+  /**
    * {@return what balance and spread find in each layer, the border first}
    *
    * @param blanket the blanket

@@ -61,6 +61,11 @@ public final class FaultWords {
               ? "%s have %s and %s, which are to be kept apart"
                   .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
               : pieces(fault) + " are joined along a side" + meeting(fault, "");
+      case LOTS ->
+          fault.pieces().size() == 1
+              ? "%s have %s and %s, which are dye lots of one shade"
+                  .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
+              : pieces(fault) + " are joined along a side" + meeting(fault, "");
       case WITHIN_PIECE -> within(fault);
       case COUNTS -> counts(fault, (Fault.Counted) fault.detail());
       case COPIES -> copies(fault, (Fault.Shared) fault.detail());
@@ -96,7 +101,7 @@ public final class FaultWords {
     return switch (first.rule()) {
       case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
           names + " are joined along " + alike.size() + " sides" + meeting(first, "all have ");
-      case APART ->
+      case APART, LOTS ->
           first.pieces().size() == 1
               ? names + of(first).substring(pieces(first).length())
               : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
@@ -159,6 +164,10 @@ public final class FaultWords {
   private String meeting(Fault fault, String have) {
     if (fault.rule() == RuleId.APART) {
       return ", and their borders %s and %s are to be kept apart"
+          .formatted(yarn(fault, 0), yarn(fault, 1));
+    }
+    if (fault.rule() == RuleId.LOTS) {
+      return ", and their borders %s and %s are dye lots of one shade"
           .formatted(yarn(fault, 0), yarn(fault, 1));
     }
     if (!(fault.detail() instanceof Fault.TooAlike)) {

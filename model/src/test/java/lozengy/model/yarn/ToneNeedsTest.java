@@ -14,14 +14,11 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
-import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -129,27 +126,18 @@ class ToneNeedsTest {
     List<Yarn> yarns = new ArrayList<>();
     for (Tone tone : Tone.values()) {
       yarns.add(
-          new Yarn(
-              tone.name(),
-              tone.word(),
-              new Srgb(0, 0, 0),
-              Optional.of(new Ball(50, 100_000)),
-              0,
-              Optional.of(new YarnAmount.Length(metresByTone.get(tone.ordinal()) * 1000L)),
-              1,
-              Optional.of(tone)));
+          Yarn.of(tone.name(), new Srgb(0, 0, 0))
+              .withName(tone.word())
+              .withBall(Optional.of(new Ball(50, 100_000)))
+              .withLeft(
+                  Optional.of(new YarnAmount.Length(metresByTone.get(tone.ordinal()) * 1000L)))
+              .withTone(Optional.of(tone)));
     }
     return Blanket.ofUnjudged(
-        new Brief(
+        Brief.of(
             "One square",
             new LayoutSize(Setting.STRAIGHT, 1, 1, false, false),
             Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), rounds)),
-            yarns,
-            ToneLimits.DEFAULT,
-            Optional.empty(),
-            Optional.empty(),
-            Rules.DEFAULT,
-            Preferences.DEFAULT,
-            List.of()));
+            yarns));
   }
 }

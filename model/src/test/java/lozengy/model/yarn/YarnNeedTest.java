@@ -100,15 +100,7 @@ class YarnNeedTest {
   }
 
   private static Yarn stocked(Yarn yarn, double balls, Optional<YarnAmount> left) {
-    return new Yarn(
-        yarn.code(),
-        yarn.name(),
-        yarn.colour(),
-        yarn.ball(),
-        balls,
-        left,
-        yarn.share(),
-        yarn.statedTone());
+    return yarn.withLeft(left).withBalls(balls);
   }
 
   /** Parts of balls, and of yarns without a put-up some loose metres. */

@@ -200,10 +200,18 @@ public final class Wording {
     if (remedy.proof().mildest()) {
       proved.add("less of a change does not do, proved");
     }
-    if (!remedy.proof().orElse().isEmpty()) {
-      proved.add("or as many of " + Phrases.either(blanket, remedy.proof().orElse()));
+    for (Remedy.Instead instead : remedy.proof().instead()) {
+      proved.add(instead(instead, remedy.proof().instead().size() > 1));
     }
     return proved.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", proved));
+  }
+
+  private String instead(Remedy.Instead instead, boolean several) {
+    String others =
+        "or as many of "
+            + Phrases.either(blanket, instead.yarns())
+            + (several ? " in place of " + blanket.yarn(instead.yarn()).code() : "");
+    return instead.mixed() ? others + ", or mixed among them" : others;
   }
 
   /**

@@ -18,7 +18,7 @@ import lozengy.solver.explain.argument.Reason.Bar;
 final class EmptyRounds implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     RoundYarns direct = asked.direct();
     List<Finding> findings = new ArrayList<>();

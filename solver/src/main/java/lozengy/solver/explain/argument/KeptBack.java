@@ -13,7 +13,7 @@ final class KeptBack implements Argument {
   private static final double ALL = 100;
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     double percent = blanket.brief().rules().keepBackPercent();
     boolean bounded = IntStream.range(0, blanket.yarnCount()).allMatch(asked::bounded);
@@ -37,7 +37,7 @@ final class KeptBack implements Argument {
   }
 
   /** Whether a round takes yarn, whatever it is worked in, and all of that is kept back. */
-  private static boolean takesUsable(Asked asked, int piece, int round) {
+  private static boolean takesUsable(Requirements asked, int piece, int round) {
     Blanket blanket = asked.blanket();
     return IntStream.range(0, blanket.yarnCount())
         .allMatch(

@@ -12,7 +12,7 @@ import lozengy.model.check.RuleId;
 final class OverdrawnByPile implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     if (asked.stacks().isEmpty()) {
       return List.of();
@@ -38,7 +38,7 @@ final class OverdrawnByPile implements Argument {
     return findings;
   }
 
-  private static long[] onPile(Asked asked) {
+  private static long[] onPile(Requirements asked) {
     long[] onPile = new long[asked.blanket().yarnCount()];
     for (Stack stack : asked.stacks()) {
       for (int round = 0; round < stack.yarns().length; round++) {
@@ -50,7 +50,7 @@ final class OverdrawnByPile implements Argument {
   }
 
   /** What worked rounds take that have their place. */
-  private static long[] placed(Asked asked) {
+  private static long[] placed(Requirements asked) {
     Blanket blanket = asked.blanket();
     RoundYarns held = asked.held();
     long[] placed = new long[blanket.yarnCount()];

@@ -18,14 +18,14 @@ import lozengy.model.layout.PieceKind;
  * first in order. Which of the others they are makes no difference. O(pieces x rounds), with
  * hashing.
  */
-public final class Laid {
+public final class PilePlacement {
 
   private final Blanket blanket;
   private final int[] stackOf;
   private final int[] missing;
   private final Sequences sequences;
 
-  private Laid(Blanket blanket, Sequences sequences) {
+  private PilePlacement(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
     this.sequences = sequences;
     this.stackOf = new int[blanket.pieceCount()];
@@ -52,8 +52,8 @@ public final class Laid {
    * @param sequences the yarns of its pieces' rounds; rounds may be open
    * @return where they lie
    */
-  public static Laid of(Blanket blanket, Sequences sequences) {
-    return new Laid(blanket, sequences);
+  public static PilePlacement of(Blanket blanket, Sequences sequences) {
+    return new PilePlacement(blanket, sequences);
   }
 
   private void lay(

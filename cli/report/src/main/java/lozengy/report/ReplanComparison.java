@@ -7,7 +7,6 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
-import lozengy.model.brief.Preferences;
 import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
@@ -23,7 +22,7 @@ import lozengy.model.score.Score;
  *     it was open
  * @param afresh the same blanket solved without regard to the plan before, where asked for
  */
-public record Again(
+public record ReplanComparison(
     Arrangement arrangement,
     Sequences before,
     Upset upset,
@@ -50,14 +49,14 @@ public record Again(
    * @param stated the score of the plan before in its own size; empty where a round was open
    * @param afresh the same blanket solved afresh, where asked for
    */
-  public static Again of(
+  public static ReplanComparison of(
       Arrangement arrangement,
       Sequences before,
       LeastUpset least,
       Optional<Score> stated,
       Optional<Arrangement> afresh) {
     Blanket blanket = arrangement.blanket();
-    return new Again(
+    return new ReplanComparison(
         arrangement,
         before,
         Upset.of(blanket, before, arrangement.sequences()),
@@ -76,10 +75,8 @@ public record Again(
 
   /** What the move of a part of the total is worth in points of it. */
   double points(Part part) {
-    Preferences prefer = arrangement.blanket().brief().prefer();
-    double weights = prefer.weightOfTotal();
     double moved =
         arrangement.score().parts().get(part) - scoreBefore.orElseThrow().parts().get(part);
-    return weights == 0 ? 0 : prefer.weight(part) * moved / weights;
+    return arrangement.blanket().brief().prefer().share(part) * moved;
   }
 }
