@@ -86,7 +86,7 @@ class RepairTest {
   private static Optional<int[]> valid(Problem problem, long seed) {
     Walker walker = new Walker(problem, seed, Assertions.OFF);
     walker.deal(300, false);
-    double step = problem.stepCost();
+    double step = problem.prices().step();
     walker.beginLeg(step, step / 10, 40_000);
     walker.walk(40_000);
     walker.look();
