@@ -177,7 +177,7 @@ public final class Growth implements Callable<Integer> {
     Contender.Run run = contender.run(size.blanket(), size.run(), limit);
     Optional<Sequences> found =
         run.found().stream()
-            .map(Contender.Found::sequences)
+            .map(Contender.Incumbent::sequences)
             .filter(sequences -> Check.faults(size.blanket(), sequences).isEmpty())
             .findFirst();
     double score =

@@ -7,8 +7,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import lozengy.benchmarks.WorksInProgress.Work;
 import lozengy.benchmarks.brief.BriefSet;
@@ -20,7 +18,7 @@ import lozengy.benchmarks.peer.Stopwatch;
 import lozengy.benchmarks.record.Results;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
@@ -149,13 +147,7 @@ public final class MidWork implements Callable<Integer> {
   private void midWork(long seed) {
     Blanket blanket = PlantedBrief.of(spec()).blanket();
     SolveOptions first =
-        new SolveOptions(
-            seed,
-            OptionalLong.of(MOVES_OF_FIRST_PLAN),
-            OptionalDouble.empty(),
-            2,
-            () -> false,
-            progress -> {});
+        SolveOptions.defaults().withSeed(seed).withMoves(MOVES_OF_FIRST_PLAN).withThreads(2);
     Arrangement plan =
         ((SolveResult.Found) Solver.solve(blanket, Optional.empty(), first)).arrangement();
     Brief marked = WorksInProgress.begun(plan, joined, made, seed);
@@ -195,9 +187,7 @@ public final class MidWork implements Callable<Integer> {
   /** Solves, and gives what was found; null where nothing was. */
   private Sequences solve(
       String what, Blanket blanket, Optional<Sequences> earlier, Sequences before, long seed) {
-    SolveOptions options =
-        new SolveOptions(
-            seed, OptionalLong.empty(), OptionalDouble.of(limit), 2, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withSeed(seed).withSeconds(limit).withThreads(2);
     Stopwatch watch = new Stopwatch();
     SolveResult result = Solver.solve(blanket, earlier, options);
     double seconds = watch.seconds();
@@ -257,7 +247,7 @@ public final class MidWork implements Callable<Integer> {
       boolean fixed = blanket.state(piece) != PieceState.PLANNED;
       altered += fixed && !Arrays.equals(before.of(piece), now.of(piece)) ? 1 : 0;
     }
-    Laid laid = Laid.of(blanket, now);
+    PilePlacement laid = PilePlacement.of(blanket, now);
     for (int stack = 0; stack < blanket.pile().stacks().size(); stack++) {
       altered += laid.missing(stack);
     }

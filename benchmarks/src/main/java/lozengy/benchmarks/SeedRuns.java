@@ -3,8 +3,6 @@ package lozengy.benchmarks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.concurrent.Callable;
 import lozengy.benchmarks.brief.BriefSet;
 import lozengy.benchmarks.brief.BriefSpec;
@@ -91,13 +89,7 @@ final class SeedRuns implements Callable<Integer> {
   private void run(PlantedBrief made, long seed) {
     long limit = moves == null ? SolveOptions.defaultMoves(made.blanket()) : moves;
     SolveOptions options =
-        new SolveOptions(
-            seed,
-            OptionalLong.of(limit),
-            OptionalDouble.empty(),
-            threads,
-            () -> false,
-            progress -> {});
+        SolveOptions.defaults().withSeed(seed).withMoves(limit).withThreads(threads);
     Stopwatch watch = new Stopwatch();
     SolveResult result = Solver.solve(made.blanket(), Optional.empty(), options);
     Optional<Arrangement> found =

@@ -211,7 +211,7 @@ public final class WholeSolve implements Callable<Integer> {
     List<String> nothing = List.of("", "", "", "", "", "", "", "", "");
     row(start, "stated", run.statedSeconds(), nothing);
     Optional<Judged> best = Optional.empty();
-    for (Contender.Found found : run.found()) {
+    for (Contender.Incumbent found : run.found()) {
       Judged judged = Judged.of(made, found);
       row(start, "found", found.seconds(), judged.cells(OptionalDouble.empty(), ""));
       if (judged.valid()
@@ -248,7 +248,7 @@ public final class WholeSolve implements Callable<Integer> {
   /** What check and score say of sequences. */
   private record Judged(boolean valid, Score score) {
 
-    static Judged of(PlantedBrief made, Contender.Found found) {
+    static Judged of(PlantedBrief made, Contender.Incumbent found) {
       List<Fault> faults = Check.faults(made.blanket(), found.sequences());
       FaultWords words = new FaultWords(made.blanket());
       faults.forEach(fault -> System.out.println("  fault: " + words.of(fault)));

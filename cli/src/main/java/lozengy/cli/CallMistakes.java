@@ -3,6 +3,7 @@ package lozengy.cli;
 import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.cli.process.Refusal;
+import lozengy.model.input.MistakeCode;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -23,10 +24,10 @@ final class CallMistakes {
       List<String> unmatched = failure.getCommandLine().getUnmatchedArguments();
       // what is there and wrong says more than what is missing because of it
       return unmatched.isEmpty()
-          ? Refusal.of("", missing(missing.getMissing()), help)
+          ? Refusal.of("", MistakeCode.WRONG_CALL.about(), missing(missing.getMissing()), help)
           : unmatched(new UnmatchedArgumentException(failure.getCommandLine(), unmatched), help);
     }
-    return Refusal.of("", failure.getMessage(), help);
+    return Refusal.of("", MistakeCode.WRONG_CALL.about(), failure.getMessage(), help);
   }
 
   private static Refusal unmatched(UnmatchedArgumentException failure, String help) {
@@ -49,7 +50,7 @@ final class CallMistakes {
     } else {
       found = "'" + first + "' is one argument too many";
     }
-    return Refusal.of("", found, remedy);
+    return Refusal.of("", MistakeCode.WRONG_CALL.about(first), found, remedy);
   }
 
   private static String missing(List<ArgSpec> missing) {

@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
@@ -31,8 +29,7 @@ class ConsumerTest {
     }
     Blanket blanket = Blanket.of(BriefReader.read(Path.of("..", "cushion.yaml")));
     SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+        SolveOptions.defaults().withMoves(20_000).withThreads(1);
     Arrangement arrangement =
         assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
             .arrangement();

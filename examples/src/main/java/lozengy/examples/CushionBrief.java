@@ -11,7 +11,6 @@ import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceNote;
-import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
@@ -19,7 +18,6 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -38,21 +36,19 @@ final class CushionBrief {
    * @param pieces what is known of single pieces
    */
   static Brief with(List<PieceNote> pieces) {
-    return new Brief(
-        "Cushion planned in code",
-        new LayoutSize(Setting.ON_POINT, 3, 3, true, true),
-        motifs(),
-        yarns(),
-        ToneLimits.DEFAULT,
-        Optional.of(new YarnUse("CRK", 3.5)),
-        Optional.of(new YarnUse("CRK", 4)),
-        Rules.DEFAULT
-            .withMinContrast(5)
-            .withWithinPiece(Rules.WithinPiece.ALL_DIFFER)
-            .withCopies(OptionalInt.of(1))
-            .withKeepBack(5),
-        Preferences.DEFAULT,
-        pieces);
+    return Brief.of(
+            "Cushion planned in code",
+            new LayoutSize(Setting.ON_POINT, 3, 3, true, true),
+            motifs(),
+            yarns())
+        .withUses(Optional.of(new YarnUse("CRK", 3.5)), Optional.of(new YarnUse("CRK", 4)))
+        .withRules(
+            Rules.DEFAULT
+                .withMinContrast(5)
+                .withWithinPiece(Rules.WithinPiece.ALL_DIFFER)
+                .withCopies(OptionalInt.of(1))
+                .withKeepBack(5))
+        .withPieces(pieces);
   }
 
   private static Map<PieceKind, Motif> motifs() {
@@ -90,14 +86,9 @@ final class CushionBrief {
   }
 
   private static Yarn yarn(String code, String name, String colour, double balls) {
-    return new Yarn(
-        code,
-        name,
-        Srgb.parse(colour),
-        Optional.of(BALL),
-        balls,
-        Optional.empty(),
-        1,
-        Optional.empty());
+    return Yarn.of(code, Srgb.parse(colour))
+        .withName(name)
+        .withBall(Optional.of(BALL))
+        .withBalls(balls);
   }
 }

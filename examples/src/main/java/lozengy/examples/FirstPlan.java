@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.reading.BriefReader;
@@ -30,13 +28,13 @@ public final class FirstPlan {
   public static void plan(Path brief, Path answer) throws IOException {
     Blanket blanket = Blanket.of(BriefReader.read(brief)); // InputException: every mistake, by line
     SolveOptions options =
-        new SolveOptions(
-            1, // seed: with the moves it fixes the answer
-            OptionalLong.of(500_000), // moves
-            OptionalDouble.of(60), // seconds
-            2, // threads
-            () -> Thread.currentThread().isInterrupted(), // asked whether to stop
-            progress -> System.err.println(progress.score()));
+        SolveOptions.defaults()
+            .withSeed(1) // with the moves it fixes the answer
+            .withMoves(500_000)
+            .withSeconds(60)
+            .withThreads(2)
+            .withStop(() -> Thread.currentThread().isInterrupted())
+            .withListener(progress -> System.err.println(progress.score()));
     SolveResult result = Solver.solve(blanket, Optional.empty(), options);
     if (result instanceof SolveResult.Found found) {
       Files.writeString(answer, ArrangementWriter.text(found.arrangement()));

@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -139,13 +137,11 @@ public final class PlanInCode {
     lastTold = Double.NEGATIVE_INFINITY;
     // A seed and a number of moves, and no time limit: the answer is the same on every machine.
     SolveOptions options =
-        new SolveOptions(
-            SEED,
-            OptionalLong.of(MOVES),
-            OptionalDouble.empty(),
-            1,
-            () -> false,
-            progress -> tellIfBetter(progress.moves(), progress.score()));
+        SolveOptions.defaults()
+            .withSeed(SEED)
+            .withMoves(MOVES)
+            .withThreads(1)
+            .withListener(progress -> tellIfBetter(progress.moves(), progress.score()));
     SolveResult result = Solver.solve(blanket, earlier, options);
     if (result instanceof SolveResult.Found found) {
       return found.arrangement();

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
@@ -47,9 +45,7 @@ class AlternativesTest {
 
   private static Alternatives find(String name, int count, long moves) {
     Blanket blanket = ExampleBriefs.blanket(name);
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(moves), OptionalDouble.empty(), 2, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(moves).withThreads(2);
     SolveResult first = Solver.solve(blanket, Optional.empty(), options);
     Arrangement arrangement = ((SolveResult.Found) first).arrangement();
     return AlternativeSearch.find(arrangement, Optional.empty(), options, count, WITHIN_POINTS);

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
@@ -46,9 +44,7 @@ final class SolvedExamples {
   }
 
   private static SolveResult solve(Blanket blanket) {
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(300_000), OptionalDouble.empty(), 2, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(300_000).withThreads(2);
     return Solver.solve(blanket, Optional.empty(), options);
   }
 }

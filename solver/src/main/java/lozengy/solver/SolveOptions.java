@@ -1,10 +1,10 @@
 package lozengy.solver;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 
 /**
  * How to solve.
@@ -29,6 +29,31 @@ public record SolveOptions(
   private static final long LEAST_MOVES = 2_000_000;
   private static final long MOST_MOVES = 400_000_000;
 
+  /**
+   * Checks the ranges.
+   *
+   * @param seed seed of the random source
+   * @param moves most moves to try, at least 0, where limited
+   * @param seconds most seconds to take, at least 0, where limited
+   * @param threads threads to use, at least 1
+   * @param stop asked now and then; once true, the search ends with the best so far
+   * @param listener told of progress, on the solving thread
+   * @throws IllegalArgumentException if a number is out of its range
+   */
+  public SolveOptions {
+    if (threads < 1) {
+      throw new IllegalArgumentException("threads " + threads + ": at least 1 is needed");
+    }
+    if (moves.isPresent() && moves.getAsLong() < 0) {
+      throw new IllegalArgumentException("moves " + moves.getAsLong() + " are below 0");
+    }
+    if (seconds.isPresent() && !(seconds.getAsDouble() >= 0)) {
+      throw new IllegalArgumentException("seconds " + seconds.getAsDouble() + " are not 0 or more");
+    }
+    Objects.requireNonNull(stop, "stop");
+    Objects.requireNonNull(listener, "listener");
+  }
+
   /** {@return seed 1, moves by the size of the blanket, all cores} */
   public static SolveOptions defaults() {
     return new SolveOptions(
@@ -41,6 +66,60 @@ public record SolveOptions(
   }
 
   /**
+   * {@return the same with another seed}
+   *
+   * @param other seed of the random source
+   */
+  public SolveOptions withSeed(long other) {
+    return new SolveOptions(other, moves, seconds, threads, stop, listener);
+  }
+
+  /**
+   * {@return the same with a limit of moves}
+   *
+   * @param most most moves to try, at least 0
+   */
+  public SolveOptions withMoves(long most) {
+    return new SolveOptions(seed, OptionalLong.of(most), seconds, threads, stop, listener);
+  }
+
+  /**
+   * {@return the same with a limit of time}
+   *
+   * @param most most seconds to take, at least 0
+   */
+  public SolveOptions withSeconds(double most) {
+    return new SolveOptions(seed, moves, OptionalDouble.of(most), threads, stop, listener);
+  }
+
+  /**
+   * {@return the same with other threads}
+   *
+   * @param number threads to use, at least 1
+   */
+  public SolveOptions withThreads(int number) {
+    return new SolveOptions(seed, moves, seconds, number, stop, listener);
+  }
+
+  /**
+   * {@return the same with something that stops it}
+   *
+   * @param asked asked now and then; once true, the search ends with the best so far
+   */
+  public SolveOptions withStop(BooleanSupplier asked) {
+    return new SolveOptions(seed, moves, seconds, threads, asked, listener);
+  }
+
+  /**
+   * {@return the same with a listener}
+   *
+   * @param told told of progress, on the solving thread
+   */
+  public SolveOptions withListener(ProgressListener told) {
+    return new SolveOptions(seed, moves, seconds, threads, stop, told);
+  }
+
+  /**
    * {@return moves for what is still to be worked of a blanket: 16,000 a round, from 2 million to
    * 400 million}
    *
@@ -49,7 +128,7 @@ public record SolveOptions(
   public static long defaultMoves(Blanket blanket) {
     long rounds = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      rounds += blanket.state(piece) == PieceState.PLANNED ? blanket.roundCount(piece) : 0;
+      rounds += blanket.roundCount(piece) - blanket.roundsWorked(piece);
     }
     return Math.max(LEAST_MOVES, Math.min(MOST_MOVES, MOVES_PER_ROUND * rounds));
   }

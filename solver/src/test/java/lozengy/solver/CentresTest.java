@@ -46,9 +46,7 @@ class CentresTest {
   @Test
   void twoCentreYarnsAreSolved() {
     Blanket blanket = twoCentres(6, 8);
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(300_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(300_000).withThreads(1);
     SolveResult.Found found =
         assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options));
     assertEquals(List.of(), Check.faults(blanket, found.arrangement().sequences()));

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.RoundIndex;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.BriefLine;
@@ -22,14 +22,14 @@ public final class GroundJudge {
   private final Sequences sequences;
   private final List<BriefLine> lines;
   private final RoundIndex index;
-  private final Laid laid;
+  private final PilePlacement laid;
 
   private GroundJudge(Blanket blanket, Sequences sequences, List<BriefLine> lines) {
     this.blanket = blanket;
     this.sequences = sequences;
     this.lines = lines;
     this.index = blanket.index();
-    this.laid = Laid.of(blanket, sequences);
+    this.laid = PilePlacement.of(blanket, sequences);
   }
 
   /** Whether all that the lines come down to holds. */

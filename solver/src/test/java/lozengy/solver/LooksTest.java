@@ -8,8 +8,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
@@ -154,7 +152,6 @@ class LooksTest {
   }
 
   private static SolveOptions moves() {
-    return new SolveOptions(
-        1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    return SolveOptions.defaults().withMoves(20_000).withThreads(1);
   }
 }

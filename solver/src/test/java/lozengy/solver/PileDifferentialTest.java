@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.LongFunction;
@@ -93,9 +91,11 @@ class PileDifferentialTest {
       assertTrue(!fits || arguments.isEmpty(), "seed " + seed + ": " + arguments);
       Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, AMPLE);
       if (fits) {
-        assertTrue(outcome instanceof Start.Found, "seed " + seed + ": " + outcome);
+        assertTrue(outcome instanceof Start.Solution, "seed " + seed + ": " + outcome);
         assertEquals(
-            List.of(), Check.faults(blanket, ((Start.Found) outcome).sequences()), "seed " + seed);
+            List.of(),
+            Check.faults(blanket, ((Start.Solution) outcome).sequences()),
+            "seed " + seed);
       } else {
         assertEquals(new Start.None(), outcome, "seed " + seed);
         Feasibility.Answer answer = Examining.of(blanket, seed, AMPLE);
@@ -107,9 +107,7 @@ class PileDifferentialTest {
   }
 
   private static void solverAgrees(LongFunction<Blanket> blankets) {
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(20_000).withThreads(1);
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = blankets.apply(seed);
       double[] best = {-1};

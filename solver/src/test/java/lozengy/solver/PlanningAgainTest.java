@@ -7,9 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -182,9 +180,6 @@ class PlanningAgainTest {
   private static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, long seed, long moves) {
     return Solver.solve(
-        blanket,
-        earlier,
-        new SolveOptions(
-            seed, OptionalLong.of(moves), OptionalDouble.empty(), 1, () -> false, p -> {}));
+        blanket, earlier, SolveOptions.defaults().withSeed(seed).withMoves(moves).withThreads(1));
   }
 }

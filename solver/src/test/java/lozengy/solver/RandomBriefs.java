@@ -25,7 +25,6 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
@@ -76,15 +75,12 @@ public final class RandomBriefs {
     for (int i = 0; i < yarnCount; i++) {
       long stock = Math.round(3000 * roundsEach * (0.7 + 2 * random.nextDouble()));
       yarns.add(
-          new Yarn(
-              "Y" + i,
-              "Yarn " + i,
-              new Srgb(below(256), below(256), below(256)),
-              Optional.of(new Ball(50, 110_000 + 5_000L * below(5))),
-              0,
-              Optional.of(new YarnAmount.Length(stock)),
-              1 + below(3),
-              Optional.of(Tone.values()[i % 3])));
+          Yarn.of("Y" + i, new Srgb(below(256), below(256), below(256)))
+              .withName("Yarn " + i)
+              .withBall(Optional.of(new Ball(50, 110_000 + 5_000L * below(5))))
+              .withLeft(Optional.of(new YarnAmount.Length(stock)))
+              .withShare(1 + below(3))
+              .withTone(Optional.of(Tone.values()[i % 3])));
     }
     Rules rules =
         Rules.DEFAULT
@@ -97,17 +93,13 @@ public final class RandomBriefs {
       // without a look that asks for it, order is always full
       weights.put(part, part == Part.ORDER ? 0 : (double) below(4));
     }
-    return new Brief(
-        "Random",
-        size,
-        motifs,
-        yarns,
-        ToneLimits.DEFAULT,
-        below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y0", 3.5)),
-        below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y1", 9)),
-        rules,
-        new Preferences(weights),
-        notes(layout, motifs, yarns));
+    return Brief.of("Random", size, motifs, yarns)
+        .withUses(
+            below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y0", 3.5)),
+            below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y1", 9)))
+        .withRules(rules)
+        .withPrefer(new Preferences(weights))
+        .withPieces(notes(layout, motifs, yarns));
   }
 
   private Motif motif(PieceKind kind) {
@@ -149,7 +141,15 @@ public final class RandomBriefs {
       }
       PieceState state = made ? PieceState.values()[1 + below(2)] : PieceState.PLANNED;
       Set<String> not = made ? Set.of() : Set.of(yarns.get(below(yarns.size())).code());
-      notes.add(new PieceNote(List.of(place.name()), made ? rounds : List.of(), state, not));
+      int worked = 0;
+      while (!made && worked < rounds.size() && rounds.get(worked).isPresent()) {
+        worked++;
+      }
+      for (int round = worked; !made && round < rounds.size(); round++) {
+        rounds.set(round, Optional.empty());
+      }
+      List<Optional<String>> held = made || worked > 0 ? rounds : List.of();
+      notes.add(new PieceNote(List.of(place.name()), held, false, state, worked, not));
     }
     return notes;
   }

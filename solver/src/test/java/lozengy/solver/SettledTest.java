@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -36,8 +35,7 @@ class SettledTest {
       }
       OptionalDouble optimum = Exhaustive.best(blanket);
       SolveOptions options =
-          new SolveOptions(
-              seed, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+          SolveOptions.defaults().withSeed(seed).withMoves(20_000).withThreads(1);
       SolveResult result = Solver.solve(blanket, Optional.empty(), options);
       if (optimum.isEmpty()) {
         assertTrue(result instanceof SolveResult.Impossible, "seed " + seed + ": " + result);
@@ -81,8 +79,7 @@ class SettledTest {
       Optional<Sequences> earlier = Optional.of(drawn(blanket, seed));
       OptionalDouble optimum = Exhaustive.bestObjective(blanket, earlier);
       SolveOptions options =
-          new SolveOptions(
-              seed, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+          SolveOptions.defaults().withSeed(seed).withMoves(20_000).withThreads(1);
       if (optimum.isPresent()
           && Solver.solve(blanket, earlier, options) instanceof SolveResult.Found found) {
         Arrangement arrangement = found.arrangement();

@@ -8,8 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicBoolean;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -129,13 +127,11 @@ class SolverTest {
     Blanket blanket = solvable();
     AtomicBoolean enough = new AtomicBoolean();
     SolveOptions options =
-        new SolveOptions(
-            1,
-            OptionalLong.of(Long.MAX_VALUE),
-            OptionalDouble.empty(),
-            2,
-            enough::get,
-            progress -> enough.compareAndSet(false, !Double.isNaN(progress.score())));
+        SolveOptions.defaults()
+            .withMoves(Long.MAX_VALUE)
+            .withThreads(2)
+            .withStop(enough::get)
+            .withListener(progress -> enough.compareAndSet(false, !Double.isNaN(progress.score())));
     Arrangement arrangement = solved(blanket, options);
     assertEquals(List.of(), Check.faults(blanket, arrangement.sequences()));
   }
@@ -144,8 +140,7 @@ class SolverTest {
   void progressIsToldInOrderAndNeverGetsWorse() {
     List<ProgressListener.Progress> told = new ArrayList<>();
     SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(2_000_000), OptionalDouble.empty(), 2, () -> false, told::add);
+        SolveOptions.defaults().withMoves(2_000_000).withThreads(2).withListener(told::add);
     Arrangement arrangement = solved(solvable(), options);
     assertTrue(told.size() > 3, "told " + told.size() + " times");
     double best = 0;
@@ -184,8 +179,7 @@ class SolverTest {
   }
 
   private static SolveOptions moves(long seed, long moves, int threads) {
-    return new SolveOptions(
-        seed, OptionalLong.of(moves), OptionalDouble.empty(), threads, () -> false, p -> {});
+    return SolveOptions.defaults().withSeed(seed).withMoves(moves).withThreads(threads);
   }
 
   @Test
@@ -196,9 +190,7 @@ class SolverTest {
             .motif(PieceKind.SQUARE, any, any, any)
             .yarns(9, Tone.MID, 1_000_000_000)
             .build();
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.empty(), OptionalDouble.of(0.2), 1, () -> false, told -> {});
+    SolveOptions options = SolveOptions.defaults().withSeconds(0.2).withThreads(1);
 
     SolveResult result = Solver.solve(blanket, Optional.empty(), options);
 

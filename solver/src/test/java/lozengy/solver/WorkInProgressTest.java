@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import lozengy.model.arrangement.Arrangement;
@@ -90,10 +88,7 @@ class WorkInProgressTest {
 
   private static SolveResult solve(Blanket blanket, Optional<Sequences> earlier, long seed) {
     return Solver.solve(
-        blanket,
-        earlier,
-        new SolveOptions(
-            seed, OptionalLong.of(4000), OptionalDouble.empty(), 1, () -> false, progress -> {}));
+        blanket, earlier, SolveOptions.defaults().withSeed(seed).withMoves(4000).withThreads(1));
   }
 
   /** Marks some pieces and perhaps a count, through the file's text as the command does. */

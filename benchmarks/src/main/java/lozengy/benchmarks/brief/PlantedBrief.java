@@ -20,7 +20,6 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 
 /**
  * A generated brief and the valid arrangement that its stock was made for.
@@ -82,17 +81,13 @@ public record PlantedBrief(BriefSpec spec, Blanket blanket, Sequences planted) {
   private static Brief brief(BriefSpec spec, List<Yarn> yarns, List<PieceNote> notes) {
     String first = yarns.get(0).code();
     Optional<YarnUse> none = Optional.empty();
-    return new Brief(
-        spec.name(),
-        spec.layout(),
-        Recipe.motifs(spec.layout(), spec.rounds()),
-        yarns,
-        ToneLimits.DEFAULT,
-        spec.finished() ? Optional.of(new YarnUse(first, JOINING)) : none,
-        spec.finished() ? Optional.of(new YarnUse(first, EDGING)) : none,
-        spec.rules(),
-        new Preferences(Map.of()),
-        notes);
+    return Brief.of(spec.name(), spec.layout(), Recipe.motifs(spec.layout(), spec.rounds()), yarns)
+        .withUses(
+            spec.finished() ? Optional.of(new YarnUse(first, JOINING)) : none,
+            spec.finished() ? Optional.of(new YarnUse(first, EDGING)) : none)
+        .withRules(spec.rules())
+        .withPrefer(new Preferences(Map.of()))
+        .withPieces(notes);
   }
 
   private static List<Yarn> yarns(BriefSpec spec, double[] shares, long[] stock) {
@@ -106,15 +101,10 @@ public record PlantedBrief(BriefSpec spec, Blanket blanket, Sequences planted) {
       for (int i = 0; i < counts.get(tone); i++) {
         String word = tone.word();
         yarns.add(
-            new Yarn(
-                "%S%d".formatted(word.charAt(0), i + 1),
-                "%S%s %d".formatted(word.charAt(0), word.substring(1), i + 1),
-                Srgb.parse(Palette.of(tone).get(i)),
-                Optional.empty(),
-                0,
-                Optional.of(new YarnAmount.Length(stock[yarns.size()])),
-                shares[yarns.size()],
-                Optional.empty()));
+            Yarn.of("%S%d".formatted(word.charAt(0), i + 1), Srgb.parse(Palette.of(tone).get(i)))
+                .withName("%S%s %d".formatted(word.charAt(0), word.substring(1), i + 1))
+                .withLeft(Optional.of(new YarnAmount.Length(stock[yarns.size()])))
+                .withShare(shares[yarns.size()]));
       }
     }
     return yarns;

@@ -45,7 +45,7 @@ public final class ChocoContender implements Contender {
   }
 
   /** What one of the solvers brought. */
-  private record Part(double statedSeconds, List<Found> found, Proof proof) {}
+  private record Part(double statedSeconds, List<Incumbent> found, Proof proof) {}
 
   @Override
   public Run run(Blanket blanket, long seed, double limitSeconds) {
@@ -58,7 +58,7 @@ public final class ChocoContender implements Contender {
         boolean guided = thread % 2 == 1;
         parts.add(pool.submit(() -> part(blanket, own, guided, watch, limitSeconds)));
       }
-      List<Found> found = new ArrayList<>();
+      List<Incumbent> found = new ArrayList<>();
       double statedSeconds = 0;
       Proof proof = Proof.NONE;
       for (Future<Part> future : parts) {
@@ -67,7 +67,7 @@ public final class ChocoContender implements Contender {
         statedSeconds = Math.max(statedSeconds, part.statedSeconds());
         proof = part.proof() == Proof.NONE ? proof : part.proof();
       }
-      found.sort(Comparator.comparingDouble(Found::seconds));
+      found.sort(Comparator.comparingDouble(Incumbent::seconds));
       return new Run(statedSeconds, watch.seconds(), found, proof, OptionalDouble.empty());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -92,9 +92,9 @@ public final class ChocoContender implements Contender {
         guided ? INeighborFactory.propagationGuided(seed, all) : INeighborFactory.random(seed, all),
         new FailCounter(stated.model(), NEIGHBOURHOOD_FAILS));
     solver.addStopCriterion(() -> watch.seconds() >= limitSeconds);
-    List<Found> found = new ArrayList<>();
+    List<Incumbent> found = new ArrayList<>();
     while (solver.solve()) {
-      found.add(new Found(watch.seconds(), stated.sequences()));
+      found.add(new Incumbent(watch.seconds(), stated.sequences()));
     }
     if (watch.seconds() >= limitSeconds) {
       return new Part(statedSeconds, found, Proof.NONE);

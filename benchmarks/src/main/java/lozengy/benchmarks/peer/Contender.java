@@ -30,7 +30,11 @@ public interface Contender {
    * @param bound a total that no valid arrangement exceeds, by its own word, where it has one
    */
   record Run(
-      double statedSeconds, double seconds, List<Found> found, Proof proof, OptionalDouble bound) {
+      double statedSeconds,
+      double seconds,
+      List<Incumbent> found,
+      Proof proof,
+      OptionalDouble bound) {
 
     /** Copies the list. */
     public Run {
@@ -44,7 +48,7 @@ public interface Contender {
    * @param seconds when, from the start of the run
    * @param sequences a copy
    */
-  record Found(double seconds, Sequences sequences) {}
+  record Incumbent(double seconds, Sequences sequences) {}
 
   /** What a run proved. */
   enum Proof {

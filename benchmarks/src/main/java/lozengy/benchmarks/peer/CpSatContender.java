@@ -57,7 +57,7 @@ public final class CpSatContender implements Contender {
     CpSatModel stated = new CpSatModel(blanket, earlier);
     start.ifPresent(stated::hint);
     double statedSeconds = watch.seconds();
-    List<Found> found = new ArrayList<>();
+    List<Incumbent> found = new ArrayList<>();
     CpSolver solver = new CpSolver();
     solver
         .getParameters()
@@ -72,7 +72,7 @@ public final class CpSatContender implements Contender {
               public void onSolutionCallback() {
                 double seconds = watch.seconds();
                 found.add(
-                    new Found(
+                    new Incumbent(
                         seconds,
                         stated.sequences(shown -> solutionBooleanValue(shown.getIndex()))));
               }

@@ -3,7 +3,6 @@ package lozengy.benchmarks.peer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement;
@@ -45,13 +44,12 @@ public final class LozengyContender implements Contender {
         Solver.solve(
             blanket,
             Optional.empty(),
-            new SolveOptions(
-                seed,
-                OptionalLong.empty(),
-                OptionalDouble.of(limitSeconds),
-                threads,
-                stop,
-                listener));
+            SolveOptions.defaults()
+                .withSeed(seed)
+                .withSeconds(limitSeconds)
+                .withThreads(threads)
+                .withStop(stop)
+                .withListener(listener));
     double seconds = watch.seconds();
     if (result instanceof SolveResult.Found found) {
       Arrangement arrangement = found.arrangement();
@@ -59,7 +57,7 @@ public final class LozengyContender implements Contender {
       return new Run(
           0,
           seconds,
-          List.of(new Found(seconds, arrangement.sequences())),
+          List.of(new Incumbent(seconds, arrangement.sequences())),
           optimal ? Proof.OPTIMAL : Proof.NONE,
           arrangement.bound().stream().mapToDouble(Arrangement.Bound::total).findFirst());
     }

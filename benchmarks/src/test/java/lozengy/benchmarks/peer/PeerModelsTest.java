@@ -8,13 +8,11 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.Literal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lozengy.benchmarks.brief.BriefSet;
@@ -23,6 +21,7 @@ import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
@@ -128,11 +127,12 @@ class PeerModelsTest {
   void theObjectiveOfPlanningAgainIsTheScores(String name) {
     PlantedBrief made = PlantedBrief.of(BriefSet.named(name));
     Blanket whole = made.blanket();
-    PieceState[] states = new PieceState[whole.pieceCount()];
-    Arrays.setAll(
-        states,
-        piece -> piece < 4 ? PieceState.JOINED : piece < 8 ? PieceState.MADE : PieceState.PLANNED);
-    Blanket begun = Blanket.of(WorkedPieces.noted(whole, states, made.planted()));
+    Stages stages = Stages.of(whole);
+    for (int piece = 0; piece < whole.pieceCount(); piece++) {
+      stages.set(
+          piece, piece < 4 ? PieceState.JOINED : piece < 8 ? PieceState.MADE : PieceState.PLANNED);
+    }
+    Blanket begun = Blanket.of(WorkedPieces.noted(whole, stages, made.planted()));
     Sequences earlier = made.planted().copy();
     for (int piece = 8; piece < whole.pieceCount(); piece += 3) {
       earlier.set(piece, 0, (earlier.yarn(piece, 0) + 1) % whole.yarnCount());
@@ -286,9 +286,7 @@ class PeerModelsTest {
     assertEquals(List.of(), Check.faults(blanket, best));
     assertEquals(optimum, total(blanket, best), CLOSE);
 
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(200_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(200_000).withThreads(1);
     SolveResult result = Solver.solve(blanket, Optional.empty(), options);
     double ours = ((SolveResult.Found) result).arrangement().score().total();
     assertTrue(ours <= optimum + CLOSE, ours + " above " + optimum);
@@ -337,7 +335,7 @@ class PeerModelsTest {
             new ChocoContender(2))) {
       Contender.Run run = contender.run(blanket, 1, 3);
       assertFalse(run.found().isEmpty(), contender.name());
-      for (Contender.Found found : run.found()) {
+      for (Contender.Incumbent found : run.found()) {
         assertEquals(List.of(), Check.faults(blanket, found.sequences()), contender.name());
       }
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.LayoutSize;
@@ -61,7 +61,7 @@ public final class BlanketWords {
   /** How many pieces have come that far; those from the pile are made. */
   public static long inState(Arrangement arrangement, PieceState state) {
     Blanket blanket = arrangement.blanket();
-    Laid laid = Laid.of(blanket, arrangement.sequences());
+    PilePlacement laid = PilePlacement.of(blanket, arrangement.sequences());
     return blanket.layout().places().stream()
         .filter(place -> laid.state(place.index()) == state)
         .count();

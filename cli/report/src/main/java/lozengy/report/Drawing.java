@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.PieceKind;
@@ -32,7 +32,7 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
     double sideCm = blanket.motif(PieceKind.SQUARE).edgeCm().orElseThrow();
     PieceOutlines outlines = new PieceOutlines(blanket.layout().size(), sideCm);
     List<PieceDrawing> pieces = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       PieceState state = laid.state(place.index());
       pieces.add(piece(sequences, place, state, outlines.of(place)));

@@ -9,7 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.layout.Contact;
 import lozengy.model.layout.Place;
 import org.jgrapht.nio.Attribute;
@@ -25,14 +25,14 @@ import org.jgrapht.nio.graphml.GraphMLExporter.AttributeCategory;
 public final class GraphMl {
 
   private final Blanket blanket;
-  private final Laid laid;
+  private final PilePlacement laid;
   private final Arrangement arrangement;
   private final GraphMLExporter<Place, Contact> exporter = new GraphMLExporter<>(Place::name);
 
   private GraphMl(Arrangement arrangement) {
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
-    this.laid = Laid.of(blanket, arrangement.sequences());
+    this.laid = PilePlacement.of(blanket, arrangement.sequences());
   }
 
   /**

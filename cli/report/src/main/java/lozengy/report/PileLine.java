@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.PilePlacement;
 
 /**
  * Where the finished pieces of one sort go.
@@ -23,7 +23,7 @@ record PileLine(String kind, List<String> rounds, List<String> at) {
   /** One for each sort of the pile, in the brief's order. */
   static List<PileLine> of(Arrangement arrangement) {
     Blanket blanket = arrangement.blanket();
-    Laid laid = Laid.of(blanket, arrangement.sequences());
+    PilePlacement laid = PilePlacement.of(blanket, arrangement.sequences());
     List<PileLine> lines = new ArrayList<>();
     List<Stack> stacks = blanket.pile().stacks();
     for (int i = 0; i < stacks.size(); i++) {

@@ -19,15 +19,12 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
-import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
@@ -62,15 +59,10 @@ public final class Samples {
 
   /** Three balls of 50 g and 120 m. */
   public static Yarn yarn(String code, String name, String colour) {
-    return new Yarn(
-        code,
-        name,
-        Srgb.parse(colour),
-        Optional.of(new Ball(50, 120_000)),
-        3,
-        Optional.empty(),
-        1,
-        Optional.empty());
+    return Yarn.of(code, Srgb.parse(colour))
+        .withName(name)
+        .withBall(Optional.of(new Ball(50, 120_000)))
+        .withBalls(3);
   }
 
   /** A cushion whose first yarns bear these names. */
@@ -112,17 +104,11 @@ public final class Samples {
     if (size.cornerTriangles()) {
       motifs.put(PieceKind.CORNER_TRIANGLE, motif(OptionalDouble.empty(), 3));
     }
-    return new Brief(
-        title,
-        size,
-        motifs,
-        yarns,
-        ToneLimits.DEFAULT,
-        Optional.of(new YarnUse(yarns.get(0).code(), 3.5)),
-        Optional.of(new YarnUse(yarns.get(1).code(), 9)),
-        Rules.DEFAULT,
-        Preferences.DEFAULT,
-        notes);
+    return Brief.of(title, size, motifs, yarns)
+        .withUses(
+            Optional.of(new YarnUse(yarns.get(0).code(), 3.5)),
+            Optional.of(new YarnUse(yarns.get(1).code(), 9)))
+        .withPieces(notes);
   }
 
   /** On point with triangles. */
@@ -169,17 +155,7 @@ public final class Samples {
                         motif.rounds().stream()
                             .map(round -> new Round(EnumSet.allOf(Tone.class), round.amount()))
                             .toList())));
-    return new Brief(
-        usual.title(),
-        usual.layout(),
-        motifs,
-        usual.yarns(),
-        usual.tones(),
-        usual.joining(),
-        usual.edging(),
-        usual.rules(),
-        usual.prefer(),
-        usual.pieces());
+    return usual.withMotifs(motifs);
   }
 
   /** A note of a piece that has been worked. */

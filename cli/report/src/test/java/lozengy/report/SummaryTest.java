@@ -162,15 +162,9 @@ class SummaryTest {
   void aYarnWithoutPutUpHasNoBallsOrGrams() {
     List<Yarn> yarns = new ArrayList<>(Samples.yarns());
     Yarn loose =
-        new Yarn(
-            "SHE",
-            "Shell",
-            Srgb.parse("#e9c9b6"),
-            Optional.empty(),
-            0,
-            Optional.of(new YarnAmount.Length(400_000)),
-            1,
-            Optional.empty());
+        Yarn.of("SHE", Srgb.parse("#e9c9b6"))
+            .withName("Shell")
+            .withLeft(Optional.of(new YarnAmount.Length(400_000)));
     yarns.set(15, loose);
     Arrangement arrangement =
         Samples.filled(Samples.brief("Loose", Samples.onPoint(2, 2), yarns, List.of()), 4);

@@ -16,6 +16,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import lozengy.cli.process.Refusal;
+import lozengy.model.input.MistakeCode;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.Solving;
 
@@ -126,6 +127,7 @@ public final class Batch {
           CompletableFuture.failedFuture(
               Refusal.of(
                   "",
+                  MistakeCode.UNREADABLE.about(e.getMessage()),
                   "The input cannot be read: " + e.getMessage(),
                   "Check that you may read it")));
     } catch (RejectedExecutionException e) {

@@ -19,6 +19,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.SourceText;
 import lozengy.report.Json;
 import lozengy.report.ReasonData;
@@ -74,6 +75,7 @@ final class LineSolver {
     if (line.tooLong()) {
       throw Refusal.of(
           "",
+          MistakeCode.TOO_LARGE.about("bytes", InputLines.MOST_BYTES),
           "The line is longer than the " + (InputLines.MOST_BYTES >> 20) + " MiB that are read",
           "Solve this brief by itself");
     }

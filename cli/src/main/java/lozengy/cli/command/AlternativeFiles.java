@@ -16,6 +16,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.report.Chart;
 import lozengy.report.ChartOptions;
 import lozengy.solver.alternatives.Alternatives;
@@ -44,21 +45,35 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
     List<Mistake> mistakes = new ArrayList<>();
     if (count != null && (count < 1 || count > MOST)) {
       mistakes.add(
-          Mistake.ofWish("--count", count.toString(), "Give a whole number from 1 to " + MOST));
+          Mistake.ofWish(
+              "--count",
+              MistakeCode.OUT_OF_RANGE.about(count, 1, MOST),
+              count.toString(),
+              "Give a whole number from 1 to " + MOST));
     }
     if (within != null && !(within >= 0 && within <= 100)) {
       mistakes.add(
-          Mistake.ofWish("--within", within.toString(), "Give a number of points from 0 to 100"));
+          Mistake.ofWish(
+              "--within",
+              MistakeCode.OUT_OF_RANGE.about(within, 0, 100),
+              within.toString(),
+              "Give a number of points from 0 to 100"));
     }
     if (within != null && count == null) {
       mistakes.add(
           Mistake.ofWish(
-              "--within", "It stands without --count", "Add --count N, or leave --within out"));
+              "--within",
+              MistakeCode.OPTION_MISSING.about("--count"),
+              "It stands without --count",
+              "Add --count N, or leave --within out"));
     }
     if (count != null && count > 1 && first.arrangement().isEmpty()) {
       mistakes.add(
           Mistake.ofWish(
-              "--count", "Several arrangements for standard output", "Name a file with -o"));
+              "--count",
+              MistakeCode.OPTION_MISSING.about("-o"),
+              "Several arrangements for standard output",
+              "Name a file with -o"));
     }
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
@@ -110,6 +125,7 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
       List<String> written = all.stream().map(each -> writeElsewhere(terminal, each)).toList();
       throw Refusal.of(
           e.place(),
+          MistakeCode.OVERTAKEN.about(e.place()),
           "Another has changed it in the meantime, so it was left alone; what was found is in "
               + String.join(", ", written),
           "Look at both and keep one");

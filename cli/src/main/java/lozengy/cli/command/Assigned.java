@@ -3,6 +3,7 @@ package lozengy.cli.command;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 
 /**
  * The value of an option of the form {@code LEFT=RIGHT}.
@@ -32,7 +33,7 @@ record Assigned(String place, String left, String right) {
           sign < 0
               ? "There is no ="
               : left.isEmpty() ? "Nothing stands before =" : "Nothing stands after =";
-      mistakes.add(Mistake.ofWish(place, found, remedy));
+      mistakes.add(Mistake.ofWish(place, MistakeCode.MALFORMED.about(text), found, remedy));
       return Optional.empty();
     }
     return Optional.of(new Assigned(place, left, right));

@@ -10,6 +10,7 @@ import lozengy.cli.file.Source;
 import lozengy.cli.process.ExitCode;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
+import lozengy.model.input.MistakeCode;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.Solving;
 import picocli.CommandLine.Command;
@@ -81,7 +82,10 @@ final class BatchCommand implements Callable<Integer> {
     int atOnce = workers == null ? Runtime.getRuntime().availableProcessors() : workers;
     if (atOnce < 1 || atOnce > MOST_WORKERS) {
       throw Refusal.of(
-          "--workers", Integer.toString(atOnce), "Give a whole number from 1 to " + MOST_WORKERS);
+          "--workers",
+          MistakeCode.OUT_OF_RANGE.about(atOnce, 1, MOST_WORKERS),
+          Integer.toString(atOnce),
+          "Give a whole number from 1 to " + MOST_WORKERS);
     }
     SolveRequest request = SolveRequest.of(seed, moves, seconds, 1);
     Source source = new Source(file);

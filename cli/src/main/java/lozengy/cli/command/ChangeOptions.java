@@ -9,6 +9,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.progress.Anchor;
 import lozengy.model.progress.Change;
@@ -94,7 +95,10 @@ final class ChangeOptions {
   void expectOwnInput(Source source) {
     if (pile != null && source.isStandardInput() && new Source(pile).isStandardInput()) {
       throw Refusal.of(
-          "--pile", "Standard input cannot be both the file and the pile", "Name a file for one");
+          "--pile",
+          MistakeCode.CONTRADICTS.about("-", "FILE"),
+          "Standard input cannot be both the file and the pile",
+          "Name a file for one");
     }
   }
 
@@ -170,7 +174,10 @@ final class ChangeOptions {
       if (anchor != null) {
         mistakes.add(
             Mistake.ofWish(
-                "--anchor", "The size does not change", "Give --across or --down with it"));
+                "--anchor",
+                MistakeCode.OPTION_MISSING.about("--across"),
+                "The size does not change",
+                "Give --across or --down with it"));
       }
       return Optional.empty();
     }
@@ -180,6 +187,7 @@ final class ChangeOptions {
       mistakes.add(
           Mistake.ofWish(
               "--across, --down",
+              MistakeCode.OUT_OF_RANGE.about(Math.min(toAcross, toDown), 1),
               toAcross + " across and " + toDown + " down",
               "Give whole numbers, 1 or more"));
       return Optional.empty();

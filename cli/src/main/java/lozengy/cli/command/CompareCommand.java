@@ -12,6 +12,7 @@ import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.compare.Compared;
 import lozengy.model.compare.Comparison;
+import lozengy.model.input.MistakeCode;
 import lozengy.report.ChartsSideBySide;
 import lozengy.report.Json;
 import lozengy.report.compare.ComparisonData;
@@ -65,7 +66,11 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (files.stream().filter(file -> new Source(file).isStandardInput()).count() > 1) {
-      throw Refusal.of("-", "Standard input holds one arrangement", "Name files for the others");
+      throw Refusal.of(
+          "-",
+          MistakeCode.CONTRADICTS.about("-", "-"),
+          "Standard input holds one arrangement",
+          "Name files for the others");
     }
     Target target = charts == null ? null : Target.of(charts, overwrite).namedBy("--charts");
     if (target != null) {
@@ -90,6 +95,7 @@ final class CompareCommand implements Callable<Integer> {
     if (json.wanted() && target.file().isEmpty()) {
       throw Refusal.of(
           "--json",
+          MistakeCode.CONTRADICTS.about("--json", "--charts"),
           "Standard output cannot take both the charts and JSON that tells of them",
           "Name a file with --charts, or leave --json out");
     }

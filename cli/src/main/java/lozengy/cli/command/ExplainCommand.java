@@ -19,6 +19,7 @@ import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.BriefPath;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
@@ -101,13 +102,18 @@ final class ExplainCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (seconds != null && !(seconds > 0 && Double.isFinite(seconds))) {
-      throw Refusal.of("--seconds", seconds.toString(), "Give a number above 0");
+      throw Refusal.of(
+          "--seconds",
+          MistakeCode.OUT_OF_RANGE.about(seconds, null, null, null, 0),
+          seconds.toString(),
+          "Give a number above 0");
     }
     Optional<Target> target =
         Optional.ofNullable(output).map(argument -> Target.of(argument, overwrite));
     if (json.wanted() && target.filter(each -> each.file().isEmpty()).isPresent()) {
       throw Refusal.of(
           "--json",
+          MistakeCode.CONTRADICTS.about("--json", "-o"),
           "Standard output cannot take both the arrangement and JSON that tells of it",
           "Name a file with -o, or leave --json out");
     }

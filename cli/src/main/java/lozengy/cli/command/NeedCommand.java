@@ -11,6 +11,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
@@ -57,12 +58,12 @@ final class NeedCommand implements Callable<Integer> {
     if (blanket.brief().rules().keepBackPercent() >= ALL) {
       throw Refusal.of(
           file.source().label(),
+          MistakeCode.OUT_OF_RANGE.about(100, null, null, "%"),
           "keep-back is 100 %: no yarn may be used at all",
           "Keep back less");
     }
     if (document instanceof ArrangementDocument answer) {
-      long[] used = blanket.usedMillimetres(answer.arrangement().sequences());
-      List<YarnNeed> needs = YarnNeed.of(blanket, used);
+      List<YarnNeed> needs = YarnNeed.of(blanket, answer.arrangement().sequences());
       print(() -> NeedJson.ofYarns(blanket, needs), () -> NeedWords.ofYarns(blanket, needs));
     } else {
       ToneNeeds needs = ToneNeeds.of(blanket);

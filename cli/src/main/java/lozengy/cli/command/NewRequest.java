@@ -5,6 +5,7 @@ import java.util.List;
 import lozengy.cli.file.Target;
 import lozengy.cli.process.Refusal;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Setting;
 
 /**
@@ -36,6 +37,10 @@ record NewRequest(Setting setting, int across, int down, Target target) {
   }
 
   private static Mistake tooFew(String option, int found) {
-    return Mistake.ofWish(option, Integer.toString(found), "Give a whole number, 1 or more");
+    return Mistake.ofWish(
+        option,
+        MistakeCode.OUT_OF_RANGE.about(found, 1),
+        Integer.toString(found),
+        "Give a whole number, 1 or more");
   }
 }

@@ -8,6 +8,7 @@ import java.util.Set;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 
 /** Reads what the command line says of pieces. */
 final class Notes {
@@ -35,10 +36,15 @@ final class Notes {
     boolean fromBorder = codes.get(0).filter(ROUNDS_BEFORE::equals).isPresent();
     List<Optional<String>> rounds = fromBorder ? codes.subList(1, codes.size()) : codes;
     if (rounds.stream().allMatch(Optional::isEmpty)) {
-      mistakes.add(Mistake.ofWish(read.place(), "No yarn is named", "Name at least one"));
+      mistakes.add(
+          Mistake.ofWish(
+              read.place(),
+              MistakeCode.WRONG_COUNT.about("yarns", 0, 1),
+              "No yarn is named",
+              "Name at least one"));
       return Optional.empty();
     }
     List<String> at = PieceLists.selectors(read.left());
-    return Optional.of(new PieceNote(at, rounds, fromBorder, PieceState.PLANNED, Set.of()));
+    return Optional.of(new PieceNote(at, rounds, fromBorder, PieceState.PLANNED, 0, Set.of()));
   }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
+import lozengy.model.input.MistakeCode;
 
 /** Reads lists of pieces: from the command line, or as CSV from standard input. */
 final class PieceLists {
@@ -40,16 +41,24 @@ final class PieceLists {
       byte[] bytes = terminal.in().readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
         throw Refusal.of(
-            "standard input", "It is larger than " + (MOST_BYTES >> 20) + " MiB", "Name fewer");
+            "standard input",
+            MistakeCode.TOO_LARGE.about("bytes", MOST_BYTES),
+            "It is larger than " + (MOST_BYTES >> 20) + " MiB",
+            "Name fewer");
       }
       List<String> selectors = csv(new String(bytes, StandardCharsets.UTF_8));
       if (selectors.isEmpty()) {
-        throw Refusal.of("standard input", "No piece is named", "Name at least one");
+        throw Refusal.of(
+            "standard input",
+            MistakeCode.WRONG_COUNT.about("pieces", 0, 1),
+            "No piece is named",
+            "Name at least one");
       }
       return selectors;
     } catch (IOException e) {
       throw Refusal.of(
           "standard input",
+          MistakeCode.UNREADABLE.about(e.getMessage()),
           "It cannot be read: " + e.getMessage(),
           "Name the pieces, or try again");
     }

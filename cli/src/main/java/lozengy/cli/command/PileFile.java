@@ -8,12 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.cli.process.Refusal;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Yarn;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
-import lozengy.model.input.Nearest;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.PieceKind;
 
@@ -63,7 +64,12 @@ final class PileFile {
       if (file.header == null) {
         file.header = cells;
         if (!cells.contains(ROUNDS)) {
-          file.wrong(number, ROUNDS, "There is no such column", EXAMPLE);
+          file.wrong(
+              number,
+              ROUNDS,
+              MistakeCode.FIELD_MISSING.about(ROUNDS),
+              "There is no such column",
+              EXAMPLE);
           break;
         }
       } else {
@@ -71,7 +77,12 @@ final class PileFile {
       }
     }
     if (file.mistakes.isEmpty() && file.entries.isEmpty()) {
-      file.wrong(0, ROUNDS, "No piece is listed", EXAMPLE + ", and list at least one");
+      file.wrong(
+          0,
+          ROUNDS,
+          MistakeCode.WRONG_COUNT.about("pieces", 0, 1),
+          "No piece is listed",
+          EXAMPLE + ", and list at least one");
     }
     if (!file.mistakes.isEmpty()) {
       throw new Refusal(place, file.mistakes);
@@ -79,8 +90,8 @@ final class PileFile {
     return file.entries;
   }
 
-  private void wrong(int line, String column, String found, String remedy) {
-    mistakes.add(new Mistake(BriefPath.of(column), line, found, remedy));
+  private void wrong(int line, String column, Mistake.Sort sort, String found, String remedy) {
+    mistakes.add(new Mistake(BriefPath.of(column), line, sort, found, remedy));
   }
 
   private void line(int number, List<String> cells) {
@@ -114,6 +125,7 @@ final class PileFile {
       wrong(
           line,
           KIND,
+          MistakeCode.UNKNOWN_WORD.about(word, KINDS.keySet()),
           Words.quoted(word) + " is no kind of piece",
           "Write " + Words.or(KINDS.keySet()));
     }
@@ -126,7 +138,12 @@ final class PileFile {
     }
     boolean whole = number.matches("0*[1-9][0-9]{0," + (MOST_DIGITS - 1) + "}");
     if (!whole) {
-      wrong(line, COUNT, "The count is " + Words.quoted(number), "Give a whole number, 1 or more");
+      wrong(
+          line,
+          COUNT,
+          MistakeCode.OUT_OF_RANGE.about(number, 1),
+          "The count is " + Words.quoted(number),
+          "Give a whole number, 1 or more");
     }
     return whole ? Optional.of(Integer.parseInt(number)) : Optional.empty();
   }
@@ -134,21 +151,21 @@ final class PileFile {
   private boolean judge(int line, Optional<PieceKind> kind, List<String> rounds) {
     int before = mistakes.size();
     for (String code : rounds) {
-      if (!codes.contains(code)) {
-        wrong(
-            line,
-            ROUNDS,
-            "No yarn has the code " + Words.quoted(code),
-            Nearest.to(code, codes)
-                .map(near -> "Maybe " + near + " is meant")
-                .orElse("The yarns' codes are " + String.join(", ", codes)));
-      }
+      BriefPath at = BriefPath.of(ROUNDS);
+      BriefMistakes.unknownCode(code, at, codes)
+          .ifPresent(mistake -> mistakes.add(mistake.at(at, line)));
     }
     Optional<Motif> motif = kind.map(brief.motifs()::get);
     if (motif.isPresent() && motif.get().rounds().size() != rounds.size()) {
       wrong(
           line,
           ROUNDS,
+          MistakeCode.WRONG_COUNT.about(
+              "rounds",
+              rounds.size(),
+              motif.get().rounds().size(),
+              motif.get().rounds().size(),
+              kind.get().word()),
           Words.count(rounds.size(), "round") + (rounds.size() == 1 ? " is" : " are") + " given",
           "A "
               + kind.get().word()
@@ -159,6 +176,7 @@ final class PileFile {
       wrong(
           line,
           KIND,
+          MistakeCode.FIELD_MISSING.about(kind.get().word()),
           "The brief has no motif for a " + kind.get().word(),
           "Take it off the list, or add motifs." + kind.get().word());
     }

@@ -14,6 +14,7 @@ import lozengy.cli.process.ExitCode;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.input.MistakeCode;
 import lozengy.report.ChartOptions;
 import lozengy.report.Json;
 import lozengy.report.Screen;
@@ -133,6 +134,7 @@ final class ReportCommand implements Callable<Integer> {
     if (json.wanted() && form != null && form != ReportForm.CARD && toStandardOutput) {
       throw Refusal.of(
           "--json",
+          MistakeCode.CONTRADICTS.about("--json", "-o"),
           "Standard output cannot take both the " + form.word() + " and JSON that tells of it",
           "Name a file with -o, or leave --json out");
     }

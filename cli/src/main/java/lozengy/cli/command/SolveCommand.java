@@ -23,7 +23,7 @@ import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
-import lozengy.report.Again;
+import lozengy.report.ReplanComparison;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solving;
@@ -148,11 +148,14 @@ final class SolveCommand implements Callable<Integer> {
     boolean stopped = stop.getAsBoolean();
     if (result instanceof SolveResult.Found found) {
       Optional<Alternatives> alternatives =
-          alternatives(found.arrangement(), earlier, request, files, stop);
+          alternatives(found.arrangement(), earlier, request, files, stop)
+              .map(each -> withDiary(document, each));
       Arrangement arrangement =
-          alternatives.map(each -> each.found().get(0)).orElse(found.arrangement());
+          alternatives
+              .map(each -> each.found().get(0))
+              .orElse(withDiary(document, found.arrangement()));
       files.write(terminal, alternatives, arrangement);
-      Optional<Again> again =
+      Optional<ReplanComparison> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
       report.tellFound(
           arrangement,
@@ -165,6 +168,20 @@ final class SolveCommand implements Callable<Integer> {
       return ExitCode.DONE.code();
     }
     return report.tellNotFound(task.blanket(), result).code();
+  }
+
+  private static Alternatives withDiary(Document document, Alternatives alternatives) {
+    return new Alternatives(
+        alternatives.found().stream().map(each -> withDiary(document, each)).toList(),
+        alternatives.distances());
+  }
+
+  /** What was planned again goes on with the diary of the plan before. */
+  private static Arrangement withDiary(Document document, Arrangement planned) {
+    return document instanceof ArrangementDocument before
+        ? planned.withDiary(
+            before.arrangement().diary().plannedAgain(planned.blanket(), planned.sequences()))
+        : planned;
   }
 
   /** What is to be solved: the document with the changes that the options ask for. */
@@ -180,7 +197,7 @@ final class SolveCommand implements Callable<Integer> {
         : Changes.apply(new Standing(blanket.brief(), earlier), changes);
   }
 
-  private Again again(
+  private ReplanComparison again(
       Document document,
       Arrangement arrangement,
       Sequences before,
@@ -199,7 +216,7 @@ final class SolveCommand implements Callable<Integer> {
             : Optional.empty();
     LeastUpset least =
         LeastChanges.of(arrangement.blanket(), before, arrangement.sequences(), stop);
-    return Again.of(arrangement, before, least, score, afresh);
+    return ReplanComparison.of(arrangement, before, least, score, afresh);
   }
 
   private Optional<Alternatives> alternatives(

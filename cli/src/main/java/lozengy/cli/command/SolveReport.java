@@ -9,12 +9,12 @@ import lozengy.cli.process.ExitCode;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.report.Again;
-import lozengy.report.AgainData;
-import lozengy.report.AgainText;
 import lozengy.report.Json;
 import lozengy.report.MoreToFind;
 import lozengy.report.ReasonData;
+import lozengy.report.ReplanComparison;
+import lozengy.report.ReplanData;
+import lozengy.report.ReplanText;
 import lozengy.report.Summary;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
@@ -50,7 +50,7 @@ final class SolveReport {
    */
   void tellFound(
       Arrangement arrangement,
-      Optional<Again> again,
+      Optional<ReplanComparison> again,
       Optional<AlternativesReport> alternatives,
       Optional<Unsettled> unsettled,
       Source source,
@@ -70,7 +70,7 @@ final class SolveReport {
     words.print(Summary.text(arrangement, input, options));
     unsettled.ifPresent(
         each -> words.print(MoreToFind.text(each, seed(arrangement), input, options)));
-    again.ifPresent(each -> words.print(AgainText.of(each)));
+    again.ifPresent(each -> words.print(ReplanText.of(each)));
     alternatives.ifPresent(each -> each.lines().forEach(words::println));
     if (stopped) {
       words.println("Stopped early; this is the best so far.");
@@ -95,14 +95,14 @@ final class SolveReport {
 
   private Map<String, Object> foundObject(
       Arrangement arrangement,
-      Optional<Again> again,
+      Optional<ReplanComparison> again,
       Optional<AlternativesReport> alternatives,
       Optional<Unsettled> unsettled) {
     return Json.object(
         "outcome", "found",
         "arrangement", targets.arrangement().map(Object::toString),
         "chart", targets.chart().map(Object::toString),
-        "changes", again.map(AgainData::of),
+        "changes", again.map(ReplanData::of),
         "alternatives", alternatives.map(AlternativesReport::data),
         "more_to_find", unsettled.map(each -> MoreToFind.data(each, seed(arrangement))),
         "summary", Summary.data(arrangement));

@@ -8,6 +8,7 @@ import java.util.function.BooleanSupplier;
 import lozengy.cli.process.Refusal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveOptions;
 
@@ -31,22 +32,37 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
   SolveRequest {
     List<Mistake> mistakes = new ArrayList<>();
     if (moves.isPresent() && moves.getAsLong() < 1) {
-      mistakes.add(wrong("--moves", moves.getAsLong(), "Give a whole number, 1 or more"));
+      mistakes.add(
+          wrong(
+              "--moves",
+              moves.getAsLong(),
+              MistakeCode.OUT_OF_RANGE.about(moves.getAsLong(), 1),
+              "Give a whole number, 1 or more"));
     }
     if (seconds.isPresent()
         && !(seconds.getAsDouble() > 0 && Double.isFinite(seconds.getAsDouble()))) {
-      mistakes.add(wrong("--seconds", seconds.getAsDouble(), "Give a number above 0"));
+      mistakes.add(
+          wrong(
+              "--seconds",
+              seconds.getAsDouble(),
+              MistakeCode.OUT_OF_RANGE.about(seconds.getAsDouble(), null, null, null, 0),
+              "Give a number above 0"));
     }
     if (threads < 1 || threads > MOST_THREADS) {
-      mistakes.add(wrong("--threads", threads, "Give a whole number from 1 to " + MOST_THREADS));
+      mistakes.add(
+          wrong(
+              "--threads",
+              threads,
+              MistakeCode.OUT_OF_RANGE.about(threads, 1, MOST_THREADS),
+              "Give a whole number from 1 to " + MOST_THREADS));
     }
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
     }
   }
 
-  private static Mistake wrong(String option, Number found, String remedy) {
-    return Mistake.ofWish(option, found.toString(), remedy);
+  private static Mistake wrong(String option, Number found, Mistake.Sort sort, String remedy) {
+    return Mistake.ofWish(option, sort, found.toString(), remedy);
   }
 
   /**

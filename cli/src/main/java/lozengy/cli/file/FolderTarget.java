@@ -14,6 +14,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
+import lozengy.model.input.MistakeCode;
 
 /**
  * Where a result of several files goes.
@@ -44,12 +45,16 @@ public record FolderTarget(Optional<Path> folder, WholeFiles files) {
     }
     Path path = folder.get();
     if (Files.exists(path)) {
-      throw Refusal.of(path.toString(), "It is a file", "Name a folder with -o");
+      throw Refusal.of(
+          path.toString(), MistakeCode.UNWRITABLE.about(), "It is a file", "Name a folder with -o");
     }
     Path above = path.toAbsolutePath().getParent();
     if (above == null || !Files.isDirectory(above)) {
       throw Refusal.of(
-          path.toString(), "There is no folder " + above, "Make it first, or name another with -o");
+          path.toString(),
+          MistakeCode.NO_SUCH_FILE.about(above),
+          "There is no folder " + above,
+          "Make it first, or name another with -o");
     }
     names.forEach(name -> files.lookAt(path.resolve(name)));
   }
@@ -74,6 +79,7 @@ public record FolderTarget(Optional<Path> folder, WholeFiles files) {
     } catch (IOException e) {
       throw Refusal.of(
           path.toString(),
+          MistakeCode.UNWRITABLE.about(Source.reason(e)),
           "The folder cannot be made: " + Source.reason(e),
           "Name another folder with -o");
     }

@@ -10,7 +10,9 @@ import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.SourceText;
 import lozengy.report.PlainText;
 
@@ -83,6 +85,7 @@ public final class Inputs {
     }
     throw Refusal.of(
         source.label(),
+        MistakeCode.WRONG_FORMAT.about(Brief.FORMAT, Arrangement.FORMAT),
         "This is a brief",
         "Name an arrangement; 'lozengy solve' makes one of a brief");
   }
@@ -97,6 +100,7 @@ public final class Inputs {
     if (!stated.sequences().complete()) {
       throw Refusal.of(
           source.label(),
+          MistakeCode.ROUND_OPEN.about(),
           "Some rounds have no yarn yet",
           "'lozengy check' names them; 'lozengy solve' fills them, or where none fit, 'lozengy explain'"
               + " tells why");

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.SourceText;
 
 /**
@@ -52,6 +53,7 @@ public record Source(String argument) {
     } catch (InvalidPathException e) {
       throw Refusal.of(
           argument,
+          MistakeCode.MALFORMED.about(argument),
           "This is no file name: " + e.getReason(),
           "Name a file; what cannot be named can come as standard input, -");
     }
@@ -68,7 +70,11 @@ public record Source(String argument) {
     } catch (InputException e) {
       throw Refusal.of(label(), e);
     } catch (IOException e) {
-      throw Refusal.of(label(), "It cannot be read: " + reason(e), "Check that you may read it");
+      throw Refusal.of(
+          label(),
+          MistakeCode.UNREADABLE.about(reason(e)),
+          "It cannot be read: " + reason(e),
+          "Check that you may read it");
     }
   }
 
@@ -83,19 +89,28 @@ public record Source(String argument) {
     }
     Path path = path();
     if (Files.isDirectory(path)) {
-      throw Refusal.of(argument, "This is a folder", "Name a brief or an arrangement in it");
+      throw Refusal.of(
+          argument,
+          MistakeCode.UNREADABLE.about(),
+          "This is a folder",
+          "Name a brief or an arrangement in it");
     }
     try {
       return Files.newInputStream(path);
     } catch (NoSuchFileException e) {
       throw Refusal.of(
           argument,
+          MistakeCode.NO_SUCH_FILE.about(argument),
           "There is no such file",
           argument.indexOf(UNREADABLE) < 0
               ? "Check its name and its folder"
               : "Its name is no UTF-8: rename it, or give it as standard input, -");
     } catch (IOException e) {
-      throw Refusal.of(label(), "It cannot be read: " + reason(e), "Check that you may read it");
+      throw Refusal.of(
+          label(),
+          MistakeCode.UNREADABLE.about(reason(e)),
+          "It cannot be read: " + reason(e),
+          "Check that you may read it");
     }
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import lozengy.cli.process.Overtaken;
 import lozengy.cli.process.Refusal;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.OvertakenException;
 import lozengy.model.input.Snapshot;
 import lozengy.model.input.WholeFile;
@@ -59,7 +60,10 @@ public final class WholeFiles {
       throw Refusal.of(file.toString(), e);
     } catch (IOException e) {
       throw Refusal.of(
-          file.toString(), "It cannot be read: " + Source.reason(e), "Check that you may read it");
+          file.toString(),
+          MistakeCode.UNREADABLE.about(Source.reason(e)),
+          "It cannot be read: " + Source.reason(e),
+          "Check that you may read it");
     }
   }
 
@@ -73,6 +77,7 @@ public final class WholeFiles {
     if (!overwrite && Files.isRegularFile(file)) {
       throw Refusal.of(
           file.toString(),
+          MistakeCode.FILE_EXISTS.about(file),
           "It is there already",
           "Name another file with " + option + ", or add --overwrite");
     }
@@ -128,6 +133,7 @@ public final class WholeFiles {
     } catch (IOException e) {
       throw Refusal.of(
           file.toString(),
+          MistakeCode.UNWRITABLE.about(Source.reason(e)),
           "It cannot be written: " + Source.reason(e),
           "Make room, or name another file with " + option);
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
 import lozengy.report.Json;
 
 /** Puts failures as programs read them. */
@@ -23,11 +24,13 @@ public final class FailureData {
     if (failure instanceof OutOfMemoryError) {
       return Refusal.of(
           "",
+          MistakeCode.OUT_OF_MEMORY.about(),
           "The memory does not suffice",
           "Plan a smaller blanket, or give Java more with JDK_JAVA_OPTIONS=-Xmx8g");
     }
     return Refusal.of(
         "",
+        MistakeCode.PROGRAM_FAULT.about(failure),
         "This is a fault of the program, " + failure + where(failure),
         "Please report this line with the command and its input; LOZENGY_DEBUG=1 shows more");
   }
@@ -47,7 +50,7 @@ public final class FailureData {
                     Json.object(
                         "path", Optional.of(each.path().toString()).filter(path -> !path.isEmpty()),
                         "line", Optional.of(each.line()).filter(line -> line > 0),
-                        "code", each.sort().code(),
+                        "code", each.sort().code().word(),
                         "data",
                             Optional.of(new TreeMap<>(each.sort().data()))
                                 .filter(data -> !data.isEmpty()),

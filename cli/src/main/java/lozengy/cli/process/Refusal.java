@@ -33,11 +33,12 @@ public class Refusal extends RuntimeException {
    * Refuses for one mistake.
    *
    * @param place the file or option concerned; empty for the whole call
+   * @param sort what sort of mistake it is
    * @param found what was found
    * @param remedy what would be right
    */
-  public static Refusal of(String place, String found, String remedy) {
-    return new Refusal(place, List.of(Mistake.ofWhole(found, remedy)));
+  public static Refusal of(String place, Mistake.Sort sort, String found, String remedy) {
+    return new Refusal(place, List.of(Mistake.ofWhole(sort, found, remedy)));
   }
 
   /** Refuses a file for the mistakes that its reader found. */

@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import lozengy.model.input.MistakeCode;
 import lozengy.report.Colours;
 import lozengy.report.Screen;
 
@@ -154,6 +155,7 @@ public final class Terminal {
             why -> {
               throw Refusal.of(
                   "standard output",
+                  MistakeCode.UNWRITABLE.about(why),
                   "It cannot be written: " + why,
                   "Make room, or name a file with -o");
             });

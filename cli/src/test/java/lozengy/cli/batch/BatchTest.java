@@ -19,8 +19,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -187,7 +185,7 @@ class BatchTest {
   }
 
   private static SolveOptions options(BooleanSupplier stop) {
-    return new SolveOptions(1, OptionalLong.of(1), OptionalDouble.empty(), 1, stop, p -> {});
+    return SolveOptions.defaults().withMoves(1).withThreads(1).withStop(stop);
   }
 
   @Test

@@ -274,13 +274,7 @@ class SolveCommandTest {
             Solver.solve(
                 blanket,
                 earlier,
-                new SolveOptions(
-                    asked.seed(),
-                    asked.moves(),
-                    asked.seconds(),
-                    asked.threads(),
-                    asked.stop(),
-                    progress -> interrupted.set(!Double.isNaN(progress.score()))));
+                asked.withListener(progress -> interrupted.set(!Double.isNaN(progress.score()))));
     // A limit that no test waits for: only the interrupt can end this search.
     Result result =
         new Run()

@@ -14,7 +14,7 @@ import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.StatedArrangement;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.check.Check;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -67,7 +67,7 @@ class SolvePileTest {
     assertTrue(result.out().contains("--pile " + folder.resolve("pile.csv") + " --seed 1"));
     StatedArrangement laid = ArrangementReader.read(folder.resolve("laid.json"));
     assertEquals(List.of(), Check.faults(laid.blanket(), laid.sequences()));
-    assertEquals(6, Laid.of(laid.blanket(), laid.sequences()).pieces().size());
+    assertEquals(6, PilePlacement.of(laid.blanket(), laid.sequences()).pieces().size());
     assertEquals(0, Run.of("check", folder.resolve("laid.json").toString()).code());
   }
 
@@ -169,9 +169,12 @@ class SolvePileTest {
     assertEquals(List.of(), Check.faults(after.blanket(), after.sequences()));
     assertArrayEquals(before.sequences().of(0), after.sequences().of(0));
     assertEquals(3, after.blanket().brief().pile().size());
-    assertEquals(3, Laid.of(after.blanket(), after.sequences()).pieces().size());
+    assertEquals(3, PilePlacement.of(after.blanket(), after.sequences()).pieces().size());
     String place =
-        after.blanket().place(Laid.of(after.blanket(), after.sequences()).pieces().get(0)).name();
+        after
+            .blanket()
+            .place(PilePlacement.of(after.blanket(), after.sequences()).pieces().get(0))
+            .name();
     Result joined = Run.of("mark", to, "--joined", place);
     assertEquals(0, joined.code(), joined.err());
     assertTrue(joined.out().contains("No longer on the pile: " + place), joined.out());

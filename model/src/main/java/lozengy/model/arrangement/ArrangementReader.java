@@ -11,6 +11,7 @@ import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
@@ -76,7 +77,9 @@ public final class ArrangementReader {
     List<StatedPiece> statedEarlier =
         earlier.map(list -> StatedPiece.list(list, false)).orElse(List.of());
     StatedFigures figures = StatedFigures.read(of);
-    Optional<Located> markAt = of.get("last_mark");
+    Optional<Diary> diaryThere = of.get("diary").map(DiaryReader::read);
+    // earlier files held what stood before their last mark, which is not taken back any more
+    of.get("last_mark");
     Optional<Located> briefAt = of.need("brief", "\"brief\": { ... }, the brief that it answers");
     of.tellUnknown();
     if (briefAt.isEmpty()) {
@@ -98,9 +101,7 @@ public final class ArrangementReader {
     mistakes.throwIfAny();
     PieceFitting fitting = fitted.orElseThrow();
     Sequences sequences = fitting.sequences();
-    Optional<LastMark> lastMark =
-        markAt.flatMap(mark -> LastMarkReader.read(mark, blanket, sequences));
-    mistakes.throwIfAny();
+    Diary diary = diaryThere.orElseGet(() -> Diary.begun(blanket, sequences));
     return new StatedArrangement(
         blanket,
         sequences,
@@ -110,7 +111,7 @@ public final class ArrangementReader {
         figures.bound(),
         figures.solved(),
         figures.yarns(),
-        figures.formerTotal().isEmpty() ? lastMark : lastMark.map(LastMark::unproved),
+        figures.formerTotal().isEmpty() ? diary : diary.unproved(),
         fitting.leftOut());
   }
 
@@ -118,6 +119,7 @@ public final class ArrangementReader {
     Optional<String> title = located.text(MOST_TITLE_CHARACTERS);
     if (title.isPresent() && !title.get().equals(brief.title())) {
       located.wrong(
+          MistakeCode.DIFFERS_FROM_BRIEF.about(title.get(), brief.title()),
           "The title is " + Words.quoted(title.get()) + " here, but not in the brief",
           "Write " + Words.quoted(brief.title()) + ", as the brief in this file says");
     }
@@ -130,6 +132,7 @@ public final class ArrangementReader {
       format
           .get()
           .wrong(
+              MistakeCode.WRONG_FORMAT.about(text.get(), Arrangement.FORMAT),
               Words.quoted(text.get()) + " is not a format that is read here",
               "This program reads arrangements of the format " + Arrangement.FORMAT);
       throw new InputException(mistakes.list());

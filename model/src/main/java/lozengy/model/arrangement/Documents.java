@@ -1,12 +1,14 @@
 package lozengy.model.arrangement;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import lozengy.model.brief.Brief;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
@@ -88,6 +90,7 @@ public final class Documents {
       mistakes.add(
           BriefPath.of("format"),
           root.node().lineAt(BriefPath.of("format")),
+          MistakeCode.WRONG_FORMAT.about(format.get(), List.of(Brief.FORMAT, Arrangement.FORMAT)),
           Words.quoted(format.get()) + " is not a format that is read here",
           "A brief's format is " + Brief.FORMAT + ", an arrangement's " + Arrangement.FORMAT);
       throw new InputException(mistakes.list());

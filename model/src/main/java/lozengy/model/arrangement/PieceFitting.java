@@ -6,14 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.PieceNames;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Located;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.Mistake.Sort;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
-import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Place;
 
@@ -57,13 +60,11 @@ final class PieceFitting {
     return sequences;
   }
 
-  /** Tells where the rounds are not those that worked pieces have by the brief. */
+  /** Tells where rounds that are worked by the brief are not as it says. */
   void tellWorked() {
     for (int piece = 0; piece < listed.length; piece++) {
-      if (blanket.state(piece) != PieceState.PLANNED) {
-        for (int round = 0; round < sequences.rounds(piece); round++) {
-          tellWorked(piece, round);
-        }
+      for (int round = 0; round < blanket.roundsWorked(piece); round++) {
+        tellWorked(piece, round);
       }
     }
   }
@@ -75,18 +76,25 @@ final class PieceFitting {
     if (yarn == worked || mistakes.doubt(step.in(path(piece)))) {
       return;
     }
-    String name = blanket.place(piece).name() + " is " + blanket.state(piece).word();
+    String name = blanket.place(piece).name();
+    name +=
+        blanket.partWorked(piece)
+            ? " is worked to round " + blanket.roundsWorked(piece)
+            : " is " + blanket.state(piece).word();
     if (yarn == Sequences.OPEN) {
       wrong(
           piece,
           step,
+          MistakeCode.ROUND_OPEN.about(blanket.place(piece).name(), round + 1),
           name + " but its round " + (round + 1) + " is open",
-          "Give all rounds of a worked piece");
+          "Give all rounds that are worked");
     } else {
       String code = blanket.yarn(worked).code();
       wrong(
           piece,
           step,
+          MistakeCode.DIFFERS_FROM_BRIEF.about(
+              blanket.yarn(yarn).code(), code, blanket.place(piece).name(), round + 1),
           name + " in " + code + " by the brief, but here in " + blanket.yarn(yarn).code(),
           "Write " + code + "; what it was really worked in is for a mark to say");
     }
@@ -100,7 +108,12 @@ final class PieceFitting {
         if (listed[piece].rounds().size() == sequences.rounds(piece)
             && listed[piece].rounds().get(round).isEmpty()
             && !mistakes.doubt(step.in(path(piece)))) {
-          wrong(piece, step, "The round is open", "Give all rounds");
+          wrong(
+              piece,
+              step,
+              MistakeCode.ROUND_OPEN.about(blanket.place(piece).name(), round + 1),
+              "The round is open",
+              "Give all rounds");
         }
       }
     }
@@ -108,7 +121,7 @@ final class PieceFitting {
 
   /** Tells where states, or what is of the pile, do not follow from the brief and the rounds. */
   void tellStates() {
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < listed.length; piece++) {
       if (listed[piece] == null) {
         continue;
@@ -121,13 +134,26 @@ final class PieceFitting {
         wrong(
             piece,
             BriefPath.of("state"),
+            MistakeCode.DIFFERS_FROM_BRIEF.about(stated.get().word(), state.word(), name),
             name + " is stated to be " + stated.get().word(),
             "It is " + state.word() + " by the brief; a mark changes that");
+      }
+      int worked = blanket.partWorked(piece) ? blanket.roundsWorked(piece) : 0;
+      Optional<Integer> rounds = listed[piece].roundsWorked();
+      if (rounds.isPresent() && rounds.get() != worked) {
+        wrong(
+            piece,
+            BriefPath.of("rounds_worked"),
+            MistakeCode.DIFFERS_FROM_BRIEF.about(rounds.get(), worked, name),
+            name + " is stated to have " + Words.count(rounds.get(), "worked round"),
+            (worked == 0 ? "None is said of it" : "It has " + worked)
+                + " by the brief; a mark changes that");
       }
       if (listed[piece].pile().isPresent() && listed[piece].pile().get() != holds) {
         wrong(
             piece,
             BriefPath.of("pile"),
+            MistakeCode.DIFFERS_FROM_BRIEF.about(!holds, holds, name),
             name + " is stated " + (holds ? "not " : "") + "to be of the pile",
             (holds ? "A" : "No") + " piece of the brief's pile lies there");
       }
@@ -136,12 +162,17 @@ final class PieceFitting {
 
   /** Pieces whose lines leave a field out that follows from the rest, by the field's name. */
   Map<String, List<Integer>> leftOut() {
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     Map<String, List<Integer>> all = new LinkedHashMap<>();
     for (int piece = 0; piece < listed.length; piece++) {
       StatedPiece line = listed[piece];
       note(all, "kind", piece, line.kind().isPresent());
       note(all, "state", piece, line.state().isPresent());
+      note(
+          all,
+          "rounds_worked",
+          piece,
+          line.roundsWorked().isPresent() || !blanket.partWorked(piece));
       note(all, "pile", piece, line.pile().isPresent() || !laid.holds(piece));
       note(all, "x", piece, line.x().isPresent());
       note(all, "y", piece, line.y().isPresent());
@@ -166,20 +197,31 @@ final class PieceFitting {
       wrong(
           piece,
           "at",
+          MistakeCode.UNKNOWN_PIECE.about(name),
           "There is no piece " + Words.quoted(name),
           PieceNames.remedy(name, blanket.brief().layout()));
       return;
     }
     Place place = found.get();
     if (listed[place.index()] != null) {
-      wrong(piece, "at", "The piece " + name + " is listed twice", "List each piece once");
+      wrong(
+          piece,
+          "at",
+          MistakeCode.NAMED_TWICE.about(name),
+          "The piece " + name + " is listed twice",
+          "List each piece once");
       return;
     }
     listed[place.index()] = piece;
     String kind = place.kind().word();
     if (piece.kind().isPresent() && piece.kind().get() != place.kind()) {
       String stated = piece.kind().get().word();
-      wrong(piece, "kind", name + " is stated to be a " + stated, "It is a " + kind);
+      wrong(
+          piece,
+          "kind",
+          MistakeCode.DIFFERS_FROM_BRIEF.about(stated, kind, name),
+          name + " is stated to be a " + stated,
+          "It is a " + kind);
     }
     tellCoordinate(piece, "x", piece.x(), place.x());
     tellCoordinate(piece, "y", piece.y(), place.y());
@@ -189,7 +231,12 @@ final class PieceFitting {
   private void tellCoordinate(StatedPiece piece, String axis, Optional<Integer> stated, int is) {
     if (stated.isPresent() && stated.get() != is) {
       String name = piece.at().orElseThrow();
-      wrong(piece, axis, name + " is stated to lie at " + axis + " " + stated.get(), "It is " + is);
+      wrong(
+          piece,
+          axis,
+          MistakeCode.DIFFERS_FROM_BRIEF.about(stated.get(), is, name),
+          name + " is stated to lie at " + axis + " " + stated.get(),
+          "It is " + is);
     }
   }
 
@@ -201,6 +248,7 @@ final class PieceFitting {
         wrong(
             piece,
             "rounds",
+            MistakeCode.WRONG_COUNT.about("rounds", piece.rounds().size(), rounds, rounds, name),
             name + " is given " + Words.count(piece.rounds().size(), "round"),
             "A " + place.kind().word() + " has " + Words.count(rounds, "round"));
       }
@@ -212,16 +260,9 @@ final class PieceFitting {
       if (code.isEmpty()) {
         continue;
       }
+      BriefMistakes.unknownCode(code.get(), path, codes).ifPresent(piece.located()::add);
       int yarn = blanket.yarnIndex(code.get());
-      if (yarn < 0) {
-        wrong(
-            piece,
-            path,
-            "No yarn has the code " + Words.quoted(code.get()),
-            Nearest.to(code.get(), codes)
-                .map(near -> "Maybe " + near + " is meant")
-                .orElse("The yarns' codes are " + String.join(", ", codes)));
-      } else {
+      if (yarn >= 0) {
         sequences.set(place.index(), round, yarn);
       }
     }
@@ -238,6 +279,8 @@ final class PieceFitting {
     if (missing > 0 && mistakes.none()) {
       String others = missing == 1 ? " is" : " and " + Words.count(missing - 1, "other") + " are";
       list.wrong(
+          MistakeCode.WRONG_COUNT.about(
+              "pieces", listed.length - missing, listed.length, listed.length),
           first + others + " not listed",
           "List each of the " + Words.count(listed.length, "piece") + " of the layout");
     }
@@ -247,20 +290,19 @@ final class PieceFitting {
     return listed[piece] == null ? list.path() : listed[piece].located().path();
   }
 
-  private void wrong(int piece, BriefPath step, String found, String remedy) {
+  private void wrong(int piece, BriefPath step, Sort sort, String found, String remedy) {
     if (listed[piece] == null) {
-      list.wrong(found, remedy);
+      list.wrong(sort, found, remedy);
     } else {
-      wrong(listed[piece], step, found, remedy);
+      wrong(listed[piece], step, sort, found, remedy);
     }
   }
 
-  private void wrong(StatedPiece piece, String field, String found, String remedy) {
-    wrong(piece, BriefPath.of(field), found, remedy);
+  private void wrong(StatedPiece piece, String field, Sort sort, String found, String remedy) {
+    wrong(piece, BriefPath.of(field), sort, found, remedy);
   }
 
-  private void wrong(StatedPiece piece, BriefPath step, String found, String remedy) {
-    Located at = piece.located();
-    mistakes.add(step.in(at.path()), at.node().lineAt(step), found, remedy);
+  private void wrong(StatedPiece piece, BriefPath step, Sort sort, String found, String remedy) {
+    piece.located().add(new Mistake(step, 0, sort, found, remedy));
   }
 }

@@ -20,6 +20,7 @@ final class KnownPieces {
   private final Layout layout;
   private final ReadyYarns yarns;
   private final PieceState[] states;
+  private final int[] roundsWorked;
   private final Sequences locks;
   private final Sequences stated;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
@@ -36,12 +37,11 @@ final class KnownPieces {
     this.yarns = yarns;
     this.states = new PieceState[open.pieces()];
     Arrays.fill(states, PieceState.PLANNED);
+    this.roundsWorked = new int[states.length];
     this.locks = open;
     brief.pieces().forEach(this::addNote);
     this.look = new ReadyLook(brief.look(), layout, yarns.tones().length, yarns.index()::get);
-    this.orbits =
-        new Orbits(
-            layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED, this.locks);
+    this.orbits = new Orbits(layout, brief.look().symmetry(), roundsWorked, this.locks);
     this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
     if (look.givesBorders()) {
       lockBorders();
@@ -54,10 +54,12 @@ final class KnownPieces {
   private void addNote(PieceNote note) {
     for (Place place : layout.select(note.at())) {
       int piece = place.index();
-      if (note.state().compareTo(states[piece]) > 0) {
-        states[piece] = note.state();
+      int rounds = locks.rounds(piece);
+      if (note.state(rounds).compareTo(states[piece]) > 0) {
+        states[piece] = note.state(rounds);
       }
-      List<Optional<String>> codes = note.codes(locks.rounds(piece));
+      roundsWorked[piece] = Math.max(roundsWorked[piece], note.roundsWorked(rounds));
+      List<Optional<String>> codes = note.codes(rounds);
       for (int round = 0; round < codes.size(); round++) {
         if (codes.get(round).isPresent()) {
           locks.set(piece, round, yarns.index().get(codes.get(round).get()));
@@ -80,7 +82,7 @@ final class KnownPieces {
     }
   }
 
-  /** Locks the rounds of planned pieces whose image is locked. */
+  /** Locks the rounds still to be worked whose image is locked. */
   private void lockImages() {
     for (int lead : orbits.leads()) {
       int[] members = orbits.members(lead);
@@ -90,7 +92,7 @@ final class KnownPieces {
           locked = locked == Sequences.OPEN ? locks.yarn(piece, round) : locked;
         }
         for (int piece : members) {
-          if (states[piece] == PieceState.PLANNED && locks.yarn(piece, round) == Sequences.OPEN) {
+          if (round >= roundsWorked[piece] && locks.yarn(piece, round) == Sequences.OPEN) {
             locks.set(piece, round, locked);
           }
         }
@@ -101,6 +103,11 @@ final class KnownPieces {
   /** By piece, how far it has come; not to be changed. */
   PieceState[] states() {
     return states;
+  }
+
+  /** By piece, how many rounds are worked, from the centre; not to be changed. */
+  int[] roundsWorked() {
+    return roundsWorked;
   }
 
   /** Yarns that rounds must keep, by locks, states and look; not to be changed. */

@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.colour.LabColours;
+import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
@@ -81,34 +83,38 @@ public record Brief(
   }
 
   /**
-   * A brief that asks for no look and has no pile.
+   * {@return a brief that asks for nothing but the default, and knows nothing of single pieces}
    *
    * @param title what the blanket is called
    * @param layout the layout
    * @param motifs the motif of each kind of piece that the layout has
    * @param yarns the yarns, in the brief's order
-   * @param tones where tones change
-   * @param joining yarn along the seams, where stated
-   * @param edging yarn along the outline, where stated
-   * @param rules what must hold
-   * @param prefer what weighs
-   * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
-   *     both hold
    */
-  public Brief(
-      String title,
-      LayoutSize layout,
-      Map<PieceKind, Motif> motifs,
-      List<Yarn> yarns,
-      ToneLimits tones,
-      Optional<YarnUse> joining,
-      Optional<YarnUse> edging,
-      Rules rules,
-      Preferences prefer,
-      List<PieceNote> pieces) {
-    this(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, Look.NONE, pieces,
+  public static Brief of(
+      String title, LayoutSize layout, Map<PieceKind, Motif> motifs, List<Yarn> yarns) {
+    return new Brief(
+        title,
+        layout,
+        motifs,
+        yarns,
+        ToneLimits.DEFAULT,
+        Optional.empty(),
+        Optional.empty(),
+        Rules.DEFAULT,
+        Preferences.DEFAULT,
+        Look.NONE,
+        List.of(),
         List.of());
+  }
+
+  /**
+   * {@return this brief with other limits of tones}
+   *
+   * @param other what stands in their place
+   */
+  public Brief withTones(ToneLimits other) {
+    return new Brief(
+        title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile);
   }
 
   /**
@@ -119,6 +125,16 @@ public record Brief(
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile);
+  }
+
+  /**
+   * {@return the tone of a yarn, stated or by its lightness}
+   *
+   * @param yarn one of the yarns
+   */
+  public Tone toneOf(Yarn yarn) {
+    return yarn.statedTone()
+        .orElseGet(() -> tones.toneOf(LabColours.of(yarn.colour()).lightness()));
   }
 
   /**

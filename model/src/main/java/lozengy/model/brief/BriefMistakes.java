@@ -10,8 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Words;
 import lozengy.model.layout.PieceKind;
@@ -73,15 +75,19 @@ public final class BriefMistakes {
     return found.mistakes;
   }
 
-  private void add(BriefPath path, String found, String remedy) {
-    mistakes.add(new Mistake(path, 0, found, remedy));
+  private void add(BriefPath path, Mistake.Sort sort, String found, String remedy) {
+    mistakes.add(new Mistake(path, 0, sort, found, remedy));
   }
 
   private boolean layoutFits() {
     if (!LargeLayout.tooLarge(brief)) {
       return true;
     }
-    add(BriefPath.of("layout"), LargeLayout.found(brief), LargeLayout.remedy());
+    add(
+        BriefPath.of("layout"),
+        LargeLayout.sort(brief),
+        LargeLayout.found(brief),
+        LargeLayout.remedy());
     return false;
   }
 
@@ -95,12 +101,17 @@ public final class BriefMistakes {
       if (motif == null && LargeLayout.count(brief, kind) > 0) {
         add(
             path,
+            MistakeCode.FIELD_MISSING.about(kind.word()),
             "The layout has "
                 + Words.count(LargeLayout.count(brief, kind), kind.word())
                 + " but no motif for them",
             "Add motifs." + kind.word() + remedyWithout(kind));
       } else if (kind == PieceKind.SQUARE && motif != null && motif.edgeCm().isEmpty()) {
-        add(path.field("side"), "The square's side is missing", "Add it, such as side: 10 cm");
+        add(
+            path.field("side"),
+            MistakeCode.FIELD_MISSING.about("side"),
+            "The square's side is missing",
+            "Add it, such as side: 10 cm");
       }
     }
   }
@@ -116,7 +127,11 @@ public final class BriefMistakes {
   private void judgeYarns() {
     List<Yarn> yarns = brief.yarns();
     if (yarns.isEmpty() && !doubted.test(BriefPath.of("yarns"))) {
-      add(BriefPath.of("yarns"), "There is no yarn", "List at least one yarn");
+      add(
+          BriefPath.of("yarns"),
+          MistakeCode.WRONG_COUNT.about("yarns", 0, 1),
+          "There is no yarn",
+          "List at least one yarn");
       return;
     }
     Map<String, Integer> byCode = new HashMap<>();
@@ -131,12 +146,14 @@ public final class BriefMistakes {
       if (earlier != null && !doubted.test(path.field("code"))) {
         add(
             path.field("code"),
+            MistakeCode.NAMED_TWICE.about(yarn.code(), BriefPath.of("yarns").item(earlier)),
             "The code " + yarn.code() + " is taken by yarns[" + earlier + "]",
             "Give each yarn a code of its own; capitals make no difference");
       }
       if (weights && yarn.ball().isEmpty() && !doubted.test(path)) {
         add(
             path.field("ball"),
+            MistakeCode.FIELD_MISSING.about("ball"),
             "Rounds are given by weight, and "
                 + yarn.code()
                 + " has no put-up to turn it into metres",
@@ -146,14 +163,48 @@ public final class BriefMistakes {
         judgePutUp(yarn.ball().get(), path.field("ball"));
       }
     }
+    for (int i = 0; i < yarns.size(); i++) {
+      judgeLot(yarns.get(i), BriefPath.of("yarns").item(i).field("lot-of"));
+    }
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
         && !doubted.test(BriefPath.of("yarns"))) {
       add(
           BriefPath.of("yarns"),
+          MistakeCode.OUT_OF_RANGE.about(0, null, null, null, 0),
           "Every yarn has share 0",
           "Give at least one yarn a share above 0");
     }
+  }
+
+  /** A lot is of a shade that the brief has, and of its tone. */
+  private void judgeLot(Yarn yarn, BriefPath path) {
+    String shade = yarn.lotOf().orElse(null);
+    if (shade == null || doubted.test(path)) {
+      return;
+    }
+    unknownCode(shade, path, codes).ifPresent(mistakes::add);
+    if (shade.equals(yarn.code())) {
+      add(
+          path,
+          MistakeCode.CONTRADICTS.about(shade, yarn.code()),
+          shade + " cannot be another dye lot of itself",
+          "Name the yarn that it is another dye lot of, or leave lot-of out");
+    }
+    Tone tone = brief.toneOf(yarn);
+    brief.yarns().stream()
+        .filter(each -> each.code().equals(shade))
+        .map(brief::toneOf)
+        .filter(other -> other != tone)
+        .findFirst()
+        .ifPresent(
+            other ->
+                add(
+                    path,
+                    MistakeCode.CONTRADICTS.about(tone.word(), other.word()),
+                    "%s is %s, and %s is %s: dye lots of one shade have one tone"
+                        .formatted(yarn.code(), tone.word(), shade, other.word()),
+                    "State the same tone for both, or leave lot-of out"));
   }
 
   private void judgePutUp(Ball ball, BriefPath path) {
@@ -163,6 +214,8 @@ public final class BriefMistakes {
     if (metresPerGram < LEAST_METRES_PER_GRAM || metresPerGram > MOST_METRES_PER_GRAM) {
       add(
           path,
+          MistakeCode.OUT_OF_RANGE.about(
+              figure(metresPerGram), LEAST_METRES_PER_GRAM, MOST_METRES_PER_GRAM, "m/g"),
           "A ball of %s g with %s m has %s m to the gram"
               .formatted(figure(grams), figure(metres), figure(metresPerGram)),
           "Yarn has 0.01 to 100 m to the gram; look at the band for grams and metres of a full ball");
@@ -197,11 +250,14 @@ public final class BriefMistakes {
   }
 
   /**
-   * The mistake of a code that no yarn has.
+   * {@return the mistake of a code that no yarn has; empty where one has it}
    *
+   * @param code the code
+   * @param path where it stands
    * @param codes all codes; empty where any may be right
    */
-  static Optional<Mistake> unknownCode(String code, BriefPath path, Collection<String> codes) {
+  public static Optional<Mistake> unknownCode(
+      String code, BriefPath path, Collection<String> codes) {
     if (codes.isEmpty() || codes.contains(code)) {
       return Optional.empty();
     }
@@ -213,7 +269,7 @@ public final class BriefMistakes {
         new Mistake(
             path,
             0,
-            Mistake.Sort.of("unknown-yarn", "yarn", code),
+            MistakeCode.UNKNOWN_YARN.about(code),
             "No yarn has the code " + Words.quoted(code),
             remedy));
   }

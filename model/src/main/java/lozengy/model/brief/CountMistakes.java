@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
-import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 
 /** Judges whether the pieces that counts of yarn name are there. */
@@ -36,6 +35,11 @@ final class CountMistakes {
               counted -> {
                 judged.judge(path.field("made"), counted.made());
                 judged.judge(path.field("joined"), counted.joined());
+                for (int k = 0; k < counted.partWorked().size(); k++) {
+                  judged.judge(
+                      path.field("part-worked").item(k).field("at"),
+                      counted.partWorked().get(k).at());
+                }
               });
     }
     return judged.mistakes;
@@ -46,9 +50,7 @@ final class CountMistakes {
       String name = names.get(i);
       BriefPath at = path.itemOf(i, names.size());
       if (layout.select(name).isEmpty() && !doubted.test(at)) {
-        mistakes.add(
-            new Mistake(
-                at, 0, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout)));
+        mistakes.add(GroupNames.unknown(name, at, layout));
       }
     }
   }

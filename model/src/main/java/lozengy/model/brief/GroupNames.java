@@ -4,7 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lozengy.model.input.BriefPath;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Nearest;
+import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
@@ -40,12 +44,22 @@ public final class GroupNames {
   }
 
   /**
-   * {@return what is wrong with a selector that stands for no piece, as a remedy}
+   * {@return the mistake of a selector that stands for no piece}
    *
    * @param selector the selector
+   * @param path where it stands
    * @param layout the layout in which it stands for none
    */
-  public static String remedy(String selector, Layout layout) {
+  public static Mistake unknown(String selector, BriefPath path, Layout layout) {
+    return new Mistake(
+        path,
+        0,
+        MistakeCode.UNKNOWN_PIECE.about(selector),
+        "There is no piece " + Words.quoted(selector),
+        remedy(selector, layout));
+  }
+
+  private static String remedy(String selector, Layout layout) {
     int dots = selector.indexOf("..");
     if (dots >= 0) {
       return range(selector.substring(0, dots), selector.substring(dots + 2), layout);

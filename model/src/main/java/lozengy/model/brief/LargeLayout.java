@@ -1,6 +1,8 @@
 package lozengy.model.brief;
 
 import java.util.Locale;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.PieceKind;
 
@@ -44,6 +46,10 @@ final class LargeLayout {
 
   static boolean tooLarge(Brief brief) {
     return brief.layout().pieces() > MOST_PIECES || rounds(brief) > MOST_ROUNDS;
+  }
+
+  static Mistake.Sort sort(Brief brief) {
+    return MistakeCode.TOO_LARGE.about("pieces", MOST_PIECES, brief.layout().pieces());
   }
 
   static String found(Brief brief) {

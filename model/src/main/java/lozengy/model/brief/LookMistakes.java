@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import lozengy.model.colour.LabColours;
+import java.util.stream.IntStream;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
-import lozengy.model.input.Words;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
@@ -45,6 +45,7 @@ final class LookMistakes {
     found.layout = layoutKnown ? Layout.of(brief.layout()) : null;
     found.judgeCodes(brief.look().borders(), BriefPath.of("look", "borders"));
     found.judgeBorders();
+    found.judgeBordersOfLots();
     found.judgePile();
     found.judgeZones();
     found.judgeApart();
@@ -53,9 +54,13 @@ final class LookMistakes {
     return found.mistakes;
   }
 
-  private void add(BriefPath path, String found, String remedy) {
-    if (!doubted.test(path)) {
-      mistakes.add(new Mistake(path, 0, found, remedy));
+  private void add(BriefPath path, Mistake.Sort sort, String found, String remedy) {
+    add(new Mistake(path, 0, sort, found, remedy));
+  }
+
+  private void add(Mistake mistake) {
+    if (!doubted.test(mistake.path())) {
+      mistakes.add(mistake);
     }
   }
 
@@ -66,11 +71,13 @@ final class LookMistakes {
           brief.yarns().stream().filter(each -> each.code().equals(code)).findFirst();
       for (PieceKind kind : yarn.isEmpty() ? List.<PieceKind>of() : kindsLaid()) {
         Motif motif = brief.motifs().get(kind);
-        Tone tone = tone(yarn.get());
+        Tone tone = brief.toneOf(yarn.get());
         int border = motif.rounds().size() - 1;
         if (!motif.rounds().get(border).tones().contains(tone)) {
           add(
               BriefPath.of("look", "borders"),
+              MistakeCode.CONTRADICTS.about(
+                  code, BriefPath.of("motifs", kind.word()).field("rounds").item(border)),
               code + " is " + tone.word() + ", which the border of a " + kind.word() + " is not",
               "Name another yarn, or let motifs."
                   + kind.word()
@@ -82,16 +89,29 @@ final class LookMistakes {
     }
   }
 
+  /** Two borders that alternate meet everywhere, which lots of one shade must nowhere. */
+  private void judgeBordersOfLots() {
+    List<Integer> yarns =
+        IntStream.range(0, brief.yarns().size())
+            .filter(yarn -> look.borders().contains(brief.yarns().get(yarn).code()))
+            .boxed()
+            .toList();
+    if (brief.rules().lotsApart()
+        && yarns.size() == 2
+        && Lots.of(brief.yarns()).differ(yarns.get(0), yarns.get(1))) {
+      add(
+          BriefPath.of("look", "borders"),
+          MistakeCode.CONTRADICTS.about(look.borders(), BriefPath.of("rules", "lots")),
+          String.join(" and ", look.borders()) + " are dye lots of one shade and would alternate",
+          "Name yarns of two shades, or write rules.lots: free");
+    }
+  }
+
   private List<PieceKind> kindsLaid() {
     return brief.motifs().keySet().stream()
         .filter(kind -> !doubted.test(BriefPath.of("motifs", kind.word())))
         .filter(kind -> LargeLayout.count(brief, kind) > 0)
         .toList();
-  }
-
-  private Tone tone(Yarn yarn) {
-    return yarn.statedTone()
-        .orElseGet(() -> brief.tones().toneOf(LabColours.of(yarn.colour()).lightness()));
   }
 
   private void judgeZones() {
@@ -110,6 +130,8 @@ final class LookMistakes {
       if (pair.on().seams() && look.borders().containsAll(List.of(pair.first(), pair.second()))) {
         add(
             path,
+            MistakeCode.CONTRADICTS.about(
+                List.of(pair.first(), pair.second()), BriefPath.of("look", "borders")),
             pair.first() + " and " + pair.second() + " alternate as borders",
             "Keep them apart, or let look.borders alternate, not both");
       }
@@ -135,6 +157,7 @@ final class LookMistakes {
       if (pieces > 0 && count.atLeast() > pieces) {
         add(
             path.field("at-least"),
+            MistakeCode.OUT_OF_RANGE.about(count.atLeast(), null, pieces, "pieces"),
             "At least %d pieces are asked for, and only %d have such a round"
                 .formatted(count.atLeast(), pieces),
             "Ask for no more than " + pieces + ", or name more pieces in at");
@@ -147,6 +170,7 @@ final class LookMistakes {
     if (look.symmetry() != Symmetry.NONE && !brief.pile().isEmpty()) {
       add(
           BriefPath.of("look", "symmetry"),
+          MistakeCode.CONTRADICTS.about(look.symmetry().word(), BriefPath.of("pile")),
           "There is a pile, and a piece of it goes only where no other must be its image",
           "Name their places, as state: made under pieces, and their images follow; or leave"
               + " look.symmetry out");
@@ -164,7 +188,11 @@ final class LookMistakes {
       if (!doubted.test(at) && !doubted.test(path)) {
         BriefMistakes.unknownCode(named.get(i), at, codes).ifPresent(mistakes::add);
         if (named.subList(0, i).contains(named.get(i))) {
-          add(at, named.get(i) + " is named twice", "Name another yarn, or leave one out");
+          add(
+              at,
+              MistakeCode.NAMED_TWICE.about(named.get(i)),
+              named.get(i) + " is named twice",
+              "Name another yarn, or leave one out");
         }
       }
     }
@@ -180,7 +208,7 @@ final class LookMistakes {
       if (layout.select(name).isEmpty()) {
         known = false;
         BriefPath at = path.field("at").itemOf(i, where.at().size());
-        add(at, "There is no piece " + Words.quoted(name), GroupNames.remedy(name, layout));
+        add(GroupNames.unknown(name, at, layout));
       }
     }
     if (known
@@ -188,6 +216,7 @@ final class LookMistakes {
         && layout.select(where.at()).stream().noneMatch(p -> covers(where, p))) {
       add(
           path.field("rounds"),
+          MistakeCode.OUT_OF_RANGE.about(where.rounds(), null, null, "rounds"),
           "None of these pieces has " + where.roundsWords(),
           "Count the rounds from 1 at the centre, or write border");
     }

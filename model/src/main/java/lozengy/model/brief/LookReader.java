@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -89,7 +90,9 @@ final class LookReader {
     List<String> codes = codes(located);
     if (codes.size() > 2) {
       located.wrong(
-          codes.size() + " yarns are named", "Name one for all borders, or two that alternate");
+          MistakeCode.WRONG_COUNT.about("yarns", codes.size(), 1, 2),
+          codes.size() + " yarns are named",
+          "Name one for all borders, or two that alternate");
       return List.of();
     }
     return codes;
@@ -139,7 +142,10 @@ final class LookReader {
   private static Look.Pair pair(Located item, Look.Meeting on) {
     List<String> codes = codes(item);
     if (codes.size() != 2 && item.node() instanceof Node.Items) {
-      item.wrong(codes.size() + " yarns are named", "Name two, such as [MUD, REE]");
+      item.wrong(
+          MistakeCode.WRONG_COUNT.about("yarns", codes.size(), 2, 2),
+          codes.size() + " yarns are named",
+          "Name two, such as [MUD, REE]");
     }
     return codes.size() == 2 ? new Look.Pair(codes.get(0), codes.get(1), on) : STOPGAP;
   }
@@ -170,6 +176,7 @@ final class LookReader {
       least
           .get()
           .wrong(
+              MistakeCode.CONTRADICTS.about(atLeast.getAsInt(), atMost.getAsInt()),
               "At least " + atLeast.getAsInt() + " is more than at most " + atMost.getAsInt(),
               "Lower at-least, or raise at-most");
       atLeast = OptionalInt.empty();
@@ -218,7 +225,10 @@ final class LookReader {
       codes.add(YarnReader.code(item).orElse("?"));
     }
     if (items.isEmpty()) {
-      located.wrong("No yarn is named", "Name at least one yarn's code");
+      located.wrong(
+          MistakeCode.WRONG_COUNT.about("yarns", 0, 1),
+          "No yarn is named",
+          "Name at least one yarn's code");
     }
     return codes;
   }
@@ -244,7 +254,7 @@ final class LookReader {
       }
     }
     if (items.isEmpty()) {
-      located.wrong("No round is named", remedy);
+      located.wrong(MistakeCode.WRONG_COUNT.about("rounds", 0, 1), "No round is named", remedy);
     }
     return rounds;
   }

@@ -12,6 +12,8 @@ import java.util.Set;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
 import lozengy.model.layout.PieceKind;
@@ -76,6 +78,7 @@ final class MotifReader {
     List<Located> items = located.items("rounds, the centre first");
     if (items.size() > MOST_ROUNDS) {
       located.wrong(
+          MistakeCode.WRONG_COUNT.about("rounds", items.size(), 1, MOST_ROUNDS),
           Words.count(items.size(), "round") + " are listed",
           "List at most " + MOST_ROUNDS + " rounds");
       return List.of();
@@ -85,7 +88,10 @@ final class MotifReader {
       rounds.add(round(item));
     }
     if (items.isEmpty()) {
-      located.wrong("There is no round", "List at least one round");
+      located.wrong(
+          MistakeCode.WRONG_COUNT.about("rounds", 0, 1, MOST_ROUNDS),
+          "There is no round",
+          "List at least one round");
     }
     return rounds;
   }
@@ -101,7 +107,11 @@ final class MotifReader {
     List<Located> words = tone.map(t -> t.itemOrItems("tones")).orElse(List.of());
     words.forEach(word -> word.word(TONES).ifPresent(tones::add));
     if (tone.isPresent() && words.isEmpty()) {
-      tone.get().wrong("No tone is listed", "List one, or leave tone out to allow any");
+      tone.get()
+          .wrong(
+              MistakeCode.WRONG_COUNT.about("tones", 0, 1),
+              "No tone is listed",
+              "List one, or leave tone out to allow any");
     }
     YarnAmount amount = amount(of, located);
     of.tellUnknown();
@@ -122,10 +132,11 @@ final class MotifReader {
       }
     }
     String remedy = "Give the yarn of a round in one of " + Words.or(AMOUNTS.keySet());
+    Mistake.Sort sort = MistakeCode.ONE_OF.about(AMOUNTS.keySet(), given);
     if (given.isEmpty()) {
-      round.wrong("The round does not say how much yarn it takes", remedy);
+      round.wrong(sort, "The round does not say how much yarn it takes", remedy);
     } else if (given.size() > 1) {
-      round.wrong("The round gives both " + String.join(" and ", given), remedy);
+      round.wrong(sort, "The round gives both " + String.join(" and ", given), remedy);
     }
     return amount;
   }

@@ -10,6 +10,7 @@ import lozengy.model.input.Fields;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
@@ -102,7 +103,10 @@ public final class PartsReader {
     if (text.isPresent() && !text.get().equals(Brief.FORMAT)) {
       format
           .get()
-          .wrong(Words.quoted(text.get()) + " is not a brief's format", formatRemedy(text.get()));
+          .wrong(
+              MistakeCode.WRONG_FORMAT.about(text.get(), Brief.FORMAT),
+              Words.quoted(text.get()) + " is not a brief's format",
+              formatRemedy(text.get()));
       throw new InputException(mistakes.list());
     }
   }
@@ -154,7 +158,10 @@ public final class PartsReader {
     if (triangles && !onPoint) {
       field
           .get()
-          .wrong("A straight setting has no triangles", "Leave " + name + " out, or write open");
+          .wrong(
+              MistakeCode.CONTRADICTS.about("triangles", Setting.STRAIGHT.word()),
+              "A straight setting has no triangles",
+              "Leave " + name + " out, or write open");
       return false;
     }
     return triangles;
@@ -186,6 +193,7 @@ public final class PartsReader {
       found
           .get()
           .wrong(
+              MistakeCode.WRONG_COUNT.about("yarns", items.size(), 1, MOST_YARNS),
               Words.count(items.size(), "yarn") + " are listed",
               "List at most " + MOST_YARNS + " yarns");
       return List.of();
@@ -195,6 +203,42 @@ public final class PartsReader {
       yarns.add(YarnReader.read(item, yarns.size()));
     }
     return yarns;
+  }
+
+  /**
+   * {@return a note, as in a brief}
+   *
+   * @param located where it stands
+   */
+  public static PieceNote note(Located located) {
+    return PieceNoteReader.read(located);
+  }
+
+  /**
+   * {@return a yarn, as in a brief}
+   *
+   * @param located where it stands
+   */
+  public static Yarn yarn(Located located) {
+    return YarnReader.read(located, 0);
+  }
+
+  /**
+   * {@return pieces of the pile, as in a brief}
+   *
+   * @param located where they stand
+   */
+  public static PileEntry pileEntry(Located located) {
+    return PileReader.entry(located);
+  }
+
+  /**
+   * {@return an amount of yarn, as in a brief}
+   *
+   * @param located where it stands
+   */
+  public static Optional<YarnAmount> amount(Located located) {
+    return YarnReader.amount(located);
   }
 
   private static List<PieceNote> notes(Fields of) {

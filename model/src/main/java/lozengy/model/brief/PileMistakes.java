@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.PieceKind;
@@ -67,6 +68,12 @@ final class PileMistakes {
           new Mistake(
               path.field("rounds"),
               0,
+              MistakeCode.WRONG_COUNT.about(
+                  "rounds",
+                  entry.rounds().size(),
+                  motif.rounds().size(),
+                  motif.rounds().size(),
+                  kind),
               Words.count(entry.rounds().size(), "round") + verb(entry) + "given",
               "A " + kind + " has " + Words.count(motif.rounds().size(), "round")));
     }
@@ -76,7 +83,12 @@ final class PileMistakes {
       BriefMistakes.unknownCode(code, at, codes).ifPresent(mistakes::add);
       if (brief.yarns().stream().anyMatch(y -> y.code().equals(code) && y.counted().isEmpty())) {
         mistakes.add(
-            new Mistake(at, 0, code + " was not counted", "Leave it out, or give its count"));
+            new Mistake(
+                at,
+                0,
+                MistakeCode.NOT_COUNTED.about(code),
+                code + " was not counted",
+                "Leave it out, or give its count"));
       }
       position++;
     }
@@ -90,7 +102,7 @@ final class PileMistakes {
     Layout layout = Layout.of(brief.layout());
     Set<Place> worked = new HashSet<>();
     for (PieceNote note : brief.pieces()) {
-      if (note.state() != PieceState.PLANNED) {
+      if (note.anyWorked()) {
         worked.addAll(layout.select(note.at()));
       }
     }
@@ -110,6 +122,7 @@ final class PileMistakes {
             new Mistake(
                 BriefPath.of("pile"),
                 0,
+                MistakeCode.WRONG_COUNT.about("pieces", pieces, null, places, kind.word()),
                 Words.count(pieces, kind.word())
                     + (pieces == 1 ? " is" : " are")
                     + " on the pile, and "

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -32,7 +33,7 @@ final class PileReader {
     return entries;
   }
 
-  private static PileEntry entry(Located located) {
+  static PileEntry entry(Located located) {
     PileEntry stopgap = new PileEntry(PieceKind.SQUARE, List.of("?"), 1, Set.of());
     Optional<Fields> found = located.fields();
     if (found.isEmpty()) {
@@ -59,12 +60,18 @@ final class PileReader {
     List<Located> items = located.items("yarns' codes, the centre first");
     for (Located item : items) {
       if (item.empty()) {
-        item.wrong("The round is open", "A finished piece has a yarn in every round");
+        item.wrong(
+            MistakeCode.ROUND_OPEN.about(),
+            "The round is open",
+            "A finished piece has a yarn in every round");
       }
       rounds.add(item.empty() ? "?" : YarnReader.code(item).orElse("?"));
     }
     if (items.isEmpty() && located.node() instanceof Node.Items) {
-      located.wrong("No round is given", "Give the yarn of every round, the centre first");
+      located.wrong(
+          MistakeCode.WRONG_COUNT.about("rounds", 0, 1),
+          "No round is given",
+          "Give the yarn of every round, the centre first");
     }
     return rounds;
   }

@@ -22,12 +22,11 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
           Part.KEEP, 3.0);
 
   /** What weighs where a brief says nothing. */
-  public static final Preferences DEFAULT =
-      new Preferences(Map.of());
+  public static final Preferences DEFAULT = new Preferences(Map.of());
 
   /**
-   * Copies the weights; a part that is missing takes its default. Contrast as one has none where
-   * it is weighed between pieces or within them.
+   * Copies the weights; a part that is missing takes its default. Contrast as one has none where it
+   * is weighed between pieces or within them.
    *
    * @param weights weight of each part, 0 or more; 0 leaves it out; holds all parts
    * @param words the parts whose weight was given in words, with the word; its number is the weight

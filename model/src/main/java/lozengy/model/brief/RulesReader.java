@@ -9,6 +9,7 @@ import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Nearest;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
@@ -24,6 +25,8 @@ final class RulesReader {
 
   private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
       Map.of("differ", true, "free", false);
+
+  private static final Map<String, Boolean> LOTS = Map.of("apart", true, "free", false);
 
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 
@@ -51,6 +54,7 @@ final class RulesReader {
       located
           .get()
           .wrong(
+              MistakeCode.CONTRADICTS.about(number(darkBelow), number(lightFrom)),
               "dark-below " + number(darkBelow) + " is above light-from " + number(lightFrom),
               "Give dark-below the smaller number");
       return ToneLimits.DEFAULT;
@@ -97,6 +101,7 @@ final class RulesReader {
     Optional<WithinPiece> withinPiece = of.get("within-piece").flatMap(w -> w.word(WITHIN_PIECE));
     Optional<Boolean> centres =
         of.get("neighbour-centres").flatMap(word -> word.word(NEIGHBOUR_CENTRES));
+    Optional<Boolean> lots = of.get("lots").flatMap(word -> word.word(LOTS));
     OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());
     Optional<Double> keepBack =
         of.get("keep-back")
@@ -107,6 +112,7 @@ final class RulesReader {
         minContrast.orElse(Rules.DEFAULT.minContrast()),
         withinPiece.orElse(Rules.DEFAULT.withinPiece()),
         centres.orElse(Rules.DEFAULT.centresDiffer()),
+        lots.orElse(Rules.DEFAULT.lotsApart()),
         copies,
         keepBack.orElse(Rules.DEFAULT.keepBackPercent()));
   }

@@ -19,6 +19,7 @@ import lozengy.model.unit.Ratio;
  * @param statedTone its tone where the brief states it, to be used instead of the one by lightness
  * @param counted what was at hand when it was counted in the middle of the work, if it was; counts
  *     in place of {@code balls} and {@code left}
+ * @param lotOf code of the yarn that it is another dye lot of, if it is one
  */
 public record Yarn(
     String code,
@@ -29,7 +30,8 @@ public record Yarn(
     Optional<YarnAmount> left,
     double share,
     Optional<Tone> statedTone,
-    Optional<Counted> counted) {
+    Optional<Counted> counted,
+    Optional<String> lotOf) {
 
   /**
    * Checks the numbers.
@@ -45,6 +47,7 @@ public record Yarn(
    *     lightness
    * @param counted what was at hand when it was counted in the middle of the work, if it was;
    *     counts in place of {@code balls} and {@code left}
+   * @param lotOf code of the yarn that it is another dye lot of, if it is one
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
    *     are at hand but no put-up is stated
    */
@@ -61,46 +64,95 @@ public record Yarn(
   }
 
   /**
-   * A yarn that was not counted again.
+   * {@return a yarn of which nothing is at hand yet, with a share of 1}
    *
-   * @param code short name, unique in the brief
-   * @param name full name; may equal the code
+   * @param code short name, unique in the brief; its full name too until another is given
    * @param colour how it looks
-   * @param ball its put-up, where stated
-   * @param balls whole or part balls at hand, 0 or more
-   * @param left loose yarn at hand beside the balls, where stated
-   * @param share its wanted share against the other yarns, 0 or more; 1 is usual
-   * @param statedTone its tone where the brief states it, to be used instead of the one by
-   *     lightness
    */
-  public Yarn(
-      String code,
-      String name,
-      Srgb colour,
-      Optional<Ball> ball,
-      double balls,
-      Optional<YarnAmount> left,
-      double share,
-      Optional<Tone> statedTone) {
-    this(code, name, colour, ball, balls, left, share, statedTone, Optional.empty());
+  public static Yarn of(String code, Srgb colour) {
+    return new Yarn(
+        code,
+        code,
+        colour,
+        Optional.empty(),
+        0,
+        Optional.empty(),
+        1,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**
-   * {@return this yarn, counted}
+   * {@return this yarn with another name}
    *
-   * @param count what was counted; empty for nothing
+   * @param other its full name
    */
-  public Yarn withCount(Optional<Counted> count) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, count);
+  public Yarn withName(String other) {
+    return new Yarn(code, other, colour, ball, balls, left, share, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn with another put-up}
+   *
+   * @param other its put-up; empty where none is stated
+   */
+  public Yarn withBall(Optional<Ball> other) {
+    return new Yarn(code, name, colour, other, balls, left, share, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn with other balls at hand}
+   *
+   * @param other whole or part balls, 0 or more; above 0 a put-up is needed
+   */
+  public Yarn withBalls(double other) {
+    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn with other loose yarn at hand}
+   *
+   * @param other the loose yarn; empty for none
+   */
+  public Yarn withLeft(Optional<YarnAmount> other) {
+    return new Yarn(code, name, colour, ball, balls, other, share, statedTone, counted, lotOf);
   }
 
   /**
    * {@return this yarn with another share}
    *
-   * @param other how much of it is wanted against the other yarns
+   * @param other how much of it is wanted against the other yarns, 0 or more
    */
   public Yarn withShare(double other) {
-    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
+    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn as a dye lot}
+   *
+   * @param other code of the yarn that it is another dye lot of; empty for none
+   */
+  public Yarn withLotOf(Optional<String> other) {
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other);
+  }
+
+  /**
+   * {@return this yarn with another stated tone}
+   *
+   * @param other the tone; empty for the one by lightness
+   */
+  public Yarn withTone(Optional<Tone> other) {
+    return new Yarn(code, name, colour, ball, balls, left, share, other, counted, lotOf);
+  }
+
+  /**
+   * {@return this yarn with another count}
+   *
+   * @param other what was counted; empty for nothing
+   */
+  public Yarn withCount(Optional<Counted> other) {
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other, lotOf);
   }
 
   /** {@return what is at hand, in mm: what was counted, or else balls and loose yarn} */

@@ -2,12 +2,14 @@ package lozengy.model.brief;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -72,6 +74,7 @@ final class YarnReader {
             .map(BigDecimal::doubleValue)
             .orElse(1.0);
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
+    Optional<String> lotOf = of.get("lot-of").flatMap(YarnReader::code);
     of.tellUnknown();
     if (balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
       of.lacks(
@@ -101,7 +104,8 @@ final class YarnReader {
         leftAmount,
         share,
         tone,
-        counted);
+        counted,
+        lotOf);
   }
 
   /** An amount of loose yarn. */
@@ -117,7 +121,7 @@ final class YarnReader {
   }
 
   private static Yarn yarn(String code, Srgb colour) {
-    return new Yarn(code, code, colour, Optional.empty(), 0, Optional.empty(), 1, Optional.empty());
+    return Yarn.of(code, colour);
   }
 
   /** A code, as written: a code such as {@code 101} or {@code NO} is a text all the same. */
@@ -125,6 +129,7 @@ final class YarnReader {
     Optional<String> code = located.text(MOST_CODE_CHARACTERS);
     if (code.isPresent() && !code.get().codePoints().allMatch(YarnReader::fitForCode)) {
       located.wrong(
+          MistakeCode.MALFORMED.about(code.get()),
           located.shown() + " is not a yarn's code",
           "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores");
       return Optional.empty();
@@ -140,7 +145,10 @@ final class YarnReader {
     String remedy = "Give it as \"#rrggbb\", six hexadecimal digits, in quotes";
     Optional<String> text = located.scalar(remedy);
     if (text.isPresent() && !text.get().matches("#[0-9a-fA-F]{6}")) {
-      located.wrong(Words.quoted(text.get()) + " is not a colour", remedy);
+      located.wrong(
+          MistakeCode.MALFORMED.about(text.get()),
+          Words.quoted(text.get()) + " is not a colour",
+          remedy);
       return Optional.empty();
     }
     return text.map(Srgb::parse);
@@ -177,6 +185,8 @@ final class YarnReader {
       Located ball, String name, Optional<?> first, String other, Optional<?> second) {
     if (first.isPresent() == second.isPresent()) {
       ball.wrong(
+          MistakeCode.ONE_OF.about(
+              List.of(name, other), first.isPresent() ? List.of(name, other) : List.of()),
           "The put-up gives "
               + (first.isPresent() ? "both " : "neither ")
               + name

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.input.BriefPath;
@@ -62,7 +62,7 @@ public final class CopiesRule implements Rule {
         groups.computeIfAbsent(IntBuffer.wrap(yarns), y -> new ArrayList<>()).add(piece);
       }
     }
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     groups.forEach(
         (yarns, pieces) -> {
           boolean facts =

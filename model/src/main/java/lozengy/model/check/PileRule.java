@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
 import lozengy.model.blanket.Pile.Stack;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 
@@ -45,7 +45,7 @@ public final class PileRule implements Rule {
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     List<Stack> stacks = blanket.pile().stacks();
     for (int i = 0; i < stacks.size(); i++) {
       int missing = laid.missing(i);

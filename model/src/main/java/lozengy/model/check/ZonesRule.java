@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.Look;
@@ -50,7 +50,7 @@ public final class ZonesRule implements Rule {
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Look.Zone zone : blanket.brief().look().zones()) {
       for (Place place : blanket.layout().select(zone.where().at())) {
         int piece = place.index();
@@ -58,7 +58,9 @@ public final class ZonesRule implements Rule {
         for (int round = 0; round < rounds; round++) {
           int yarn = sequences.yarn(piece, round);
           boolean judged =
-              yarn != Sequences.OPEN && laid.toWork(piece) && zone.where().covers(round, rounds);
+              yarn != Sequences.OPEN
+                  && laid.toWork(piece, round)
+                  && zone.where().covers(round, rounds);
           if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
             faults.add(
                 new Fault(

@@ -56,7 +56,7 @@ public final class Fields {
               new Mistake(
                   path(name),
                   value == null ? mapping.line() : value.line(),
-                  Sort.of(value == null ? "field-missing" : "field-empty", "field", name),
+                  (value == null ? MistakeCode.FIELD_MISSING : MistakeCode.FIELD_EMPTY).about(name),
                   "The field " + name + (value == null ? " is missing" : " is empty"),
                   "Add it, such as " + example));
     }
@@ -72,7 +72,7 @@ public final class Fields {
                 new Mistake(
                     path(field.name()),
                     field.line(),
-                    Sort.of("field-unknown", "field", field.name()),
+                    MistakeCode.FIELD_UNKNOWN.about(field.name()),
                     "The field " + Words.quoted(field.name()) + " is not known here",
                     remedy(field.name())));
       }
@@ -96,6 +96,7 @@ public final class Fields {
    * @param remedy what would be right
    */
   public void lacks(String name, String found, String remedy) {
-    at.mistakes().add(path(name), mapping.line(), found, remedy);
+    Sort sort = MistakeCode.FIELD_MISSING.about(name);
+    at.mistakes().add(path(name), mapping.line(), sort, found, remedy);
   }
 }

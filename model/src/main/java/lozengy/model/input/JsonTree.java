@@ -44,6 +44,7 @@ final class JsonTree {
       if (parser.nextToken() != null) {
         throw mistakes.fatal(
             parser.currentTokenLocation().getLineNr(),
+            MistakeCode.SYNTAX.about("JSON"),
             "Something follows after the end of the JSON text",
             "Keep one brief or arrangement in a file");
       }
@@ -51,6 +52,7 @@ final class JsonTree {
     } catch (StreamConstraintsException e) {
       throw mistakes.fatal(
           0,
+          MistakeCode.TOO_LARGE.about("text", MOST_TEXT_CHARACTERS),
           "The JSON text holds a name, a text or a number that is longer than "
               + Words.number(MOST_TEXT_CHARACTERS)
               + " characters",
@@ -61,6 +63,7 @@ final class JsonTree {
           e.getLocation() == null ? "" : " near column " + e.getLocation().getColumnNr();
       throw mistakes.fatal(
           line,
+          MistakeCode.SYNTAX.about("JSON"),
           "This is not JSON: " + firstLine(e.getOriginalMessage()),
           "Mend the JSON" + column + "; a text that begins with { is read as JSON");
     } catch (IOException e) {

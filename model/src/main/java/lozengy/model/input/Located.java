@@ -65,23 +65,11 @@ public final class Located {
   /**
    * Adds a mistake about this value.
    *
+   * @param sort what sort of mistake it is
    * @param found what was found
    * @param remedy what would be right
    */
-  public void wrong(String found, String remedy) {
-    wrong(Sort.OTHER, found, remedy);
-  }
-
-  private void wrong(String code, String found, String remedy) {
-    wrong(
-        node instanceof Node.Scalar scalar && !scalar.empty()
-            ? Sort.of(code, "value", scalar.text())
-            : Sort.of(code),
-        found,
-        remedy);
-  }
-
-  private void wrong(Sort sort, String found, String remedy) {
+  public void wrong(Sort sort, String found, String remedy) {
     if (!(node instanceof Node.Broken)) {
       mistakes.add(new Mistake(path(), node.line(), sort, found, remedy));
     }
@@ -94,6 +82,15 @@ public final class Located {
    */
   public void add(Mistake mistake) {
     mistakes.add(mistake.at(mistake.path().in(path()), node.lineAt(mistake.path())));
+  }
+
+  /** A mistake that is about nothing but this value. */
+  private void wrong(MistakeCode code, String found, String remedy) {
+    wrong(code.about(value()), found, remedy);
+  }
+
+  private String value() {
+    return node instanceof Node.Scalar scalar && !scalar.empty() ? scalar.text() : null;
   }
 
   /** {@return whether the value stands for nothing} */
@@ -122,15 +119,15 @@ public final class Located {
     }
     String stripped = text.get().strip();
     if (stripped.isEmpty()) {
-      wrong("empty-text", "An empty text stands here", "Give a text");
+      wrong(MistakeCode.EMPTY_TEXT, "An empty text stands here", "Give a text");
     } else if (stripped.codePointCount(0, stripped.length()) > mostCharacters) {
       wrong(
-          "text-too-long",
+          MistakeCode.TEXT_TOO_LONG.about(stripped, mostCharacters),
           shown() + " is longer than " + mostCharacters + " characters",
           "Give at most " + mostCharacters + " characters");
     } else if (!Words.printable(stripped)) {
       wrong(
-          "control-character",
+          MistakeCode.CONTROL_CHARACTER,
           shown() + " holds a control character",
           "Give one line of plain text");
     } else {
@@ -149,7 +146,7 @@ public final class Located {
     if (node instanceof Node.Scalar scalar && !scalar.empty()) {
       return Optional.of(scalar.text());
     }
-    wrong("wrong-type", shown() + " stands here", remedy);
+    wrong(MistakeCode.WRONG_TYPE, shown() + " stands here", remedy);
     return Optional.empty();
   }
 
@@ -168,7 +165,10 @@ public final class Located {
           Nearest.to(word.get(), meanings.keySet())
               .map(near -> all + "; maybe " + near + " is meant")
               .orElse(all);
-      wrong("unknown-word", shown() + " is not known here", remedy);
+      wrong(
+          MistakeCode.UNKNOWN_WORD.about(word.get(), meanings.keySet()),
+          shown() + " is not known here",
+          remedy);
     }
     return word.map(meanings::get);
   }
@@ -198,13 +198,13 @@ public final class Located {
     Optional<BigDecimal> number = Quantity.number(text.get());
     if (number.isEmpty()) {
       String comma = text.get().matches("\\d+,\\d+") ? ", with a point for the decimals" : "";
-      wrong("not-a-number", shown() + " is not a number", remedy + comma);
+      wrong(MistakeCode.NOT_A_NUMBER, shown() + " is not a number", remedy + comma);
     } else if (((Node.Scalar) node).quoted()) {
-      wrong("quoted-number", shown() + " is a text", remedy + ", without quotes");
+      wrong(MistakeCode.QUOTED_NUMBER, shown() + " is a text", remedy + ", without quotes");
     } else if (range.holds(number.get())) {
       return number;
     } else {
-      wrong("out-of-range", text.get() + " is out of range", remedy);
+      wrong(range.missed(text.get()), text.get() + " is out of range", remedy);
     }
     return Optional.empty();
   }
@@ -224,17 +224,17 @@ public final class Located {
     }
     Optional<Quantity> quantity = Quantity.parse(text.get());
     if (quantity.isEmpty()) {
-      wrong("not-a-quantity", shown() + " is not a number with a unit", remedy);
+      wrong(MistakeCode.NOT_A_QUANTITY, shown() + " is not a number with a unit", remedy);
     } else if (quantity.get().unit().isEmpty()) {
-      wrong("no-unit", shown() + " has no unit", remedy);
+      wrong(MistakeCode.NO_UNIT, shown() + " has no unit", remedy);
     } else if (!ranges.containsKey(quantity.get().unit())) {
       wrong(
-          "unknown-unit",
+          MistakeCode.UNKNOWN_UNIT.about(quantity.get().unit(), ranges.keySet()),
           "The unit " + Words.quoted(quantity.get().unit()) + " is not known here",
           remedy);
     } else if (!ranges.get(quantity.get().unit()).holds(quantity.get().number())) {
       wrong(
-          "out-of-range",
+          ranges.get(quantity.get().unit()).missed(text.get()),
           shown() + " is out of range",
           "Give " + ranges.get(quantity.get().unit()).words() + ", such as " + example);
     } else {
@@ -257,7 +257,7 @@ public final class Located {
       }
       return items;
     }
-    wrong("wrong-type", shown() + " stands here", "Give a list of " + what);
+    wrong(MistakeCode.WRONG_TYPE, shown() + " stands here", "Give a list of " + what);
     return List.of();
   }
 
@@ -281,7 +281,9 @@ public final class Located {
       return Optional.of(new Fields(mapping, this));
     }
     wrong(
-        "wrong-type", shown() + " stands here", "Give its fields, each with its name and a colon");
+        MistakeCode.WRONG_TYPE,
+        shown() + " stands here",
+        "Give its fields, each with its name and a colon");
     return Optional.empty();
   }
 }

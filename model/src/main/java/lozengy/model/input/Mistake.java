@@ -17,55 +17,20 @@ public record Mistake(BriefPath path, int line, Sort sort, String found, String 
   /**
    * What sort of mistake it is, for programs.
    *
-   * @param code a stable word
+   * @param code the sort
    * @param data what it is about, by name
    */
-  public record Sort(String code, Map<String, String> data) {
-
-    /** One that has no word of its own. */
-    public static final Sort OTHER = new Sort("other", Map.of());
+  public record Sort(MistakeCode code, Map<String, String> data) {
 
     /**
      * Copies the data.
      *
-     * @param code a stable word
+     * @param code the sort
      * @param data what it is about, by name
      */
     public Sort {
       data = Map.copyOf(data);
     }
-
-    /**
-     * {@return a sort that is about nothing but its place}
-     *
-     * @param code a stable word
-     */
-    public static Sort of(String code) {
-      return new Sort(code, Map.of());
-    }
-
-    /**
-     * {@return a sort that is about one thing}
-     *
-     * @param code a stable word
-     * @param name what that is
-     * @param value its value
-     */
-    public static Sort of(String code, String name, String value) {
-      return new Sort(code, Map.of(name, value));
-    }
-  }
-
-  /**
-   * A mistake that has no word of its own.
-   *
-   * @param path place of the value
-   * @param line line of the file, from 1; 0 where it is not known
-   * @param found what was found, in words or as a quoted value
-   * @param remedy what would be right
-   */
-  public Mistake(BriefPath path, int line, String found, String remedy) {
-    this(path, line, Sort.OTHER, found, remedy);
   }
 
   /**
@@ -78,30 +43,27 @@ public record Mistake(BriefPath path, int line, Sort sort, String found, String 
     return new Mistake(other, itsLine, sort, found, remedy);
   }
 
-  /** {@return what it is whatever its place: two mistakes that say the same are one matter} */
-  public Object matter() {
-    return sort.equals(Sort.OTHER) ? found : sort;
-  }
-
   /**
    * {@return a mistake of something that is asked for, and stands in no file}
    *
    * @param wish what messages call it, such as an option as it was written
+   * @param sort what sort of mistake it is
    * @param found what was found, in words or as a quoted value
    * @param remedy what would be right
    */
-  public static Mistake ofWish(String wish, String found, String remedy) {
-    return new Mistake(BriefPath.of(wish), 0, found, remedy);
+  public static Mistake ofWish(String wish, Sort sort, String found, String remedy) {
+    return new Mistake(BriefPath.of(wish), 0, sort, found, remedy);
   }
 
   /**
    * {@return a mistake of an input as a whole}
    *
+   * @param sort what sort of mistake it is
    * @param found what was found, in words or as a quoted value
    * @param remedy what would be right
    */
-  public static Mistake ofWhole(String found, String remedy) {
-    return new Mistake(BriefPath.ROOT, 0, found, remedy);
+  public static Mistake ofWhole(Sort sort, String found, String remedy) {
+    return new Mistake(BriefPath.ROOT, 0, sort, found, remedy);
   }
 
   private static final int MOST_PATH_CHARACTERS = 200;

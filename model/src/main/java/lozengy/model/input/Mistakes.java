@@ -3,6 +3,7 @@ package lozengy.model.input;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import lozengy.model.input.Mistake.Sort;
 
 /** Collects the mistakes of one input, so that all are told at once. */
 public final class Mistakes {
@@ -31,11 +32,12 @@ public final class Mistakes {
    *
    * @param path the value's path
    * @param line the line, from 1; 0 if not known
+   * @param sort what sort of mistake it is
    * @param found what was found
    * @param remedy what would be right
    */
-  public void add(BriefPath path, int line, String found, String remedy) {
-    add(new Mistake(path, line, found, remedy));
+  public void add(BriefPath path, int line, Sort sort, String found, String remedy) {
+    add(new Mistake(path, line, sort, found, remedy));
   }
 
   /** {@return whether there is none} */
@@ -68,6 +70,7 @@ public final class Mistakes {
           new Mistake(
               BriefPath.ROOT,
               0,
+              MistakeCode.FURTHER_MISTAKES.about(unlisted),
               Words.count(unlisted, "further mistake"),
               "Mend those above, then try again"));
     }
@@ -89,11 +92,12 @@ public final class Mistakes {
    * {@return an exception with all mistakes so far and one that no reading gets past}
    *
    * @param line the line, from 1; 0 if not known
+   * @param sort what sort of mistake it is
    * @param found what was found
    * @param remedy what would be right
    */
-  public InputException fatal(int line, String found, String remedy) {
-    add(BriefPath.ROOT, line, found, remedy);
+  public InputException fatal(int line, Sort sort, String found, String remedy) {
+    add(BriefPath.ROOT, line, sort, found, remedy);
     return new InputException(list());
   }
 }

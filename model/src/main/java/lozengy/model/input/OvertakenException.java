@@ -19,6 +19,7 @@ public final class OvertakenException extends InputException {
             new Mistake(
                 BriefPath.ROOT,
                 0,
+                MistakeCode.OVERTAKEN.about(file),
                 "Another has changed " + file + " since it was read, so it was left alone",
                 "Look at what it holds now, then try again")));
   }

@@ -51,6 +51,18 @@ public record Range(
         && (!whole || number.stripTrailingZeros().scale() <= 0);
   }
 
+  /**
+   * {@return that a number is out of the range}
+   *
+   * @param number the number as written
+   */
+  public Mistake.Sort missed(String number) {
+    return leastAllowed
+        ? MistakeCode.OUT_OF_RANGE.about(number, least.toPlainString(), most.toPlainString(), unit)
+        : MistakeCode.OUT_OF_RANGE.about(
+            number, "", most.toPlainString(), unit, least.toPlainString());
+  }
+
   /** {@return the range in words, such as {@code a number of metres above 0, at most 1000}} */
   public String words() {
     return (whole ? "a whole number" : "a number")

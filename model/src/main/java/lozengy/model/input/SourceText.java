@@ -50,15 +50,21 @@ public record SourceText(String name, String text, boolean json) {
    */
   public static SourceText read(Path file) {
     if (Files.isDirectory(file)) {
-      throw unreadable(file + " is a folder", "Name a file");
+      throw unreadable(MistakeCode.UNREADABLE.about(), file + " is a folder", "Name a file");
     }
     if (!Files.exists(file)) {
-      throw unreadable("There is no file " + file, "Check the name and the folder");
+      throw unreadable(
+          MistakeCode.NO_SUCH_FILE.about(file),
+          "There is no file " + file,
+          "Check the name and the folder");
     }
     try (InputStream in = Files.newInputStream(file)) {
       return read(file.toString(), in);
     } catch (IOException e) {
-      throw unreadable(file + " cannot be read (" + e.getMessage() + ")", "Check its permissions");
+      throw unreadable(
+          MistakeCode.UNREADABLE.about(e.getMessage()),
+          file + " cannot be read (" + e.getMessage() + ")",
+          "Check its permissions");
     }
   }
 
@@ -85,13 +91,15 @@ public record SourceText(String name, String text, boolean json) {
 
   private static InputException tooLarge(String as, int mostBytes) {
     return unreadable(
+        MistakeCode.TOO_LARGE.about("bytes", mostBytes),
         "The input is larger than the " + (mostBytes >> 20) + " MiB that are read" + as,
         "Check that it is a brief or an arrangement");
   }
 
   private static String decode(byte[] bytes) {
     if (bytes.length >= 2 && (bytes[0] & 0xff) + (bytes[1] & 0xff) == 0xff + 0xfe) {
-      throw unreadable("The input is UTF-16 text", "Save it as UTF-8");
+      throw unreadable(
+          MistakeCode.NOT_TEXT.about("UTF-16"), "The input is UTF-16 text", "Save it as UTF-8");
     }
     int sound = soundBytes(bytes);
     String text = new String(bytes, 0, sound, StandardCharsets.UTF_8);
@@ -123,11 +131,12 @@ public record SourceText(String name, String text, boolean json) {
             new Mistake(
                 BriefPath.ROOT,
                 line,
+                MistakeCode.NOT_TEXT.about(found),
                 "The input is not UTF-8 text: it holds " + found,
                 "Check that it is a brief or an arrangement, and save it as UTF-8")));
   }
 
-  private static InputException unreadable(String found, String remedy) {
-    return new InputException(List.of(Mistake.ofWhole(found, remedy)));
+  private static InputException unreadable(Mistake.Sort sort, String found, String remedy) {
+    return new InputException(List.of(Mistake.ofWhole(sort, found, remedy)));
   }
 }

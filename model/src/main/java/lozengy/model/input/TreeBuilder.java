@@ -45,6 +45,7 @@ final class TreeBuilder {
     if (depth == MOST_DEEP) {
       throw mistakes.fatal(
           line,
+          MistakeCode.TOO_LARGE.about("depth", MOST_DEEP - 1),
           "The input is nested " + MOST_DEEP + " deep or more",
           "Check that it is a brief or an arrangement; those are at most 8 deep");
     }
@@ -109,7 +110,7 @@ final class TreeBuilder {
             new Mistake(
                 path(),
                 field.line(),
-                Mistake.Sort.of("field-twice", "field", field.name()),
+                MistakeCode.FIELD_TWICE.about(field.name()),
                 "The field " + Words.quoted(field.name()) + " is given twice",
                 "Keep one of the two"));
       }
@@ -136,6 +137,7 @@ final class TreeBuilder {
     if (values > MOST_VALUES) {
       throw mistakes.fatal(
           line,
+          MistakeCode.TOO_LARGE.about("values", MOST_VALUES),
           "The input holds more than " + Words.number(MOST_VALUES) + " values and fields",
           "Check that it is a brief or an arrangement");
     }

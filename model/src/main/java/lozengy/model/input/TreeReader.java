@@ -17,7 +17,8 @@ public final class TreeReader {
   public static Node read(SourceText source, Mistakes mistakes) {
     TreeBuilder builder = new TreeBuilder(mistakes);
     if (source.text().isBlank()) {
-      throw mistakes.fatal(0, "The input is empty", TreeBuilder.REMEDY_EMPTY);
+      throw mistakes.fatal(
+          0, MistakeCode.EMPTY_INPUT.about(), "The input is empty", TreeBuilder.REMEDY_EMPTY);
     }
     return source.json()
         ? JsonTree.read(source, builder, mistakes)

@@ -92,7 +92,10 @@ public final class WholeFile {
         turn.close();
       }
     } catch (AccessDeniedException e) {
-      throw refused("The folder of " + target + " is not open to writing", "Name another folder");
+      throw refused(
+          MistakeCode.UNWRITABLE.about(),
+          "The folder of " + target + " is not open to writing",
+          "Name another folder");
     }
   }
 
@@ -140,7 +143,10 @@ public final class WholeFile {
       }
       for (int links = 0; Files.isSymbolicLink(path); links++) {
         if (links == MOST_LINKS) {
-          throw refused(target + " is a link that leads nowhere", "Name a file");
+          throw refused(
+              MistakeCode.UNWRITABLE.about(),
+              target + " is a link that leads nowhere",
+              "Name a file");
         }
         path = path.resolveSibling(Files.readSymbolicLink(path));
       }
@@ -149,7 +155,10 @@ public final class WholeFile {
           ? path
           : folder.toRealPath().resolve(path.getFileName());
     } catch (IOException e) {
-      throw refused(target + " cannot be reached (" + e.getMessage() + ")", "Name another file");
+      throw refused(
+          MistakeCode.UNWRITABLE.about(e.getMessage()),
+          target + " cannot be reached (" + e.getMessage() + ")",
+          "Name another file");
     }
   }
 
@@ -162,22 +171,34 @@ public final class WholeFile {
    */
   public static void checkTarget(Path target, boolean overwrite) {
     if (Files.isDirectory(target)) {
-      throw refused(target + " is a folder", "Name a file");
+      throw refused(MistakeCode.UNWRITABLE.about(), target + " is a folder", "Name a file");
     }
     Path folder = place(target).getParent();
     if (folder == null || !Files.exists(folder)) {
-      throw refused("There is no folder " + folder, "Make the folder first, or name another");
+      throw refused(
+          MistakeCode.NO_SUCH_FILE.about(folder),
+          "There is no folder " + folder,
+          "Make the folder first, or name another");
     }
     if (!Files.isDirectory(folder)) {
-      throw refused(folder + " is a file, not a folder", "Name another folder");
+      throw refused(
+          MistakeCode.UNWRITABLE.about(),
+          folder + " is a file, not a folder",
+          "Name another folder");
     }
     if (!overwrite && Files.isRegularFile(target)) {
-      throw refused(target + " is there already", "Name another file, or ask to overwrite it");
+      throw refused(
+          MistakeCode.FILE_EXISTS.about(target),
+          target + " is there already",
+          "Name another file, or ask to overwrite it");
     }
     boolean writable =
         Files.exists(target) && !Files.isRegularFile(target) || Files.isWritable(folder);
     if (!writable) {
-      throw refused("The folder " + folder + " is not open to writing", "Name another folder");
+      throw refused(
+          MistakeCode.UNWRITABLE.about(),
+          "The folder " + folder + " is not open to writing",
+          "Name another folder");
     }
   }
 
@@ -242,7 +263,7 @@ public final class WholeFile {
     }
   }
 
-  private static InputException refused(String found, String remedy) {
-    return new InputException(List.of(Mistake.ofWhole(found, remedy)));
+  private static InputException refused(Mistake.Sort sort, String found, String remedy) {
+    return new InputException(List.of(Mistake.ofWhole(sort, found, remedy)));
   }
 }

@@ -148,6 +148,7 @@ final class WritersTurn implements Closeable {
               new Mistake(
                   BriefPath.ROOT,
                   0,
+                  MistakeCode.BUSY.about(place),
                   "Another process has been writing " + place + " for " + MOST_SECONDS + " s",
                   "End it and try again; if none runs, remove " + lock)));
     }

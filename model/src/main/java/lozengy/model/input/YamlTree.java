@@ -45,6 +45,7 @@ final class YamlTree {
       String context = e.getContext() == null ? "" : e.getContext() + ", ";
       throw mistakes.fatal(
           line,
+          MistakeCode.SYNTAX.about("YAML"),
           "This is not YAML: " + context + e.getProblem(),
           "Check indentation, colons, brackets and quotes near column "
               + column
@@ -56,10 +57,15 @@ final class YamlTree {
           1 + (int) source.text().chars().limit(e.getPosition()).filter(c -> c == '\n').count();
       throw mistakes.fatal(
           line,
+          MistakeCode.SYNTAX.about("YAML"),
           String.format("This is not YAML: it holds the character U+%04X", e.getCodePoint()),
           "Take the character out");
     } catch (YAMLException e) {
-      throw mistakes.fatal(0, "This is not YAML: " + e.getMessage(), "Mend the YAML");
+      throw mistakes.fatal(
+          0,
+          MistakeCode.SYNTAX.about("YAML"),
+          "This is not YAML: " + e.getMessage(),
+          "Mend the YAML");
     }
   }
 
@@ -72,6 +78,7 @@ final class YamlTree {
       if (length > MOST_LINE_CHARACTERS) {
         throw mistakes.fatal(
             line,
+            MistakeCode.TOO_LARGE.about("line", MOST_LINE_CHARACTERS, length),
             "The line holds " + Words.number(length) + " characters",
             "Keep a line of YAML below " + Words.number(MOST_LINE_CHARACTERS) + " characters");
       }
@@ -83,7 +90,11 @@ final class YamlTree {
   private Node document() {
     parser.getEvent(); // the stream's start
     if (parser.checkEvent(Event.ID.StreamEnd)) {
-      throw mistakes.fatal(0, "The input holds nothing but comments", TreeBuilder.REMEDY_EMPTY);
+      throw mistakes.fatal(
+          0,
+          MistakeCode.EMPTY_INPUT.about(),
+          "The input holds nothing but comments",
+          TreeBuilder.REMEDY_EMPTY);
     }
     tellDirectives((DocumentStartEvent) parser.getEvent());
     Node root = value(0);
@@ -92,6 +103,7 @@ final class YamlTree {
       mistakes.add(
           BriefPath.ROOT,
           line(parser.peekEvent()),
+          MistakeCode.UNSUPPORTED.about("documents"),
           "A second YAML document begins here",
           "Keep one brief in a file, without a further line ---");
     }
@@ -100,7 +112,12 @@ final class YamlTree {
 
   private void tellDirectives(DocumentStartEvent start) {
     if (start.getTags() != null && !start.getTags().isEmpty()) {
-      mistakes.add(BriefPath.ROOT, line(start), "YAML tags are declared", "Take the %TAG line out");
+      mistakes.add(
+          BriefPath.ROOT,
+          line(start),
+          MistakeCode.UNSUPPORTED.about("tag"),
+          "YAML tags are declared",
+          "Take the %TAG line out");
     }
   }
 
@@ -112,6 +129,7 @@ final class YamlTree {
       mistakes.add(
           builder.path(),
           line,
+          MistakeCode.UNSUPPORTED.about("alias"),
           "The alias *" + alias.getAnchor() + " stands for another part of the file",
           "Write that part out here");
       return new Node.Broken(line);
@@ -157,6 +175,7 @@ final class YamlTree {
         mistakes.add(
             builder.path(),
             key.line(),
+            MistakeCode.WRONG_TYPE.about(),
             "A list or a mapping stands as a field's name",
             "Name the field");
       }
@@ -170,6 +189,7 @@ final class YamlTree {
       mistakes.add(
           builder.path(),
           line(event),
+          MistakeCode.UNSUPPORTED.about("anchor"),
           "The anchor &" + event.getAnchor() + " marks a part for use elsewhere",
           "Take it out, and write the part out wherever it is meant");
     }
@@ -180,6 +200,7 @@ final class YamlTree {
       mistakes.add(
           builder.path(),
           line,
+          MistakeCode.UNSUPPORTED.about("tag"),
           "The tag " + Words.quoted(tag) + " sets a type",
           "Take the tag out");
     }

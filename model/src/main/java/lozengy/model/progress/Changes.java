@@ -173,10 +173,10 @@ public final class Changes {
 
   /** Judges the brief as a whole; what was wrong before is not told again. */
   private void judge(Brief old, Function<Brief, List<Mistake>> judge) {
-    Set<Object> known = new HashSet<>();
-    judge.apply(old).forEach(mistake -> known.add(mistake.matter()));
+    Set<Mistake.Sort> known = new HashSet<>();
+    judge.apply(old).forEach(mistake -> known.add(mistake.sort()));
     judge.apply(brief).stream()
-        .filter(mistake -> !known.contains(mistake.matter()))
+        .filter(mistake -> !known.contains(mistake.sort()))
         .map(mistake -> places.placed(mistake, brief.pieces()))
         .forEach(mistakes::add);
   }

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
@@ -14,6 +16,7 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 
 /** Locks pieces as they are planned, and frees them. */
@@ -41,6 +44,7 @@ final class Locks {
                   () ->
                       Selections.wrong(
                           lock.place(),
+                          MistakeCode.ROUND_OPEN.about(place.name()),
                           "There is no plan yet that " + place.name() + " could keep to",
                           "Name its yarns, such as " + place.name() + "=REE,~,MUD"));
       List<Optional<String>> codes = new ArrayList<>();
@@ -75,16 +79,30 @@ final class Locks {
     if (!worked.isEmpty()) {
       throw worked(free.place(), blanket, worked);
     }
+    if (places.stream().noneMatch(place -> locked(blanket, place.index()))) {
+      throw Selections.wrong(
+          free.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(),
+          "Nothing is locked there",
+          "Leave it out, or name other pieces");
+    }
     List<PieceNote> notes =
         NoteParts.loosened(
             blanket.layout(),
             brief.pieces(),
             (note, place) -> !note.rounds().isEmpty() && places.contains(place));
-    if (notes.equals(brief.pieces())) {
-      throw Selections.wrong(
-          free.place(), "Nothing is locked there", "Leave it out, or name other pieces");
+    for (Place place : blanket.layout().places()) {
+      if (places.contains(place) && blanket.partWorked(place.index())) {
+        notes.add(WorkedPieces.partNote(blanket, place.index()));
+      }
     }
     return brief.withPieces(notes);
+  }
+
+  /** Whether a note locks a round that is still to be worked. */
+  private static boolean locked(Blanket blanket, int piece) {
+    return IntStream.range(blanket.roundsWorked(piece), blanket.roundCount(piece))
+        .anyMatch(round -> blanket.stated(piece, round) != Sequences.OPEN);
   }
 
   /**
@@ -112,6 +130,8 @@ final class Locks {
   private static InputException worked(String wish, Blanket blanket, List<Integer> worked) {
     return Selections.wrong(
         wish,
+        MistakeCode.ALREADY_WORKED.about(
+            worked.stream().map(piece -> blanket.place(piece).name()).toList()),
         Words.pieces(blanket, worked) + (worked.size() == 1 ? " is" : " are") + " worked already",
         "Mark pieces planned to work them anew");
   }

@@ -9,12 +9,14 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Place;
@@ -40,6 +42,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     if (was.across() == wish.across() && was.down() == wish.down()) {
       throw Selections.wrong(
           wish.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(),
           "The blanket is " + was.across() + " across and " + was.down() + " down already",
           "Name another size");
     }
@@ -74,7 +77,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     String corner = "Let another corner stay where it is";
     tell(
         before,
-        place -> map.find(place).isEmpty() && before.state(place.index()) != PieceState.PLANNED,
+        place -> map.find(place).isEmpty() && before.roundsWorked(place.index()) > 0,
         "worked and would lie outside",
         corner + ", or mark pieces planned to give them up",
         wish,
@@ -106,14 +109,19 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     if (!pieces.isEmpty()) {
       String verb = pieces.size() == 1 ? " is " : " are ";
       mistakes.add(
-          Mistake.ofWish(wish.place(), Words.pieces(before, pieces) + verb + what, remedy));
+          Mistake.ofWish(
+              wish.place(),
+              MistakeCode.ALREADY_WORKED.about(
+                  pieces.stream().map(piece -> before.place(piece).name()).toList()),
+              Words.pieces(before, pieces) + verb + what,
+              remedy));
     }
   }
 
   private static List<PieceNote> notes(Brief old, PlaceMap map) {
     List<PieceNote> notes = new ArrayList<>();
     for (PieceNote note : old.pieces()) {
-      List<String> at = map.selectors(note.at(), note.state() == PieceState.PLANNED);
+      List<String> at = map.selectors(note.at(), !note.anyWorked());
       if (!at.isEmpty()) {
         notes.add(note.of(at));
       }
@@ -132,6 +140,10 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
         counted.left(),
         map.selectors(counted.made(), false),
         map.selectors(counted.joined(), false),
+        counted.partWorked().stream()
+            .map(part -> new PartWorked(part.rounds(), map.selectors(part.at(), false)))
+            .filter(part -> !part.at().isEmpty())
+            .toList(),
         counted.edgedPercent());
   }
 

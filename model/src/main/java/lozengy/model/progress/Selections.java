@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.GroupNames;
 import lozengy.model.brief.Yarn;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
-import lozengy.model.input.Nearest;
-import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Place;
 
@@ -28,11 +28,7 @@ final class Selections {
     List<Mistake> mistakes = new ArrayList<>();
     for (String selector : selectors) {
       if (layout.select(selector).isEmpty()) {
-        mistakes.add(
-            Mistake.ofWish(
-                place,
-                "There is no piece " + Words.quoted(selector),
-                GroupNames.remedy(selector, layout)));
+        mistakes.add(GroupNames.unknown(selector, BriefPath.of(place), layout));
       }
     }
     if (!mistakes.isEmpty()) {
@@ -49,20 +45,16 @@ final class Selections {
    */
   static int yarn(String place, Brief brief, String code) {
     List<String> codes = brief.yarns().stream().map(Yarn::code).toList();
-    int yarn = codes.indexOf(code);
-    if (yarn < 0) {
-      throw wrong(
-          place,
-          "No yarn has the code " + Words.quoted(code),
-          Nearest.to(code, codes)
-              .map(near -> "Maybe " + near + " is meant")
-              .orElse("The yarns' codes are " + String.join(", ", codes)));
-    }
-    return yarn;
+    BriefMistakes.unknownCode(code, BriefPath.of(place), codes)
+        .ifPresent(
+            mistake -> {
+              throw new InputException(List.of(mistake));
+            });
+    return codes.indexOf(code);
   }
 
   /** An exception with one mistake. */
-  static InputException wrong(String place, String found, String remedy) {
-    return new InputException(List.of(Mistake.ofWish(place, found, remedy)));
+  static InputException wrong(String place, Mistake.Sort sort, String found, String remedy) {
+    return new InputException(List.of(Mistake.ofWish(place, sort, found, remedy)));
   }
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
@@ -16,7 +16,10 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
+import lozengy.model.input.MistakeCode;
+import lozengy.model.layout.Place;
 
 /** Does without a yarn, or puts another in its place. */
 final class YarnChanges {
@@ -33,16 +36,23 @@ final class YarnChanges {
   static Brief without(Brief brief, Change.Without wish) {
     int yarn = Selections.yarn(wish.place(), brief, wish.code());
     Blanket blanket = Blanket.ofUnjudged(brief);
-    tellUse(wish, "The joining", brief.joining(), blanket.joiningMillimetres());
-    tellUse(wish, "The edging", brief.edging(), blanket.edgingMillimetres());
+    tellUse(
+        wish,
+        "The joining",
+        BriefPath.of("joining"),
+        brief.joining(),
+        blanket.joiningMillimetres());
+    tellUse(
+        wish, "The edging", BriefPath.of("edging"), brief.edging(), blanket.edgingMillimetres());
     return banned(withYarn(brief, yarn, old -> old.withShare(0)), wish.code());
   }
 
   private static void tellUse(
-      Change.Without wish, String what, Optional<YarnUse> use, long millimetres) {
+      Change.Without wish, String what, BriefPath where, Optional<YarnUse> use, long millimetres) {
     if (millimetres > 0 && use.filter(u -> u.yarn().equals(wish.code())).isPresent()) {
       throw Selections.wrong(
           wish.place(),
+          MistakeCode.CONTRADICTS.about(wish.code(), where),
           what + " is in " + wish.code(),
           "Put another yarn in its place: swap " + wish.code() + " for it");
     }
@@ -60,7 +70,10 @@ final class YarnChanges {
     int to = Selections.yarn(wish.place(), brief, wish.to());
     if (from == to) {
       throw Selections.wrong(
-          wish.place(), wish.to() + " is the same yarn", "Name another to put in its place");
+          wish.place(),
+          MistakeCode.NOTHING_TO_CHANGE.about(wish.to()),
+          wish.to() + " is the same yarn",
+          "Name another to put in its place");
     }
     Blanket blanket = Blanket.ofUnjudged(brief);
     double share = brief.yarns().get(from).share();
@@ -84,10 +97,10 @@ final class YarnChanges {
 
   private static Sequences swapped(Blanket blanket, Sequences old, int from, int to) {
     Sequences swapped = old.copy();
-    Laid laid = Laid.of(blanket, old);
+    PilePlacement laid = PilePlacement.of(blanket, old);
     for (int piece = 0; piece < old.pieces(); piece++) {
       for (int round = 0; round < old.rounds(piece); round++) {
-        if (!laid.worked(piece) && old.yarn(piece, round) == from) {
+        if (round >= laid.roundsWorked(piece) && old.yarn(piece, round) == from) {
           swapped.set(piece, round, to);
         }
       }
@@ -106,22 +119,43 @@ final class YarnChanges {
             blanket.layout(),
             blanket.brief().pieces(),
             (note, place) ->
-                note.state() == PieceState.PLANNED
+                !note.anyWorked()
                     && note.rounds().contains(from)
                     && blanket.state(place.index()) != PieceState.PLANNED);
     List<PieceNote> notes = new ArrayList<>();
     parted.remove(ban(wish.to()));
     for (PieceNote note : parted) {
-      List<Optional<String>> codes =
-          note.rounds().stream()
-              .map(code -> code.equals(from) ? Optional.of(wish.to()) : code)
-              .toList();
-      notes.add(
-          note.state() == PieceState.PLANNED
-              ? new PieceNote(note.at(), codes, note.fromBorder(), note.state(), note.not())
-              : note);
+      if (note.state() != PieceState.PLANNED || !note.rounds().contains(from)) {
+        notes.add(note);
+        continue;
+      }
+      NoteParts parts =
+          NoteParts.of(blanket.layout(), note, place -> blanket.roundsWorked(place.index()) > 0);
+      if (!parts.others().isEmpty()) {
+        notes.add(swapped(note.of(parts.others()), note.rounds(), 0, wish));
+      }
+      for (Place place : blanket.layout().select(parts.chosen())) {
+        int worked = blanket.roundsWorked(place.index());
+        List<Optional<String>> codes = note.codes(blanket.roundCount(place.index()));
+        PieceNote whole =
+            new PieceNote(note.at(), codes, false, note.state(), note.roundsWorked(), note.not());
+        notes.add(swapped(whole.of(List.of(place.name())), codes, worked, wish));
+      }
     }
     return notes;
+  }
+
+  /** A note with the other yarn in the rounds from one on. */
+  private static PieceNote swapped(
+      PieceNote note, List<Optional<String>> rounds, int from, Change.Swap wish) {
+    List<Optional<String>> codes = new ArrayList<>(rounds);
+    for (int round = from; round < codes.size(); round++) {
+      if (codes.get(round).equals(Optional.of(wish.from()))) {
+        codes.set(round, Optional.of(wish.to()));
+      }
+    }
+    return new PieceNote(
+        note.at(), codes, note.fromBorder(), note.state(), note.roundsWorked(), note.not());
   }
 
   /** Whether some of the joining or the edging is done in the yarn that goes. */
@@ -145,10 +179,9 @@ final class YarnChanges {
     boolean edges =
         blanket.brief().edging().filter(use -> use.yarn().equals(old.code())).isPresent();
     Counted all =
-        new Counted(
+        Worked.count(
+            blanket,
             new YarnAmount.Length(old.stockMillimetres()),
-            Worked.names(blanket, PieceState.MADE),
-            Worked.names(blanket, PieceState.JOINED),
             edges ? old.counted().map(Counted::edgedPercent).orElse(0.0) : edged);
     Blanket counted =
         Blanket.ofUnjudged(
@@ -158,10 +191,7 @@ final class YarnChanges {
         blanket.usedMillimetres(blanket.locks())[yarn]
             - counted.usedMillimetres(blanket.locks())[yarn];
     long left = Math.max(0, old.stockMillimetres() - worked);
-    return old.withCount(
-        Optional.of(
-            new Counted(
-                new YarnAmount.Length(left), all.made(), all.joined(), all.edgedPercent())));
+    return old.withCount(Optional.of(all.withLeft(new YarnAmount.Length(left))));
   }
 
   private static Brief withYarn(Brief brief, int yarn, UnaryOperator<Yarn> change) {

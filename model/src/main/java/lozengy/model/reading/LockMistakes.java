@@ -2,11 +2,9 @@ package lozengy.model.reading;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
@@ -19,6 +17,7 @@ import lozengy.model.check.RuleBook;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
 import lozengy.model.wording.FaultWords;
 
@@ -81,24 +80,15 @@ final class LockMistakes {
   /** What rule is broken, by which pieces and yarns. */
   private static Mistake.Sort data(Blanket blanket, List<Fault> faults) {
     Fault first = faults.get(0);
-    String pieces =
+    List<String> pieces =
         faults.stream()
             .flatMap(fault -> fault.pieces().stream())
             .distinct()
             .map(piece -> blanket.place(piece).name())
-            .collect(Collectors.joining(" "));
-    String yarns =
-        first.yarns().stream().map(y -> blanket.yarn(y).code()).collect(Collectors.joining(" "));
-    String rounds =
-        first.rounds().stream().map(r -> Integer.toString(r + 1)).collect(Collectors.joining(" "));
-    Map<String, String> data = new HashMap<>();
-    data.put("rule", first.rule().word());
-    data.put("fault", first.code());
-    data.put("pieces", pieces);
-    data.put("rounds", rounds);
-    data.put("yarns", yarns);
-    data.values().removeIf(String::isEmpty);
-    return new Mistake.Sort("breaks-rule", data);
+            .toList();
+    List<String> yarns = first.yarns().stream().map(y -> blanket.yarn(y).code()).toList();
+    List<Integer> rounds = first.rounds().stream().map(r -> r + 1).toList();
+    return MistakeCode.BREAKS_RULE.about(first.rule().word(), first.code(), pieces, rounds, yarns);
   }
 
   /** By piece, the last note that holds a round of it, or -1. */

@@ -14,8 +14,8 @@ import lozengy.model.layout.Pairs;
  * pair of yarns counts {@link Scorer#contrast}, and the figure is 100 x the mean of the mean over
  * all seams and the mean over all adjacent rounds; where there are none of one, the other alone;
  * 100 where there are none at all. Between pieces alone it is the mean over seams, within them that
- * over adjacent rounds. Seams are left out where the look gives the borders. O(pieces x
- * rounds + seams).
+ * over adjacent rounds. Seams are left out where the look gives the borders. O(pieces x rounds +
+ * seams).
  */
 final class ContrastPart implements ScorePart {
 

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
@@ -62,6 +61,11 @@ public final class FaultWords {
               ? "%s have %s and %s, which are to be kept apart"
                   .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
               : pieces(fault) + " are joined along a side" + meeting(fault, "");
+      case LOTS ->
+          fault.pieces().size() == 1
+              ? "%s have %s and %s, which are dye lots of one shade"
+                  .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
+              : pieces(fault) + " are joined along a side" + meeting(fault, "");
       case WITHIN_PIECE -> within(fault);
       case COUNTS -> counts(fault, (Fault.Counted) fault.detail());
       case COPIES -> copies(fault, (Fault.Shared) fault.detail());
@@ -97,7 +101,7 @@ public final class FaultWords {
     return switch (first.rule()) {
       case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
           names + " are joined along " + alike.size() + " sides" + meeting(first, "all have ");
-      case APART ->
+      case APART, LOTS ->
           first.pieces().size() == 1
               ? names + of(first).substring(pieces(first).length())
               : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
@@ -129,7 +133,7 @@ public final class FaultWords {
   }
 
   private String locks(Fault fault) {
-    boolean worked = blanket.state(fault.pieces().get(0)) != PieceState.PLANNED;
+    boolean worked = blanket.worked(fault.pieces().get(0), fault.rounds().get(0));
     return "%s, but is %s %s"
         .formatted(has(fault), worked ? "already worked in" : "locked to", yarn(fault, 1));
   }
@@ -160,6 +164,10 @@ public final class FaultWords {
   private String meeting(Fault fault, String have) {
     if (fault.rule() == RuleId.APART) {
       return ", and their borders %s and %s are to be kept apart"
+          .formatted(yarn(fault, 0), yarn(fault, 1));
+    }
+    if (fault.rule() == RuleId.LOTS) {
+      return ", and their borders %s and %s are dye lots of one shade"
           .formatted(yarn(fault, 0), yarn(fault, 1));
     }
     if (!(fault.detail() instanceof Fault.TooAlike)) {

@@ -24,7 +24,6 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -87,15 +86,10 @@ public final class BlanketBuilder {
   public BlanketBuilder yarn(
       String code, String name, String colour, long stockMillimetres, double share) {
     yarns.add(
-        new Yarn(
-            code,
-            name,
-            Srgb.parse(colour),
-            Optional.empty(),
-            0,
-            Optional.of(new YarnAmount.Length(stockMillimetres)),
-            share,
-            Optional.empty()));
+        Yarn.of(code, Srgb.parse(colour))
+            .withName(name)
+            .withLeft(Optional.of(new YarnAmount.Length(stockMillimetres)))
+            .withShare(share));
     return this;
   }
 
@@ -149,17 +143,11 @@ public final class BlanketBuilder {
   /** The blanket; its brief is not judged, so that tests may ask for what no brief should. */
   public Blanket build() {
     return Blanket.ofUnjudged(
-        new Brief(
-            "Saltmarsh test",
-            layout,
-            motifs,
-            yarns,
-            ToneLimits.DEFAULT,
-            joining,
-            Optional.empty(),
-            rules,
-            prefer,
-            notes));
+        Brief.of("Saltmarsh test", layout, motifs, yarns)
+            .withUses(joining, Optional.empty())
+            .withRules(rules)
+            .withPrefer(prefer)
+            .withPieces(notes));
   }
 
   /**

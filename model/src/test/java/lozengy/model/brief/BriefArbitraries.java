@@ -80,8 +80,33 @@ public final class BriefArbitraries {
             codes -> {
               List<Arbitrary<Yarn>> yarns = new ArrayList<>();
               codes.forEach(code -> yarns.add(yarn(code)));
-              return Combinators.combine(yarns).as(list -> list);
+              return Combinators.combine(yarns)
+                  .as(list -> list)
+                  .flatMap(
+                      list ->
+                          Arbitraries.integers()
+                              .between(0, list.size() - 1)
+                              .optional(0.3)
+                              .map(lot -> lot.map(at -> lotOfTheNext(list, at)).orElse(list)));
             });
+  }
+
+  /** Yarns of which one is another dye lot of the next. */
+  private static List<Yarn> lotOfTheNext(List<Yarn> yarns, int lot) {
+    List<Yarn> tied = new ArrayList<>(yarns);
+    Yarn yarn = yarns.get(lot);
+    Yarn shade = yarns.get((lot + 1) % yarns.size());
+    tied.set(
+        lot,
+        Yarn.of(yarn.code(), shade.colour())
+            .withName(yarn.name())
+            .withBall(yarn.ball())
+            .withBalls(yarn.balls())
+            .withLeft(yarn.left())
+            .withShare(yarn.share())
+            .withTone(shade.statedTone())
+            .withLotOf(Optional.of(shade.code())));
+    return tied;
   }
 
   private static Arbitrary<Yarn> yarn(String code) {
@@ -115,15 +140,13 @@ public final class BriefArbitraries {
             Arbitraries.of(Tone.class).optional(0.2))
         .as(
             (name, colour, ball, count, left, share, tone) ->
-                new Yarn(
-                    code,
-                    name,
-                    colour,
-                    ball,
-                    ball.isPresent() ? count : 0,
-                    left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length),
-                    share,
-                    tone));
+                Yarn.of(code, colour)
+                    .withName(name)
+                    .withBall(ball)
+                    .withBalls(ball.isPresent() ? count : 0)
+                    .withLeft(left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length))
+                    .withShare(share)
+                    .withTone(tone));
   }
 
   private static Arbitrary<YarnAmount> amounts(long mostThousandths) {
@@ -142,14 +165,16 @@ public final class BriefArbitraries {
                 Tuple.of(1, Arbitraries.doubles().between(0, 30))),
             Arbitraries.of(WithinPiece.class),
             Arbitraries.integers().between(1, 4).optional(0.3),
-            Arbitraries.doubles().between(0, 20))
+            Arbitraries.doubles().between(0, 20),
+            Arbitraries.of(true, false))
         .as(
-            (contrast, within, copies, keepBack) ->
+            (contrast, within, copies, keepBack, lots) ->
                 Rules.DEFAULT
                     .withMinContrast(contrast)
                     .withWithinPiece(within)
                     .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
-                    .withKeepBack(keepBack));
+                    .withKeepBack(keepBack)
+                    .withLotsApart(lots));
   }
 
   private static Arbitrary<Preferences> preferences() {
@@ -197,17 +222,11 @@ public final class BriefArbitraries {
       motifs.put(PieceKind.CORNER_TRIANGLE, motif(PieceKind.CORNER_TRIANGLE, putUps, random));
     }
     Brief without =
-        new Brief(
-            "Brief " + random.nextInt(1000),
-            layout,
-            motifs,
-            yarns,
-            limits,
-            use(yarns, random),
-            use(yarns, random),
-            rules,
-            prefer,
-            List.of());
+        Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
+            .withTones(limits)
+            .withUses(use(yarns, random), use(yarns, random))
+            .withRules(rules)
+            .withPrefer(prefer);
     Brief noted = counted(without.withPieces(notes(without, random)), random);
     return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
@@ -258,6 +277,9 @@ public final class BriefArbitraries {
               amount,
               some(names, random),
               random.nextBoolean() ? List.of("row1") : some(names, random),
+              random.nextBoolean()
+                  ? List.of()
+                  : List.of(new PartWorked(1 + random.nextInt(3), List.of(names.get(0)))),
               random.nextInt(101));
       yarns.add(random.nextInt(4) == 0 ? yarn.withCount(Optional.of(counted)) : yarn);
     }
@@ -286,7 +308,19 @@ public final class BriefArbitraries {
       if (random.nextBoolean()) {
         not.add(codes.get(random.nextInt(codes.size())));
       }
-      notes.add(new PieceNote(List.of(place.name()), rounds, state, not));
+      int worked = 0;
+      while (worked < count && rounds.size() == count && rounds.get(worked).isPresent()) {
+        worked++;
+      }
+      boolean begun = state == PieceState.PLANNED && worked > 0 && random.nextBoolean();
+      notes.add(
+          new PieceNote(
+              List.of(place.name()),
+              rounds,
+              false,
+              state,
+              begun ? 1 + random.nextInt(worked) : 0,
+              not));
     }
     if (random.nextInt(3) == 0) {
       String code = codes.get(random.nextInt(codes.size()));
@@ -295,7 +329,7 @@ public final class BriefArbitraries {
       Set<String> not = Set.of(codes.get(random.nextInt(codes.size())));
       notes.add(
           random.nextBoolean()
-              ? new PieceNote(at, border, true, PieceState.PLANNED, Set.of())
+              ? new PieceNote(at, border, true, PieceState.PLANNED, 0, Set.of())
               : new PieceNote(List.of("squares"), List.of(), PieceState.PLANNED, not));
     }
     return notes;
@@ -311,17 +345,7 @@ public final class BriefArbitraries {
             .withWithinPiece(
                 within == WithinPiece.ALL_DIFFER ? WithinPiece.ADJACENT_DIFFER : within)
             .withKeepBack(brief.rules().keepBackPercent());
-    return new Brief(
-        brief.title(),
-        brief.layout(),
-        motifs,
-        yarns,
-        brief.tones(),
-        brief.joining(),
-        brief.edging(),
-        rules,
-        brief.prefer(),
-        List.of());
+    return brief.withMotifs(motifs).withYarns(yarns).withRules(rules).withPieces(List.of());
   }
 
   private static Motif easy(Motif motif) {
@@ -341,14 +365,6 @@ public final class BriefArbitraries {
 
   /** Ten kilometres: more than all pieces, joining and edging of the largest layout take. */
   private static Yarn easy(Yarn yarn) {
-    return new Yarn(
-        yarn.code(),
-        yarn.name(),
-        yarn.colour(),
-        yarn.ball(),
-        0,
-        Optional.of(new YarnAmount.Length(10_000_000)),
-        yarn.share(),
-        yarn.statedTone());
+    return yarn.withBalls(0).withLeft(Optional.of(new YarnAmount.Length(10_000_000)));
   }
 }

@@ -17,7 +17,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.layout.LayoutSize;
@@ -37,15 +36,8 @@ class BriefMistakesTest {
   private static final List<Yarn> YARNS = List.of(yarn("A", 0), yarn("B", 128), yarn("C", 255));
 
   private static Yarn yarn(String code, int grey) {
-    return new Yarn(
-        code,
-        code,
-        new Srgb(grey, grey, grey),
-        Optional.empty(),
-        0,
-        Optional.of(new YarnAmount.Length(100_000)),
-        1,
-        Optional.empty());
+    return Yarn.of(code, new Srgb(grey, grey, grey))
+        .withLeft(Optional.of(new YarnAmount.Length(100_000)));
   }
 
   private static Brief brief(
@@ -54,17 +46,7 @@ class BriefMistakesTest {
       List<Yarn> yarns,
       Rules rules,
       PieceNote... notes) {
-    return new Brief(
-        "Test",
-        layout,
-        motifs,
-        yarns,
-        ToneLimits.DEFAULT,
-        Optional.empty(),
-        Optional.empty(),
-        rules,
-        Preferences.DEFAULT,
-        List.of(notes));
+    return Brief.of("Test", layout, motifs, yarns).withRules(rules).withPieces(List.of(notes));
   }
 
   private static Brief noted(Rules rules, PieceNote... notes) {
@@ -201,15 +183,12 @@ class BriefMistakesTest {
     for (int i = 0; i < balls.length; i++) {
       Yarn plain = YARNS.get(i);
       yarns.add(
-          new Yarn(
-              plain.code(),
-              plain.name(),
-              plain.colour(),
-              Optional.of(balls[i]),
-              1,
-              Optional.empty(),
-              1,
-              Optional.empty()));
+          plain
+              .withBall(Optional.of(balls[i]))
+              .withLeft(Optional.empty())
+              .withBalls(1)
+              .withShare(1)
+              .withTone(Optional.empty()));
     }
     return brief(LAYOUT, MOTIFS, yarns, Rules.DEFAULT);
   }

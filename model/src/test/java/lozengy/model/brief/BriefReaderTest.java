@@ -82,33 +82,17 @@ class BriefReaderTest {
     Optional<Ball> ball = Optional.of(new Ball(50, 120_000));
     assertEquals(
         List.of(
-            new Yarn(
-                "MUD",
-                "Tidal mud",
-                new Srgb(0x2c, 0x2a, 0x29),
-                ball,
-                3,
-                Optional.empty(),
-                1,
-                Optional.empty()),
-            new Yarn(
-                "REE",
-                "Reed",
-                new Srgb(0xd9, 0xd5, 0x9a),
-                ball,
-                0,
-                Optional.of(new YarnAmount.Weight(85_000)),
-                2,
-                Optional.empty()),
-            new Yarn(
-                "SLO",
-                "SLO",
-                new Srgb(0x30, 0x30, 0x50),
-                Optional.empty(),
-                0,
-                Optional.of(new YarnAmount.Length(100_000)),
-                1,
-                Optional.empty())),
+            Yarn.of("MUD", new Srgb(0x2c, 0x2a, 0x29))
+                .withName("Tidal mud")
+                .withBall(ball)
+                .withBalls(3),
+            Yarn.of("REE", new Srgb(0xd9, 0xd5, 0x9a))
+                .withName("Reed")
+                .withBall(ball)
+                .withLeft(Optional.of(new YarnAmount.Weight(85_000)))
+                .withShare(2),
+            Yarn.of("SLO", new Srgb(0x30, 0x30, 0x50))
+                .withLeft(Optional.of(new YarnAmount.Length(100_000)))),
         brief.yarns());
     assertEquals(new ToneLimits(42, 68), brief.tones());
     assertEquals(Optional.of(new YarnUse("MUD", 3.5)), brief.joining());

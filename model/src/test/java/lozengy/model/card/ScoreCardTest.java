@@ -33,7 +33,8 @@ class ScoreCardTest {
         .motif(PieceKind.SIDE_TRIANGLE, 2)
         .motif(PieceKind.CORNER_TRIANGLE, 1)
         .rules(0, WithinPiece.FREE, OptionalInt.empty(), 0)
-        .prefer(Map.of(Part.COLOUR_VISION, 1.0, Part.CONTRAST_BETWEEN, 1.0, Part.CONTRAST_WITHIN, 1.0))
+        .prefer(
+            Map.of(Part.COLOUR_VISION, 1.0, Part.CONTRAST_BETWEEN, 1.0, Part.CONTRAST_WITHIN, 1.0))
         .build();
   }
 

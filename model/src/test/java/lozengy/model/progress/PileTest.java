@@ -14,7 +14,7 @@ import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefWriter;
@@ -217,7 +217,7 @@ class PileTest {
     Arrangement now = marked(laid(), mark(PieceState.PLANNED, "r1c3"));
     assertEquals(1, now.blanket().brief().pile().get(0).count());
     assertEquals(PieceState.PLANNED, now.blanket().state(2));
-    assertFalse(Laid.of(now.blanket(), now.sequences()).holds(2));
+    assertFalse(PilePlacement.of(now.blanket(), now.sequences()).holds(2));
   }
 
   @Test

@@ -143,7 +143,8 @@ final class NaiveScore {
         steps.add(wanted(look.within(), yarns[round], yarns[round + 1]));
       }
     }
-    List<Moments> means = between && within ? List.of(seams, steps) : List.of(between ? seams : steps);
+    List<Moments> means =
+        between && within ? List.of(seams, steps) : List.of(between ? seams : steps);
     return means.stream()
         .filter(moments -> moments.count() > 0)
         .mapToDouble(moments -> 100 * moments.mean())

@@ -74,8 +74,7 @@ final class Samples {
             .piece("r1c1", PieceState.PLANNED, "Y3", null, "Y2", null)
             .build();
     double[] wanted = {Look.LIVELY, Look.CALM, 30};
-    Look look =
-        Look.NONE.withContrast(wanted[random.nextInt(3)], wanted[random.nextInt(3)]);
+    Look look = Look.NONE.withContrast(wanted[random.nextInt(3)], wanted[random.nextInt(3)]);
     return Blanket.of(blanket.brief().withLook(look));
   }
 

@@ -113,7 +113,8 @@ class WeakSpotsTest {
             .yarn("BLA", "Coal", "#000000")
             .yarn("SND", "Sand", "#d9c9a3")
             .motif(PieceKind.SQUARE, 2);
-    Blanket plain = builder.prefer(Map.of(Part.CONTRAST_BETWEEN, 3.0, Part.CONTRAST_WITHIN, 1.0)).build();
+    Blanket plain =
+        builder.prefer(Map.of(Part.CONTRAST_BETWEEN, 3.0, Part.CONTRAST_WITHIN, 1.0)).build();
     Blanket blanket =
         Blanket.of(plain.brief().withLook(Look.NONE.withContrast(Look.CALM, Look.LIVELY)));
     Sequences sequences = BlanketBuilder.sequences(blanket, "BLA,BLA BLA,SND");

@@ -14,14 +14,11 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
-import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -48,15 +45,16 @@ class ToneNeedsTest {
 
   /** Yarn that can be divided at will suffices exactly where a flow carries all of it. */
   @Property(tries = 500)
-  void enoughIsWhatAMaximumFlowSays(
+  void enoughAndWhatIsMissingInAllAreWhatAMaximumFlowSays(
       @ForAll @Size(7) List<@IntRange(max = 9) Integer> metresByToneSet,
       @ForAll @Size(3) List<@IntRange(max = 40) Integer> metresByTone) {
     Blanket blanket = blanket(metresByToneSet, metresByTone);
     ToneNeeds needs = ToneNeeds.of(blanket);
+    int all = metresByToneSet.stream().mapToInt(metres -> metres).sum();
+    double missing = all - flow(metresByToneSet, metresByTone);
+    assertEquals(missing < 1e-6, needs.enough(), () -> needs.shortages().toString());
     assertEquals(
-        flowCarriesAll(metresByToneSet, metresByTone),
-        needs.enough(),
-        () -> needs.shortages().toString());
+        missing, needs.missingMillimetres() / 1000.0, 1e-6, () -> needs.shortages().toString());
   }
 
   /** Buying what is said makes it enough, where a single set of tones is short. */
@@ -90,7 +88,7 @@ class ToneNeedsTest {
     assertEquals(1, shortage.purchase().balls().getAsLong());
   }
 
-  private static boolean flowCarriesAll(List<Integer> needed, List<Integer> atHand) {
+  private static double flow(List<Integer> needed, List<Integer> atHand) {
     SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
         new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
     graph.addVertex("source");
@@ -106,9 +104,7 @@ class ToneNeedsTest {
         edge(graph, tone.word(), "rounds" + set, needed.get(set));
       }
     }
-    int all = needed.stream().mapToInt(metres -> metres).sum();
-    double flow = new EdmondsKarpMFImpl<>(graph).calculateMaximumFlow("source", "sink");
-    return Math.abs(flow - all) < 1e-6;
+    return new EdmondsKarpMFImpl<>(graph).calculateMaximumFlow("source", "sink");
   }
 
   private static void edge(
@@ -129,27 +125,18 @@ class ToneNeedsTest {
     List<Yarn> yarns = new ArrayList<>();
     for (Tone tone : Tone.values()) {
       yarns.add(
-          new Yarn(
-              tone.name(),
-              tone.word(),
-              new Srgb(0, 0, 0),
-              Optional.of(new Ball(50, 100_000)),
-              0,
-              Optional.of(new YarnAmount.Length(metresByTone.get(tone.ordinal()) * 1000L)),
-              1,
-              Optional.of(tone)));
+          Yarn.of(tone.name(), new Srgb(0, 0, 0))
+              .withName(tone.word())
+              .withBall(Optional.of(new Ball(50, 100_000)))
+              .withLeft(
+                  Optional.of(new YarnAmount.Length(metresByTone.get(tone.ordinal()) * 1000L)))
+              .withTone(Optional.of(tone)));
     }
     return Blanket.ofUnjudged(
-        new Brief(
+        Brief.of(
             "One square",
             new LayoutSize(Setting.STRAIGHT, 1, 1, false, false),
             Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), rounds)),
-            yarns,
-            ToneLimits.DEFAULT,
-            Optional.empty(),
-            Optional.empty(),
-            Rules.DEFAULT,
-            Preferences.DEFAULT,
-            List.of()));
+            yarns));
   }
 }

@@ -50,7 +50,7 @@ class YarnNeedTest {
         Brief brief = poor(example, random).withRules(rules.withKeepBack(percent));
         Blanket blanket = Blanket.ofUnjudged(brief);
         Sequences sequences = filled(blanket, random);
-        List<YarnNeed> needs = YarnNeed.of(blanket, blanket.usedMillimetres(sequences));
+        List<YarnNeed> needs = YarnNeed.of(blanket, sequences);
         for (boolean inBalls : new boolean[] {true, false}) {
           List<Yarn> yarns = new ArrayList<>();
           for (YarnNeed need : needs) {
@@ -100,15 +100,7 @@ class YarnNeedTest {
   }
 
   private static Yarn stocked(Yarn yarn, double balls, Optional<YarnAmount> left) {
-    return new Yarn(
-        yarn.code(),
-        yarn.name(),
-        yarn.colour(),
-        yarn.ball(),
-        balls,
-        left,
-        yarn.share(),
-        yarn.statedTone());
+    return yarn.withLeft(left).withBalls(balls);
   }
 
   /** Parts of balls, and of yarns without a put-up some loose metres. */

@@ -167,8 +167,8 @@ public final class AlternativeSearch {
     for (Arrangement other : found) {
       for (int[] symmetry : distance.symmetries()) {
         for (int slot : problem.slots().free()) {
-          int piece = problem.slots().piece()[slot];
-          int round = slot - problem.slots().pieceStart()[piece];
+          int piece = problem.slots().orbit()[slot];
+          int round = slot - problem.slots().orbitStart()[piece];
           int lead = problem.slots().lead()[piece];
           cost[slot * yarns + other.sequences().yarn(symmetry[lead], round)] += each;
         }

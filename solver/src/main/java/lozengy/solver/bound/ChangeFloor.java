@@ -57,8 +57,8 @@ public final class ChangeFloor {
     this.alone = new boolean[slots.count()];
     this.keptOf = new int[slots.count()];
     for (int slot : slots.free()) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       for (int member : slots.members()[piece]) {
         int yarn = problem.earlier().get().yarn(member, round);
         had[slot] += yarn == Sequences.OPEN ? 0 : 1;
@@ -165,9 +165,9 @@ public final class ChangeFloor {
     }
     if (differ[slot]) {
       // images that were not alike: whichever yarn they take, some of them may have had it
-      int piece = slots.piece()[slot];
+      int piece = slots.orbit()[slot];
       for (int member : slots.members()[piece]) {
-        int yarn = problem.earlier().get().yarn(member, slot - slots.pieceStart()[piece]);
+        int yarn = problem.earlier().get().yarn(member, slot - slots.orbitStart()[piece]);
         if (yarn != Sequences.OPEN) {
           group.gain[yarn]++;
         }
@@ -182,7 +182,7 @@ public final class ChangeFloor {
     }
     for (Group group : groups.values()) {
       List<Integer> variables = new ArrayList<>();
-      int weight = slots.weight(slots.piece()[group.slot]);
+      int weight = slots.weight(slots.orbit()[group.slot]);
       for (int yarn : problem.domains().yarns(group.slot)) {
         long need = problem.need(group.slot, yarn);
         int changed = program.variable(0, group.count, group.gain[yarn]);

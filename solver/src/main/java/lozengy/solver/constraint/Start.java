@@ -34,7 +34,7 @@ public final class Start {
    *
    * @param sequences complete; valid if the model is exact
    */
-  public record Found(Sequences sequences) implements Outcome {}
+  public record Solution(Sequences sequences) implements Outcome {}
 
   /** The whole tree was searched: there is none. */
   public record None() implements Outcome {}
@@ -61,7 +61,7 @@ public final class Start {
             true));
     limits.on(solver);
     if (solver.solve()) {
-      return new Found(model.read());
+      return new Solution(model.read());
     }
     return ended(solver) ? new None() : new Limited();
   }
@@ -74,7 +74,7 @@ public final class Start {
   private static AbstractStrategy<?>[] strategies(ConstraintModel model, long seed) {
     Random random = new Random(seed);
     List<AbstractStrategy<?>> strategies = new ArrayList<>();
-    CountChoice counts = new CountChoice(model, random);
+    CountSelector counts = new CountSelector(model, random);
     if (!counts.isEmpty()) {
       strategies.add(new IntStrategy(counts.variables(), counts, counts));
     }
@@ -83,7 +83,7 @@ public final class Start {
     if (laid.length > 0) {
       AbstractStrategy<IntVar> choice =
           new IntStrategy(
-              laid, new DomOverWDeg<>(laid, seed), new LaidChoice(model.blanket(), random));
+              laid, new DomOverWDeg<>(laid, seed), new PileValueSelector(model.blanket(), random));
       strategies.add(Search.lastConflict(choice));
     }
     IntVar[] rounds =
@@ -93,7 +93,8 @@ public final class Start {
             .toArray(IntVar[]::new);
     if (rounds.length > 0) {
       AbstractStrategy<IntVar> choice =
-          new IntStrategy(rounds, new DomOverWDeg<>(rounds, seed), new YarnChoice(model, random));
+          new IntStrategy(
+              rounds, new DomOverWDeg<>(rounds, seed), new YarnValueSelector(model, random));
       strategies.add(Search.lastConflict(choice));
     }
     return strategies.isEmpty()

@@ -7,11 +7,11 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Asked;
 import lozengy.solver.explain.argument.Finding;
+import lozengy.solver.explain.argument.Requirements;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
 import lozengy.solver.explain.conflict.ExplainOptions;
 import lozengy.solver.explain.conflict.Root;
-import lozengy.solver.explain.conflict.Settling;
 import lozengy.solver.explain.miss.MissSearch;
 import lozengy.solver.explain.miss.NearestMiss;
 import lozengy.solver.explain.remedy.Cause;
@@ -87,7 +87,7 @@ public sealed interface Explanation {
   static Explanation of(Blanket blanket, ExplainOptions options) {
     Explanation explanation = withoutMiss(blanket, options);
     if (explanation instanceof Impossible impossible) {
-      int fewest = MissSearch.fewest(blanket, Root.findings(Asked.all(blanket)));
+      int fewest = MissSearch.fewest(blanket, Root.findings(Requirements.all(blanket)));
       return new Impossible(
           impossible.causes(),
           impossible.beside(),
@@ -101,25 +101,26 @@ public sealed interface Explanation {
   }
 
   private static Explanation withoutMiss(Blanket blanket, ExplainOptions options) {
-    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(blanket));
-    Settling settling = new Settling(options.seed(), options.each(blanket));
+    Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(blanket));
+    ConsistencyOracle settling = new ConsistencyOracle(options.seed(), options.each(blanket));
     if (!findings.isEmpty()) {
       return impossible(blanket, Cause.of(blanket, findings, settling), settling, options);
     }
     Limits whole = new Limits(options.nodes(), options.fails(), options.stop());
-    Settling.Settled settled = new Settling(options.seed(), whole).settleUnargued(blanket);
+    ConsistencyOracle.Settled settled =
+        new ConsistencyOracle(options.seed(), whole).settleUnargued(blanket);
     Optional<Sequences> witness = settled.witness();
     if (witness.isPresent()) {
       return new Fits(witness.get());
     }
-    return settled.verdict() == Settling.Verdict.CONFLICTS
+    return settled.verdict() == ConsistencyOracle.Verdict.CONFLICTS
         ? impossible(blanket, List.of(Cause.ofRefuted(blanket, settling)), settling, options)
         : new Unsettled(Optional.empty());
   }
 
   private static Explanation impossible(
-      Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
-    Remedies.Found remedies = Remedies.of(blanket, causes, settling, options);
+      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
+    Remedies.Outcome remedies = Remedies.of(blanket, causes, settling, options);
     return new Impossible(
         causes, remedies.beside(), remedies.remedies(), remedies.complete(), Optional.empty());
   }

@@ -41,7 +41,7 @@ public record OrderCosts(
     }
     OrderMeasure measure = points.order().get();
     int[] pieceOf = new int[blanket.pieceCount()];
-    for (int piece = 0; piece < slots.pieces(); piece++) {
+    for (int piece = 0; piece < slots.orbits(); piece++) {
       for (int member : slots.members()[piece]) {
         pieceOf[member] = piece;
       }
@@ -50,7 +50,7 @@ public record OrderCosts(
     double unitsPerPoint = points.share(Part.ORDER) * scale.unitsPerPoint;
     long[][] worth = new long[offsets.size()][];
     int[] constant = new int[worth.length];
-    int[] start = new int[slots.pieces() + 1];
+    int[] start = new int[slots.orbits() + 1];
     for (int number = 0; number < worth.length; number++) {
       Offset pairs = offsets.get(number);
       worth[number] = new long[pairs.size() + 1];
@@ -69,7 +69,7 @@ public record OrderCosts(
       }
     }
     Arrays.parallelPrefix(start, Integer::sum);
-    int[] other = new int[start[slots.pieces()]];
+    int[] other = new int[start[slots.orbits()]];
     int[] offset = new int[other.length];
     int[] next = start.clone();
     for (int number = 0; number < worth.length; number++) {

@@ -29,7 +29,7 @@ final class PairCostsCompiler {
     this.scale = scale;
     this.layers = blanket.layerCount();
     this.pieceOf = new int[blanket.pieceCount()];
-    for (int piece = 0; piece < slots.pieces(); piece++) {
+    for (int piece = 0; piece < slots.orbits(); piece++) {
       for (int member : slots.members()[piece]) {
         pieceOf[member] = piece;
       }

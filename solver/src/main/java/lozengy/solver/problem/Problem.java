@@ -223,8 +223,8 @@ public record Problem(
    */
   public Sequences sequences(int[] assignment) {
     Sequences sequences = blanket.open();
-    for (int piece = 0; piece < slots.pieces(); piece++) {
-      int start = slots.pieceStart()[piece];
+    for (int piece = 0; piece < slots.orbits(); piece++) {
+      int start = slots.orbitStart()[piece];
       for (int round = 0; round < slots.rounds(piece); round++) {
         for (int member : slots.members()[piece]) {
           sequences.set(member, round, assignment[start + round]);
@@ -242,8 +242,8 @@ public record Problem(
    */
   public int[] assignment(Sequences sequences) {
     int[] assignment = new int[slots.count()];
-    for (int piece = 0; piece < slots.pieces(); piece++) {
-      int start = slots.pieceStart()[piece];
+    for (int piece = 0; piece < slots.orbits(); piece++) {
+      int start = slots.orbitStart()[piece];
       for (int round = 0; round < slots.rounds(piece); round++) {
         assignment[start + round] = sequences.yarn(slots.lead()[piece], round);
       }

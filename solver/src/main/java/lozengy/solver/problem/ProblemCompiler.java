@@ -157,8 +157,8 @@ public final class ProblemCompiler {
   }
 
   private List<Integer> allowed(int slot) {
-    int piece = slots.piece()[slot];
-    int round = slot - slots.pieceStart()[piece];
+    int piece = slots.orbit()[slot];
+    int round = slot - slots.orbitStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
       boolean onlyFinished = blanket.takesPile(piece) && !unlocked.allows(piece, round, fixed);
@@ -200,8 +200,8 @@ public final class ProblemCompiler {
     Map<Integer, Integer> known = new HashMap<>();
     List<long[]> needs = new ArrayList<>();
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       PieceKind kind = blanket.kind(slots.lead()[piece]);
       int weight = slots.weight(piece);
       int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
@@ -237,12 +237,12 @@ public final class ProblemCompiler {
   private void addKeep(int[] cost) {
     int changed = scale.units(points.changed());
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      if (!blanket.free(slots.lead()[piece], slot - slots.pieceStart()[piece])) {
+      int piece = slots.orbit()[slot];
+      if (!blanket.free(slots.lead()[piece], slot - slots.orbitStart()[piece])) {
         continue;
       }
       for (int member : slots.members()[piece]) {
-        int before = earlier.get().yarn(member, slot - slots.pieceStart()[piece]);
+        int before = earlier.get().yarn(member, slot - slots.orbitStart()[piece]);
         for (int yarn = 0; yarn < yarns; yarn++) {
           cost[slot * yarns + yarn] += yarn == before || before == Sequences.OPEN ? 0 : changed;
         }
@@ -252,8 +252,8 @@ public final class ProblemCompiler {
 
   private void addFade(int[] cost, FadeMeasure fade) {
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       for (int member : slots.members()[piece]) {
         for (int yarn = 0; yarn < yarns; yarn++) {
           double lost = points.share(Part.FADE) * fade.points(member, round, yarn);

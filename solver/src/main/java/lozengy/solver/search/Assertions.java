@@ -7,8 +7,8 @@ public enum Assertions {
   /** After every move that is made, the cost kept against the cost from scratch. */
   STEP,
   /**
-   * For every move that is drawn, made or not: the cost told against the cost from scratch, after
-   * the move and after its undoing, and the state against the model's own check and score.
+   * For every move that is drawn, made or not: the delta against the cost from scratch, after the
+   * move and after its undoing, and the state against the model's own check and score.
    */
   FULL
 }

@@ -48,12 +48,12 @@ final class Audit {
     }
   }
 
-  /** Checks that a move tried out costs what was told, and that undoing it restores the state. */
-  void tried(String move, long told, Runnable make, Runnable undo, int... slots) {
+  /** Checks that a move tried out costs what was delta, and that undoing it restores the state. */
+  void tried(String move, long delta, Runnable make, Runnable undo, int... slots) {
     step++;
     long before = state.cost();
     make.run();
-    state.addCost(told);
+    state.addCost(delta);
     compare("after trying " + move, slots);
     undo.run();
     state.addCost(before - state.cost());
@@ -103,12 +103,12 @@ final class Audit {
   private DriftException drift(String when, int[] slots, String what) {
     StringBuilder pieces = new StringBuilder();
     for (int slot : slots) {
-      int piece = problem.slots().piece()[slot];
+      int orbit = problem.slots().orbit()[slot];
       pieces
           .append(pieces.length() > 0 ? ", " : "")
-          .append(problem.blanket().place(problem.slots().lead()[piece]).name())
+          .append(problem.blanket().place(problem.slots().lead()[orbit]).name())
           .append(" round ")
-          .append(slot - problem.slots().pieceStart()[piece] + 1);
+          .append(slot - problem.slots().orbitStart()[orbit] + 1);
     }
     return new DriftException(
         "Drift " + when + " of " + pieces + ", seed " + seed + ", step " + step + ": " + what);

@@ -13,6 +13,8 @@ import lozengy.solver.problem.Slots;
  */
 final class Chains {
 
+  private static final String CHAIN = "Kempe chain";
+
   /** Where many yarns may meet, a chain longer than this is given up: single changes do as well. */
   private static final int LONGEST = 64;
 
@@ -24,7 +26,7 @@ final class Chains {
   private final Problem problem;
   private final State state;
   private final Draws draws;
-  private final Audit audit;
+  private final Acceptance acceptance;
   private final Slots slots;
   private final Clashes clashes;
   private final boolean any;
@@ -38,19 +40,18 @@ final class Chains {
   /**
    * Makes the chains of a state.
    *
-   * @param audit told of every move; null for real work
    * @param any whether chains may have any length; then so few are tried that they stay a small
    *     part of all work
    */
-  Chains(State state, Draws draws, Audit audit, boolean any) {
+  Chains(State state, Draws draws, Acceptance acceptance, boolean any) {
     this.problem = state.problem;
     this.state = state;
     this.draws = draws;
-    this.audit = audit;
+    this.acceptance = acceptance;
     this.slots = problem.slots();
     this.clashes = problem.clashes();
     this.any = any;
-    this.longest = any ? slots.pieces() : Math.min(LONGEST, slots.pieces());
+    this.longest = any ? slots.orbits() : Math.min(LONGEST, slots.orbits());
     this.chain = new int[this.longest];
     this.before = new int[this.longest];
     this.after = new int[this.longest];
@@ -73,21 +74,18 @@ final class Chains {
     if (length < 2) {
       return;
     }
-    long told = 0;
+    long delta = 0;
     for (int i = 0; i < length; i++) {
-      told += state.change(chain[i], after[i], Moves.NO_LIMIT);
+      delta += state.change(chain[i], after[i], Moves.NO_LIMIT);
       state.apply(chain[i], after[i]);
     }
-    if (audit != null && audit.full()) {
+    if (acceptance.triesOut()) {
       undo(length);
-      audit.tried("Kempe chain", told, () -> make(length), () -> undo(length), seed);
+      acceptance.tryOut(CHAIN, delta, () -> make(length), () -> undo(length), seed);
       make(length);
     }
-    if (told <= Moves.ceiling(temperature) && draws.accept(told, temperature)) {
-      state.addCost(told);
-      if (audit != null) {
-        audit.made("Kempe chain", seed, seed);
-      }
+    if (acceptance.accepts(delta, temperature)) {
+      acceptance.made(CHAIN, delta, seed, seed);
     } else {
       undo(length);
     }
@@ -116,7 +114,7 @@ final class Chains {
         int other = clashes.slot()[i];
         int yarn = state.yarn[other];
         boolean pushed = clashes.bars(i, after[next], yarn);
-        boolean own = slots.piece()[other] == slots.piece()[slot];
+        boolean own = slots.orbit()[other] == slots.orbit()[slot];
         if (own || inChain[other] || !pushed && yarn != before[next]) {
           continue;
         }

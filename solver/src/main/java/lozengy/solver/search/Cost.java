@@ -88,10 +88,10 @@ record Cost(long total, long hard) {
     private void clashes() {
       Clashes clashes = problem.clashes();
       for (int slot = 0; slot < yarn.length; slot++) {
-        int piece = slots.piece()[slot];
+        int orbit = slots.orbit()[slot];
         for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
           int other = clashes.slot()[i];
-          boolean fact = slots.piece()[other] == piece && laid[piece] >= 0;
+          boolean fact = slots.orbit()[other] == orbit && laid[orbit] >= 0;
           if (other > slot && !fact && clashes.bars(i, yarn[slot], yarn[other])) {
             total += (long) clashes.times()[i] * problem.hardCost();
             hard++;
@@ -101,11 +101,11 @@ record Cost(long total, long hard) {
     }
 
     private void inner() {
-      for (int piece = 0; piece < slots.pieces(); piece++) {
-        int border = slots.border(piece);
-        for (int slot = slots.pieceStart()[piece]; slot < border; slot++) {
+      for (int orbit = 0; orbit < slots.orbits(); orbit++) {
+        int border = slots.border(orbit);
+        for (int slot = slots.orbitStart()[orbit]; slot < border; slot++) {
           total +=
-              (long) slots.weight(piece) * problem.innerCost()[yarn[slot] * yarns + yarn[slot + 1]];
+              (long) slots.weight(orbit) * problem.innerCost()[yarn[slot] * yarns + yarn[slot + 1]];
         }
       }
     }
@@ -113,7 +113,7 @@ record Cost(long total, long hard) {
     private void balance() {
       int[] counts = new int[problem.targets().length];
       for (int slot = 0; slot < yarn.length; slot++) {
-        counts[slots.layer()[slot] * yarns + yarn[slot]] += slots.weight(slots.piece()[slot]);
+        counts[slots.layer()[slot] * yarns + yarn[slot]] += slots.weight(slots.orbit()[slot]);
       }
       for (int i = 0; i < counts.length; i++) {
         total += problem.balanceCost()[i / yarns] * Math.abs(counts[i] - problem.targets()[i]);
@@ -136,8 +136,8 @@ record Cost(long total, long hard) {
       Sequences sequences = problem.sequences(yarn);
       for (ReadyCount count : ReadyCount.of(problem.blanket())) {
         int showing = 0;
-        for (int piece : count.pieces()) {
-          showing += count.shown(sequences, piece) ? 1 : 0;
+        for (int orbit : count.pieces()) {
+          showing += count.shown(sequences, orbit) ? 1 : 0;
         }
         int off = Math.max(0, showing - count.atMost()) + Math.max(0, count.atLeast() - showing);
         total += (long) off * problem.hardCost();
@@ -161,7 +161,7 @@ record Cost(long total, long hard) {
 
     private void sequences() {
       Collection<int[]> counts = sequenceCounts(problem, yarn);
-      total += problem.copyCost() * (slots.pieces() - counts.size());
+      total += problem.copyCost() * (slots.orbits() - counts.size());
       for (int[] count : counts) {
         total += (long) problem.hardCost() * Math.max(0, count[0] - problem.copies());
         hard += Math.max(0, count[0] - problem.copies());
@@ -184,15 +184,15 @@ record Cost(long total, long hard) {
     Slots slots = problem.slots();
     int[] laid = problem.pile().laid(slots, problem.domains(), yarn);
     Map<List<Integer>, int[]> counts = new HashMap<>();
-    for (int piece = 0; piece < slots.pieces(); piece++) {
+    for (int orbit = 0; orbit < slots.orbits(); orbit++) {
       List<Integer> sequence =
-          Arrays.stream(yarn, slots.pieceStart()[piece], slots.pieceStart()[piece + 1])
+          Arrays.stream(yarn, slots.orbitStart()[orbit], slots.orbitStart()[orbit + 1])
               .boxed()
               .toList();
       int[] count = counts.computeIfAbsent(sequence, s -> new int[2]);
       count[0]++;
       boolean worked =
-          laid[piece] >= 0 || problem.blanket().orbits().worked(slots.lead()[piece]) >= 0;
+          laid[orbit] >= 0 || problem.blanket().orbits().worked(slots.lead()[orbit]) >= 0;
       count[1] += worked ? 1 : 0;
     }
     return counts.values();

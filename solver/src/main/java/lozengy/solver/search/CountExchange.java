@@ -236,7 +236,7 @@ final class CountExchange {
 
   private void shift(int i, int a, int b, int move) {
     int row = layer(i) * yarns;
-    int weight = problem.slots().weight(problem.slots().piece()[slotOfGroup[chosen[i]]]);
+    int weight = problem.slots().weight(problem.slots().orbit()[slotOfGroup[chosen[i]]]);
     surplus[row + a] -= move * weight;
     surplus[row + b] += move * weight;
   }

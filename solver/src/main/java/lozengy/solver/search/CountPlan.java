@@ -88,7 +88,7 @@ final class CountPlan {
 
   /** Groups of slots with the same needs, layer and domain. */
   static List<int[]> groups(Problem problem, int[] slots) {
-    int[] nothing = new int[problem.slots().pieces()];
+    int[] nothing = new int[problem.slots().orbits()];
     Arrays.fill(nothing, -1);
     return groups(problem, problem.domains(), slots, nothing);
   }
@@ -96,7 +96,7 @@ final class CountPlan {
   private static List<int[]> groups(Problem problem, Domains domains, int[] among, int[] laid) {
     Map<Long, List<Integer>> groups = new LinkedHashMap<>();
     for (int slot : among) {
-      if (laid[problem.slots().piece()[slot]] >= 0) {
+      if (laid[problem.slots().orbit()[slot]] >= 0) {
         continue;
       }
       long key = (long) problem.slotClass()[slot] << 32 | domains.of()[slot];
@@ -153,7 +153,7 @@ final class CountPlan {
     for (int place = 0; place < laid.length; place++) {
       if (laid[place] >= 0) {
         int[] yarnsLaid = problem.pile().yarns()[laid[place]];
-        int start = problem.slots().pieceStart()[place];
+        int start = problem.slots().orbitStart()[place];
         System.arraycopy(yarnsLaid, 0, assignment, start, yarnsLaid.length);
       }
     }
@@ -252,11 +252,11 @@ final class CountPlan {
     if (from == to || counts[group][from] == 0) {
       return;
     }
-    long told = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
+    long delta = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
     long less = problem.need(slot, from);
     long more = problem.need(slot, to);
-    told += stock.change(from, less, to, more);
-    if (told <= temperature * draws.exponential()) {
+    delta += stock.change(from, less, to, more);
+    if (delta <= temperature * draws.exponential()) {
       stock.apply(from, less, to, more);
       move(group, slot, from, to);
     }
@@ -280,20 +280,20 @@ final class CountPlan {
     if (!possible) {
       return;
     }
-    long told = 0;
+    long delta = 0;
     boolean sameLayer = problem.slots().layer()[slotA] == problem.slots().layer()[slotB];
     if (sameLayer && weight(slotA) != weight(slotB)) {
       return;
     }
     if (!sameLayer) {
-      told = balance(slotA, a, b) + balance(slotB, b, a);
+      delta = balance(slotA, a, b) + balance(slotB, b, a);
     }
-    told += earlier.shift(groupA, counts[groupA], a, b);
-    told += earlier.shift(groupB, counts[groupB], b, a);
+    delta += earlier.shift(groupA, counts[groupA], a, b);
+    delta += earlier.shift(groupB, counts[groupB], b, a);
     long less = problem.need(slotA, a) - problem.need(slotB, a);
     long more = problem.need(slotA, b) - problem.need(slotB, b);
-    told += stock.change(a, less, b, more);
-    if (told <= temperature * draws.exponential()) {
+    delta += stock.change(a, less, b, more);
+    if (delta <= temperature * draws.exponential()) {
       stock.apply(a, less, b, more);
       move(groupA, slotA, a, b);
       move(groupB, slotB, b, a);
@@ -309,7 +309,7 @@ final class CountPlan {
   }
 
   private int weight(int slot) {
-    return problem.slots().weight(problem.slots().piece()[slot]);
+    return problem.slots().weight(problem.slots().orbit()[slot]);
   }
 
   private long balance(int slot, int from, int to) {

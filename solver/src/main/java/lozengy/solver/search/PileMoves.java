@@ -10,27 +10,29 @@ import lozengy.solver.problem.Slots;
  * only pairs and the look's counts are weighed, O(rounds) to tell and O(pairs of the rounds) to
  * make. No move allocates.
  */
-final class PileMoves {
+final class PileMoves implements Operator {
+
+  private static final String EXCHANGE = "exchange of a finished orbit";
 
   private final Problem problem;
   private final PilePlaces pile;
   private final State state;
   private final Draws draws;
-  private final Audit audit;
+  private final Acceptance acceptance;
   private final Slots slots;
 
-  PileMoves(State state, Draws draws, Audit audit) {
+  PileMoves(State state, Draws draws, Acceptance acceptance) {
     this.problem = state.problem;
     this.pile = problem.pile();
     this.state = state;
     this.draws = draws;
-    this.audit = audit;
+    this.acceptance = acceptance;
     this.slots = problem.slots();
   }
 
-  /** Tries one exchange. */
-  void exchange(double temperature) {
-    LaidPile laid = state.laid;
+  @Override
+  public void attempt(double temperature) {
+    PileAssignment laid = state.laid;
     int placeA = laid.place(draws.below(laid.pieces()));
     int[] like = pile.places()[pile.kindOf()[placeA]];
     int placeB = like[draws.below(like.length)];
@@ -43,32 +45,24 @@ final class PileMoves {
     if (!possible) {
       return;
     }
-    long most = (long) (temperature * draws.exponential());
-    long told = state.exchangeSequences(placeA, placeB);
-    if (audit != null && audit.full()) {
+    int borderA = slots.border(placeA);
+    int borderB = slots.border(placeB);
+    long delta = state.exchangeSequences(placeA, placeB);
+    if (acceptance.triesOut()) {
       Runnable swap = () -> swap(placeA, placeB);
-      audit.tried(
-          "exchange of a finished piece",
-          told,
-          swap,
-          swap,
-          slots.border(placeA),
-          slots.border(placeB));
+      acceptance.tryOut(EXCHANGE, delta, swap, swap, borderA, borderB);
     }
-    if (told <= most) {
+    if (acceptance.accepts(delta, temperature)) {
       swap(placeA, placeB);
-      state.addCost(told);
-      if (audit != null) {
-        audit.made("exchange of a finished piece", slots.border(placeA), slots.border(placeB));
-      }
+      acceptance.made(EXCHANGE, delta, borderA, borderB);
     }
   }
 
   /** Whether what is still to be worked at one place may be worked at another. */
   private boolean mayBeWorked(int from, int to) {
-    int slot = slots.pieceStart()[from];
-    int end = slots.pieceStart()[from + 1];
-    for (int there = slots.pieceStart()[to]; slot < end; slot++, there++) {
+    int slot = slots.orbitStart()[from];
+    int end = slots.orbitStart()[from + 1];
+    for (int there = slots.orbitStart()[to]; slot < end; slot++, there++) {
       if (!problem.domains().allows(there, state.yarn[slot])) {
         return false;
       }
@@ -77,13 +71,7 @@ final class PileMoves {
   }
 
   private void swap(int placeA, int placeB) {
-    int slotB = slots.pieceStart()[placeB];
-    int end = slots.pieceStart()[placeA + 1];
-    for (int slotA = slots.pieceStart()[placeA]; slotA < end; slotA++, slotB++) {
-      int yarn = state.yarn[slotA];
-      state.apply(slotA, state.yarn[slotB]);
-      state.apply(slotB, yarn);
-    }
+    state.swapSequences(placeA, placeB);
     state.laid.exchange(placeA, placeB);
   }
 }

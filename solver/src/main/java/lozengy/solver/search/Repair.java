@@ -61,7 +61,7 @@ public final class Repair {
     for (int slot : free) {
       int kept = plan.yarn()[slot];
       for (int yarn = 0; yarn < of.yarns() && kept >= 0; yarn++) {
-        int weight = of.slots().weight(of.slots().piece()[slot]);
+        int weight = of.slots().weight(of.slots().orbit()[slot]);
         cost[slot * of.yarns() + yarn] += yarn == kept ? 0 : (int) changeCost * weight;
       }
     }

@@ -278,7 +278,7 @@ public final class Search implements AutoCloseable {
    */
   private void dealPlans(long end) {
     long all = movesLeft(end);
-    Standings standings = new Standings();
+    ElitePool standings = new ElitePool();
     long length = DealSchedule.movesOfPlan(all);
     for (int deal = 0; deal < DealSchedule.PLAN_DEALS && !ended(); deal++) {
       deal(length, deal % 2 == 0);

@@ -15,9 +15,9 @@ final class State {
   final int[] yarn;
   private final int yarns;
   private final Slots slots;
-  private final int[] piece;
+  private final int[] orbit;
   private final int[] layer;
-  private final int[] pieceStart;
+  private final int[] orbitStart;
   private final CostTable table;
   private final boolean tied;
   private final int[] weight;
@@ -28,7 +28,7 @@ final class State {
   private final long hardCost;
   final StockUse stock;
   final SequenceCounts sequences;
-  final LaidPile laid;
+  final PileAssignment laid;
   private final CountUse counts;
   private final OrderUse order;
   private long surplusFacts;
@@ -39,24 +39,24 @@ final class State {
     this.problem = problem;
     this.yarns = problem.yarns();
     this.slots = problem.slots();
-    this.piece = slots.piece();
+    this.orbit = slots.orbit();
     this.layer = slots.layer();
-    this.pieceStart = slots.pieceStart();
+    this.orbitStart = slots.orbitStart();
     this.table = new CostTable(problem);
     this.yarn = new int[slots.count()];
     this.tied = slots.tied();
     this.weight = new int[slots.count()];
     for (int slot = 0; slot < weight.length; slot++) {
-      weight[slot] = slots.weight(piece[slot]);
+      weight[slot] = slots.weight(orbit[slot]);
     }
     this.surplus = new int[problem.targets().length];
     this.balanceCost = problem.balanceCost();
-    this.sequencesMatter = problem.copies() < slots.pieces() || problem.copyCost() > 0;
+    this.sequencesMatter = problem.copies() < slots.orbits() || problem.copyCost() > 0;
     this.copyCost = problem.copyCost();
     this.hardCost = problem.hardCost();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
-    this.laid = new LaidPile(problem);
+    this.laid = new PileAssignment(problem);
     this.counts = new CountUse(problem);
     this.order = OrderUse.of(problem);
   }
@@ -85,7 +85,7 @@ final class State {
     pairFaults -= sequences.surplus() - surplusFacts;
   }
 
-  /** The cost with all penalties, as the sum of the costs told so far. */
+  /** The cost with all penalties, as the sum of the deltas so far. */
   long cost() {
     return cost;
   }
@@ -102,9 +102,9 @@ final class State {
     cost += stock.overdrawLoss();
   }
 
-  /** Adds a told cost once its move is made. */
-  void addCost(long told) {
-    cost += told;
+  /** Adds a delta once its move is made. */
+  void addCost(long delta) {
+    cost += delta;
   }
 
   /**
@@ -113,24 +113,24 @@ final class State {
    */
   long change(int slot, int to, long most) {
     int from = yarn[slot];
-    long told = table.change(slot, from, to) + balanceChange(slot, from, to);
+    long delta = table.change(slot, from, to) + balanceChange(slot, from, to);
     if (counts.any()) {
-      told += counts.change(slot, from, to);
+      delta += counts.change(slot, from, to);
     }
     if (order != null) {
-      told += order.change(slot, from, to, yarn);
+      delta += order.change(slot, from, to, yarn);
     }
     long sequenceGain = sequenceGain();
-    if (told > most + stock.mostToGain(from) + sequenceGain) {
-      return told;
+    if (delta > most + stock.mostToGain(from) + sequenceGain) {
+      return delta;
     }
-    told += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
-    if (sequencesMatter && told <= most + sequenceGain) {
-      int p = piece[slot];
+    delta += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
+    if (sequencesMatter && delta <= most + sequenceGain) {
+      int p = orbit[slot];
       long code = sequences.code(p);
-      told += oneSequence(code, code + sequences.change(slot - pieceStart[p], from, to));
+      delta += oneSequence(code, code + sequences.change(slot - orbitStart[p], from, to));
     }
-    return told;
+    return delta;
   }
 
   /**
@@ -143,15 +143,15 @@ final class State {
     }
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told = table.change(slotA, a, b) + table.change(slotB, b, a);
+    long delta = table.change(slotA, a, b) + table.change(slotB, b, a);
     long ceiling = most + 2 * sequenceGain();
     int ofLayer = layer[slotA];
-    if (ofLayer > 0 && told > ceiling + table.mostTwice(ofLayer)) {
-      return told;
+    if (ofLayer > 0 && delta > ceiling + table.mostTwice(ofLayer)) {
+      return delta;
     }
-    told -= table.countedTwice(slotA, slotB, a, b);
-    boolean settled = !sequencesMatter || told > ceiling;
-    return settled ? told : told + sequenceExchange(slotA, slotB, a, b);
+    delta -= table.countedTwice(slotA, slotB, a, b);
+    boolean settled = !sequencesMatter || delta > ceiling;
+    return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
   /**
@@ -160,74 +160,74 @@ final class State {
   long exchange(int slotA, int slotB, long most) {
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told = table.change(slotA, a, b) + table.change(slotB, b, a);
-    told -= table.countedTwice(slotA, slotB, a, b);
+    long delta = table.change(slotA, a, b) + table.change(slotB, b, a);
+    delta -= table.countedTwice(slotA, slotB, a, b);
     if (layer[slotA] != layer[slotB]) {
-      told += balanceChange(slotA, a, b);
-      told += balanceChange(slotB, b, a);
+      delta += balanceChange(slotA, a, b);
+      delta += balanceChange(slotB, b, a);
     }
     if (counts.any()) {
-      told += countsExchange(slotA, slotB);
+      delta += countsExchange(slotA, slotB);
     }
     if (order != null) {
-      told += order.exchange(slotA, slotB, yarn);
+      delta += order.exchange(slotA, slotB, yarn);
     }
     long sequenceGain = 2 * sequenceGain();
     if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
-      if (told > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
-        return told;
+      if (delta > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
+        return delta;
       }
-      told +=
+      delta +=
           stock.change(
               a,
               problem.need(slotA, a) - problem.need(slotB, a),
               b,
               problem.need(slotA, b) - problem.need(slotB, b));
     }
-    boolean settled = !sequencesMatter || told > most + sequenceGain;
-    return settled ? told : told + sequenceExchange(slotA, slotB, a, b);
+    boolean settled = !sequencesMatter || delta > most + sequenceGain;
+    return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
   /** The cost of exchanging the whole sequences of two pieces of one kind. */
-  long exchangeSequences(int pieceA, int pieceB) {
-    long told = 0;
-    int slotA = pieceStart[pieceA];
-    int slotB = pieceStart[pieceB];
-    for (int end = pieceStart[pieceA + 1]; slotA < end; slotA++, slotB++) {
+  long exchangeSequences(int orbitA, int orbitB) {
+    long delta = 0;
+    int slotA = orbitStart[orbitA];
+    int slotB = orbitStart[orbitB];
+    for (int end = orbitStart[orbitA + 1]; slotA < end; slotA++, slotB++) {
       int a = yarn[slotA];
       int b = yarn[slotB];
       if (a != b) {
-        told += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
-        told -= table.countedTwice(slotA, slotB, a, b);
+        delta += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
+        delta -= table.countedTwice(slotA, slotB, a, b);
       }
     }
     if (order != null) {
-      told += order.exchange(slots.border(pieceA), slots.border(pieceB), yarn);
+      delta += order.exchange(slots.border(orbitA), slots.border(orbitB), yarn);
     }
-    return counts.any() ? told + countsExchangeOfSequences(pieceA, pieceB) : told;
+    return counts.any() ? delta + countsExchangeOfSequences(orbitA, orbitB) : delta;
   }
 
   private long countsExchange(int slotA, int slotB) {
     int a = yarn[slotA];
     int b = yarn[slotB];
-    long told = counts.change(slotA, a, b);
+    long delta = counts.change(slotA, a, b);
     counts.apply(slotA, a, b);
-    told += counts.change(slotB, b, a);
+    delta += counts.change(slotB, b, a);
     counts.apply(slotA, b, a);
-    return told;
+    return delta;
   }
 
-  private long countsExchangeOfSequences(int pieceA, int pieceB) {
+  private long countsExchangeOfSequences(int orbitA, int orbitB) {
     long before = counts.broken();
-    exchangeCounted(pieceA, pieceB, false);
-    long told = hardCost * (counts.broken() - before);
-    exchangeCounted(pieceA, pieceB, true);
-    return told;
+    exchangeCounted(orbitA, orbitB, false);
+    long delta = hardCost * (counts.broken() - before);
+    exchangeCounted(orbitA, orbitB, true);
+    return delta;
   }
 
-  private void exchangeCounted(int pieceA, int pieceB, boolean back) {
-    int slotB = pieceStart[pieceB];
-    for (int slotA = pieceStart[pieceA]; slotA < pieceStart[pieceA + 1]; slotA++, slotB++) {
+  private void exchangeCounted(int orbitA, int orbitB, boolean back) {
+    int slotB = orbitStart[orbitB];
+    for (int slotA = orbitStart[orbitA]; slotA < orbitStart[orbitA + 1]; slotA++, slotB++) {
       int a = back ? yarn[slotB] : yarn[slotA];
       int b = back ? yarn[slotA] : yarn[slotB];
       if (a != b) {
@@ -253,7 +253,7 @@ final class State {
 
   /** The most that one piece's other sequence could win; nothing while no two are alike. */
   private long sequenceGain() {
-    if (sequences.distinct() == slots.pieces()) {
+    if (sequences.distinct() == slots.orbits()) {
       return 0;
     }
     return sequences.surplus() > surplusFacts ? copyCost + hardCost : copyCost;
@@ -262,23 +262,23 @@ final class State {
   private long oneSequence(long before, long after) {
     int old = sequences.count(before);
     int now = sequences.count(after);
-    long told = (old == 1 ? copyCost : 0) - (now == 0 ? copyCost : 0);
+    long delta = (old == 1 ? copyCost : 0) - (now == 0 ? copyCost : 0);
     if (old > problem.copies()) {
-      told -= hardCost;
+      delta -= hardCost;
     }
-    return now >= problem.copies() ? told + hardCost : told;
+    return now >= problem.copies() ? delta + hardCost : delta;
   }
 
   private long sequenceExchange(int slotA, int slotB, int a, int b) {
-    int pieceA = piece[slotA];
-    int pieceB = piece[slotB];
-    long codeA = sequences.code(pieceA);
-    long changeA = sequences.change(slotA - pieceStart[pieceA], a, b);
-    long changeB = sequences.change(slotB - pieceStart[pieceB], b, a);
-    if (pieceA == pieceB) {
+    int orbitA = orbit[slotA];
+    int orbitB = orbit[slotB];
+    long codeA = sequences.code(orbitA);
+    long changeA = sequences.change(slotA - orbitStart[orbitA], a, b);
+    long changeB = sequences.change(slotB - orbitStart[orbitB], b, a);
+    if (orbitA == orbitB) {
       return oneSequence(codeA, codeA + changeA + changeB);
     }
-    long codeB = sequences.code(pieceB);
+    long codeB = sequences.code(orbitB);
     long newA = codeA + changeA;
     long newB = codeB + changeB;
     int oldA = sequences.count(codeA);
@@ -299,20 +299,31 @@ final class State {
 
   /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
   boolean atFault(int slot) {
-    int p = piece[slot];
+    int p = orbit[slot];
     return table.clashes(slot, yarn)
         || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
   }
 
-  /** Gives a slot another yarn. The cost told for it is to be added by the caller. */
+  /** Exchanges the yarns of two pieces with as many rounds; the laid pile stays. */
+  void swapSequences(int orbitA, int orbitB) {
+    int slotB = orbitStart[orbitB];
+    int end = orbitStart[orbitA + 1];
+    for (int slotA = orbitStart[orbitA]; slotA < end; slotA++, slotB++) {
+      int a = yarn[slotA];
+      apply(slotA, yarn[slotB]);
+      apply(slotB, a);
+    }
+  }
+
+  /** Gives a slot another yarn. Its delta is to be added by the caller. */
   void apply(int slot, int to) {
     int from = yarn[slot];
     if (from == to) {
       return;
     }
     pairFaults += table.apply(slot, from, to, yarn);
-    int p = piece[slot];
-    int start = pieceStart[p];
+    int p = orbit[slot];
+    int start = orbitStart[p];
     if (counts.any()) {
       counts.apply(slot, from, to);
     }
@@ -341,6 +352,6 @@ final class State {
 
   /** Whether a slot may change. */
   boolean free(int slot) {
-    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(piece[slot]);
+    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(orbit[slot]);
   }
 }

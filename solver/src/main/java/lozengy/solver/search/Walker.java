@@ -11,9 +11,6 @@ import lozengy.solver.problem.Problem;
  */
 final class Walker {
 
-  /** Of moves of borders alone, one in so many is a chain. */
-  private static final int CHAIN_EVERY = 8;
-
   /** Moves between two changes of temperature. */
   private static final int STRIDE = 256;
 
@@ -30,9 +27,10 @@ final class Walker {
 
   private final Problem problem;
   private final State state;
-  private final Audit audit;
+  private final Acceptance acceptance;
+  private Neighbourhood neighbourhood;
   private Moves moves;
-  private final PileMoves pileMoves;
+  private final Operator pileMoves;
   private final int pileShare;
   private final Draws draws;
   private final int lookEvery;
@@ -62,9 +60,17 @@ final class Walker {
     this.nextPlan = Math.floorMod(seed, Search.WALKERS);
     this.draws = new Draws(seed);
     this.state = new State(problem);
-    this.audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
-    this.moves = new Moves(state, draws, audit, plans.few());
-    this.pileMoves = new PileMoves(state, draws, audit);
+    Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
+    this.acceptance = new Acceptance(state, draws, audit);
+    this.neighbourhood = new Neighbourhood(problem, draws, problem.slots().free());
+    this.moves =
+        new Moves(
+            state,
+            draws,
+            acceptance,
+            neighbourhood,
+            new Chains(state, draws, acceptance, plans.few()));
+    this.pileMoves = new PileMoves(state, draws, acceptance);
     this.pileShare = pileShare(problem);
     this.best = new int[problem.slots().count()];
     this.windowPart = Math.min(1, (double) WINDOW / Math.max(1, problem.slots().free().length));
@@ -115,7 +121,7 @@ final class Walker {
 
   private void start(int[] assignment) {
     state.reset(assignment);
-    moves.keepTo(0, 1);
+    neighbourhood.keepTo(0, 1);
     untilWindow = 0;
     new Mending(state, moves).mend();
     look();
@@ -140,9 +146,10 @@ final class Walker {
     state.stock.bar(bar);
   }
 
-  /** Changes only some of the free slots from now on. */
+  /** Changes only some of the free slots from now on, one or two at a time. */
   void changeOnly(int[] some) {
-    moves = new Moves(state, draws, audit, plans.few(), some);
+    neighbourhood = new Neighbourhood(problem, draws, some);
+    moves = new Moves(state, draws, acceptance, neighbourhood, null);
   }
 
   /** Goes on from an assignment. */
@@ -172,7 +179,7 @@ final class Walker {
       int stride = (int) Math.min(STRIDE, count - done);
       if (windowPart < 1 && (untilWindow -= stride) <= 0) {
         untilWindow = WINDOW * MOVES_PER_WINDOW_SLOT;
-        moves.keepTo(draws.unit(), windowPart);
+        neighbourhood.keepTo(draws.unit(), windowPart);
       }
       for (int i = 0; i < stride; i++) {
         move(temperature);
@@ -187,39 +194,17 @@ final class Walker {
 
   private void move(double temperature) {
     if (pileShare > 0 && (pileShare == DRAWS || draws.below(DRAWS) < pileShare)) {
-      pileMoves.exchange(temperature);
-      return;
-    }
-    if (bordersOnly) {
-      moveBorder(temperature);
-      return;
-    }
-    int kind = draws.below(DRAWS);
-    // The plan of counts is good, and few changes better it: most moves keep it.
-    boolean keepCounts = barred && state.stock.overdrawn() == 0;
-    if (keepCounts && kind < 40) {
-      moves.exchangeAlike(temperature);
-    } else if (keepCounts && kind < 44 || kind < 24) {
-      moves.change(temperature);
-    } else if (kind < 52) {
-      moves.exchange(temperature);
-    } else if (kind < 56) {
-      moves.exchangeAcross(temperature);
-    } else if (kind < 59) {
-      moves.exchangeWithin(temperature);
-    } else if (kind < 63) {
-      moves.exchangeSequences(temperature);
+      pileMoves.attempt(temperature);
     } else {
-      moves.chain(temperature);
+      mix().attempt(temperature);
     }
   }
 
-  private void moveBorder(double temperature) {
-    if (draws.below(CHAIN_EVERY) == 0) {
-      moves.chain(temperature);
-    } else {
-      moves.border(temperature);
+  private Mix mix() {
+    if (bordersOnly) {
+      return moves.borders();
     }
+    return barred && state.stock.overdrawn() == 0 ? moves.countsKept() : moves.any();
   }
 
   /** Presses harder while a yarn stays overdrawn, more gently while none is. */

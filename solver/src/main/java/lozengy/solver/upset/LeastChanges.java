@@ -89,7 +89,7 @@ public final class LeastChanges {
       Start.Outcome outcome = FewChanges.find(blanket, before, known - 1, 1, limits);
       if (outcome instanceof Start.None) {
         floor = known;
-      } else if (outcome instanceof Start.Found found) {
+      } else if (outcome instanceof Start.Solution found) {
         know(found.sequences());
       }
       small = known < was;

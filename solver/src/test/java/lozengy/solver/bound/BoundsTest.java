@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -22,12 +21,10 @@ import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -87,8 +84,7 @@ class BoundsTest {
       }
       Blanket blanket = Blanket.of(brief);
       SolveOptions options =
-          new SolveOptions(
-              seed, OptionalLong.of(100_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+          SolveOptions.defaults().withSeed(seed).withMoves(100_000).withThreads(1);
       if (Solver.solve(blanket, Optional.empty(), options) instanceof SolveResult.Found found) {
         double bound = Bounds.of(blanket, new BoundLimits(2), () -> false).total();
         double total = found.arrangement().score().total();
@@ -108,9 +104,7 @@ class BoundsTest {
             .yarns(8, Tone.MID, 1_000_000)
             .note("all", PieceState.PLANNED, "A", "B", "C", null)
             .build();
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(20_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(20_000).withThreads(1);
 
     SolveResult.Found found =
         assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options));
@@ -166,9 +160,7 @@ class BoundsTest {
   @Test
   void aFewYarnsAreBoundedClosely() {
     Blanket blanket = evenStock(4, 5, 4, 1.2);
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(1_000_000), OptionalDouble.empty(), 1, () -> false, told -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(1_000_000).withThreads(1);
     double found =
         assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
             .arrangement()
@@ -193,27 +185,12 @@ class BoundsTest {
       Srgb colour = new Srgb(i % 2 * 200, i / 2 % 2 * 200, i / 4 * 200);
       long have = Math.round(size.pieces() * 5000 * stock / yarnCount);
       yarns.add(
-          new Yarn(
-              "Y" + i,
-              "Yarn " + i,
-              colour,
-              Optional.empty(),
-              0,
-              Optional.of(new YarnAmount.Length(have)),
-              1,
-              Optional.empty()));
+          Yarn.of("Y" + i, colour)
+              .withName("Yarn " + i)
+              .withLeft(Optional.of(new YarnAmount.Length(have))));
     }
     return Blanket.of(
-        new Brief(
-            "Even stock",
-            size,
-            motifs,
-            yarns,
-            ToneLimits.DEFAULT,
-            Optional.empty(),
-            Optional.empty(),
-            Rules.DEFAULT,
-            new Preferences(Map.of(Part.VARIETY, 0.0)),
-            List.of()));
+        Brief.of("Even stock", size, motifs, yarns)
+            .withPrefer(new Preferences(Map.of(Part.VARIETY, 0.0))));
   }
 }

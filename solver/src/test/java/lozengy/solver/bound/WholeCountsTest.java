@@ -20,12 +20,10 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Rules;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -130,28 +128,15 @@ class WholeCountsTest {
     List<Yarn> yarns = new ArrayList<>();
     for (int i = 0; i < YARNS; i++) {
       yarns.add(
-          new Yarn(
-              "Y" + i,
-              "Yarn " + i,
-              new Srgb(i * 100, 200, 50),
-              Optional.empty(),
-              0,
-              Optional.of(new YarnAmount.Length(stock - less[i])),
-              1 + i % 2,
-              Optional.empty()));
+          Yarn.of("Y" + i, new Srgb(i * 100, 200, 50))
+              .withName("Yarn " + i)
+              .withLeft(Optional.of(new YarnAmount.Length(stock - less[i])))
+              .withShare(1 + i % 2));
     }
     PieceNote lock =
         new PieceNote(List.of("r1c1"), List.of(Optional.of("Y2")), PieceState.PLANNED, Set.of());
-    return new Brief(
-        "Whole",
-        size,
-        motifs,
-        yarns,
-        ToneLimits.DEFAULT,
-        Optional.empty(),
-        Optional.empty(),
-        Rules.DEFAULT,
-        new Preferences(Map.of()),
-        List.of(lock));
+    return Brief.of("Whole", size, motifs, yarns)
+        .withPrefer(new Preferences(Map.of()))
+        .withPieces(List.of(lock));
   }
 }

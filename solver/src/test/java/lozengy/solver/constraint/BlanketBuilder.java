@@ -27,7 +27,6 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -90,7 +89,7 @@ public final class BlanketBuilder {
     String code = index < 26 ? String.valueOf((char) ('A' + index)) : "Y" + index;
     Optional<Ball> ball = Optional.of(new Ball(50, 100_000 + 10_000L * index));
     Optional<YarnAmount> left = Optional.of(new YarnAmount.Length(millimetres));
-    yarns.add(new Yarn(code, code, colour, ball, 0, left, 1, Optional.of(tone)));
+    yarns.add(Yarn.of(code, colour).withBall(ball).withLeft(left).withTone(Optional.of(tone)));
     return this;
   }
 
@@ -145,6 +144,13 @@ public final class BlanketBuilder {
     return this;
   }
 
+  /** Notes a piece of which some rounds are worked, from the centre; null codes are open. */
+  public BlanketBuilder begun(String name, int worked, String... codes) {
+    List<Optional<String>> rounds = Stream.of(codes).map(Optional::ofNullable).toList();
+    notes.add(new PieceNote(List.of(name), rounds, false, PieceState.PLANNED, worked, Set.of()));
+    return this;
+  }
+
   /** Notes rounds of a piece, centre first; {@code null} leaves one open. */
   public BlanketBuilder note(String piece, PieceState state, String... rounds) {
     List<Optional<String>> codes = Stream.of(rounds).map(Optional::ofNullable).toList();
@@ -163,20 +169,15 @@ public final class BlanketBuilder {
   /** The blanket; locks may break rules. */
   public Blanket build() {
     return Blanket.ofUnjudged(
-        new Brief(
-            "test",
-            size,
-            motifs,
-            yarns,
-            ToneLimits.DEFAULT,
-            joining,
-            Optional.empty(),
-            Rules.DEFAULT
-                .withMinContrast(minContrast)
-                .withWithinPiece(withinPiece)
-                .withCopies(copies)
-                .withKeepBack(keepBackPercent),
-            prefer,
-            notes));
+        Brief.of("test", size, motifs, yarns)
+            .withUses(joining, Optional.empty())
+            .withRules(
+                Rules.DEFAULT
+                    .withMinContrast(minContrast)
+                    .withWithinPiece(withinPiece)
+                    .withCopies(copies)
+                    .withKeepBack(keepBackPercent))
+            .withPrefer(prefer)
+            .withPieces(notes));
   }
 }

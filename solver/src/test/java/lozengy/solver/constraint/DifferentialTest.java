@@ -36,9 +36,11 @@ class DifferentialTest {
       boolean fits = Proof.count(ConstraintModel.of(blanket), 1, AMPLE).arrangements() > 0;
       Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, AMPLE);
       if (fits) {
-        assertTrue(outcome instanceof Start.Found, "seed " + seed + ": " + outcome);
+        assertTrue(outcome instanceof Start.Solution, "seed " + seed + ": " + outcome);
         assertEquals(
-            List.of(), Check.faults(blanket, ((Start.Found) outcome).sequences()), "seed " + seed);
+            List.of(),
+            Check.faults(blanket, ((Start.Solution) outcome).sequences()),
+            "seed " + seed);
       } else {
         assertEquals(new Start.None(), outcome, "seed " + seed);
       }

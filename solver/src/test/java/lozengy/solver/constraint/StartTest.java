@@ -57,8 +57,8 @@ class StartTest {
     for (long seed = 0; seed < 3; seed++) {
       Blanket blanket = throwOf143(slackPercent, seed);
       Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, LIMITS);
-      assertTrue(outcome instanceof Start.Found, "seed " + seed + ": " + outcome);
-      assertEquals(List.of(), Check.faults(blanket, ((Start.Found) outcome).sequences()));
+      assertTrue(outcome instanceof Start.Solution, "seed " + seed + ": " + outcome);
+      assertEquals(List.of(), Check.faults(blanket, ((Start.Solution) outcome).sequences()));
     }
   }
 
@@ -67,7 +67,7 @@ class StartTest {
     for (long seed = 0; seed < 5; seed++) {
       Blanket blanket = throwOf143(0.05, seed);
       Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, LIMITS);
-      if (outcome instanceof Start.Found found) {
+      if (outcome instanceof Start.Solution found) {
         assertEquals(List.of(), Check.faults(blanket, found.sequences()));
       } else {
         assertEquals(new Start.None(), outcome, "seed " + seed);

@@ -41,7 +41,8 @@ class ChainsTest {
     State state = new State(problem);
     state.reset(problem.assignment(chessboard));
     assertEquals(0, state.hard());
-    Chains chains = new Chains(state, new Draws(1), null, true);
+    Draws draws = new Draws(1);
+    Chains chains = new Chains(state, draws, new Acceptance(state, draws, null), true);
     int before = state.yarn[0];
     for (int tries = 0; tries < 20 && state.yarn[0] == before; tries++) {
       chains.exchange(0, ANY_LOSS);

@@ -29,7 +29,6 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
-import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Pairs;
@@ -88,17 +87,9 @@ final class FewBorderBriefs {
             .withMinContrast(joined ? 8 : 0)
             .withCopies(random.nextInt(3) == 0 ? OptionalInt.of(1) : OptionalInt.empty());
     Brief ample =
-        new Brief(
-            "Few",
-            size,
-            motifs(size, rules),
-            yarns(classes, stock),
-            ToneLimits.DEFAULT,
-            Optional.empty(),
-            Optional.empty(),
-            rules,
-            new Preferences(Map.of()),
-            List.of());
+        Brief.of("Few", size, motifs(size, rules), yarns(classes, stock))
+            .withRules(rules)
+            .withPrefer(new Preferences(Map.of()));
     // a mirror keeps the sides of a layout on point; its stock stays ample
     if (symmetry == 0 && size.setting() == Setting.ON_POINT && rules.copies().isEmpty()) {
       return ample.withLook(Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT));
@@ -170,15 +161,10 @@ final class FewBorderBriefs {
                   : new Srgb(10 * i, 5 * i, 3 * i)
               : new Srgb(200 + 5 * (i % 10), 255 - 7 * (i % 10), 180 + 4 * (i % 10));
       yarns.add(
-          new Yarn(
-              "Y" + i,
-              "Yarn " + i,
-              colour,
-              Optional.empty(),
-              0,
-              Optional.of(new YarnAmount.Length(stock[i])),
-              1,
-              Optional.of(dark ? Tone.DARK : Tone.LIGHT)));
+          Yarn.of("Y" + i, colour)
+              .withName("Yarn " + i)
+              .withLeft(Optional.of(new YarnAmount.Length(stock[i])))
+              .withTone(Optional.of(dark ? Tone.DARK : Tone.LIGHT)));
     }
     return yarns;
   }

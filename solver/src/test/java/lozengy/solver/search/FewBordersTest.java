@@ -91,10 +91,10 @@ class FewBordersTest {
       State state = new State(problem);
       state.reset(new CountPlan(problem, new BorderPlans(problem).all().get(0), draws).deal(100));
       long before = clashes(state);
-      Chains chains = new Chains(state, draws, null, true);
+      Chains chains = new Chains(state, draws, new Acceptance(state, draws, null), true);
       int[] was = state.yarn.clone();
       for (int i = 0; i < 50; i++) {
-        int piece = draws.below(problem.slots().pieces());
+        int piece = draws.below(problem.slots().orbits());
         // so hot that whatever is possible is taken
         chains.exchange(problem.slots().border(piece), 1e15);
       }
@@ -150,7 +150,7 @@ class FewBordersTest {
   }
 
   private static int[] colouring(Problem problem) {
-    boolean[][] wanted = new boolean[problem.slots().pieces()][problem.yarns()];
+    boolean[][] wanted = new boolean[problem.slots().orbits()][problem.yarns()];
     return new BorderColouring(problem, BorderGraph.of(problem), new Draws(1), wanted).find();
   }
 

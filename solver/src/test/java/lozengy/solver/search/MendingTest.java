@@ -31,7 +31,9 @@ class MendingTest {
       }
       Draws draws = new Draws(seed);
       State state = new State(problem);
-      Moves moves = new Moves(state, draws, new Audit(Assertions.FULL, state, seed), false);
+      Acceptance acceptance = new Acceptance(state, draws, new Audit(Assertions.FULL, state, seed));
+      Neighbourhood all = new Neighbourhood(problem, draws, problem.slots().free());
+      Moves moves = new Moves(state, draws, acceptance, all, null);
       state.reset(new CountPlan(problem, draws).deal(300));
       assertEquals(state.hard() > state.stock.overdrawn(), anyAtFault(state), "seed " + seed);
       before += state.hard();

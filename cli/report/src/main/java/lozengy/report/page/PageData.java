@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
@@ -98,7 +98,7 @@ final class PageData {
       }
     }
     List<Object> pieces = new ArrayList<>();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       int piece = place.index();
       pieces.add(

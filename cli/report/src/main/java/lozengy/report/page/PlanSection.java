@@ -3,7 +3,7 @@ package lozengy.report.page;
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.report.ChartOptions;
@@ -145,7 +145,7 @@ final class PlanSection {
   }
 
   private void marksKey() {
-    Laid laid = Laid.of(blanket, arrangement.sequences());
+    PilePlacement laid = PilePlacement.of(blanket, arrangement.sequences());
     boolean worked =
         blanket.layout().places().stream().anyMatch(place -> laid.worked(place.index()));
     if (worked) {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
@@ -21,13 +21,13 @@ final class WorkSections {
   private final Markup html;
   private final Arrangement arrangement;
   private final Blanket blanket;
-  private final Laid laid;
+  private final PilePlacement laid;
 
   WorkSections(Markup html, Arrangement arrangement) {
     this.html = html;
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
-    this.laid = Laid.of(blanket, arrangement.sequences());
+    this.laid = PilePlacement.of(blanket, arrangement.sequences());
   }
 
   void write() {
@@ -36,7 +36,7 @@ final class WorkSections {
   }
 
   private void makeList() {
-    List<MakeList.Batch> batches = MakeList.of(blanket, arrangement.sequences()).batches();
+    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
     html.open("section", "id", "make", "aria-labelledby", "make-head");
     html.text("h2", "Make list", "id", "make-head");
     if (batches.isEmpty()) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.PieceKind;
@@ -54,7 +54,7 @@ final class PieceTables {
                     .optional())
             .refers("border", YarnTable.YARNS, "code");
     Sequences sequences = arrangement.sequences();
-    Laid laid = Laid.of(blanket, sequences);
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       int piece = place.index();
       table.row(

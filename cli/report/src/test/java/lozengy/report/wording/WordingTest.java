@@ -51,17 +51,7 @@ class WordingTest {
     List<Yarn> yarns = new ArrayList<>();
     for (int i = 0; i < blanket.yarnCount(); i++) {
       Yarn yarn = blanket.yarn(i);
-      yarns.add(
-          new Yarn(
-              yarn.code(),
-              names[i],
-              yarn.colour(),
-              yarn.ball(),
-              yarn.balls(),
-              yarn.left(),
-              yarn.share(),
-              yarn.statedTone(),
-              yarn.counted()));
+      yarns.add(yarn.withName(names[i]));
     }
     return Blanket.of(blanket.brief().withYarns(yarns));
   }

@@ -12,7 +12,7 @@ public interface Argument {
    * @param asked what is asked for
    * @return findings, each of which alone is a proof; empty where the argument finds nothing
    */
-  List<Finding> findings(Asked asked);
+  List<Finding> findings(Requirements asked);
 
   /**
    * What a finding says of its pieces: others may say the same of other pieces, and where many do,

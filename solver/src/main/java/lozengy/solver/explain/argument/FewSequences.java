@@ -23,7 +23,7 @@ final class FewSequences implements Argument {
   private static final int MOST_COMPARED = 300;
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     RoundYarns direct = asked.direct();
     if (asked.copies().isEmpty()) {
@@ -69,7 +69,7 @@ final class FewSequences implements Argument {
     return findings;
   }
 
-  private static RuleId[] rules(Asked asked) {
+  private static RuleId[] rules(Requirements asked) {
     return Stream.concat(Stream.of(RuleId.COPIES), Stream.of(asked.clashRules(true)))
         .toArray(RuleId[]::new);
   }
@@ -95,7 +95,7 @@ final class FewSequences implements Argument {
         .toList();
   }
 
-  private static SequenceLister.Within within(Asked asked, int piece) {
+  private static SequenceLister.Within within(Requirements asked, int piece) {
     int centre = asked.blanket().index().centre(piece);
     return (round, yarn, other, otherYarn) ->
         asked.clashes().bars(centre + round, yarn, centre + other, otherYarn);

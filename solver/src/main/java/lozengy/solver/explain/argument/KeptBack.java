@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.solver.explain.argument.Finding.Slot;
 
 /** So much kept back that nothing is left to work with: the cause, where all else would follow. */
@@ -14,7 +13,7 @@ final class KeptBack implements Argument {
   private static final double ALL = 100;
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     double percent = blanket.brief().rules().keepBackPercent();
     boolean bounded = IntStream.range(0, blanket.yarnCount()).allMatch(asked::bounded);
@@ -24,7 +23,7 @@ final class KeptBack implements Argument {
     List<Slot> slots = new ArrayList<>();
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        if (blanket.state(piece) == PieceState.PLANNED && takesUsable(asked, piece, round)) {
+        if (!blanket.worked(piece, round) && takesUsable(asked, piece, round)) {
           slots.add(new Slot(piece, round));
         }
       }
@@ -38,7 +37,7 @@ final class KeptBack implements Argument {
   }
 
   /** Whether a round takes yarn, whatever it is worked in, and all of that is kept back. */
-  private static boolean takesUsable(Asked asked, int piece, int round) {
+  private static boolean takesUsable(Requirements asked, int piece, int round) {
     Blanket blanket = asked.blanket();
     return IntStream.range(0, blanket.yarnCount())
         .allMatch(

@@ -16,7 +16,7 @@ import lozengy.solver.explain.argument.Finding.Slot;
 final class LongRounds implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     RoundYarns direct = asked.direct();
     RoundYarns left = direct.copy();
@@ -45,7 +45,7 @@ final class LongRounds implements Argument {
   }
 
   /** Takes out of the domains the yarns of which not even one such round can be worked. */
-  static void filter(Asked asked, RoundYarns domains) {
+  static void filter(Requirements asked, RoundYarns domains) {
     RoundYarns before = domains.copy();
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     for (YarnLoad load : asked.loads()) {

@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 
@@ -13,7 +12,7 @@ import lozengy.model.check.RuleId;
 final class OverdrawnByPile implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     if (asked.stacks().isEmpty()) {
       return List.of();
@@ -39,7 +38,7 @@ final class OverdrawnByPile implements Argument {
     return findings;
   }
 
-  private static long[] onPile(Asked asked) {
+  private static long[] onPile(Requirements asked) {
     long[] onPile = new long[asked.blanket().yarnCount()];
     for (Stack stack : asked.stacks()) {
       for (int round = 0; round < stack.yarns().length; round++) {
@@ -50,15 +49,15 @@ final class OverdrawnByPile implements Argument {
     return onPile;
   }
 
-  /** What finished pieces take that have their place. */
-  private static long[] placed(Asked asked) {
+  /** What worked rounds take that have their place. */
+  private static long[] placed(Requirements asked) {
     Blanket blanket = asked.blanket();
     RoundYarns held = asked.held();
     long[] placed = new long[blanket.yarnCount()];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = held.only(piece, round);
-        if (blanket.state(piece) != PieceState.PLANNED && yarn >= 0) {
+        if (blanket.worked(piece, round) && yarn >= 0) {
           placed[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
         }
       }

@@ -13,7 +13,7 @@ import lozengy.solver.explain.argument.Finding.Slot;
 final class OverdrawnYarns implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     List<Finding> findings = new ArrayList<>();
     for (YarnLoad load : asked.loads()) {
       if (load.openCapacity() < 0) {
@@ -28,7 +28,7 @@ final class OverdrawnYarns implements Argument {
     return Shortfall.fewestOpen(blanket, finding);
   }
 
-  private static Finding finding(Asked asked, YarnLoad load) {
+  private static Finding finding(Requirements asked, YarnLoad load) {
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     List<Slot> slots = new ArrayList<>();
     for (YarnLoad.Term term : load.terms()) {

@@ -15,7 +15,7 @@ import lozengy.model.check.ClashGraph;
 record PieceSort(List<List<Integer>> yarns, List<List<Integer>> clashes) {
 
   /** The sort of a piece. */
-  static PieceSort of(Asked asked, int piece) {
+  static PieceSort of(Requirements asked, int piece) {
     RoundIndex index = asked.blanket().index();
     ClashGraph clashes = asked.clashes();
     List<List<Integer>> within = new ArrayList<>();

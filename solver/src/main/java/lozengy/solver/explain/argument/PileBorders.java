@@ -26,7 +26,7 @@ import lozengy.solver.constraint.IndependentSets;
 final class PileBorders implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     if (!asked.bordersDiffer() || asked.stacks().isEmpty()) {
       return List.of();
     }
@@ -59,7 +59,7 @@ final class PileBorders implements Argument {
   }
 
   /** A yarn and others that the pile shows on borders and that all look alike to each other. */
-  private static Set<Integer> alike(Asked asked, int yarn) {
+  private static Set<Integer> alike(Requirements asked, int yarn) {
     Set<Integer> alike = new TreeSet<>(Set.of(yarn));
     for (Stack stack : asked.stacks()) {
       boolean all = alike.stream().allMatch(y -> asked.blanket().sameBorder(y, stack.border()));
@@ -70,7 +70,8 @@ final class PileBorders implements Argument {
     return alike;
   }
 
-  private static Optional<Reason> reason(Asked asked, RoundYarns held, Set<Integer> borders) {
+  private static Optional<Reason> reason(
+      Requirements asked, RoundYarns held, Set<Integer> borders) {
     Blanket blanket = asked.blanket();
     Map<PieceKind, Integer> all = new EnumMap<>(PieceKind.class);
     for (Stack stack : asked.stacks()) {
@@ -114,7 +115,7 @@ final class PileBorders implements Argument {
 
   /** Places that locks leave to such a border and that lie beside no worked piece with one. */
   private static boolean[] open(
-      Asked asked, RoundYarns held, Pairs seams, Set<Integer> borders, boolean[] shows) {
+      Requirements asked, RoundYarns held, Pairs seams, Set<Integer> borders, boolean[] shows) {
     boolean[] open = new boolean[shows.length];
     List<Stack> stacks = asked.stacks().stream().filter(s -> borders.contains(s.border())).toList();
     for (int piece = 0; piece < open.length; piece++) {

@@ -11,7 +11,7 @@ import lozengy.model.check.RuleId;
 final class PileLocks implements Argument {
 
   /** The pile's places as some lines of a brief leave them. */
-  private record Places(Asked asked, RoundYarns held, RoundYarns worked)
+  private record Places(Requirements asked, RoundYarns held, RoundYarns worked)
       implements PileMatching.Places {
 
     @Override
@@ -46,7 +46,7 @@ final class PileLocks implements Argument {
   }
 
   /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
-  static boolean fits(Asked asked, RoundYarns held, Stack stack, int piece) {
+  static boolean fits(Requirements asked, RoundYarns held, Stack stack, int piece) {
     boolean fits = asked.blanket().takesPile(piece) && asked.blanket().kind(piece) == stack.kind();
     for (int round = 0; fits && round < stack.yarns().length; round++) {
       fits = held.allows(piece, round, stack.yarns()[round]);
@@ -55,7 +55,7 @@ final class PileLocks implements Argument {
   }
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     if (asked.stacks().isEmpty()) {
       return List.of();

@@ -16,7 +16,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Orbits;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.ReadyCount;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
@@ -35,7 +34,7 @@ final class StuckCounts implements Argument {
   private static final RuleId[] NONE = {};
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     List<Finding> findings = new ArrayList<>();
     List<ReadyCount> counts = ReadyCount.of(asked.blanket());
     for (ReadyCount count : counts) {
@@ -53,7 +52,7 @@ final class StuckCounts implements Argument {
     return findings;
   }
 
-  private static Optional<Finding> tooFew(Asked asked, ReadyCount count) {
+  private static Optional<Finding> tooFew(Requirements asked, ReadyCount count) {
     int[] able =
         IntStream.of(count.pieces())
             .filter(
@@ -75,26 +74,28 @@ final class StuckCounts implements Argument {
     return Optional.empty();
   }
 
-  private static IntStream rounds(Asked asked, ReadyCount count, int piece) {
+  private static IntStream rounds(Requirements asked, ReadyCount count, int piece) {
     int rounds = asked.direct().rounds(piece);
     return IntStream.range(0, rounds).filter(round -> count.covers(round, rounds));
   }
 
-  private static boolean allows(Asked asked, ReadyCount count, int piece, int round) {
+  private static boolean allows(Requirements asked, ReadyCount count, int piece, int round) {
     return asked.direct().allows(piece, round, count.yarn());
   }
 
-  private static boolean must(Asked asked, ReadyCount count, int piece, int round) {
+  private static boolean must(Requirements asked, ReadyCount count, int piece, int round) {
     return allows(asked, count, piece, round) && asked.direct().size(piece, round) == 1;
   }
 
-  private static Finding few(Asked asked, ReadyCount count, Lack lack, long can, RuleId... rules) {
+  private static Finding few(
+      Requirements asked, ReadyCount count, Lack lack, long can, RuleId... rules) {
     long left = Math.max(0, asked.loads().get(count.yarn()).capacity());
     Reason reason = new Reason.CountTooFew(count.asked(), count.yarn(), lack, can, left);
     return finding(asked, count, reason, rules);
   }
 
-  private static Finding finding(Asked asked, ReadyCount count, Reason reason, RuleId... rules) {
+  private static Finding finding(
+      Requirements asked, ReadyCount count, Reason reason, RuleId... rules) {
     List<Slot> slots = new ArrayList<>();
     for (int piece : count.pieces()) {
       rounds(asked, count, piece).forEach(round -> slots.add(new Slot(piece, round)));
@@ -105,7 +106,7 @@ final class StuckCounts implements Argument {
   }
 
   /** How many of the pieces can show the yarn in their borders, where only these count. */
-  private static long apart(Asked asked, ReadyCount count, int[] able) {
+  private static long apart(Requirements asked, ReadyCount count, int[] able) {
     Blanket blanket = asked.blanket();
     boolean bordersOnly =
         IntStream.of(able)
@@ -132,7 +133,7 @@ final class StuckCounts implements Argument {
   }
 
   /** For how many of the pieces the yarn suffices, the shortest round of each. */
-  private static int enough(Asked asked, ReadyCount count, int[] able) {
+  private static int enough(Requirements asked, ReadyCount count, int[] able) {
     Blanket blanket = asked.blanket();
     long[] lengths =
         IntStream.of(able)
@@ -158,7 +159,7 @@ final class StuckCounts implements Argument {
     return enough;
   }
 
-  private static Optional<Finding> tooMany(Asked asked, ReadyCount count) {
+  private static Optional<Finding> tooMany(Requirements asked, ReadyCount count) {
     Blanket blanket = asked.blanket();
     int[] certain =
         IntStream.of(count.pieces())
@@ -170,7 +171,14 @@ final class StuckCounts implements Argument {
       return Optional.of(finding(asked, count, reason));
     }
     int worked =
-        (int) IntStream.of(certain).filter(p -> blanket.state(p) != PieceState.PLANNED).count();
+        (int)
+            IntStream.of(certain)
+                .filter(
+                    piece ->
+                        rounds(asked, count, piece)
+                            .anyMatch(
+                                r -> blanket.worked(piece, r) && must(asked, count, piece, r)))
+                .count();
     int ofPile = ofPile(asked, count);
     if (worked + ofPile > count.atMost()) {
       Reason reason = new Reason.CountTooMany(count.asked(), count.yarn(), worked, ofPile);
@@ -180,7 +188,7 @@ final class StuckCounts implements Argument {
   }
 
   /** How many pieces of the pile with the yarn find no place that the count does not speak of. */
-  private static int ofPile(Asked asked, ReadyCount count) {
+  private static int ofPile(Requirements asked, ReadyCount count) {
     Blanket blanket = asked.blanket();
     Set<Integer> spokenOf = IntStream.of(count.pieces()).boxed().collect(Collectors.toSet());
     int all = 0;
@@ -205,7 +213,7 @@ final class StuckCounts implements Argument {
   }
 
   /** Pieces that are each other's images come together, which leaves only some numbers. */
-  private static Optional<Finding> images(Asked asked, ReadyCount count) {
+  private static Optional<Finding> images(Requirements asked, ReadyCount count) {
     Orbits orbits = asked.blanket().orbits();
     if (!orbits.any() || !asked.rules().contains(RuleId.SYMMETRY)) {
       return Optional.empty();
@@ -235,7 +243,8 @@ final class StuckCounts implements Argument {
   }
 
   /** Least numbers of several yarns in one and the same round of the same pieces. */
-  private static void together(Asked asked, List<ReadyCount> counts, List<Finding> findings) {
+  private static void together(
+      Requirements asked, List<ReadyCount> counts, List<Finding> findings) {
     for (int i = 0; i < counts.size(); i++) {
       ReadyCount first = counts.get(i);
       boolean oneRound =

@@ -22,7 +22,7 @@ import lozengy.solver.explain.argument.Finding.Slot;
 final class StuckImages implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     if (!blanket.orbits().any() || !asked.rules().contains(RuleId.SYMMETRY)) {
       return List.of();
@@ -42,7 +42,7 @@ final class StuckImages implements Argument {
   }
 
   /** Images whose rounds may not be the same, as they would be. */
-  private static void joined(Asked asked, Symmetry symmetry, List<Finding> findings) {
+  private static void joined(Requirements asked, Symmetry symmetry, List<Finding> findings) {
     Blanket blanket = asked.blanket();
     RoundIndex index = blanket.index();
     ClashGraph clashes = asked.clashes();

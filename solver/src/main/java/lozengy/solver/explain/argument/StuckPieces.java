@@ -26,7 +26,7 @@ final class StuckPieces implements Argument {
   }
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     RuleId[] rules = asked.clashRules(true);
     if (rules.length == 0) {
@@ -62,7 +62,7 @@ final class StuckPieces implements Argument {
   }
 
   /** Two rounds of a piece that clash whatever they take, or more that have too few yarns. */
-  private static TreeSet<Integer> stuck(Asked asked, int piece, List<List<Integer>> yarns) {
+  private static TreeSet<Integer> stuck(Requirements asked, int piece, List<List<Integer>> yarns) {
     RoundIndex index = asked.blanket().index();
     ClashGraph clashes = asked.clashes();
     int[] differ = new int[MOST_ROUNDS];

@@ -16,7 +16,7 @@ import lozengy.solver.explain.argument.Reason.SeamStuck;
 final class StuckSeams implements Argument {
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     RuleId[] rules = asked.clashRules(false);
     if (rules.length == 0) {
       return List.of();
@@ -42,7 +42,7 @@ final class StuckSeams implements Argument {
   }
 
   /** What keeps different yarns from each other: too like in colour, or to be kept apart. */
-  private static Clash clash(Asked asked, int number, int other) {
+  private static Clash clash(Requirements asked, int number, int other) {
     int[] ofFirst = asked.yarnsOf(number);
     int[] ofSecond = asked.yarnsOf(other);
     SeamPart part = part(asked, number, other);
@@ -64,14 +64,14 @@ final class StuckSeams implements Argument {
         apart);
   }
 
-  private static SeamPart part(Asked asked, int number, int other) {
+  private static SeamPart part(Requirements asked, int number, int other) {
     RoundIndex index = asked.blanket().index();
     boolean borders =
         index.border(index.piece(number)) == number && index.border(index.piece(other)) == other;
     return borders ? SeamPart.BORDERS : SeamPart.CENTRES;
   }
 
-  private static Finding finding(Asked asked, int number, int other, RuleId[] rules) {
+  private static Finding finding(Requirements asked, int number, int other, RuleId[] rules) {
     RoundIndex index = asked.blanket().index();
     int first = index.piece(number);
     int second = index.piece(other);

@@ -9,8 +9,8 @@ import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleBook;
 import lozengy.model.input.BriefPath;
 import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Asked;
-import lozengy.solver.explain.conflict.Settling.Verdict;
+import lozengy.solver.explain.argument.Requirements;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Verdict;
 
 /**
  * Lines of a brief that cannot hold together.
@@ -41,7 +41,7 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    * @param settling settles smaller sets of lines
    * @return the conflict
    */
-  public static Conflict ofRefuted(Blanket blanket, Settling settling) {
+  public static Conflict ofRefuted(Blanket blanket, ConsistencyOracle settling) {
     Predicate<List<BriefLine>> refuted =
         lines -> settling.settle(blanket, lines) == Verdict.CONFLICTS;
     return new Finder(blanket, refuted, settling).find(RuleBook.lines(blanket));
@@ -57,9 +57,9 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    * @return the conflict
    */
   public static Conflict of(
-      Blanket blanket, Argument argument, List<BriefLine> candidates, Settling settling) {
+      Blanket blanket, Argument argument, List<BriefLine> candidates, ConsistencyOracle settling) {
     Predicate<List<BriefLine>> refuted =
-        lines -> !argument.findings(Asked.of(blanket, lines)).isEmpty();
+        lines -> !argument.findings(Requirements.of(blanket, lines)).isEmpty();
     // where the candidates leave a line out that the argument needs, all lines are looked through
     boolean enough = refuted.test(candidates);
     List<BriefLine> from = enough ? candidates : RuleBook.lines(blanket);
@@ -78,9 +78,9 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
 
     private final Blanket blanket;
     private final Predicate<List<BriefLine>> refuted;
-    private final Settling settling;
+    private final ConsistencyOracle settling;
 
-    Finder(Blanket blanket, Predicate<List<BriefLine>> refuted, Settling settling) {
+    Finder(Blanket blanket, Predicate<List<BriefLine>> refuted, ConsistencyOracle settling) {
       this.blanket = blanket;
       this.refuted = refuted;
       this.settling = settling;

@@ -67,7 +67,7 @@ public final class Feasibility {
     }
     ConstraintModel model = ConstraintModel.of(blanket);
     Start.Outcome outcome = Start.find(model, seed, limits);
-    if (outcome instanceof Start.Found found) {
+    if (outcome instanceof Start.Solution found) {
       return answer(blanket, model, found.sequences());
     }
     return outcome instanceof Start.None
@@ -90,6 +90,6 @@ public final class Feasibility {
   private static Conflict conflict(Blanket blanket, long seed, Limits limits) {
     Limits each =
         new Limits(limits.nodes(), Math.min(limits.fails(), CONFLICT_FAILS), limits.stop());
-    return Conflict.ofRefuted(blanket, new Settling(seed, each));
+    return Conflict.ofRefuted(blanket, new ConsistencyOracle(seed, each));
   }
 }

@@ -8,9 +8,9 @@ import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.solver.explain.argument.Argument;
 import lozengy.solver.explain.argument.Arguments;
-import lozengy.solver.explain.argument.Asked;
 import lozengy.solver.explain.argument.Finding;
 import lozengy.solver.explain.argument.Refutation;
+import lozengy.solver.explain.argument.Requirements;
 import lozengy.solver.explain.shortage.Capacity;
 
 /** What is certain of a blanket before any search. */
@@ -34,7 +34,7 @@ public final class Root {
    */
   public static List<Refutation> arguments(Blanket blanket) {
     List<Refutation> refutations = new ArrayList<>();
-    findings(Asked.all(blanket))
+    findings(Requirements.all(blanket))
         .forEach(
             (argument, findings) ->
                 refutations.addAll(
@@ -49,7 +49,7 @@ public final class Root {
    * @param asked what is asked for
    * @return by argument, in their order, what it found; empty where none is found
    */
-  public static Map<Argument, List<Finding>> findings(Asked asked) {
+  public static Map<Argument, List<Finding>> findings(Requirements asked) {
     for (List<Argument> turn : TURNS) {
       Map<Argument, List<Finding>> found = new LinkedHashMap<>();
       for (Argument argument : turn) {

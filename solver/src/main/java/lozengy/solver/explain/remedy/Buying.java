@@ -4,8 +4,8 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
 import lozengy.solver.explain.conflict.ExplainOptions;
-import lozengy.solver.explain.conflict.Settling;
 
 /** What to buy so that the stock of a brief is no obstacle: all its rules are looked at. */
 public sealed interface Buying {
@@ -63,6 +63,6 @@ public sealed interface Buying {
    * @return what to buy
    */
   static Buying of(Blanket blanket, ExplainOptions options) {
-    return new Buyer(blanket, new Settling(options.seed(), options.each(blanket))).find();
+    return new Buyer(blanket, new ConsistencyOracle(options.seed(), options.each(blanket))).find();
   }
 }

@@ -14,7 +14,7 @@ import lozengy.solver.explain.argument.Finding;
 import lozengy.solver.explain.argument.Reason;
 import lozengy.solver.explain.argument.Refutation;
 import lozengy.solver.explain.conflict.Conflict;
-import lozengy.solver.explain.conflict.Settling;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
 
 /**
  * One reason why nothing fits.
@@ -48,7 +48,7 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
    * @param settling settles smaller sets of lines
    */
   public static List<Cause> of(
-      Blanket blanket, Map<Argument, List<Finding>> found, Settling settling) {
+      Blanket blanket, Map<Argument, List<Finding>> found, ConsistencyOracle settling) {
     List<BriefLine> lines = RuleBook.lines(blanket);
     RoundYarns unrestricted = RoundYarns.all(blanket);
     List<Cause> causes = new ArrayList<>();
@@ -103,7 +103,7 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
    * @param blanket the brief made ready
    * @param settling settles smaller sets of lines
    */
-  public static Cause ofRefuted(Blanket blanket, Settling settling) {
+  public static Cause ofRefuted(Blanket blanket, ConsistencyOracle settling) {
     return new Cause(Optional.empty(), Optional.empty(), 0, Conflict.ofRefuted(blanket, settling));
   }
 }

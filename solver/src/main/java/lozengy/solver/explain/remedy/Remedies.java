@@ -14,14 +14,14 @@ import lozengy.model.brief.Brief;
 import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
 import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Asked;
 import lozengy.solver.explain.argument.Finding;
 import lozengy.solver.explain.argument.Reason;
+import lozengy.solver.explain.argument.Requirements;
+import lozengy.solver.explain.conflict.ConsistencyOracle;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Settled;
+import lozengy.solver.explain.conflict.ConsistencyOracle.Verdict;
 import lozengy.solver.explain.conflict.ExplainOptions;
 import lozengy.solver.explain.conflict.Root;
-import lozengy.solver.explain.conflict.Settling;
-import lozengy.solver.explain.conflict.Settling.Settled;
-import lozengy.solver.explain.conflict.Settling.Verdict;
 import lozengy.solver.explain.remedy.Remedy.Proved;
 
 /**
@@ -37,12 +37,9 @@ public final class Remedies {
   /** Remedies told at most. */
   private static final int MOST_REMEDIES = 8;
 
-  /** Other yarns named that would do as well. */
-  private static final int MOST_OTHERS = 6;
-
-  private final Settling settling;
+  private final ConsistencyOracle settling;
   private final ExplainOptions options;
-  private final Beside beside;
+  private final LaterCauses beside;
   private boolean complete = true;
 
   /**
@@ -52,10 +49,11 @@ public final class Remedies {
    * @param complete whether all that is known was tried to its end
    * @param beside further causes that came to light where a first one was mended
    */
-  public record Found(List<Remedy> remedies, boolean complete, List<Cause> beside) {}
+  public record Outcome(List<Remedy> remedies, boolean complete, List<Cause> beside) {}
 
-  private Remedies(Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
-    this.beside = new Beside(Root.findings(Asked.all(blanket)), causes);
+  private Remedies(
+      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
+    this.beside = new LaterCauses(Root.findings(Requirements.all(blanket)), causes);
     this.settling = settling;
     this.options = options;
   }
@@ -69,30 +67,27 @@ public final class Remedies {
    * @param options effort
    * @return what was found
    */
-  public static Found of(
-      Blanket blanket, List<Cause> causes, Settling settling, ExplainOptions options) {
+  public static Outcome of(
+      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
     Remedies remedies = new Remedies(blanket, causes, settling, options);
     List<Remedy> found = remedies.search(blanket, causes, List.of());
     List<Remedy> sorted =
         found.stream().sorted(Comparator.comparingInt(Remedy::upset)).limit(MOST_REMEDIES).toList();
-    return new Found(sorted, remedies.complete, remedies.beside.causes());
+    return new Outcome(sorted, remedies.complete, remedies.beside.causes());
   }
 
   private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
     List<Remedy> found = new ArrayList<>();
-    List<BriefLine> shared = shared(causes);
-    if (shared.stream().anyMatch(line -> line.path().inItem("yarns"))) {
+    Optional<BriefLine> stock = stock(causes);
+    if (stock.isPresent()) {
       bought(blanket, made).ifPresent(found::add);
+      for (Ladder ladder : new SizeRelaxing().ladders(blanket, stock.get())) {
+        climbed(blanket, ladder, made).ifPresent(found::add);
+      }
     }
-    boolean sized = false;
-    for (BriefLine line : shared) {
-      for (Relaxing relaxing : Relaxing.ALL) {
-        boolean once = relaxing instanceof SizeRelaxing;
-        boolean skip = relaxing instanceof StockRelaxing || once && sized;
-        for (Ladder ladder : skip ? List.<Ladder>of() : relaxing.ladders(blanket, line)) {
-          climbed(blanket, ladder, made).ifPresent(found::add);
-          sized |= once;
-        }
+    for (BriefLine line : shared(causes)) {
+      for (Ladder ladder : Relaxing.ofLine(blanket, line)) {
+        climbed(blanket, ladder, made).ifPresent(found::add);
       }
     }
     if (!found.isEmpty() || made.size() >= MOST_STEPS || stopped()) {
@@ -105,7 +100,7 @@ public final class Remedies {
     List<Move> more = new ArrayList<>(made);
     more.add(next.get());
     Blanket changed = changed(blanket, List.of(next.get()));
-    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
+    Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (!findings.isEmpty()) {
       List<Cause> left = Cause.of(changed, findings, settling);
       beside.add(findings, left);
@@ -130,6 +125,15 @@ public final class Remedies {
     return stopped;
   }
 
+  /** The first stock that they rest on, where each cause rests on a stock. */
+  private static Optional<BriefLine> stock(List<Cause> causes) {
+    return causes.stream().allMatch(cause -> !cause.stocks().isEmpty())
+        ? causes.get(0).conflict().lines().stream()
+            .filter(line -> line.path().inItem("yarns"))
+            .findFirst()
+        : Optional.empty();
+  }
+
   /** The lines that all causes rest on. */
   private static List<BriefLine> shared(List<Cause> causes) {
     List<BriefLine> shared = new ArrayList<>(causes.get(0).conflict().lines());
@@ -149,38 +153,22 @@ public final class Remedies {
   }
 
   private Optional<Remedy> bought(Blanket blanket, List<Move> made) {
-    Balls balls = new Balls(blanket, settling);
-    Optional<Balls.Bought> bought = stopped() ? Optional.empty() : balls.find();
+    Optional<Balls.Bought> bought =
+        stopped() ? Optional.empty() : new Buyer(blanket, settling).bought();
     if (bought.isEmpty()) {
       return Optional.empty();
     }
-    List<Move> moves = new ArrayList<>(made);
     int[] counts = bought.get().balls();
     List<Move> buys =
         IntStream.range(0, counts.length)
             .filter(yarn -> counts[yarn] > 0)
             .mapToObj(yarn -> StockRelaxing.move(blanket, yarn, counts[yarn]))
             .toList();
+    List<Move> moves = new ArrayList<>(made);
     moves.addAll(buys);
     boolean fewest = bought.get().fewest() && bought.get().count() > 1;
-    List<Integer> others = buys.size() == 1 ? others(blanket, balls, counts) : List.of();
-    Proved proof = new Proved(fewest, false, others);
+    Proved proof = new Proved(fewest, false, OtherShades.of(blanket, settling, bought.get()));
     return Optional.of(remedy(moves, proof, changed(blanket, buys), bought.get().witness()));
-  }
-
-  /** Other yarns of which as many balls would do. */
-  private List<Integer> others(Blanket blanket, Balls balls, int[] counts) {
-    int chosen = IntStream.range(0, counts.length).filter(y -> counts[y] > 0).findFirst().orElse(0);
-    List<Integer> others = new ArrayList<>();
-    for (int yarn = 0; yarn < counts.length && others.size() < MOST_OTHERS; yarn++) {
-      int[] instead = new int[counts.length];
-      instead[yarn] = counts[chosen];
-      boolean sameTone = blanket.tone(yarn) == blanket.tone(chosen);
-      if (yarn != chosen && sameTone && !stopped() && balls.does(instead)) {
-        others.add(yarn);
-      }
-    }
-    return others;
   }
 
   /** The mildest rung of a ladder that makes the brief fit. */
@@ -223,7 +211,7 @@ public final class Remedies {
   /** The least upsetting change of a line of a conflict that does away with it. */
   private Optional<Move> step(Blanket blanket, Cause cause) {
     Set<Reason> known =
-        Root.findings(Asked.all(blanket)).values().stream()
+        Root.findings(Requirements.all(blanket)).values().stream()
             .flatMap(List::stream)
             .map(Finding::reason)
             .collect(Collectors.toSet());
@@ -261,7 +249,7 @@ public final class Remedies {
    */
   private boolean resolves(Blanket blanket, Move move, Cause cause, Set<Reason> known) {
     Blanket changed = changed(blanket, List.of(move));
-    Map<Argument, List<Finding>> findings = Root.findings(Asked.all(changed));
+    Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (cause.first().isEmpty()) {
       return findings.isEmpty() && settling.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
     }

@@ -85,27 +85,12 @@ final class StockRelaxing implements Relaxing {
     if (old.counted().isPresent()) {
       Counted counted = old.counted().get();
       YarnAmount left = new YarnAmount.Length(old.stockMillimetres() + more);
-      yarns.set(
-          yarn,
-          old.withCount(
-              Optional.of(
-                  new Counted(left, counted.made(), counted.joined(), counted.edgedPercent()))));
+      yarns.set(yarn, old.withCount(Optional.of(counted.withLeft(left))));
     } else {
       boolean inBalls = old.ball().isPresent();
       Optional<YarnAmount> left =
           inBalls ? old.left() : Optional.of(new YarnAmount.Length(old.stockMillimetres() + more));
-      yarns.set(
-          yarn,
-          new Yarn(
-              old.code(),
-              old.name(),
-              old.colour(),
-              old.ball(),
-              old.balls() + (inBalls ? balls : 0),
-              left,
-              old.share(),
-              old.statedTone(),
-              old.counted()));
+      yarns.set(yarn, old.withLeft(left).withBalls(old.balls() + (inBalls ? balls : 0)));
     }
     return brief.withYarns(yarns);
   }

@@ -7,8 +7,8 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Asked;
 import lozengy.solver.explain.argument.Finding;
+import lozengy.solver.explain.argument.Requirements;
 import lozengy.solver.explain.argument.Shortfall;
 
 /**
@@ -47,12 +47,12 @@ public enum Capacity implements Argument {
   @Override
   public int fewestOpen(Blanket blanket, Finding finding) {
     // in parts of a yarn's whole the missing amount is no length
-    boolean inMillimetres = Demand.of(Asked.all(blanket)).inMillimetres();
+    boolean inMillimetres = Demand.of(Requirements.all(blanket)).inMillimetres();
     return this == STOCK && inMillimetres ? Shortfall.fewestOpen(blanket, finding) : 0;
   }
 
   @Override
-  public List<Finding> findings(Asked asked) {
+  public List<Finding> findings(Requirements asked) {
     boolean borders = asked.bordersDiffer() && ConstraintModel.fits(asked.blanket());
     boolean bounded =
         IntStream.range(0, asked.blanket().yarnCount()).anyMatch(yarn -> asked.bounded(yarn));

@@ -12,7 +12,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.check.RoundYarns;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.constraint.YarnLoad;
-import lozengy.solver.explain.argument.Asked;
+import lozengy.solver.explain.argument.Requirements;
 
 /**
  * What the rounds ask for, grouped by class and by the yarns that they may take, in amounts that do
@@ -51,7 +51,7 @@ final class Demand {
   private final long[] wholeBlanket;
   private final boolean inMillimetres;
 
-  private Demand(Asked asked) {
+  private Demand(Requirements asked) {
     this.blanket = asked.blanket();
     this.domains = asked.direct();
     this.loads = asked.loads();
@@ -73,7 +73,7 @@ final class Demand {
     classes.forEach(this::addGroups);
   }
 
-  static Demand of(Asked asked) {
+  static Demand of(Requirements asked) {
     return new Demand(asked);
   }
 

@@ -19,7 +19,7 @@ class LongRoundsTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
       String place = "seed " + seed;
-      Asked asked = Asked.all(blanket);
+      Requirements asked = Requirements.all(blanket);
       RoundYarns domains = asked.direct().copy();
       LongRounds.filter(asked, domains);
       removed += domains.equals(asked.direct()) ? 0 : 1;

@@ -22,8 +22,8 @@ public final class Examining {
 
   /** Lines that cannot hold together; none where the whole brief is not refuted. */
   static Optional<Conflict> conflict(Blanket blanket, long seed, Limits limits) {
-    Settling settling = new Settling(seed, limits);
-    return settling.settle(blanket, RuleBook.lines(blanket)) == Settling.Verdict.CONFLICTS
+    ConsistencyOracle settling = new ConsistencyOracle(seed, limits);
+    return settling.settle(blanket, RuleBook.lines(blanket)) == ConsistencyOracle.Verdict.CONFLICTS
         ? Optional.of(Conflict.ofRefuted(blanket, settling))
         : Optional.empty();
   }

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
@@ -106,9 +104,7 @@ class BuyingTest {
   }
 
   private static SolveResult solve(Brief brief) {
-    SolveOptions options =
-        new SolveOptions(
-            1, OptionalLong.of(100_000), OptionalDouble.empty(), 1, () -> false, progress -> {});
+    SolveOptions options = SolveOptions.defaults().withMoves(100_000).withThreads(1);
     return Solver.solve(Blanket.of(brief), Optional.empty(), options);
   }
 
@@ -131,18 +127,7 @@ class BuyingTest {
     for (Yarn yarn : brief.yarns()) {
       long left = Math.round(yarn.stockMillimetres() * random.nextDouble() * (tiny ? 0.05 : 1.2));
       Yarn less = with(yarn, left);
-      yarns.add(
-          tiny
-              ? new Yarn(
-                  less.code(),
-                  less.name(),
-                  less.colour(),
-                  Optional.of(new Ball(1, 1500)),
-                  0,
-                  less.left(),
-                  less.share(),
-                  less.statedTone())
-              : less);
+      yarns.add(tiny ? less.withBalls(0).withBall(Optional.of(new Ball(1, 1500))) : less);
     }
     return brief.withYarns(yarns);
   }
@@ -152,14 +137,6 @@ class BuyingTest {
   }
 
   private static Yarn with(Yarn yarn, long millimetres) {
-    return new Yarn(
-        yarn.code(),
-        yarn.name(),
-        yarn.colour(),
-        yarn.ball(),
-        0,
-        Optional.of(new YarnAmount.Length(millimetres)),
-        yarn.share(),
-        yarn.statedTone());
+    return yarn.withBalls(0).withLeft(Optional.of(new YarnAmount.Length(millimetres)));
   }
 }

@@ -16,7 +16,7 @@ import lozengy.solver.explain.argument.Reason;
  * Causes that come to light once others are mended, and are no part of these: neither do they say
  * what was said before, nor are they about a stock that another was about.
  */
-final class Beside {
+final class LaterCauses {
 
   private final Set<Object> said = new HashSet<>();
   private final Set<List<BriefPath>> lines = new HashSet<>();
@@ -29,7 +29,7 @@ final class Beside {
    * @param findings all findings against the brief
    * @param first the causes that are told of them
    */
-  Beside(Map<Argument, List<Finding>> findings, List<Cause> first) {
+  LaterCauses(Map<Argument, List<Finding>> findings, List<Cause> first) {
     know(findings, first);
   }
 

@@ -31,7 +31,7 @@ import lozengy.solver.constraint.YarnLoad;
  * @param rules the rules of which a line holds
  * @param paths where the lines stand
  */
-public record Asked(
+public record Requirements(
     Blanket blanket,
     RoundYarns direct,
     List<YarnLoad> loads,
@@ -47,7 +47,7 @@ public record Asked(
    *
    * @param blanket the blanket
    */
-  public static Asked all(Blanket blanket) {
+  public static Requirements all(Blanket blanket) {
     return of(blanket, RuleBook.lines(blanket));
   }
 
@@ -58,7 +58,7 @@ public record Asked(
    * @param lines some of {@link RuleBook#lines}
    * @return what they ask for
    */
-  public static Asked of(Blanket blanket, List<BriefLine> lines) {
+  public static Requirements of(Blanket blanket, List<BriefLine> lines) {
     RoundYarns direct = RoundYarns.direct(blanket, lines);
     Set<RuleId> rules = EnumSet.noneOf(RuleId.class);
     Set<BriefPath> paths = new HashSet<>();
@@ -68,7 +68,7 @@ public record Asked(
     }
     List<YarnLoad> loads = YarnLoad.of(blanket, direct, lines);
     ClashGraph clashes = ClashGraph.of(blanket, lines);
-    return new Asked(blanket, direct, loads, clashes, List.copyOf(lines), rules, paths);
+    return new Requirements(blanket, direct, loads, clashes, List.copyOf(lines), rules, paths);
   }
 
   /**

@@ -12,7 +12,7 @@ import lozengy.model.check.Check;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
-import lozengy.solver.explain.argument.Asked;
+import lozengy.solver.explain.argument.Requirements;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.search.Assertions;
@@ -24,7 +24,7 @@ import lozengy.solver.search.Search;
  * briefs the local search, then the constraint model within limits. The same question gets the same
  * answer on every machine, unless it is stopped.
  */
-public final class Settling {
+public final class ConsistencyOracle {
 
   /** What is settled. */
   public enum Verdict {
@@ -54,12 +54,12 @@ public final class Settling {
   private final Limits limits;
 
   /**
-   * Makes a settling.
+   * Makes an oracle.
    *
    * @param seed breaks ties
    * @param limits limits of each search on the constraint model; the stop ends the local search too
    */
-  public Settling(long seed, Limits limits) {
+  public ConsistencyOracle(long seed, Limits limits) {
     this.seed = seed;
     this.limits = limits;
   }
@@ -75,7 +75,7 @@ public final class Settling {
    * @param blanket the brief made ready
    */
   public Settled settle(Blanket blanket) {
-    return Root.findings(Asked.all(blanket)).isEmpty()
+    return Root.findings(Requirements.all(blanket)).isEmpty()
         ? settleUnargued(blanket)
         : Settled.CONFLICTS;
   }
@@ -94,7 +94,7 @@ public final class Settling {
       return Settled.OPEN;
     }
     Start.Outcome outcome = Start.find(ConstraintModel.of(blanket), seed, limits);
-    if (outcome instanceof Start.Found start
+    if (outcome instanceof Start.Solution start
         && Check.faults(blanket, start.sequences()).isEmpty()) {
       return new Settled(Verdict.HOLDS, Optional.of(start.sequences()));
     }
@@ -123,7 +123,7 @@ public final class Settling {
    * @param lines the lines
    */
   public Verdict settle(Blanket blanket, List<BriefLine> lines) {
-    if (!Root.findings(Asked.of(blanket, lines)).isEmpty()) {
+    if (!Root.findings(Requirements.of(blanket, lines)).isEmpty()) {
       return Verdict.CONFLICTS;
     }
     if (!ConstraintModel.fits(blanket)) {
@@ -135,6 +135,6 @@ public final class Settling {
     if (outcome instanceof Start.None) {
       return Verdict.CONFLICTS;
     }
-    return outcome instanceof Start.Found && exact ? Verdict.HOLDS : Verdict.OPEN;
+    return outcome instanceof Start.Solution && exact ? Verdict.HOLDS : Verdict.OPEN;
   }
 }

@@ -11,12 +11,12 @@ import org.chocosolver.solver.variables.IntVar;
  * Gives a round the yarn of which its class has most rounds left to place; any of its yarns where
  * the class is not counted.
  */
-final class YarnChoice implements IntValueSelector {
+final class YarnValueSelector implements IntValueSelector {
 
   private final Map<IntVar, IntVar[]> counts = new HashMap<>();
   private final Random random;
 
-  YarnChoice(ConstraintModel model, Random random) {
+  YarnValueSelector(ConstraintModel model, Random random) {
     this.random = random;
     List<RoundClass> classes = RoundClass.of(model.blanket());
     for (int c = 0; c < classes.size(); c++) {

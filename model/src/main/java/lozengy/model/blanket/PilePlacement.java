@@ -18,14 +18,14 @@ import lozengy.model.layout.PieceKind;
  * first in order. Which of the others they are makes no difference. O(pieces x rounds), with
  * hashing.
  */
-public final class Laid {
+public final class PilePlacement {
 
   private final Blanket blanket;
   private final int[] stackOf;
   private final int[] missing;
   private final Sequences sequences;
 
-  private Laid(Blanket blanket, Sequences sequences) {
+  private PilePlacement(Blanket blanket, Sequences sequences) {
     this.blanket = blanket;
     this.sequences = sequences;
     this.stackOf = new int[blanket.pieceCount()];
@@ -52,8 +52,8 @@ public final class Laid {
    * @param sequences the yarns of its pieces' rounds; rounds may be open
    * @return where they lie
    */
-  public static Laid of(Blanket blanket, Sequences sequences) {
-    return new Laid(blanket, sequences);
+  public static PilePlacement of(Blanket blanket, Sequences sequences) {
+    return new PilePlacement(blanket, sequences);
   }
 
   private void lay(
@@ -86,6 +86,15 @@ public final class Laid {
   }
 
   /**
+   * {@return how many rounds of what is at a place are worked, from the centre}
+   *
+   * @param piece the piece's index, from 0
+   */
+  public int roundsWorked(int piece) {
+    return holds(piece) ? blanket.roundCount(piece) : blanket.roundsWorked(piece);
+  }
+
+  /**
    * {@return whether a piece of the pile lies at a place}
    *
    * @param piece the piece's index, from 0
@@ -113,8 +122,8 @@ public final class Laid {
   }
 
   /**
-   * {@return whether what is at a place is certain to be still to be worked: it is planned, and
-   * neither from the pile nor, where rounds are open, can it come to be}
+   * {@return whether what is at a place is certain to be still to be worked, if only in part: it is
+   * planned, and neither from the pile nor, where rounds are open, can it come to be}
    *
    * @param piece the piece's index, from 0
    */
@@ -122,6 +131,17 @@ public final class Laid {
     return !worked(piece)
         && !(blanket.takesPile(piece)
             && blanket.pile().stacks().stream().anyMatch(stack -> canBecome(piece, stack)));
+  }
+
+  /**
+   * {@return whether a round is certain to be still to be worked: its piece is, and it is none of
+   * those that are worked of it}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
+  public boolean toWork(int piece, int round) {
+    return !blanket.worked(piece, round) && toWork(piece);
   }
 
   private boolean canBecome(int piece, Stack stack) {

@@ -7,21 +7,21 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
 
 /** Gathers for programs what planning again has come to. */
-public final class AgainData {
+public final class ReplanData {
 
   private static final int SCORE_DECIMALS = 6;
 
-  private AgainData() {}
+  private ReplanData() {}
 
   /** Maps from names to values, lists, strings, integers and decimals. */
-  public static Map<String, Object> of(Again again) {
+  public static Map<String, Object> of(ReplanComparison again) {
     Blanket blanket = again.arrangement().blanket();
     Upset upset = again.upset();
     Map<String, Object> data = new LinkedHashMap<>();
@@ -33,7 +33,7 @@ public final class AgainData {
     data.put("rounds_held", upset.heldRounds());
     data.put("rounds_new", upset.newRounds());
     List<Object> pieces = new ArrayList<>();
-    Laid laid = Laid.of(blanket, again.arrangement().sequences());
+    PilePlacement laid = PilePlacement.of(blanket, again.arrangement().sequences());
     for (Upset.Piece piece : upset.pieces()) {
       Map<String, Object> line = new LinkedHashMap<>();
       line.put("at", blanket.place(piece.piece()).name());
@@ -66,7 +66,7 @@ public final class AgainData {
     return codes;
   }
 
-  private static Map<String, Object> score(Again again, Score before) {
+  private static Map<String, Object> score(ReplanComparison again, Score before) {
     Score now = again.arrangement().score();
     Map<String, Object> parts = new LinkedHashMap<>();
     for (Part part : Part.OF_TOTAL) {

@@ -15,13 +15,13 @@ import org.chocosolver.solver.variables.IntVar;
  * Decides how many rounds of each class take each yarn: yarn by yarn, long rounds first, each count
  * as near as can be to the yarn's even part of the work.
  */
-final class CountChoice implements VariableSelector<IntVar>, IntValueSelector {
+final class CountSelector implements VariableSelector<IntVar>, IntValueSelector {
 
   private final IntVar[] variables;
   private final Map<IntVar, Double> aims = new HashMap<>();
   private final Random random;
 
-  CountChoice(ConstraintModel model, Random random) {
+  CountSelector(ConstraintModel model, Random random) {
     this.random = random;
     double[][] parts = EvenParts.of(model.blanket(), model.loads());
     List<YarnLoad> yarns = new ArrayList<>(model.loads());

@@ -3,7 +3,7 @@ package lozengy.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Laid;
+import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
 import lozengy.model.progress.LeastUpset;
@@ -11,23 +11,23 @@ import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
 
 /** Writes for a terminal what planning again has come to. */
-public final class AgainText {
+public final class ReplanText {
 
   private static final int WIDEST = 2000;
   private static final String INDENT = "  ";
 
-  private final Again again;
+  private final ReplanComparison again;
   private final Blanket blanket;
   private final StringBuilder text = new StringBuilder();
 
-  private AgainText(Again again) {
+  private ReplanText(ReplanComparison again) {
     this.again = again;
     this.blanket = again.arrangement().blanket();
   }
 
   /** The lines, each with a line break. */
-  public static String of(Again again) {
-    AgainText writer = new AgainText(again);
+  public static String of(ReplanComparison again) {
+    ReplanText writer = new ReplanText(again);
     writer.pieces();
     writer.afresh();
     writer.score();
@@ -38,7 +38,7 @@ public final class AgainText {
     Upset upset = again.upset();
     line("What has changed: " + changed(upset));
     TextTable table = new TextTable(5, WIDEST);
-    Laid laid = Laid.of(blanket, again.arrangement().sequences());
+    PilePlacement laid = PilePlacement.of(blanket, again.arrangement().sequences());
     for (Upset.Piece piece : upset.pieces()) {
       table.row(
           blanket.place(piece.piece()).name(),

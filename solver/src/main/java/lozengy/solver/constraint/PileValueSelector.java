@@ -11,12 +11,12 @@ import org.chocosolver.solver.variables.IntVar;
  * Lays at a place a piece of the pile whose border most of the pile shares, for these are hardest
  * to keep apart; a piece still to be worked only where nothing else can lie.
  */
-final class LaidChoice implements IntValueSelector {
+final class PileValueSelector implements IntValueSelector {
 
   private final int[] sharing;
   private final Random random;
 
-  LaidChoice(Blanket blanket, Random random) {
+  PileValueSelector(Blanket blanket, Random random) {
     List<Stack> stacks = blanket.pile().stacks();
     this.random = random;
     this.sharing =

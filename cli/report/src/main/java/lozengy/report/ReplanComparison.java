@@ -22,7 +22,7 @@ import lozengy.model.score.Score;
  *     it was open
  * @param afresh the same blanket solved without regard to the plan before, where asked for
  */
-public record Again(
+public record ReplanComparison(
     Arrangement arrangement,
     Sequences before,
     Upset upset,
@@ -49,14 +49,14 @@ public record Again(
    * @param stated the score of the plan before in its own size; empty where a round was open
    * @param afresh the same blanket solved afresh, where asked for
    */
-  public static Again of(
+  public static ReplanComparison of(
       Arrangement arrangement,
       Sequences before,
       LeastUpset least,
       Optional<Score> stated,
       Optional<Arrangement> afresh) {
     Blanket blanket = arrangement.blanket();
-    return new Again(
+    return new ReplanComparison(
         arrangement,
         before,
         Upset.of(blanket, before, arrangement.sequences()),

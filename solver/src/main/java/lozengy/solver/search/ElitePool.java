@@ -5,17 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Where walkers have come to at the end of a leg, so that the best can go on. */
-final class Standings {
+final class ElitePool {
 
-  private record Standing(long hard, long cost, int[] assignment) {}
+  private record Elite(long hard, long cost, int[] assignment) {}
 
-  private final List<Standing> standings = new ArrayList<>();
+  private final List<Elite> elites = new ArrayList<>();
 
   /** Keeps where each walker stands. */
   void keep(List<Walker> walkers) {
     for (Walker walker : walkers) {
       State state = walker.state();
-      standings.add(new Standing(state.hard(), state.cost(), state.yarn.clone()));
+      elites.add(new Elite(state.hard(), state.cost(), state.yarn.clone()));
     }
   }
 
@@ -25,12 +25,12 @@ final class Standings {
    */
   List<int[]> takeBest(int most) {
     List<int[]> best =
-        standings.stream()
-            .sorted(Comparator.comparingLong(Standing::hard).thenComparingLong(Standing::cost))
+        elites.stream()
+            .sorted(Comparator.comparingLong(Elite::hard).thenComparingLong(Elite::cost))
             .limit(most)
-            .map(Standing::assignment)
+            .map(Elite::assignment)
             .toList();
-    standings.clear();
+    elites.clear();
     return best;
   }
 }

@@ -1,0 +1,43 @@
+package lozengy.solver;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
+
+/** What options may say, and that each wither changes its own part alone. */
+class SolveOptionsTest {
+
+  @Test
+  void eachWitherChangesItsOwnPart() {
+    ProgressListener listener = progress -> {};
+    SolveOptions defaults = SolveOptions.defaults();
+    SolveOptions options =
+        defaults.withSeed(7).withMoves(5).withSeconds(2.5).withThreads(3).withListener(listener);
+    assertEquals(
+        new SolveOptions(
+            7, OptionalLong.of(5), OptionalDouble.of(2.5), 3, defaults.stop(), listener),
+        options);
+    assertTrue(options.withStop(() -> true).stop().getAsBoolean());
+  }
+
+  @Test
+  void numbersOutOfRangeAreRefusedAtOnce() {
+    SolveOptions defaults = SolveOptions.defaults();
+    List<Executable> wrong =
+        List.of(
+            () -> defaults.withThreads(0),
+            () -> defaults.withMoves(-5),
+            () -> defaults.withSeconds(Double.NaN),
+            () -> defaults.withSeconds(-1));
+    for (Executable each : wrong) {
+      assertThrows(IllegalArgumentException.class, each);
+    }
+    assertThrows(NullPointerException.class, () -> defaults.withStop(null));
+  }
+}
