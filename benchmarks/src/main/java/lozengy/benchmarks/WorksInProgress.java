@@ -1,7 +1,6 @@
 package lozengy.benchmarks;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

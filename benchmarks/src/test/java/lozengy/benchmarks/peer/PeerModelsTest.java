@@ -8,7 +8,6 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.Literal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -126,8 +125,7 @@ class PeerModelsTest {
     Stages stages = Stages.of(whole);
     for (int piece = 0; piece < whole.pieceCount(); piece++) {
       stages.set(
-          piece,
-          piece < 4 ? PieceState.JOINED : piece < 8 ? PieceState.MADE : PieceState.PLANNED);
+          piece, piece < 4 ? PieceState.JOINED : piece < 8 ? PieceState.MADE : PieceState.PLANNED);
     }
     Blanket begun = Blanket.of(WorkedPieces.noted(whole, stages, made.planted()));
     Sequences earlier = made.planted().copy();

@@ -171,6 +171,7 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               read.place(),
+              MistakeCode.NOT_A_NUMBER.about(read.right()),
               "'" + read.right() + "' is no number of rounds",
               "Give how many are worked, from the centre, such as squares=2"));
       return Optional.empty();
@@ -185,6 +186,7 @@ final class MarkOptions {
       mistakes.add(
           Mistake.ofWish(
               "--step " + text,
+              MistakeCode.MALFORMED.about(text),
               "This names no step",
               "Give a number, or a range such as 1-4; for some pieces alone, 5=row2"));
       return Optional.empty();
@@ -207,13 +209,19 @@ final class MarkOptions {
       if (day.isAfter(today.plusDays(1))) {
         mistakes.add(
             Mistake.ofWish(
-                "--on " + on, "That day is still to come", "Today is " + today + " by the clock"));
+                "--on " + on,
+                MistakeCode.OUT_OF_RANGE.about(day),
+                "That day is still to come",
+                "Today is " + today + " by the clock"));
       }
       return Optional.of(new Mark.Day("--on " + on, day));
     } catch (DateTimeParseException e) {
       mistakes.add(
           Mistake.ofWish(
-              "--on " + on, "This is no day", "Give year, month and day, such as 2025-11-20"));
+              "--on " + on,
+              MistakeCode.MALFORMED.about(on),
+              "This is no day",
+              "Give year, month and day, such as 2025-11-20"));
       return Optional.empty();
     }
   }

@@ -77,7 +77,7 @@ public final class ArrangementReader {
     List<StatedPiece> statedEarlier =
         earlier.map(list -> StatedPiece.list(list, false)).orElse(List.of());
     StatedFigures figures = StatedFigures.read(of);
-    Diary diary = of.get("diary").map(DiaryReader::read).orElse(Diary.EMPTY);
+    Optional<Diary> diaryThere = of.get("diary").map(DiaryReader::read);
     // earlier files held what stood before their last mark, which is not taken back any more
     of.get("last_mark");
     Optional<Located> briefAt = of.need("brief", "\"brief\": { ... }, the brief that it answers");
@@ -101,6 +101,7 @@ public final class ArrangementReader {
     mistakes.throwIfAny();
     PieceFitting fitting = fitted.orElseThrow();
     Sequences sequences = fitting.sequences();
+    Diary diary = diaryThere.orElseGet(() -> Diary.begun(blanket, sequences));
     return new StatedArrangement(
         blanket,
         sequences,

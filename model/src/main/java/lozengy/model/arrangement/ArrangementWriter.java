@@ -109,7 +109,7 @@ public final class ArrangementWriter {
     if (arrangement.earlier().isPresent()) {
       earlier(arrangement.earlier().get());
     }
-    DiaryWriter.write(json, arrangement.diary());
+    DiaryWriter.write(json, arrangement);
     json.field("brief");
     BriefWriter.write(json, blanket.brief());
     json.endMapping();

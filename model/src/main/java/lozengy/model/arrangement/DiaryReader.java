@@ -153,10 +153,10 @@ final class DiaryReader {
     }
     Fields of = found.get();
     Optional<Integer> rounds =
-        of.need("rounds_worked", "\"rounds_worked\": 2").flatMap(PieceNoteReader::roundsWorked);
+        of.need("rounds_worked", "\"rounds_worked\": 2").flatMap(PieceNoteReader::someRoundsWorked);
     List<String> at = names(of, "at");
     of.tellUnknown();
-    return rounds.filter(r -> r > 0).map(r -> new PartWorked(r, at));
+    return rounds.map(r -> new PartWorked(r, at));
   }
 
   private static int number(Fields of, String field, Range range) {

@@ -20,8 +20,10 @@ final class DiaryWriter {
     void write(JsonText json, T item) throws IOException;
   }
 
-  static void write(JsonText json, Diary diary) throws IOException {
-    if (!diary.equals(Diary.EMPTY)) {
+  /** Writes the field of an arrangement; one in which nothing was marked since goes without. */
+  static void write(JsonText json, Arrangement arrangement) throws IOException {
+    Diary diary = arrangement.diary();
+    if (!diary.equals(Diary.begun(arrangement.blanket(), arrangement.sequences()))) {
       new DiaryWriter(json).write(diary);
     }
   }

@@ -366,6 +366,20 @@ public final class Blanket {
   }
 
   /**
+   * {@return millimetres of yarn that joining along so many seams takes; 0 without joining}
+   *
+   * @param seams how many seams, 0 or more
+   */
+  public long joiningMillimetres(int seams) {
+    return fixedUse.joiningMillimetres(seams);
+  }
+
+  /** {@return millimetres of yarn that edging the whole outline takes; 0 without edging} */
+  public long wholeEdgingMillimetres() {
+    return fixedUse.wholeEdgingMillimetres();
+  }
+
+  /**
    * {@return how far a piece has come}
    *
    * @param piece the piece's index, from 0

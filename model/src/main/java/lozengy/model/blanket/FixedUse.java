@@ -43,6 +43,7 @@ final class FixedUse {
   private final ReadyYarns yarns;
   private final ReadyMotifs motifs;
   private final KnownPieces known;
+  private final Measures measures;
   private final long joining;
   private final long edging;
   private final long[] fixed;
@@ -60,8 +61,9 @@ final class FixedUse {
     this.yarns = yarns;
     this.motifs = motifs;
     this.known = known;
-    this.joining = joining(measures);
-    this.edging = edging(measures);
+    this.measures = measures;
+    this.joining = joining();
+    this.edging = edging();
     this.settled = new long[yarns.tones().length];
     this.fixed = new long[settled.length];
     settlePieces();
@@ -124,27 +126,36 @@ final class FixedUse {
     }
   }
 
-  private long joining(Measures measures) {
-    if (brief.joining().isEmpty()) {
-      return 0;
-    }
-    YarnUse use = brief.joining().get();
-    int seams = layout.seams().size();
-    long settled = counted(use).map(this::settledSeams).orElse(0L);
-    return millimetres(
-        BigDecimal.valueOf(measures.sideCm()).multiply(BigDecimal.valueOf(seams - settled)), use);
+  private long joining() {
+    long settled = brief.joining().flatMap(this::counted).map(this::settledSeams).orElse(0L);
+    return joiningMillimetres(layout.seams().size() - settled);
   }
 
-  private long edging(Measures measures) {
-    if (brief.edging().isEmpty()) {
-      return 0;
-    }
-    YarnUse use = brief.edging().get();
-    double edged = counted(use).map(Counted::edgedPercent).orElse(0.0);
-    BigDecimal open = HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2);
+  /** Millimetres of yarn that joining along so many seams takes. */
+  long joiningMillimetres(long seams) {
+    return brief
+        .joining()
+        .map(
+            use ->
+                millimetres(
+                    BigDecimal.valueOf(measures.sideCm()).multiply(BigDecimal.valueOf(seams)), use))
+        .orElse(0L);
+  }
+
+  private long edging() {
+    double edged = brief.edging().flatMap(this::counted).map(Counted::edgedPercent).orElse(0.0);
+    return edging(HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2));
+  }
+
+  /** Millimetres of yarn that edging the whole outline takes. */
+  long wholeEdgingMillimetres() {
+    return edging(BigDecimal.ONE);
+  }
+
+  private long edging(BigDecimal part) {
     BigDecimal outlineCm =
         BigDecimal.valueOf(measures.outlineLengthCm()).setScale(DECIMALS_OF_CM, HALF_EVEN);
-    return millimetres(outlineCm.multiply(open), use);
+    return brief.edging().map(use -> millimetres(outlineCm.multiply(part), use)).orElse(0L);
   }
 
   /** Whole millimetres of yarn along a length, rounded down. */

@@ -42,10 +42,10 @@ final class CountedReader {
 
   private static Optional<PartWorked> partWorked(Fields of) {
     Optional<Integer> rounds =
-        of.need("rounds-worked", "rounds-worked: 2").flatMap(PieceNoteReader::roundsWorked);
-    List<String> at = names(of, "at");
+        of.need("rounds-worked", "rounds-worked: 2").flatMap(PieceNoteReader::someRoundsWorked);
+    List<String> at = of.need("at", "at: [r3c2]").map(PieceNoteReader::names).orElse(List.of());
     of.tellUnknown();
-    return rounds.filter(r -> r > 0).map(r -> new PartWorked(r, at));
+    return rounds.map(r -> new PartWorked(r, at));
   }
 
   private static List<String> names(Fields of, String field) {

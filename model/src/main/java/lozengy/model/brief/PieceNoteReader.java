@@ -18,6 +18,7 @@ import lozengy.model.input.Words;
 public final class PieceNoteReader {
 
   private static final int MOST_NAME_CHARACTERS = 30;
+  private static final Range SOME_ROUNDS = Range.whole(1, PartWorked.MOST_ROUNDS, "");
   private static final Range ROUNDS_WORKED = Range.whole(0, PartWorked.MOST_ROUNDS, "");
   private static final Map<String, PieceState> STATES =
       Words.meanings(PieceState.values(), PieceState::word);
@@ -101,6 +102,15 @@ public final class PieceNoteReader {
    */
   public static Optional<Integer> roundsWorked(Located located) {
     return located.number(ROUNDS_WORKED).map(BigDecimal::intValueExact);
+  }
+
+  /**
+   * {@return how many rounds are worked, from the centre, at least one}
+   *
+   * @param located the field
+   */
+  public static Optional<Integer> someRoundsWorked(Located located) {
+    return located.number(SOME_ROUNDS).map(BigDecimal::intValueExact);
   }
 
   private static boolean fromBorder(Located rounds) {

@@ -142,6 +142,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
         map.selectors(counted.joined(), false),
         counted.partWorked().stream()
             .map(part -> new PartWorked(part.rounds(), map.selectors(part.at(), false)))
+            .filter(part -> !part.at().isEmpty())
             .toList(),
         counted.edgedPercent());
   }

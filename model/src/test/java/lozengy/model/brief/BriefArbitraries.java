@@ -279,7 +279,7 @@ public final class BriefArbitraries {
               random.nextBoolean() ? List.of("row1") : some(names, random),
               random.nextBoolean()
                   ? List.of()
-                  : List.of(new PartWorked(1 + random.nextInt(3), some(names, random))),
+                  : List.of(new PartWorked(1 + random.nextInt(3), List.of(names.get(0)))),
               random.nextInt(101));
       yarns.add(random.nextInt(4) == 0 ? yarn.withCount(Optional.of(counted)) : yarn);
     }

@@ -126,6 +126,13 @@ public final class TinyBlankets {
         String[] codes = new String[squareRounds];
         codes[random.nextInt(squareRounds)] = code();
         builder.note(name, PieceState.PLANNED, codes);
+      } else if (chance(0.1)) {
+        String[] codes = new String[squareRounds];
+        int worked = 1 + random.nextInt(squareRounds);
+        for (int round = 0; round < worked; round++) {
+          codes[round] = code();
+        }
+        builder.begun(name, worked, codes);
       }
     }
   }

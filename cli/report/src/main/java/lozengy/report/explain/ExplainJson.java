@@ -95,7 +95,11 @@ public final class ExplainJson {
         "upset", remedy.upset(),
         "proof", wording.proved(remedy),
         "steps", remedy.steps().stream().map(this::step).toList(),
-        "instead", remedy.proof().instead().stream().map(this::instead).toList());
+        "instead", instead(remedy.proof().instead()));
+  }
+
+  private Optional<List<Map<String, Object>>> instead(List<Remedy.Instead> all) {
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.stream().map(this::instead).toList());
   }
 
   private Map<String, Object> instead(Remedy.Instead instead) {
