@@ -99,6 +99,11 @@ final class SubjectWords implements Subject.Cases<String> {
   }
 
   @Override
+  public String gone(Subject.Gone subject) {
+    return Words.yarn(blanket, subject.yarn()) + " is gone";
+  }
+
+  @Override
   public String zone(Subject.Zone subject) {
     return "%s of %s: only %s"
         .formatted(
