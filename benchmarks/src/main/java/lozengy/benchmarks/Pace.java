@@ -103,7 +103,7 @@ final class Pace implements Callable<Integer> {
     List<String> cells =
         List.of(
             name,
-            Integer.toString(problem.slots().pieces()),
+            Integer.toString(problem.slots().orbits()),
             Integer.toString(round),
             Integer.toString(threads),
             Long.toString(moves),

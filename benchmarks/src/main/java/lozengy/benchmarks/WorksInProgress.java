@@ -1,7 +1,6 @@
 package lozengy.benchmarks;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +12,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
@@ -120,18 +120,19 @@ final class WorksInProgress {
 
   /** The brief with the first pieces joined, and others made, drawn by a seed. */
   static Brief begun(Arrangement plan, int joined, int made, long seed) {
-    PieceState[] states = new PieceState[plan.blanket().pieceCount()];
-    Arrays.fill(states, PieceState.PLANNED);
-    Arrays.fill(states, 0, joined, PieceState.JOINED);
+    Stages stages = Stages.of(plan.blanket());
+    for (int piece = 0; piece < stages.pieces(); piece++) {
+      stages.set(piece, piece < joined ? PieceState.JOINED : PieceState.PLANNED);
+    }
     SplittableRandom random = new SplittableRandom(seed);
     for (int left = made; left > 0; ) {
-      int piece = random.nextInt(states.length);
-      if (states[piece] == PieceState.PLANNED) {
-        states[piece] = PieceState.MADE;
+      int piece = random.nextInt(stages.pieces());
+      if (stages.state(piece) == PieceState.PLANNED) {
+        stages.set(piece, PieceState.MADE);
         left--;
       }
     }
-    return WorkedPieces.noted(plan.blanket(), states, plan.sequences());
+    return WorkedPieces.noted(plan.blanket(), stages, plan.sequences());
   }
 
   private static String last(Arrangement plan) {

@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 
 /**
  * How to solve.
@@ -129,7 +128,7 @@ public record SolveOptions(
   public static long defaultMoves(Blanket blanket) {
     long rounds = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      rounds += blanket.state(piece) == PieceState.PLANNED ? blanket.roundCount(piece) : 0;
+      rounds += blanket.roundCount(piece) - blanket.roundsWorked(piece);
     }
     return Math.max(LEAST_MOVES, Math.min(MOST_MOVES, MOVES_PER_ROUND * rounds));
   }

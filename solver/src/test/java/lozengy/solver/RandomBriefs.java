@@ -141,7 +141,15 @@ public final class RandomBriefs {
       }
       PieceState state = made ? PieceState.values()[1 + below(2)] : PieceState.PLANNED;
       Set<String> not = made ? Set.of() : Set.of(yarns.get(below(yarns.size())).code());
-      notes.add(new PieceNote(List.of(place.name()), made ? rounds : List.of(), state, not));
+      int worked = 0;
+      while (!made && worked < rounds.size() && rounds.get(worked).isPresent()) {
+        worked++;
+      }
+      for (int round = worked; !made && round < rounds.size(); round++) {
+        rounds.set(round, Optional.empty());
+      }
+      List<Optional<String>> held = made || worked > 0 ? rounds : List.of();
+      notes.add(new PieceNote(List.of(place.name()), held, false, state, worked, not));
     }
     return notes;
   }

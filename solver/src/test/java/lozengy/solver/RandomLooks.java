@@ -111,7 +111,19 @@ public final class RandomLooks {
       pairs().forEach(pair -> pairs.add(new Look.Pair(pair.first(), pair.second(), on)));
       ruled = ruled.withLook(ruled.look().withApart(pairs));
     }
-    return ruled;
+    return chance(0.3) ? ruled.withYarns(lots(ruled)) : ruled;
+  }
+
+  /** The yarns, one of them a dye lot of the next of its tone. */
+  private List<Yarn> lots(Brief brief) {
+    List<Yarn> yarns = new ArrayList<>(brief.yarns());
+    int lot = random.nextInt(yarns.size());
+    Yarn yarn = yarns.get(lot);
+    yarns.subList(lot + 1, yarns.size()).stream()
+        .filter(other -> brief.toneOf(other) == brief.toneOf(yarn))
+        .findFirst()
+        .ifPresent(other -> yarns.set(lot, yarn.withLotOf(Optional.of(other.code()))));
+    return yarns;
   }
 
   /** The brief with an order of borders now and then, and a weight for it. */
@@ -133,7 +145,8 @@ public final class RandomLooks {
       look = look.withSymmetry(Symmetry.values()[random.nextInt(Symmetry.values().length)]);
     }
     if (chance(0.3)) {
-      look = look.withContrast(chance(0.5) ? Look.CALM : random.nextInt(101));
+      double between = contrast();
+      look = look.withContrast(between, chance(0.5) ? between : contrast());
     }
     if (chance(0.25)) {
       String first = code();
@@ -156,6 +169,10 @@ public final class RandomLooks {
       look = look.withCounts(counts());
     }
     return look;
+  }
+
+  private double contrast() {
+    return chance(0.5) ? Look.CALM : random.nextInt(101);
   }
 
   private List<Look.Zone> zones() {

@@ -53,21 +53,18 @@ final class CpSatModel {
   }
 
   private void keep(Sequences earlier) {
-    List<int[]> counting = new ArrayList<>();
     for (int piece = 0; piece < shows.length; piece++) {
       for (int round = 0; round < shows[piece].length; round++) {
-        if (blanket.free(piece, round) && earlier.yarn(piece, round) != Sequences.OPEN) {
-          counting.add(new int[] {piece, round});
+        int before = earlier.yarn(piece, round);
+        if (!blanket.free(piece, round) || before == Sequences.OPEN) {
+          continue;
         }
-      }
-    }
-    for (int[] each : counting) {
-      long units = losses.changed(counting.size());
-      Literal kept = shows[each[0]][each[1]][earlier.yarn(each[0], each[1])];
-      if (kept == null) {
-        loss.add(units);
-      } else {
-        lose(kept.not(), units);
+        Literal kept = shows[piece][round][before];
+        if (kept == null) {
+          loss.add(losses.changed());
+        } else {
+          lose(kept.not(), losses.changed());
+        }
       }
     }
   }

@@ -7,7 +7,6 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
-import lozengy.model.brief.Preferences;
 import lozengy.model.progress.LeastUpset;
 import lozengy.model.progress.Upset;
 import lozengy.model.score.Score;
@@ -76,10 +75,8 @@ public record ReplanComparison(
 
   /** What the move of a part of the total is worth in points of it. */
   double points(Part part) {
-    Preferences prefer = arrangement.blanket().brief().prefer();
-    double weights = prefer.weightOfTotal();
     double moved =
         arrangement.score().parts().get(part) - scoreBefore.orElseThrow().parts().get(part);
-    return weights == 0 ? 0 : prefer.weight(part) * moved / weights;
+    return arrangement.blanket().brief().prefer().share(part) * moved;
   }
 }

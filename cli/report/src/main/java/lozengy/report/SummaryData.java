@@ -144,6 +144,9 @@ final class SummaryData {
     data.put("tone", line.tone().word());
     data.put("available_m", metres(line.availableMillimetres()));
     data.put("used_m", metres(line.usedMillimetres()));
+    data.put("worked_m", metres(line.work().workedMillimetres()));
+    data.put("to_work_m", metres(line.work().toWorkMillimetres()));
+    data.put("at_hand_m", metres(line.work().atHandMillimetres()));
     data.put("left_m", metres(left));
     put(data, "used_balls", line.balls(line.usedMillimetres()));
     put(data, "used_g", line.grams(line.usedMillimetres()));

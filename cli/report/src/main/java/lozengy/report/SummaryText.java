@@ -1,5 +1,6 @@
 package lozengy.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -155,19 +156,30 @@ final class SummaryText {
 
   private void yarns() {
     TextTable table = new TextTable(3, WIDEST_NAME);
-    table.row("yarn", "", "tone", "have m", "used m", "balls", "left m", "balls", "g");
-    for (YarnLine line : YarnLine.of(arrangement)) {
+    List<YarnLine> yarns = YarnLine.of(arrangement);
+    boolean begun = yarns.stream().anyMatch(line -> line.work().workedMillimetres() > 0);
+    if (begun) {
+      table.row("yarn", "", "tone", "worked m", "at hand m", "to work m", "balls", "left m", "g");
+    } else {
+      table.row("yarn", "", "tone", "have m", "used m", "balls", "left m", "balls", "g");
+    }
+    for (YarnLine line : yarns) {
       long left = line.leftMillimetres();
-      table.row(
-          line.yarn().code(),
-          line.yarn().name(),
-          line.tone().word(),
-          Figures.metres(line.availableMillimetres()),
-          Figures.metres(line.usedMillimetres()),
-          known(line.balls(line.usedMillimetres()), 2),
-          Figures.metres(left),
-          known(line.balls(left), 2),
-          known(line.grams(left), 0));
+      long toWork = line.work().toWorkMillimetres();
+      List<String> row =
+          new ArrayList<>(List.of(line.yarn().code(), line.yarn().name(), line.tone().word()));
+      if (begun) {
+        row.add(Figures.metres(line.work().workedMillimetres()));
+      }
+      row.add(Figures.metres(line.work().atHandMillimetres()));
+      row.add(Figures.metres(toWork));
+      row.add(known(line.balls(toWork), 2));
+      row.add(Figures.metres(left));
+      if (!begun) {
+        row.add(known(line.balls(left), 2));
+      }
+      row.add(known(line.grams(left), 0));
+      table.row(row.toArray(String[]::new));
     }
     lines(table);
     List<String> uses = BlanketWords.uses(blanket);
@@ -181,8 +193,7 @@ final class SummaryText {
           INDENT,
           String.join(", ", counted)
               + (counted.size() == 1 ? " was" : " were")
-              + " counted in mid-work: have is what was left then, used what is worked since or"
-              + " still to be");
+              + " counted in mid-work");
     }
     if (brief.rules().keepBackPercent() > 0) {
       String percent = Figures.shortest(brief.rules().keepBackPercent(), 2);

@@ -7,6 +7,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Yarn;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.YarnWork;
 
 /**
  * What an arrangement takes of one yarn, joining and edging included.
@@ -15,17 +16,22 @@ import lozengy.model.colour.Tone;
  * @param tone its tone
  * @param availableMillimetres length in mm at hand, kept-back part included
  * @param usedMillimetres length in mm that the arrangement takes
+ * @param work what is worked, still to be worked, and at hand now
  */
-public record YarnLine(Yarn yarn, Tone tone, long availableMillimetres, long usedMillimetres) {
+public record YarnLine(
+    Yarn yarn, Tone tone, long availableMillimetres, long usedMillimetres, YarnWork work) {
 
   /** A line for every yarn, in the brief's order. */
   public static List<YarnLine> of(Arrangement arrangement) {
     Blanket blanket = arrangement.blanket();
     long[] used = blanket.usedMillimetres(arrangement.sequences());
+    List<YarnWork> work = YarnWork.of(blanket, arrangement.sequences());
     List<YarnLine> lines = new ArrayList<>();
     for (int yarn = 0; yarn < used.length; yarn++) {
       long available = blanket.stockMillimetres(yarn);
-      lines.add(new YarnLine(blanket.yarn(yarn), blanket.tone(yarn), available, used[yarn]));
+      lines.add(
+          new YarnLine(
+              blanket.yarn(yarn), blanket.tone(yarn), available, used[yarn], work.get(yarn)));
     }
     return lines;
   }

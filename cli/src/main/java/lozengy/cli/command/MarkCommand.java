@@ -1,6 +1,7 @@
 package lozengy.cli.command;
 
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lozengy.cli.file.Inputs;
@@ -12,9 +13,11 @@ import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.arrangement.Diary;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.WholeFile;
 import lozengy.model.progress.Mark;
+import lozengy.model.progress.Marked;
 import lozengy.model.progress.MarkedArrangement;
 import lozengy.report.Json;
 import picocli.CommandLine.Command;
@@ -26,11 +29,14 @@ import picocli.CommandLine.Parameters;
 @Command(
     description = {
       "Marks in an arrangement what has come about: pieces that are made or joined, yarns that came"
-          + " out otherwise than planned, and what is left of a yarn.",
+          + " out otherwise than planned, and what is left of a yarn. So are single rounds, from the"
+          + " centre out, and steps of the make list.",
       "",
       "The file is replaced, whole or not at all, if no other is named. What is marked is a fact:"
           + " it may break a rule, and 'lozengy check' then says so. Planning the rest again is for"
-          + " 'lozengy solve'. --undo takes the last mark back.",
+          + " 'lozengy solve'. Where lists overlap, the furthest counts: joined over made, made over"
+          + " begun, begun over planned. --undo takes the last mark back, and again the one before:"
+          + " up to 20 since it was planned.",
     },
     footer = {
       "",
@@ -40,7 +46,8 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  lozengy mark throw.arrangement.json --joined strip1..strip4 --made r7c1..r7c4",
       "  lozengy mark throw.arrangement.json --worked r4c2=~,~,SND,~,~",
-      "  lozengy mark throw.arrangement.json --left REE=85g",
+      "  lozengy mark throw.arrangement.json --step 1-3 --step 4=row1..row3",
+      "  lozengy mark throw.arrangement.json --rounds squares=2 --left REE=85g --on 2025-11-20",
       "  lozengy mark throw.arrangement.json --made - < finished.csv",
       "  lozengy mark throw.arrangement.json --undo"
     })
@@ -53,7 +60,10 @@ final class MarkCommand implements Callable<Integer> {
 
   @Mixin private MarkOptions options;
 
-  @Option(names = "--undo", description = "Take the last mark back; what was before stands again.")
+  @Option(
+      names = "--undo",
+      description =
+          "Take the last mark back; what was before stands again. May be given again, up to 20 times.")
   private boolean undo;
 
   @Mixin private OutputOptions output;
@@ -77,7 +87,7 @@ final class MarkCommand implements Callable<Integer> {
               "",
               MistakeCode.OPTION_MISSING.about(),
               "Nothing is to be marked",
-              "Give --made, --joined, --planned, --worked or --left, or --undo");
+              "Give --made, --joined, --planned, --rounds, --step, --worked or --left, or --undo");
     }
     Source source = new Source(file);
     if (source.isStandardInput() && options.readsStandardInput()) {
@@ -99,10 +109,7 @@ final class MarkCommand implements Callable<Integer> {
     Target target = output.targetOr(() -> usualTarget(source));
     target.expect();
     Arrangement before = Inputs.readComplete(source, terminal);
-    MarkReport report =
-        mark.isPresent()
-            ? MarkReport.of(before, MarkedArrangement.of(before, mark.get()))
-            : undone(source, before);
+    MarkReport report = mark.isPresent() ? marked(before, mark.get()) : undone(source, before);
     if (report.nothingNew()) {
       tell(report, Optional.empty(), target);
       return true;
@@ -125,6 +132,11 @@ final class MarkCommand implements Callable<Integer> {
         && WholeFile.place(source.path()).equals(WholeFile.place(target.file().orElseThrow()));
   }
 
+  private static MarkReport marked(Arrangement before, Mark mark) {
+    Marked marked = MarkedArrangement.marked(before, mark);
+    return MarkReport.of(before, MarkedArrangement.of(before, mark, marked), marked.overlapping());
+  }
+
   private static MarkReport undone(Source source, Arrangement before) {
     return MarkReport.of(
         before,
@@ -135,7 +147,10 @@ final class MarkCommand implements Callable<Integer> {
                         source.label(),
                         MistakeCode.NOTHING_TO_CHANGE.about(),
                         "There is no mark to take back",
-                        "Only the last mark can be taken back, once")));
+                        "The last "
+                            + Diary.MOST_TAKEN_BACK
+                            + " marks can be, and none from before it was planned")),
+        List.of());
   }
 
   private Target usualTarget(Source source) {

@@ -1,10 +1,14 @@
 package lozengy.cli.command;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
@@ -22,6 +26,9 @@ final class MarkOptions {
   private static final String NOTHING = "0";
 
   private static final double ALL = 100;
+
+  private static final Pattern STEPS =
+      Pattern.compile("(\\d{1,6})(?:\\s*(?:-|\\.\\.)\\s*(\\d{1,6}))?(?:\\s*=\\s*(.+))?");
 
   @Option(
       names = "--made",
@@ -44,11 +51,28 @@ final class MarkOptions {
   private List<String> planned = List.of();
 
   @Option(
+      names = "--rounds",
+      paramLabel = "PIECES=N",
+      description =
+          "Pieces of which the first N rounds are worked, from the centre: squares=2. With all of"
+              + " them a piece is made. Repeatable.")
+  private List<String> rounds = List.of();
+
+  @Option(
+      names = "--step",
+      paramLabel = "STEPS[=PIECES]",
+      description =
+          "Steps of the make list that are done, by the numbers that it shows: 3, or 1-4; or for"
+              + " some pieces alone: 5=row2. Rounds within are worked too, then. Repeatable.")
+  private List<String> steps = List.of();
+
+  @Option(
       names = "--worked",
       paramLabel = "PIECES=YARNS",
       description =
           "What pieces were really worked in, the centre first, ~ as planned: r4c2=~,~,SND,~,~."
-              + " After .. yarns count from the border. A planned piece becomes made. Repeatable.")
+              + " After .. yarns count from the border. A planned piece becomes made, one that is begun"
+              + " stays so. Repeatable.")
   private List<String> worked = List.of();
 
   @Option(
@@ -67,10 +91,18 @@ final class MarkOptions {
               + " per cent; as counted before, or 0, if not said.")
   private Double edged;
 
+  @Option(
+      names = "--on",
+      paramLabel = "DAY",
+      description = "The day of all this, such as 2025-11-20; today if not said.")
+  private String on;
+
   /** Whether anything is to be marked. */
   boolean any() {
-    return Stream.of(made, joined, planned, worked, left).anyMatch(list -> !list.isEmpty())
-        || edged != null;
+    return Stream.of(made, joined, planned, rounds, steps, worked, left)
+            .anyMatch(list -> !list.isEmpty())
+        || edged != null
+        || on != null;
   }
 
   /** Whether a list is to come from standard input. */
@@ -117,12 +149,81 @@ final class MarkOptions {
           .flatMap(read -> count(read, mistakes))
           .ifPresent(counts::add);
     }
+    List<Mark.Rounds> someRounds = new ArrayList<>();
+    for (String some : rounds) {
+      Assigned.read("--rounds", some, "Name pieces and a number, such as squares=2", mistakes)
+          .flatMap(read -> rounds(read, mistakes))
+          .ifPresent(someRounds::add);
+    }
+    List<Mark.Step> doneSteps = new ArrayList<>();
+    steps.forEach(step -> step(step, mistakes).ifPresent(doneSteps::add));
+    Optional<Mark.Day> day = day(mistakes);
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
     }
     Optional<Mark.Edged> part =
         Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent));
-    return new Mark(states(terminal), works, counts, part);
+    return new Mark(states(terminal), someRounds, doneSteps, works, counts, part, day);
+  }
+
+  private static Optional<Mark.Rounds> rounds(Assigned read, List<Mistake> mistakes) {
+    if (!read.right().matches("\\d{1,4}")) {
+      mistakes.add(
+          Mistake.ofWish(
+              read.place(),
+              MistakeCode.NOT_A_NUMBER.about(read.right()),
+              "'" + read.right() + "' is no number of rounds",
+              "Give how many are worked, from the centre, such as squares=2"));
+      return Optional.empty();
+    }
+    List<String> at = PieceLists.selectors(read.left());
+    return Optional.of(new Mark.Rounds(read.place(), Integer.parseInt(read.right()), at));
+  }
+
+  private static Optional<Mark.Step> step(String text, List<Mistake> mistakes) {
+    Matcher matcher = STEPS.matcher(text.strip());
+    if (!matcher.matches()) {
+      mistakes.add(
+          Mistake.ofWish(
+              "--step " + text,
+              MistakeCode.MALFORMED.about(text),
+              "This names no step",
+              "Give a number, or a range such as 1-4; for some pieces alone, 5=row2"));
+      return Optional.empty();
+    }
+    int from = Integer.parseInt(matcher.group(1));
+    int to = matcher.group(2) == null ? from : Integer.parseInt(matcher.group(2));
+    List<String> at = matcher.group(3) == null ? List.of() : PieceLists.selectors(matcher.group(3));
+    return Optional.of(new Mark.Step("--step " + text, from, to, at));
+  }
+
+  /** The only place of the program that looks at the calendar. */
+  private Optional<Mark.Day> day(List<Mistake> mistakes) {
+    LocalDate today = LocalDate.now();
+    if (on == null) {
+      return Optional.of(new Mark.Day("today's date", today));
+    }
+    try {
+      LocalDate day = LocalDate.parse(on.strip());
+      // where it is a day later already
+      if (day.isAfter(today.plusDays(1))) {
+        mistakes.add(
+            Mistake.ofWish(
+                "--on " + on,
+                MistakeCode.OUT_OF_RANGE.about(day),
+                "That day is still to come",
+                "Today is " + today + " by the clock"));
+      }
+      return Optional.of(new Mark.Day("--on " + on, day));
+    } catch (DateTimeParseException e) {
+      mistakes.add(
+          Mistake.ofWish(
+              "--on " + on,
+              MistakeCode.MALFORMED.about(on),
+              "This is no day",
+              "Give year, month and day, such as 2025-11-20"));
+      return Optional.empty();
+    }
   }
 
   private List<Mark.State> states(Terminal terminal) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
@@ -27,15 +28,17 @@ import lozengy.report.check.FaultLine;
  * @param before the arrangement before it
  * @param now the arrangement now
  * @param faults what is wrong with it now
+ * @param overlapping pieces that were named more than once and not for the same
  */
-record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
+record MarkReport(
+    Arrangement before, Arrangement now, List<FaultLine> faults, List<Integer> overlapping) {
 
-  static MarkReport of(Arrangement before, Arrangement now) {
+  static MarkReport of(Arrangement before, Arrangement now, List<Integer> overlapping) {
     List<FaultLine> faults =
         Check.faults(now.blanket(), now.sequences()).stream()
             .map(fault -> FaultLine.of(now.blanket(), fault))
             .toList();
-    return new MarkReport(before, now, faults);
+    return new MarkReport(before, now, faults, overlapping);
   }
 
   /** Whether all was as marked before. */
@@ -53,10 +56,22 @@ record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
       lines.add("The last mark is taken back.");
     }
     for (PieceState state : PieceState.values()) {
-      List<Integer> pieces = turned(state);
+      List<Integer> pieces =
+          turned(state).stream().filter(piece -> !now.blanket().partWorked(piece)).toList();
       if (!pieces.isEmpty()) {
         lines.add("Now " + state.word() + ": " + Words.pieces(blanket(), pieces));
       }
+    }
+    begun()
+        .forEach(
+            (rounds, pieces) ->
+                lines.add(
+                    "Now worked to round " + rounds + ": " + Words.pieces(blanket(), pieces)));
+    if (!overlapping.isEmpty()) {
+      lines.add(
+          "Named more than once, the furthest counts (joined over made, made over begun, begun over"
+              + " planned): "
+              + Words.pieces(blanket(), overlapping));
     }
     if (!offPile().isEmpty()) {
       lines.add("No longer on the pile: " + Words.pieces(blanket(), offPile()));
@@ -84,6 +99,17 @@ record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
                 "to", state.word()));
       }
     }
+    List<Object> rounds = new ArrayList<>();
+    begun()
+        .forEach(
+            (to, pieces) ->
+                pieces.forEach(
+                    piece ->
+                        rounds.add(
+                            Json.object(
+                                "at", Words.piece(blanket(), piece),
+                                "from", laid(before).roundsWorked(piece),
+                                "to", to))));
     List<Object> worked = new ArrayList<>();
     for (int piece : reworked()) {
       worked.add(
@@ -103,12 +129,16 @@ record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
     Map<String, Object> counts =
         Json.object(
             "planned", count(PieceState.PLANNED),
+            "part_worked", partWorked(),
             "made", count(PieceState.MADE),
             "joined", count(PieceState.JOINED));
     return Json.object(
         "outcome", nothingNew() ? "nothing-new" : "marked",
         "arrangement", written,
+        "on", now.diary().lastDay().map(Object::toString),
         "states", turned,
+        "rounds_worked", rounds,
+        "overlapping", overlapping.stream().map(piece -> Words.piece(blanket(), piece)).toList(),
         "off_pile", offPile().stream().map(piece -> Words.piece(blanket(), piece)).toList(),
         "worked", worked,
         "counted", counted,
@@ -135,9 +165,28 @@ record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
     PilePlacement earlier = laid(before);
     PilePlacement after = laid(now);
     return pieces()
-        .filter(piece -> after.state(piece) == state && earlier.state(piece) != state)
+        .filter(
+            piece ->
+                after.state(piece) == state
+                    && (earlier.state(piece) != state
+                        || after.roundsWorked(piece) == 0 && earlier.roundsWorked(piece) > 0))
         .boxed()
         .toList();
+  }
+
+  /** Pieces that are begun and were not so far before, or further, by their worked rounds. */
+  private Map<Integer, List<Integer>> begun() {
+    PilePlacement earlier = laid(before);
+    return pieces()
+        .filter(now.blanket()::partWorked)
+        .filter(piece -> now.blanket().roundsWorked(piece) != earlier.roundsWorked(piece))
+        .boxed()
+        .collect(
+            Collectors.groupingBy(now.blanket()::roundsWorked, TreeMap::new, Collectors.toList()));
+  }
+
+  private long partWorked() {
+    return pieces().filter(now.blanket()::partWorked).count();
   }
 
   private List<Integer> reworked() {
@@ -181,10 +230,11 @@ record MarkReport(Arrangement before, Arrangement now, List<FaultLine> faults) {
   private String states() {
     return String.format(
         Locale.ROOT,
-        "%d made, %d joined, %d planned. Score %.2f.",
+        "%d made, %d joined, %d planned%s. Score %.2f.",
         count(PieceState.MADE),
         count(PieceState.JOINED),
         count(PieceState.PLANNED),
+        partWorked() == 0 ? "" : ", " + partWorked() + " of them begun",
         now.score().total());
   }
 

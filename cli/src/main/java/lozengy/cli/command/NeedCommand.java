@@ -63,8 +63,7 @@ final class NeedCommand implements Callable<Integer> {
           "Keep back less");
     }
     if (document instanceof ArrangementDocument answer) {
-      long[] used = blanket.usedMillimetres(answer.arrangement().sequences());
-      List<YarnNeed> needs = YarnNeed.of(blanket, used);
+      List<YarnNeed> needs = YarnNeed.of(blanket, answer.arrangement().sequences());
       print(() -> NeedJson.ofYarns(blanket, needs), () -> NeedWords.ofYarns(blanket, needs));
     } else {
       ToneNeeds needs = ToneNeeds.of(blanket);

@@ -45,6 +45,6 @@ final class Notes {
       return Optional.empty();
     }
     List<String> at = PieceLists.selectors(read.left());
-    return Optional.of(new PieceNote(at, rounds, fromBorder, PieceState.PLANNED, Set.of()));
+    return Optional.of(new PieceNote(at, rounds, fromBorder, PieceState.PLANNED, 0, Set.of()));
   }
 }

@@ -150,9 +150,12 @@ final class SolveCommand implements Callable<Integer> {
     boolean stopped = stop.getAsBoolean();
     if (result instanceof SolveResult.Found found) {
       Optional<Alternatives> alternatives =
-          alternatives(found.arrangement(), earlier, request, files, stop);
+          alternatives(found.arrangement(), earlier, request, files, stop)
+              .map(each -> withDiary(document, each));
       Arrangement arrangement =
-          alternatives.map(each -> each.found().get(0)).orElse(found.arrangement());
+          alternatives
+              .map(each -> each.found().get(0))
+              .orElse(withDiary(document, found.arrangement()));
       files.write(terminal, alternatives, arrangement);
       Optional<ReplanComparison> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
@@ -167,6 +170,20 @@ final class SolveCommand implements Callable<Integer> {
       return ExitCode.DONE.code();
     }
     return report.tellNotFound(task.blanket(), result).code();
+  }
+
+  private static Alternatives withDiary(Document document, Alternatives alternatives) {
+    return new Alternatives(
+        alternatives.found().stream().map(each -> withDiary(document, each)).toList(),
+        alternatives.distances());
+  }
+
+  /** What was planned again goes on with the diary of the plan before. */
+  private static Arrangement withDiary(Document document, Arrangement planned) {
+    return document instanceof ArrangementDocument before
+        ? planned.withDiary(
+            before.arrangement().diary().plannedAgain(planned.blanket(), planned.sequences()))
+        : planned;
   }
 
   /** What is to be solved: the document with the changes that the options ask for. */

@@ -15,7 +15,7 @@ import lozengy.model.score.Score;
  * @param score its score
  * @param bound a total that no valid arrangement of the brief can exceed, where one is proved
  * @param solved how it was found; empty for one made by hand
- * @param lastMark what stood before the last mark, where there was one
+ * @param diary what has come about since it was planned first
  */
 public record Arrangement(
     Blanket blanket,
@@ -24,13 +24,13 @@ public record Arrangement(
     Score score,
     Optional<Bound> bound,
     Optional<Solved> solved,
-    Optional<LastMark> lastMark) {
+    Diary diary) {
 
   /** The value of an arrangement file's {@code format} field. */
   public static final String FORMAT = "lozengy-arrangement/1";
 
   /**
-   * An arrangement that nothing was marked in.
+   * An arrangement that has just been planned, in which nothing was marked.
    *
    * @param blanket the brief that it answers, made ready
    * @param sequences every piece's yarns; complete
@@ -46,7 +46,16 @@ public record Arrangement(
       Score score,
       Optional<Bound> bound,
       Optional<Solved> solved) {
-    this(blanket, sequences, earlier, score, bound, solved, Optional.empty());
+    this(blanket, sequences, earlier, score, bound, solved, Diary.begun(blanket, sequences));
+  }
+
+  /**
+   * {@return the arrangement with another diary}
+   *
+   * @param other what has come about since it was planned first
+   */
+  public Arrangement withDiary(Diary other) {
+    return new Arrangement(blanket, sequences, earlier, score, bound, solved, other);
   }
 
   /**

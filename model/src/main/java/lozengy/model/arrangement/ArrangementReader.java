@@ -77,7 +77,9 @@ public final class ArrangementReader {
     List<StatedPiece> statedEarlier =
         earlier.map(list -> StatedPiece.list(list, false)).orElse(List.of());
     StatedFigures figures = StatedFigures.read(of);
-    Optional<Located> markAt = of.get("last_mark");
+    Optional<Diary> diaryThere = of.get("diary").map(DiaryReader::read);
+    // earlier files held what stood before their last mark, which is not taken back any more
+    of.get("last_mark");
     Optional<Located> briefAt = of.need("brief", "\"brief\": { ... }, the brief that it answers");
     of.tellUnknown();
     if (briefAt.isEmpty()) {
@@ -99,9 +101,7 @@ public final class ArrangementReader {
     mistakes.throwIfAny();
     PieceFitting fitting = fitted.orElseThrow();
     Sequences sequences = fitting.sequences();
-    Optional<LastMark> lastMark =
-        markAt.flatMap(mark -> LastMarkReader.read(mark, blanket, sequences));
-    mistakes.throwIfAny();
+    Diary diary = diaryThere.orElseGet(() -> Diary.begun(blanket, sequences));
     return new StatedArrangement(
         blanket,
         sequences,
@@ -111,7 +111,7 @@ public final class ArrangementReader {
         figures.bound(),
         figures.solved(),
         figures.yarns(),
-        figures.formerTotal().isEmpty() ? lastMark : lastMark.map(LastMark::unproved),
+        figures.formerTotal().isEmpty() ? diary : diary.unproved(),
         fitting.leftOut());
   }
 

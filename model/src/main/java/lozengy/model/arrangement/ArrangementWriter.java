@@ -6,7 +6,6 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -106,13 +105,11 @@ public final class ArrangementWriter {
     pieces(arrangement.sequences());
     yarns(arrangement.sequences());
     score(arrangement);
-    solved(arrangement.solved());
+    solved(json, arrangement.solved());
     if (arrangement.earlier().isPresent()) {
       earlier(arrangement.earlier().get());
     }
-    if (arrangement.lastMark().isPresent()) {
-      lastMark(arrangement.lastMark().get(), arrangement.sequences());
-    }
+    DiaryWriter.write(json, arrangement);
     json.field("brief");
     BriefWriter.write(json, blanket.brief());
     json.endMapping();
@@ -128,6 +125,9 @@ public final class ArrangementWriter {
       json.field("at").text(place.name());
       json.field("kind").text(place.kind().word());
       json.field("state").text(state.word());
+      if (blanket.partWorked(place.index())) {
+        json.field("rounds_worked").number(blanket.roundsWorked(place.index()));
+      }
       if (fromPile) {
         json.field("pile").flag(true);
       }
@@ -178,11 +178,11 @@ public final class ArrangementWriter {
     Optional<Double> keep = Optional.ofNullable(arrangement.score().parts().get(Part.KEEP));
     json.field("keep").rounded(keep, SCORE_DECIMALS);
     json.field("objective").rounded(Optional.of(arrangement.score().objective()), SCORE_DECIMALS);
-    bound(arrangement.bound());
+    bound(json, arrangement.bound());
     json.endMapping();
   }
 
-  private void bound(Optional<Arrangement.Bound> bound) throws IOException {
+  static void bound(JsonText json, Optional<Arrangement.Bound> bound) throws IOException {
     json.field("bound").rounded(bound.map(Arrangement.Bound::total), SCORE_DECIMALS);
     json.field("bound_proof").text(bound.map(Arrangement.Bound::proof));
     Optional<Double> objective = bound.flatMap(Arrangement.Bound::objective);
@@ -191,7 +191,7 @@ public final class ArrangementWriter {
     }
   }
 
-  private void solved(Optional<Arrangement.Solved> found) throws IOException {
+  static void solved(JsonText json, Optional<Arrangement.Solved> found) throws IOException {
     json.field("solved");
     if (found.isEmpty()) {
       json.text(Optional.empty());
@@ -215,26 +215,6 @@ public final class ArrangementWriter {
       json.field("within_points").number(solved.choice().get().withinPoints());
       json.endMapping();
     }
-    json.endMapping();
-  }
-
-  /** What stood before the last mark: of the pieces only those whose yarns it changed. */
-  private void lastMark(LastMark mark, Sequences sequences) throws IOException {
-    json.field("last_mark").tallMapping();
-    json.field("pieces").tallList();
-    for (Place place : blanket.layout().places()) {
-      int piece = place.index();
-      if (!Arrays.equals(mark.sequences().of(piece), sequences.of(piece))) {
-        json.mapping().field("at").text(place.name());
-        rounds(mark.sequences(), piece);
-        json.endMapping();
-      }
-    }
-    json.endList();
-    bound(mark.bound());
-    solved(mark.solved());
-    json.field("brief");
-    BriefWriter.write(json, mark.brief());
     json.endMapping();
   }
 

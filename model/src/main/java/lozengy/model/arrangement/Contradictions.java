@@ -56,7 +56,12 @@ public final class Contradictions {
     } else {
       all.noScore();
     }
-    stated.lastMark().ifPresent(all::lastMark);
+    stated
+        .diary()
+        .reversal()
+        .filter(reversal -> stated.sequences().complete())
+        .flatMap(reversal -> reversal.from(stated.blanket(), stated.sequences()))
+        .ifPresent(all::before);
     all.yarns();
     return List.copyOf(all.found);
   }
@@ -170,12 +175,10 @@ public final class Contradictions {
                     "none, since its bound does not say so"));
   }
 
-  private void lastMark(LastMark mark) {
-    if (mark.sequences().complete()) {
-      Blanket before = Blanket.ofUnjudged(mark.brief());
-      Score worked = Scorer.score(before, mark.sequences(), stated.earlier());
-      proved("last_mark.", mark.bound(), mark.solved(), worked);
-    }
+  private void before(Before before) {
+    Blanket blanketThen = Blanket.ofUnjudged(before.brief());
+    Score worked = Scorer.score(blanketThen, before.sequences(), stated.earlier());
+    proved("diary.entries.before.", before.bound(), before.solved(), worked);
   }
 
   private void yarns() {

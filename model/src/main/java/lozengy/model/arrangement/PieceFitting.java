@@ -60,13 +60,11 @@ final class PieceFitting {
     return sequences;
   }
 
-  /** Tells where the rounds are not those that worked pieces have by the brief. */
+  /** Tells where rounds that are worked by the brief are not as it says. */
   void tellWorked() {
     for (int piece = 0; piece < listed.length; piece++) {
-      if (blanket.state(piece) != PieceState.PLANNED) {
-        for (int round = 0; round < sequences.rounds(piece); round++) {
-          tellWorked(piece, round);
-        }
+      for (int round = 0; round < blanket.roundsWorked(piece); round++) {
+        tellWorked(piece, round);
       }
     }
   }
@@ -78,14 +76,18 @@ final class PieceFitting {
     if (yarn == worked || mistakes.doubt(step.in(path(piece)))) {
       return;
     }
-    String name = blanket.place(piece).name() + " is " + blanket.state(piece).word();
+    String name = blanket.place(piece).name();
+    name +=
+        blanket.partWorked(piece)
+            ? " is worked to round " + blanket.roundsWorked(piece)
+            : " is " + blanket.state(piece).word();
     if (yarn == Sequences.OPEN) {
       wrong(
           piece,
           step,
           MistakeCode.ROUND_OPEN.about(blanket.place(piece).name(), round + 1),
           name + " but its round " + (round + 1) + " is open",
-          "Give all rounds of a worked piece");
+          "Give all rounds that are worked");
     } else {
       String code = blanket.yarn(worked).code();
       wrong(
@@ -136,6 +138,17 @@ final class PieceFitting {
             name + " is stated to be " + stated.get().word(),
             "It is " + state.word() + " by the brief; a mark changes that");
       }
+      int worked = blanket.partWorked(piece) ? blanket.roundsWorked(piece) : 0;
+      Optional<Integer> rounds = listed[piece].roundsWorked();
+      if (rounds.isPresent() && rounds.get() != worked) {
+        wrong(
+            piece,
+            BriefPath.of("rounds_worked"),
+            MistakeCode.DIFFERS_FROM_BRIEF.about(rounds.get(), worked, name),
+            name + " is stated to have " + Words.count(rounds.get(), "worked round"),
+            (worked == 0 ? "None is said of it" : "It has " + worked)
+                + " by the brief; a mark changes that");
+      }
       if (listed[piece].pile().isPresent() && listed[piece].pile().get() != holds) {
         wrong(
             piece,
@@ -155,6 +168,11 @@ final class PieceFitting {
       StatedPiece line = listed[piece];
       note(all, "kind", piece, line.kind().isPresent());
       note(all, "state", piece, line.state().isPresent());
+      note(
+          all,
+          "rounds_worked",
+          piece,
+          line.roundsWorked().isPresent() || !blanket.partWorked(piece));
       note(all, "pile", piece, line.pile().isPresent() || !laid.holds(piece));
       note(all, "x", piece, line.x().isPresent());
       note(all, "y", piece, line.y().isPresent());

@@ -25,7 +25,7 @@ import lozengy.model.score.Scorer;
  * @param bound the bound that the file states
  * @param solved how it was found, where the file says so
  * @param yarns the yarn totals that the file states
- * @param lastMark what stood before the last mark, where the file says so
+ * @param diary what has come about, as the file says
  * @param leftOut pieces whose lines leave a field out that follows from the rest, by the field's
  *     name
  */
@@ -38,7 +38,7 @@ public record StatedArrangement(
     Optional<Arrangement.Bound> bound,
     Optional<Arrangement.Solved> solved,
     List<StatedYarn> yarns,
-    Optional<LastMark> lastMark,
+    Diary diary,
     Map<String, List<Integer>> leftOut) {
 
   /**
@@ -53,7 +53,7 @@ public record StatedArrangement(
    * @param bound the bound that the file states
    * @param solved how it was found, where the file says so
    * @param yarns the yarn totals that the file states
-   * @param lastMark what stood before the last mark, where the file says so
+   * @param diary what has come about, as the file says
    * @param leftOut pieces whose lines leave a field out that follows from the rest, by the field's
    *     name
    */
@@ -95,6 +95,6 @@ public record StatedArrangement(
         worked,
         holding,
         solved.map(each -> optimal ? each : each.unproved()),
-        lastMark);
+        diary);
   }
 }

@@ -20,6 +20,7 @@ import lozengy.model.layout.PieceKind;
  * @param at name of the piece; empty if a mistake tells of it
  * @param kind the same
  * @param state how far it has come, where stated
+ * @param roundsWorked how many rounds of it are worked, where stated
  * @param pile whether it is of the pile, where stated
  * @param rounds codes, centre first
  * @param x lattice coordinate, where stated
@@ -30,6 +31,7 @@ record StatedPiece(
     Optional<String> at,
     Optional<PieceKind> kind,
     Optional<PieceState> state,
+    Optional<Integer> roundsWorked,
     Optional<Boolean> pile,
     List<Optional<String>> rounds,
     Optional<Integer> x,
@@ -58,18 +60,20 @@ record StatedPiece(
             .orElse(List.of());
     Optional<PieceKind> kind = Optional.empty();
     Optional<PieceState> state = Optional.empty();
+    Optional<Integer> worked = Optional.empty();
     Optional<Boolean> pile = Optional.empty();
     Optional<Integer> x = Optional.empty();
     Optional<Integer> y = Optional.empty();
     if (withStates) {
       kind = of.get("kind").flatMap(k -> k.word(KINDS));
       state = of.get("state").flatMap(PieceNoteReader::state);
+      worked = of.get("rounds_worked").flatMap(PieceNoteReader::roundsWorked);
       pile = of.get("pile").flatMap(p -> p.word(YES_OR_NO));
       x = coordinate(of, "x");
       y = coordinate(of, "y");
     }
     of.tellUnknown();
-    return new StatedPiece(item, at, kind, state, pile, rounds, x, y);
+    return new StatedPiece(item, at, kind, state, worked, pile, rounds, x, y);
   }
 
   private static Optional<Integer> coordinate(Fields of, String name) {

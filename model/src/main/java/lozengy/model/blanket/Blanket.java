@@ -34,6 +34,7 @@ public final class Blanket {
   private final ReadyMotifs motifs;
   private final KnownPieces known;
   private final PieceState[] states;
+  private final int[] roundsWorked;
   private final Sequences locks;
   private final ReadyLook look;
   private final Measures measures;
@@ -51,6 +52,7 @@ public final class Blanket {
     this.motifs = ReadyMotifs.of(brief, yarns);
     this.known = new KnownPieces(brief, layout, yarns, open());
     this.states = known.states();
+    this.roundsWorked = known.roundsWorked();
     this.locks = known.locks();
     this.look = known.look();
     this.measures = Measures.of(layout, motif(PieceKind.SQUARE).edgeCm().orElseThrow());
@@ -364,6 +366,20 @@ public final class Blanket {
   }
 
   /**
+   * {@return millimetres of yarn that joining along so many seams takes; 0 without joining}
+   *
+   * @param seams how many seams, 0 or more
+   */
+  public long joiningMillimetres(int seams) {
+    return fixedUse.joiningMillimetres(seams);
+  }
+
+  /** {@return millimetres of yarn that edging the whole outline takes; 0 without edging} */
+  public long wholeEdgingMillimetres() {
+    return fixedUse.wholeEdgingMillimetres();
+  }
+
+  /**
    * {@return how far a piece has come}
    *
    * @param piece the piece's index, from 0
@@ -373,8 +389,37 @@ public final class Blanket {
   }
 
   /**
-   * {@return the yarn that a round must keep, by a lock, because the piece is worked, because the
-   * look gives all borders, or because one of these holds of an image of the piece; or OPEN}
+   * {@return how many rounds of a piece are worked, from the centre: all of them where it is made
+   * or joined}
+   *
+   * @param piece the piece's index, from 0
+   */
+  public int roundsWorked(int piece) {
+    return roundsWorked[piece];
+  }
+
+  /**
+   * {@return whether a round is worked, and so a fact}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
+  public boolean worked(int piece, int round) {
+    return round < roundsWorked[piece];
+  }
+
+  /**
+   * {@return whether some rounds of a piece are worked, but not all}
+   *
+   * @param piece the piece's index, from 0
+   */
+  public boolean partWorked(int piece) {
+    return states[piece] == PieceState.PLANNED && roundsWorked[piece] > 0;
+  }
+
+  /**
+   * {@return the yarn that a round must keep, by a lock, because it is worked, because the look
+   * gives all borders, or because one of these holds of an image of the piece; or OPEN}
    *
    * @param piece the piece's index, from 0
    * @param round the round, from 0 at the centre
@@ -394,13 +439,13 @@ public final class Blanket {
   }
 
   /**
-   * {@return whether a round's yarn may change: the piece is planned and the round is not locked}
+   * {@return whether a round's yarn may change: it is neither worked nor locked}
    *
    * @param piece the piece's index, from 0
    * @param round the round, from 0 at the centre
    */
   public boolean free(int piece, int round) {
-    return states[piece] == PieceState.PLANNED && locked(piece, round) == Sequences.OPEN;
+    return !worked(piece, round) && locked(piece, round) == Sequences.OPEN;
   }
 
   /** {@return the finished pieces that have no place yet} */
@@ -409,13 +454,13 @@ public final class Blanket {
   }
 
   /**
-   * {@return whether a piece of the pile may come to lie at a place: it is planned, and of its
-   * kind}
+   * {@return whether a piece of the pile may come to lie at a place: nothing of the place's own
+   * piece is worked, and the pile has some of its kind}
    *
    * @param piece the piece's index, from 0
    */
   public boolean takesPile(int piece) {
-    return states[piece] == PieceState.PLANNED && pileShows[kind(piece).ordinal()] != null;
+    return roundsWorked[piece] == 0 && pileShows[kind(piece).ordinal()] != null;
   }
 
   /**

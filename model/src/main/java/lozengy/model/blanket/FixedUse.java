@@ -3,13 +3,17 @@ package lozengy.model.blanket;
 import static java.math.RoundingMode.HALF_EVEN;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Measures;
@@ -20,10 +24,14 @@ import lozengy.model.unit.Ratio;
 
 /**
  * What counts against a yarn whatever the free rounds take. Where a yarn's stock was counted in the
- * middle of the work, what had been worked by then is settled: it no longer counts, unless the
- * piece was given up since.
+ * middle of the work, the rounds that had been worked by then are settled: they no longer count,
+ * unless they were given up since.
  */
 final class FixedUse {
+
+  private static final YarnAmount NOTHING = new YarnAmount.Length(0);
+
+  private static final List<String> ALL = List.of("all");
 
   private static final BigDecimal HUNDRED = new BigDecimal(100);
 
@@ -35,6 +43,7 @@ final class FixedUse {
   private final ReadyYarns yarns;
   private final ReadyMotifs motifs;
   private final KnownPieces known;
+  private final Measures measures;
   private final long joining;
   private final long edging;
   private final long[] fixed;
@@ -52,8 +61,9 @@ final class FixedUse {
     this.yarns = yarns;
     this.motifs = motifs;
     this.known = known;
-    this.joining = joining(measures);
-    this.edging = edging(measures);
+    this.measures = measures;
+    this.joining = joining();
+    this.edging = edging();
     this.settled = new long[yarns.tones().length];
     this.fixed = new long[settled.length];
     settlePieces();
@@ -89,19 +99,18 @@ final class FixedUse {
   private void settlePieces() {
     for (int yarn = 0; yarn < settled.length; yarn++) {
       int each = yarn;
-      brief
-          .yarns()
-          .get(yarn)
-          .counted()
-          .ifPresent(counted -> settledPieces(counted).stream().forEach(p -> settle(p, each)));
+      counted(brief.yarns().get(yarn)).ifPresent(counted -> settle(counted, each));
     }
   }
 
-  private void settle(int piece, int yarn) {
-    PieceKind kind = layout.places().get(piece).kind();
-    for (int round = 0; round < motifs.roundCount(kind); round++) {
-      if (known.locks().yarn(piece, round) == yarn) {
-        settled[yarn] += motifs.needMillimetres()[kind.ordinal()][round][yarn];
+  private void settle(Counted counted, int yarn) {
+    int[] rounds = settledRounds(counted);
+    for (int piece = 0; piece < rounds.length; piece++) {
+      PieceKind kind = layout.places().get(piece).kind();
+      for (int round = 0; round < rounds[piece]; round++) {
+        if (known.locks().yarn(piece, round) == yarn) {
+          settled[yarn] += motifs.needMillimetres()[kind.ordinal()][round][yarn];
+        }
       }
     }
   }
@@ -109,35 +118,44 @@ final class FixedUse {
   /** Settles what pieces on the pile hold of yarns that were counted since. */
   private void settle(PileEntry entry) {
     for (int round = 0; round < entry.rounds().size(); round++) {
-      if (entry.counted().contains(entry.rounds().get(round))) {
-        int yarn = yarns.index().get(entry.rounds().get(round));
+      int yarn = yarns.index().get(entry.rounds().get(round));
+      if (entry.counted().contains(entry.rounds().get(round)) || brief.yarns().get(yarn).gone()) {
         long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
         settled[yarn] += need * entry.count();
       }
     }
   }
 
-  private long joining(Measures measures) {
-    if (brief.joining().isEmpty()) {
-      return 0;
-    }
-    YarnUse use = brief.joining().get();
-    int seams = layout.seams().size();
-    long settled = counted(use).map(this::settledSeams).orElse(0L);
-    return millimetres(
-        BigDecimal.valueOf(measures.sideCm()).multiply(BigDecimal.valueOf(seams - settled)), use);
+  private long joining() {
+    long settled = brief.joining().flatMap(this::counted).map(this::settledSeams).orElse(0L);
+    return joiningMillimetres(layout.seams().size() - settled);
   }
 
-  private long edging(Measures measures) {
-    if (brief.edging().isEmpty()) {
-      return 0;
-    }
-    YarnUse use = brief.edging().get();
-    double edged = counted(use).map(Counted::edgedPercent).orElse(0.0);
-    BigDecimal open = HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2);
+  /** Millimetres of yarn that joining along so many seams takes. */
+  long joiningMillimetres(long seams) {
+    return brief
+        .joining()
+        .map(
+            use ->
+                millimetres(
+                    BigDecimal.valueOf(measures.sideCm()).multiply(BigDecimal.valueOf(seams)), use))
+        .orElse(0L);
+  }
+
+  private long edging() {
+    double edged = brief.edging().flatMap(this::counted).map(Counted::edgedPercent).orElse(0.0);
+    return edging(HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2));
+  }
+
+  /** Millimetres of yarn that edging the whole outline takes. */
+  long wholeEdgingMillimetres() {
+    return edging(BigDecimal.ONE);
+  }
+
+  private long edging(BigDecimal part) {
     BigDecimal outlineCm =
         BigDecimal.valueOf(measures.outlineLengthCm()).setScale(DECIMALS_OF_CM, HALF_EVEN);
-    return millimetres(outlineCm.multiply(open), use);
+    return brief.edging().map(use -> millimetres(outlineCm.multiply(part), use)).orElse(0L);
   }
 
   /** Whole millimetres of yarn along a length, rounded down. */
@@ -151,7 +169,15 @@ final class FixedUse {
     return brief.yarns().stream()
         .filter(yarn -> yarn.code().equals(use.yarn()))
         .findFirst()
-        .flatMap(yarn -> yarn.counted());
+        .flatMap(FixedUse::counted);
+  }
+
+  /** What had been worked when a yarn was counted; of one that is gone, all that is. */
+  private static Optional<Counted> counted(Yarn yarn) {
+    return yarn.gone()
+        ? Optional.of(
+            new Counted(NOTHING, ALL, ALL, yarn.counted().map(Counted::edgedPercent).orElse(0.0)))
+        : yarn.counted();
   }
 
   private long settledSeams(Counted counted) {
@@ -173,15 +199,18 @@ final class FixedUse {
     return joined;
   }
 
-  /** Pieces whose rounds a count has settled. */
-  private BitSet settledPieces(Counted counted) {
-    BitSet settled = new BitSet();
+  /** By piece, how many rounds a count has settled, from the centre: worked then and now. */
+  private int[] settledRounds(Counted counted) {
+    int[] rounds = new int[layout.places().size()];
     for (List<String> selectors : List.of(counted.made(), counted.joined())) {
-      layout.select(selectors).stream()
-          .mapToInt(Place::index)
-          .filter(piece -> known.states()[piece] != PieceState.PLANNED)
-          .forEach(settled::set);
+      layout.select(selectors).forEach(place -> rounds[place.index()] = Integer.MAX_VALUE);
     }
-    return settled;
+    for (PartWorked part : counted.partWorked()) {
+      for (Place place : layout.select(part.at())) {
+        rounds[place.index()] = Math.max(rounds[place.index()], part.rounds());
+      }
+    }
+    Arrays.setAll(rounds, piece -> Math.min(rounds[piece], known.roundsWorked()[piece]));
+    return rounds;
   }
 }

@@ -1,10 +1,12 @@
 package lozengy.model.blanket;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
@@ -20,9 +22,11 @@ final class KnownPieces {
   private final Layout layout;
   private final ReadyYarns yarns;
   private final PieceState[] states;
+  private final int[] roundsWorked;
   private final Sequences locks;
   private final Sequences stated;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private final BitSet gone = new BitSet();
   private final ReadyLook look;
   private final Orbits orbits;
 
@@ -36,12 +40,14 @@ final class KnownPieces {
     this.yarns = yarns;
     this.states = new PieceState[open.pieces()];
     Arrays.fill(states, PieceState.PLANNED);
+    this.roundsWorked = new int[states.length];
     this.locks = open;
     brief.pieces().forEach(this::addNote);
+    IntStream.range(0, brief.yarns().size())
+        .filter(yarn -> brief.yarns().get(yarn).gone())
+        .forEach(gone::set);
     this.look = new ReadyLook(brief.look(), layout, yarns.tones().length, yarns.index()::get);
-    this.orbits =
-        new Orbits(
-            layout, brief.look().symmetry(), p -> states[p] == PieceState.PLANNED, this.locks);
+    this.orbits = new Orbits(layout, brief.look().symmetry(), roundsWorked, this.locks);
     this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
     if (look.givesBorders()) {
       lockBorders();
@@ -54,10 +60,12 @@ final class KnownPieces {
   private void addNote(PieceNote note) {
     for (Place place : layout.select(note.at())) {
       int piece = place.index();
-      if (note.state().compareTo(states[piece]) > 0) {
-        states[piece] = note.state();
+      int rounds = locks.rounds(piece);
+      if (note.state(rounds).compareTo(states[piece]) > 0) {
+        states[piece] = note.state(rounds);
       }
-      List<Optional<String>> codes = note.codes(locks.rounds(piece));
+      roundsWorked[piece] = Math.max(roundsWorked[piece], note.roundsWorked(rounds));
+      List<Optional<String>> codes = note.codes(rounds);
       for (int round = 0; round < codes.size(); round++) {
         if (codes.get(round).isPresent()) {
           locks.set(piece, round, yarns.index().get(codes.get(round).get()));
@@ -80,7 +88,7 @@ final class KnownPieces {
     }
   }
 
-  /** Locks the rounds of planned pieces whose image is locked. */
+  /** Locks the rounds still to be worked whose image is locked. */
   private void lockImages() {
     for (int lead : orbits.leads()) {
       int[] members = orbits.members(lead);
@@ -90,7 +98,7 @@ final class KnownPieces {
           locked = locked == Sequences.OPEN ? locks.yarn(piece, round) : locked;
         }
         for (int piece : members) {
-          if (states[piece] == PieceState.PLANNED && locks.yarn(piece, round) == Sequences.OPEN) {
+          if (round >= roundsWorked[piece] && locks.yarn(piece, round) == Sequences.OPEN) {
             locks.set(piece, round, locked);
           }
         }
@@ -103,6 +111,11 @@ final class KnownPieces {
     return states;
   }
 
+  /** By piece, how many rounds are worked, from the centre; not to be changed. */
+  int[] roundsWorked() {
+    return roundsWorked;
+  }
+
   /** Yarns that rounds must keep, by locks, states and look; not to be changed. */
   Sequences locks() {
     return locks;
@@ -113,10 +126,10 @@ final class KnownPieces {
     return stated;
   }
 
-  /** Whether a yarn is banned from a piece. */
+  /** Whether a yarn is banned from a piece, as one that is gone is from all. */
   boolean banned(int piece, int yarn) {
     boolean[] banned = bans.get(piece);
-    return banned != null && banned[yarn];
+    return gone.get(yarn) || banned != null && banned[yarn];
   }
 
   /** The look. */

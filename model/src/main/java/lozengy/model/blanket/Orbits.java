@@ -11,9 +11,9 @@ import lozengy.model.layout.Place;
 
 /**
  * The pieces that a symmetry makes each other's images, and that so have one sequence between them:
- * one piece on an axis or without a symmetry, else two or four. Images that are all worked already
- * go together where they were worked alike, and apart where not: what has been worked is a fact.
- * Images are of one kind and so have as many rounds. Immutable; O(pieces x rounds) to make.
+ * one piece on an axis or without a symmetry, else two or four. Images go together where the rounds
+ * that are worked of them agree, and apart where not: what has been worked is a fact. Images are of
+ * one kind and so have as many rounds. Immutable; O(pieces x rounds) to make.
  */
 public final class Orbits {
 
@@ -26,11 +26,12 @@ public final class Orbits {
   /**
    * Finds images of each other.
    *
-   * @param planned whether a piece is still to be worked
+   * @param roundsWorked by piece, how many rounds are worked, from the centre
    * @param locks what was worked, by piece
    */
-  Orbits(Layout layout, Symmetry symmetry, IntPredicate planned, Sequences locks) {
+  Orbits(Layout layout, Symmetry symmetry, int[] roundsWorked, Sequences locks) {
     int pieces = layout.places().size();
+    IntPredicate planned = piece -> roundsWorked[piece] < locks.rounds(piece);
     this.members = new int[pieces][];
     this.of = new int[pieces];
     this.worked = new int[pieces];
@@ -49,10 +50,10 @@ public final class Orbits {
           symmetry == Symmetry.NONE
               ? new int[] {piece}
               : images(layout, symmetry, layout.places().get(piece), byPoint);
+      images = agreeing(piece, images, roundsWorked, locks);
       int lead = IntStream.of(images).filter(planned).findFirst().orElse(-1);
       if (lead < 0) {
         lead = piece;
-        images = workedAlike(piece, images, locks);
       } else {
         tied |= images.length > 1;
       }
@@ -66,10 +67,25 @@ public final class Orbits {
     this.leads = IntStream.range(0, pieces).filter(piece -> of[piece] == piece).toArray();
   }
 
-  /** The images of a piece, all of them worked, that were worked as it was. */
-  private static int[] workedAlike(int piece, int[] images, Sequences locks) {
-    int[] yarns = locks.of(piece);
-    return IntStream.of(images).filter(i -> Arrays.equals(yarns, locks.of(i))).toArray();
+  /** The images of a piece that no worked round keeps from going with it and with each other. */
+  private int[] agreeing(int piece, int[] images, int[] roundsWorked, Sequences locks) {
+    int[] facts = new int[locks.rounds(piece)];
+    Arrays.fill(facts, Sequences.OPEN);
+    IntStream.Builder agreeing = IntStream.builder();
+    for (int image : images) {
+      boolean agrees = of[image] < 0;
+      for (int round = 0; agrees && round < roundsWorked[image]; round++) {
+        int yarn = locks.yarn(image, round);
+        agrees = facts[round] == Sequences.OPEN || facts[round] == yarn;
+      }
+      if (agrees) {
+        agreeing.add(image);
+        for (int round = 0; round < roundsWorked[image]; round++) {
+          facts[round] = locks.yarn(image, round);
+        }
+      }
+    }
+    return agreeing.build().toArray();
   }
 
   private static long point(int x, int y) {

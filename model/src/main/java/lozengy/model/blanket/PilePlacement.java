@@ -86,6 +86,15 @@ public final class PilePlacement {
   }
 
   /**
+   * {@return how many rounds of what is at a place are worked, from the centre}
+   *
+   * @param piece the piece's index, from 0
+   */
+  public int roundsWorked(int piece) {
+    return holds(piece) ? blanket.roundCount(piece) : blanket.roundsWorked(piece);
+  }
+
+  /**
    * {@return whether a piece of the pile lies at a place}
    *
    * @param piece the piece's index, from 0
@@ -113,8 +122,8 @@ public final class PilePlacement {
   }
 
   /**
-   * {@return whether what is at a place is certain to be still to be worked: it is planned, and
-   * neither from the pile nor, where rounds are open, can it come to be}
+   * {@return whether what is at a place is certain to be still to be worked, if only in part: it is
+   * planned, and neither from the pile nor, where rounds are open, can it come to be}
    *
    * @param piece the piece's index, from 0
    */
@@ -122,6 +131,17 @@ public final class PilePlacement {
     return !worked(piece)
         && !(blanket.takesPile(piece)
             && blanket.pile().stacks().stream().anyMatch(stack -> canBecome(piece, stack)));
+  }
+
+  /**
+   * {@return whether a round is certain to be still to be worked: its piece is, and it is none of
+   * those that are worked of it}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   */
+  public boolean toWork(int piece, int round) {
+    return !blanket.worked(piece, round) && toWork(piece);
   }
 
   private boolean canBecome(int piece, Stack stack) {

@@ -4,14 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.brief.Look;
-import lozengy.model.brief.PieceState;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.Place;
 
 /**
- * A count of a brief's look made ready: how many pieces are to show a yarn. Made and joined pieces
- * count as they are: the largest number is never below what they show, and where none of the pieces
- * is still planned, nothing is asked.
+ * A count of a brief's look made ready: how many pieces are to show a yarn. Worked rounds count as
+ * they are: the largest number is never below what they show, and where none of the rounds is still
+ * to be worked, nothing is asked.
  *
  * @param path where it stands in the brief
  * @param asked the count as asked for
@@ -48,8 +47,13 @@ public record ReadyCount(
     int worked = 0;
     boolean planned = false;
     for (int piece : pieces) {
-      planned |= blanket.state(piece) == PieceState.PLANNED;
-      worked += blanket.state(piece) != PieceState.PLANNED && shows(blanket, count, piece) ? 1 : 0;
+      int rounds = blanket.roundCount(piece);
+      int done = blanket.roundsWorked(piece);
+      planned |= covered(count, rounds).anyMatch(round -> round >= done);
+      boolean shows =
+          covered(count, rounds)
+              .anyMatch(round -> round < done && blanket.locked(piece, round) == yarn);
+      worked += shows ? 1 : 0;
     }
     int atMost = Math.max(worked, count.atMost().orElse(pieces.length));
     return new ReadyCount(
@@ -57,16 +61,11 @@ public record ReadyCount(
   }
 
   private static boolean anyRound(Blanket blanket, Look.Count count, int piece) {
-    int rounds = blanket.roundCount(piece);
-    return IntStream.range(0, rounds).anyMatch(round -> count.where().covers(round, rounds));
+    return covered(count, blanket.roundCount(piece)).findAny().isPresent();
   }
 
-  private static boolean shows(Blanket blanket, Look.Count count, int piece) {
-    int rounds = blanket.roundCount(piece);
-    int yarn = blanket.yarnIndex(count.yarn());
-    return IntStream.range(0, rounds)
-        .anyMatch(
-            round -> count.where().covers(round, rounds) && blanket.locked(piece, round) == yarn);
+  private static IntStream covered(Look.Count count, int rounds) {
+    return IntStream.range(0, rounds).filter(round -> count.where().covers(round, rounds));
   }
 
   /**

@@ -120,10 +120,11 @@ public final class ReadyLook {
    * contrast wanted, 0 to 1, 1 - |contrast - t| / max(t, 1 - t)} Where nothing is said of contrast
    * it is the contrast itself.
    *
+   * @param onSeams whether they are borders on a seam, rather than rounds of one piece
    * @param contrast contrast of the two, 0 to 1
    */
-  public double wanted(double contrast) {
-    double target = look.contrast() / Look.LIVELY;
+  public double wanted(boolean onSeams, double contrast) {
+    double target = look.contrast().wanted(onSeams) / Look.LIVELY;
     return target == 1 ? contrast : 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
   }
 }

@@ -42,8 +42,7 @@ record ReadyYarns(
       Yarn each = yarns.get(yarn);
       index.put(each.code(), yarn);
       labs[yarn] = LabColours.of(each.colour());
-      double lightness = labs[yarn].lightness();
-      tones[yarn] = each.statedTone().orElseGet(() -> brief.tones().toneOf(lightness));
+      tones[yarn] = brief.toneOf(each);
       usable[yarn] = usable(each.stock(), brief.rules().keepBackPercent());
     }
     return new ReadyYarns(index, tones, labs, differences(labs), usable);

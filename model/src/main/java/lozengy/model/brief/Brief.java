@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.colour.LabColours;
+import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
@@ -123,6 +125,16 @@ public record Brief(
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile);
+  }
+
+  /**
+   * {@return the tone of a yarn, stated or by its lightness}
+   *
+   * @param yarn one of the yarns
+   */
+  public Tone toneOf(Yarn yarn) {
+    return yarn.statedTone()
+        .orElseGet(() -> tones.toneOf(LabColours.of(yarn.colour()).lightness()));
   }
 
   /**

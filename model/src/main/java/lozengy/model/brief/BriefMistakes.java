@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
@@ -162,6 +163,9 @@ public final class BriefMistakes {
         judgePutUp(yarn.ball().get(), path.field("ball"));
       }
     }
+    for (int i = 0; i < yarns.size(); i++) {
+      judgeLot(yarns.get(i), BriefPath.of("yarns").item(i).field("lot-of"));
+    }
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
         && !doubted.test(BriefPath.of("yarns"))) {
@@ -171,6 +175,36 @@ public final class BriefMistakes {
           "Every yarn has share 0",
           "Give at least one yarn a share above 0");
     }
+  }
+
+  /** A lot is of a shade that the brief has, and of its tone. */
+  private void judgeLot(Yarn yarn, BriefPath path) {
+    String shade = yarn.lotOf().orElse(null);
+    if (shade == null || doubted.test(path)) {
+      return;
+    }
+    unknownCode(shade, path, codes).ifPresent(mistakes::add);
+    if (shade.equals(yarn.code())) {
+      add(
+          path,
+          MistakeCode.CONTRADICTS.about(shade, yarn.code()),
+          shade + " cannot be another dye lot of itself",
+          "Name the yarn that it is another dye lot of, or leave lot-of out");
+    }
+    Tone tone = brief.toneOf(yarn);
+    brief.yarns().stream()
+        .filter(each -> each.code().equals(shade))
+        .map(brief::toneOf)
+        .filter(other -> other != tone)
+        .findFirst()
+        .ifPresent(
+            other ->
+                add(
+                    path,
+                    MistakeCode.CONTRADICTS.about(tone.word(), other.word()),
+                    "%s is %s, and %s is %s: dye lots of one shade have one tone"
+                        .formatted(yarn.code(), tone.word(), shade, other.word()),
+                    "State the same tone for both, or leave lot-of out"));
   }
 
   private void judgePutUp(Ball ball, BriefPath path) {

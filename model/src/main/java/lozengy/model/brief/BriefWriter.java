@@ -65,7 +65,7 @@ public final class BriefWriter {
     json.endMapping();
     json.field("yarns").tallList();
     for (Yarn yarn : brief.yarns()) {
-      yarn(yarn);
+      yarn(json, yarn);
     }
     json.endList();
     json.field("tones").mapping();
@@ -83,7 +83,7 @@ public final class BriefWriter {
     LookWriter.write(json, brief.look());
     json.field("pieces").tallList();
     for (PieceNote note : brief.pieces()) {
-      note(note);
+      note(json, note);
     }
     json.endList();
     pile(brief.pile());
@@ -96,18 +96,33 @@ public final class BriefWriter {
     }
     json.field("pile").tallList();
     for (PileEntry entry : pile) {
-      json.mapping();
-      json.field("kind").text(entry.kind().word());
-      json.field("rounds");
-      codes(entry.rounds());
-      json.field("count").number(entry.count());
-      if (!entry.counted().isEmpty()) {
-        json.field("counted");
-        codes(List.copyOf(entry.counted()));
-      }
-      json.endMapping();
+      pileEntry(json, entry);
     }
     json.endList();
+  }
+
+  /**
+   * Writes pieces of the pile as the next value.
+   *
+   * @param json where they are written
+   * @param entry the pieces
+   * @throws IOException if the stream fails
+   */
+  public static void pileEntry(JsonText json, PileEntry entry) throws IOException {
+    new BriefWriter(json).write(entry);
+  }
+
+  private void write(PileEntry entry) throws IOException {
+    json.mapping();
+    json.field("kind").text(entry.kind().word());
+    json.field("rounds");
+    codes(entry.rounds());
+    json.field("count").number(entry.count());
+    if (!entry.counted().isEmpty()) {
+      json.field("counted");
+      codes(List.copyOf(entry.counted()));
+    }
+    json.endMapping();
   }
 
   /**
@@ -160,14 +175,25 @@ public final class BriefWriter {
     json.endList().endMapping();
   }
 
-  private void yarn(Yarn yarn) throws IOException {
+  /**
+   * Writes a yarn as the next value.
+   *
+   * @param json where it is written
+   * @param yarn the yarn
+   * @throws IOException if the stream fails
+   */
+  public static void yarn(JsonText json, Yarn yarn) throws IOException {
+    new BriefWriter(json).write(yarn);
+  }
+
+  private void write(Yarn yarn) throws IOException {
     json.mapping();
     json.field("code").text(yarn.code());
     json.field("name").text(yarn.name());
     json.field("colour").text(yarn.colour().hex());
     json.field("balls").number(yarn.balls());
     if (yarn.left().isPresent()) {
-      json.field("left").text(left(yarn.left().get()));
+      json.field("left").text(amount(yarn.left().get()));
     }
     if (yarn.ball().isPresent()) {
       json.field("ball").mapping();
@@ -179,6 +205,12 @@ public final class BriefWriter {
     if (yarn.statedTone().isPresent()) {
       json.field("tone").text(yarn.statedTone().get().word());
     }
+    if (yarn.lotOf().isPresent()) {
+      json.field("lot-of").text(yarn.lotOf().get());
+    }
+    if (yarn.gone()) {
+      json.field("gone").flag(true);
+    }
     if (yarn.counted().isPresent()) {
       counted(yarn.counted().get());
     }
@@ -187,11 +219,21 @@ public final class BriefWriter {
 
   private void counted(Counted counted) throws IOException {
     json.field("counted").mapping();
-    json.field("left").text(left(counted.left()));
+    json.field("left").text(amount(counted.left()));
     json.field("made");
     codes(counted.made());
     json.field("joined");
     codes(counted.joined());
+    if (!counted.partWorked().isEmpty()) {
+      json.field("part-worked").list();
+      for (PartWorked part : counted.partWorked()) {
+        json.mapping().field("rounds-worked").number(part.rounds());
+        json.field("at");
+        codes(part.at());
+        json.endMapping();
+      }
+      json.endList();
+    }
     json.field("edged").text(percent(counted.edgedPercent()));
     json.endMapping();
   }
@@ -200,7 +242,12 @@ public final class BriefWriter {
     return JsonText.shortest(BigDecimal.valueOf(percent)) + " %";
   }
 
-  private static String left(YarnAmount amount) {
+  /**
+   * {@return an amount of yarn as files state it, in m or g}
+   *
+   * @param amount the amount
+   */
+  public static String amount(YarnAmount amount) {
     if (amount instanceof YarnAmount.Length length) {
       return JsonText.shortest(thousandths(length.millimetres())) + " m";
     }
@@ -228,6 +275,9 @@ public final class BriefWriter {
     if (rules.centresDiffer()) {
       json.field("neighbour-centres").text("differ");
     }
+    if (!rules.lotsApart()) {
+      json.field("lots").text("free");
+    }
     json.field("copies");
     if (rules.copies().isPresent()) {
       json.number(rules.copies().getAsInt());
@@ -238,7 +288,18 @@ public final class BriefWriter {
     json.endMapping();
   }
 
-  private void note(PieceNote note) throws IOException {
+  /**
+   * Writes a note as the next value.
+   *
+   * @param json where it is written
+   * @param note the note
+   * @throws IOException if the stream fails
+   */
+  public static void note(JsonText json, PieceNote note) throws IOException {
+    new BriefWriter(json).write(note);
+  }
+
+  private void write(PieceNote note) throws IOException {
     json.mapping().field("at");
     codes(note.at());
     if (!note.rounds().isEmpty()) {
@@ -252,6 +313,9 @@ public final class BriefWriter {
       json.endList();
     }
     json.field("state").text(note.state().word());
+    if (note.roundsWorked() > 0) {
+      json.field("rounds-worked").number(note.roundsWorked());
+    }
     if (!note.not().isEmpty()) {
       json.field("not");
       codes(List.copyOf(note.not()));

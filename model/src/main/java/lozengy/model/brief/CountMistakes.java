@@ -35,6 +35,11 @@ final class CountMistakes {
               counted -> {
                 judged.judge(path.field("made"), counted.made());
                 judged.judge(path.field("joined"), counted.joined());
+                for (int k = 0; k < counted.partWorked().size(); k++) {
+                  judged.judge(
+                      path.field("part-worked").item(k).field("at"),
+                      counted.partWorked().get(k).at());
+                }
               });
     }
     return judged.mistakes;

@@ -26,8 +26,26 @@ final class CountedReader {
         of.get("edged")
             .flatMap(e -> e.quantity(Map.of("%", Range.of(0, 100, "%")), "40 %"))
             .map(quantity -> quantity.number().doubleValue());
+    List<PartWorked> partWorked =
+        of.get("part-worked").map(CountedReader::partWorked).orElse(List.of());
     of.tellUnknown();
-    return left.map(amount -> new Counted(amount, made, joined, edged.orElse(0.0)));
+    return left.map(amount -> new Counted(amount, made, joined, partWorked, edged.orElse(0.0)));
+  }
+
+  private static List<PartWorked> partWorked(Located located) {
+    List<PartWorked> all = new ArrayList<>();
+    for (Located item : located.items("rounds worked of pieces")) {
+      item.fields().flatMap(CountedReader::partWorked).ifPresent(all::add);
+    }
+    return all;
+  }
+
+  private static Optional<PartWorked> partWorked(Fields of) {
+    Optional<Integer> rounds =
+        of.need("rounds-worked", "rounds-worked: 2").flatMap(PieceNoteReader::someRoundsWorked);
+    List<String> at = of.need("at", "at: [r3c2]").map(PieceNoteReader::names).orElse(List.of());
+    of.tellUnknown();
+    return rounds.map(r -> new PartWorked(r, at));
   }
 
   private static List<String> names(Fields of, String field) {

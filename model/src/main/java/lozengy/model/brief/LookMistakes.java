@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
-import lozengy.model.colour.LabColours;
+import java.util.stream.IntStream;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
@@ -46,6 +46,7 @@ final class LookMistakes {
     found.layout = layoutKnown ? Layout.of(brief.layout()) : null;
     found.judgeCodes(brief.look().borders(), BriefPath.of("look", "borders"));
     found.judgeBorders();
+    found.judgeBordersOfLots();
     found.judgePile();
     found.judgeZones();
     found.judgeApart();
@@ -71,7 +72,7 @@ final class LookMistakes {
           brief.yarns().stream().filter(each -> each.code().equals(code)).findFirst();
       for (PieceKind kind : yarn.isEmpty() ? List.<PieceKind>of() : kindsLaid()) {
         Motif motif = brief.motifs().get(kind);
-        Tone tone = tone(yarn.get());
+        Tone tone = brief.toneOf(yarn.get());
         int border = motif.rounds().size() - 1;
         if (!motif.rounds().get(border).tones().contains(tone)) {
           add(
@@ -89,16 +90,29 @@ final class LookMistakes {
     }
   }
 
+  /** Two borders that alternate meet everywhere, which lots of one shade must nowhere. */
+  private void judgeBordersOfLots() {
+    List<Integer> yarns =
+        IntStream.range(0, brief.yarns().size())
+            .filter(yarn -> look.borders().contains(brief.yarns().get(yarn).code()))
+            .boxed()
+            .toList();
+    if (brief.rules().lotsApart()
+        && yarns.size() == 2
+        && Lots.of(brief.yarns()).differ(yarns.get(0), yarns.get(1))) {
+      add(
+          BriefPath.of("look", "borders"),
+          MistakeCode.CONTRADICTS.about(look.borders(), BriefPath.of("rules", "lots")),
+          String.join(" and ", look.borders()) + " are dye lots of one shade and would alternate",
+          "Name yarns of two shades, or write rules.lots: free");
+    }
+  }
+
   private List<PieceKind> kindsLaid() {
     return brief.motifs().keySet().stream()
         .filter(kind -> !doubted.test(BriefPath.of("motifs", kind.word())))
         .filter(kind -> LargeLayout.count(brief, kind) > 0)
         .toList();
-  }
-
-  private Tone tone(Yarn yarn) {
-    return yarn.statedTone()
-        .orElseGet(() -> brief.tones().toneOf(LabColours.of(yarn.colour()).lightness()));
   }
 
   private void judgeZones() {

@@ -205,6 +205,42 @@ public final class PartsReader {
     return yarns;
   }
 
+  /**
+   * {@return a note, as in a brief}
+   *
+   * @param located where it stands
+   */
+  public static PieceNote note(Located located) {
+    return PieceNoteReader.read(located);
+  }
+
+  /**
+   * {@return a yarn, as in a brief}
+   *
+   * @param located where it stands
+   */
+  public static Yarn yarn(Located located) {
+    return YarnReader.read(located, 0);
+  }
+
+  /**
+   * {@return pieces of the pile, as in a brief}
+   *
+   * @param located where they stand
+   */
+  public static PileEntry pileEntry(Located located) {
+    return PileReader.entry(located);
+  }
+
+  /**
+   * {@return an amount of yarn, as in a brief}
+   *
+   * @param located where it stands
+   */
+  public static Optional<YarnAmount> amount(Located located) {
+    return YarnReader.amount(located);
+  }
+
   private static List<PieceNote> notes(Fields of) {
     List<PieceNote> notes = new ArrayList<>();
     List<Located> items = of.get("pieces").map(p -> p.items("pieces")).orElse(List.of());

@@ -180,17 +180,19 @@ final class PieceMistakes {
                 + " is held in "
                 + code
                 + " here and "
-                + other(earlier, heldBy[piece][round]),
-            brief.pieces().get(heldBy[piece][round]).state() == PieceState.PLANNED
+                + other(earlier, heldBy[piece][round], round, codes.size()),
+            brief.pieces().get(heldBy[piece][round]).roundsWorked(codes.size()) <= round
                 ? "Keep one of the two"
                 : "Leave it out, or make the piece planned to work it anew");
       }
     }
   }
 
-  private String other(String code, int by) {
-    PieceState state = brief.pieces().get(by).state();
-    return (state == PieceState.PLANNED ? "in " + code : "is " + state.word() + " in " + code)
+  private String other(String code, int by, int round, int count) {
+    PieceNote note = brief.pieces().get(by);
+    PieceState state = note.state(count);
+    String worked = state == PieceState.PLANNED ? "worked" : state.word();
+    return (note.roundsWorked(count) > round ? "is " + worked + " in " + code : "in " + code)
         + " by pieces["
         + by
         + "]";
@@ -200,13 +202,25 @@ final class PieceMistakes {
   private void judgeWorked(int index) {
     PieceNote note = brief.pieces().get(index);
     BriefPath path = BriefPath.of("pieces").item(index);
-    if (note.state() == PieceState.PLANNED || doubted.test(path)) {
+    if (!note.anyWorked() || doubted.test(path)) {
       return;
     }
+    Set<PieceKind> beyond = EnumSet.noneOf(PieceKind.class);
     for (Place place : layout.select(note.at())) {
       Motif motif = brief.motifs().get(place.kind());
       boolean unknown = motif == null || doubted.test(BriefPath.of("motifs", place.kind().word()));
       if (unknown || !note.rounds().isEmpty() && !note.fits(motif.rounds().size())) {
+        continue;
+      }
+      int count = motif.rounds().size();
+      if (note.roundsWorked() > count) {
+        if (beyond.add(place.kind())) {
+          add(
+              path.field("rounds-worked"),
+              MistakeCode.OUT_OF_RANGE.about(note.roundsWorked(), 1, count),
+              place.name() + " is given " + Words.count(note.roundsWorked(), "worked round"),
+              "A " + place.kind().word() + " has " + Words.count(count, "round"));
+        }
         continue;
       }
       String[] rounds = held[place.index()];
@@ -214,17 +228,19 @@ final class PieceMistakes {
       while (rounds != null && open < rounds.length && rounds[open] != null) {
         open++;
       }
-      if (rounds == null || open < rounds.length) {
+      int worked = note.roundsWorked(count);
+      if (open < worked) {
+        String state =
+            worked < count
+                ? " has " + Words.count(worked, "worked round")
+                : " is " + note.state(count).word();
         add(
             path.field("rounds"),
             MistakeCode.ROUND_OPEN.about(place.name(), open + 1),
-            place.name()
-                + " is "
-                + note.state().word()
-                + " but its round "
-                + (open + 1)
-                + " is open",
-            "Give all rounds of a worked piece");
+            place.name() + state + " but its round " + (open + 1) + " is open",
+            worked < count
+                ? "Give the yarns of all rounds that are worked"
+                : "Give all rounds of a worked piece");
       }
     }
   }

@@ -17,6 +17,8 @@ import java.util.Set;
  *     are left open, so that the note fits pieces with different numbers of rounds; if not, the
  *     first is the centre's and there are as many as the pieces have
  * @param state how far the pieces have come
+ * @param roundsWorked of planned pieces, how many rounds are worked already, from the centre; one
+ *     with all its rounds worked is made. 0 of made and joined ones, which need no number
  * @param not codes of yarns that these pieces may not take
  */
 public record PieceNote(
@@ -24,6 +26,7 @@ public record PieceNote(
     List<Optional<String>> rounds,
     boolean fromBorder,
     PieceState state,
+    int roundsWorked,
     Set<String> not) {
 
   /** What stands before the first round in a file where rounds are counted from the border. */
@@ -40,6 +43,8 @@ public record PieceNote(
    *     first are left open, so that the note fits pieces with different numbers of rounds; if not,
    *     the first is the centre's and there are as many as the pieces have
    * @param state how far the pieces have come
+   * @param roundsWorked of planned pieces, how many rounds are worked already, from the centre; one
+   *     with all its rounds worked is made. 0 of made and joined ones, which need no number
    * @param not codes of yarns that these pieces may not take
    */
   public PieceNote {
@@ -48,6 +53,9 @@ public record PieceNote(
     not = Collections.unmodifiableSet(new LinkedHashSet<>(not));
     if (at.isEmpty()) {
       throw new IllegalArgumentException("a note needs the name of at least one piece");
+    }
+    if (roundsWorked < 0 || roundsWorked > 0 && state != PieceState.PLANNED) {
+      throw new IllegalArgumentException(roundsWorked + " rounds worked, " + state.word());
     }
   }
 
@@ -63,7 +71,7 @@ public record PieceNote(
    */
   public PieceNote(
       List<String> at, List<Optional<String>> rounds, PieceState state, Set<String> not) {
-    this(at, rounds, false, state, not);
+    this(at, rounds, false, state, 0, not);
   }
 
   /**
@@ -72,7 +80,7 @@ public record PieceNote(
    * @param others names and groups of pieces
    */
   public PieceNote of(List<String> others) {
-    return new PieceNote(others, rounds, fromBorder, state, not);
+    return new PieceNote(others, rounds, fromBorder, state, roundsWorked, not);
   }
 
   /**
@@ -83,6 +91,29 @@ public record PieceNote(
     return not.isEmpty()
         ? Optional.empty()
         : Optional.of(new PieceNote(at, List.of(), PieceState.PLANNED, not));
+  }
+
+  /** {@return whether something has been worked of its pieces} */
+  public boolean anyWorked() {
+    return state != PieceState.PLANNED || roundsWorked > 0;
+  }
+
+  /**
+   * {@return how far a piece of it has come: made once all its rounds are worked}
+   *
+   * @param roundCount how many rounds the piece has
+   */
+  public PieceState state(int roundCount) {
+    return roundsWorked > 0 && roundsWorked >= roundCount ? PieceState.MADE : state;
+  }
+
+  /**
+   * {@return how many rounds of a piece of it are worked, from the centre}
+   *
+   * @param roundCount how many rounds the piece has
+   */
+  public int roundsWorked(int roundCount) {
+    return state(roundCount) == PieceState.PLANNED ? roundsWorked : roundCount;
   }
 
   /** Whether the rounds fit a piece with so many. */

@@ -1,5 +1,6 @@
 package lozengy.model.brief;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,12 +11,15 @@ import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Node;
+import lozengy.model.input.Range;
 import lozengy.model.input.Words;
 
 /** Reads what is known of single pieces. */
 public final class PieceNoteReader {
 
   private static final int MOST_NAME_CHARACTERS = 30;
+  private static final Range SOME_ROUNDS = Range.whole(1, PartWorked.MOST_ROUNDS, "");
+  private static final Range ROUNDS_WORKED = Range.whole(0, PartWorked.MOST_ROUNDS, "");
   private static final Map<String, PieceState> STATES =
       Words.meanings(PieceState.values(), PieceState::word);
 
@@ -35,12 +39,13 @@ public final class PieceNoteReader {
     List<Optional<String>> rounds =
         roundsAt.map(r -> rounds(r, fromBorder ? 1 : 0)).orElse(List.of());
     PieceState state = of.get("state").flatMap(PieceNoteReader::state).orElse(PieceState.PLANNED);
+    int worked = of.get("rounds-worked").flatMap(w -> roundsWorked(w, state)).orElse(0);
     Set<String> not = new LinkedHashSet<>();
     of.get("not").map(n -> n.itemOrItems("yarns' codes")).orElse(List.of()).stream()
         .map(YarnReader::code)
         .forEach(code -> code.ifPresent(not::add));
     of.tellUnknown();
-    return names.isEmpty() ? stopgap : new PieceNote(names, rounds, fromBorder, state, not);
+    return names.isEmpty() ? stopgap : new PieceNote(names, rounds, fromBorder, state, worked, not);
   }
 
   /** The names of pieces or groups of pieces, at least one if there is no mistake. */
@@ -75,6 +80,37 @@ public final class PieceNoteReader {
    */
   public static Optional<PieceState> state(Located located) {
     return located.word(STATES);
+  }
+
+  /** How many rounds of a planned piece are worked; what is made or joined has all of them. */
+  private static Optional<Integer> roundsWorked(Located located, PieceState state) {
+    Optional<Integer> worked = roundsWorked(located);
+    if (worked.isPresent() && state != PieceState.PLANNED) {
+      located.wrong(
+          MistakeCode.CONTRADICTS.about(worked.get(), state.word()),
+          "Pieces that are " + state.word() + " have all their rounds",
+          "Leave rounds-worked out, or make the state planned");
+      return Optional.empty();
+    }
+    return worked;
+  }
+
+  /**
+   * {@return how many rounds are worked, from the centre}
+   *
+   * @param located the field
+   */
+  public static Optional<Integer> roundsWorked(Located located) {
+    return located.number(ROUNDS_WORKED).map(BigDecimal::intValueExact);
+  }
+
+  /**
+   * {@return how many rounds are worked, from the centre, at least one}
+   *
+   * @param located the field
+   */
+  public static Optional<Integer> someRoundsWorked(Located located) {
+    return located.number(SOME_ROUNDS).map(BigDecimal::intValueExact);
   }
 
   private static boolean fromBorder(Located rounds) {

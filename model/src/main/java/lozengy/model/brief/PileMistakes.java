@@ -102,7 +102,7 @@ final class PileMistakes {
     Layout layout = Layout.of(brief.layout());
     Set<Place> worked = new HashSet<>();
     for (PieceNote note : brief.pieces()) {
-      if (note.state() != PieceState.PLANNED) {
+      if (note.anyWorked()) {
         worked.addAll(layout.select(note.at()));
       }
     }

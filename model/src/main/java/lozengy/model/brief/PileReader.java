@@ -33,7 +33,7 @@ final class PileReader {
     return entries;
   }
 
-  private static PileEntry entry(Located located) {
+  static PileEntry entry(Located located) {
     PileEntry stopgap = new PileEntry(PieceKind.SQUARE, List.of("?"), 1, Set.of());
     Optional<Fields> found = located.fields();
     if (found.isEmpty()) {

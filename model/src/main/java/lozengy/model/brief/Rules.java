@@ -9,6 +9,8 @@ import java.util.OptionalInt;
  *     yarn is a repeat
  * @param withinPiece which rounds of one piece must differ
  * @param centresDiffer whether the centres of two pieces on a seam must be in different yarns
+ * @param lotsApart whether two dye lots of one shade must not meet: as borders on a seam, nor as
+ *     rounds side by side in a piece
  * @param copies how many pieces may share a sequence, at least 1; empty: any number
  * @param keepBackPercent part of each yarn's stock that stays untouched, 0 to 100
  */
@@ -16,12 +18,13 @@ public record Rules(
     double minContrast,
     WithinPiece withinPiece,
     boolean centresDiffer,
+    boolean lotsApart,
     OptionalInt copies,
     double keepBackPercent) {
 
   /** What holds where a brief says nothing. */
   public static final Rules DEFAULT =
-      new Rules(0, WithinPiece.ADJACENT_DIFFER, false, OptionalInt.empty(), 0);
+      new Rules(0, WithinPiece.ADJACENT_DIFFER, false, true, OptionalInt.empty(), 0);
 
   /** Which rounds of one piece must be in different yarns. */
   public enum WithinPiece {
@@ -51,6 +54,8 @@ public record Rules(
    *     yarn is a repeat
    * @param withinPiece which rounds of one piece must differ
    * @param centresDiffer whether the centres of two pieces on a seam must be in different yarns
+   * @param lotsApart whether two dye lots of one shade must not meet: as borders on a seam, nor as
+   *     rounds side by side in a piece
    * @param copies how many pieces may share a sequence, at least 1; empty: any number
    * @param keepBackPercent part of each yarn's stock that stays untouched, 0 to 100
    * @throws IllegalArgumentException if a number is out of its range
@@ -73,7 +78,7 @@ public record Rules(
    * @param value CIEDE2000, 0 to 100
    */
   public Rules withMinContrast(double value) {
-    return new Rules(value, withinPiece, centresDiffer, copies, keepBackPercent);
+    return new Rules(value, withinPiece, centresDiffer, lotsApart, copies, keepBackPercent);
   }
 
   /**
@@ -82,7 +87,7 @@ public record Rules(
    * @param value which
    */
   public Rules withWithinPiece(WithinPiece value) {
-    return new Rules(minContrast, value, centresDiffer, copies, keepBackPercent);
+    return new Rules(minContrast, value, centresDiffer, lotsApart, copies, keepBackPercent);
   }
 
   /**
@@ -91,7 +96,16 @@ public record Rules(
    * @param value whether they must
    */
   public Rules withCentresDiffer(boolean value) {
-    return new Rules(minContrast, withinPiece, value, copies, keepBackPercent);
+    return new Rules(minContrast, withinPiece, value, lotsApart, copies, keepBackPercent);
+  }
+
+  /**
+   * {@return these rules with dye lots that must not meet, or may}
+   *
+   * @param value whether they must not
+   */
+  public Rules withLotsApart(boolean value) {
+    return new Rules(minContrast, withinPiece, centresDiffer, value, copies, keepBackPercent);
   }
 
   /**
@@ -100,7 +114,7 @@ public record Rules(
    * @param value at least 1; empty: any number
    */
   public Rules withCopies(OptionalInt value) {
-    return new Rules(minContrast, withinPiece, centresDiffer, value, keepBackPercent);
+    return new Rules(minContrast, withinPiece, centresDiffer, lotsApart, value, keepBackPercent);
   }
 
   /**
@@ -109,6 +123,6 @@ public record Rules(
    * @param percent 0 to 100
    */
   public Rules withKeepBack(double percent) {
-    return new Rules(minContrast, withinPiece, centresDiffer, copies, percent);
+    return new Rules(minContrast, withinPiece, centresDiffer, lotsApart, copies, percent);
   }
 }

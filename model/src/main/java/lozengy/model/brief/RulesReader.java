@@ -26,6 +26,8 @@ final class RulesReader {
   private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
       Map.of("differ", true, "free", false);
 
+  private static final Map<String, Boolean> LOTS = Map.of("apart", true, "free", false);
+
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 
   private static final Range WEIGHTS = Range.of(0, 1000, "");
@@ -99,6 +101,7 @@ final class RulesReader {
     Optional<WithinPiece> withinPiece = of.get("within-piece").flatMap(w -> w.word(WITHIN_PIECE));
     Optional<Boolean> centres =
         of.get("neighbour-centres").flatMap(word -> word.word(NEIGHBOUR_CENTRES));
+    Optional<Boolean> lots = of.get("lots").flatMap(word -> word.word(LOTS));
     OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());
     Optional<Double> keepBack =
         of.get("keep-back")
@@ -109,6 +112,7 @@ final class RulesReader {
         minContrast.orElse(Rules.DEFAULT.minContrast()),
         withinPiece.orElse(Rules.DEFAULT.withinPiece()),
         centres.orElse(Rules.DEFAULT.centresDiffer()),
+        lots.orElse(Rules.DEFAULT.lotsApart()),
         copies,
         keepBack.orElse(Rules.DEFAULT.keepBackPercent()));
   }

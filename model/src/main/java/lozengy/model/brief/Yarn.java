@@ -19,6 +19,9 @@ import lozengy.model.unit.Ratio;
  * @param statedTone its tone where the brief states it, to be used instead of the one by lightness
  * @param counted what was at hand when it was counted in the middle of the work, if it was; counts
  *     in place of {@code balls} and {@code left}
+ * @param lotOf code of the yarn that it is another dye lot of, if it is one
+ * @param gone whether it is there no more, whatever was counted: nothing is at hand, and no round
+ *     that is still to be worked may take it
  */
 public record Yarn(
     String code,
@@ -29,7 +32,9 @@ public record Yarn(
     Optional<YarnAmount> left,
     double share,
     Optional<Tone> statedTone,
-    Optional<Counted> counted) {
+    Optional<Counted> counted,
+    Optional<String> lotOf,
+    boolean gone) {
 
   /**
    * Checks the numbers.
@@ -45,6 +50,9 @@ public record Yarn(
    *     lightness
    * @param counted what was at hand when it was counted in the middle of the work, if it was;
    *     counts in place of {@code balls} and {@code left}
+   * @param lotOf code of the yarn that it is another dye lot of, if it is one
+   * @param gone whether it is there no more, whatever was counted: nothing is at hand, and no round
+   *     that is still to be worked may take it
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
    *     are at hand but no put-up is stated
    */
@@ -76,7 +84,9 @@ public record Yarn(
         Optional.empty(),
         1,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Optional.empty(),
+        false);
   }
 
   /**
@@ -85,7 +95,8 @@ public record Yarn(
    * @param other its full name
    */
   public Yarn withName(String other) {
-    return new Yarn(code, other, colour, ball, balls, left, share, statedTone, counted);
+    return new Yarn(
+        code, other, colour, ball, balls, left, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -94,7 +105,8 @@ public record Yarn(
    * @param other its put-up; empty where none is stated
    */
   public Yarn withBall(Optional<Ball> other) {
-    return new Yarn(code, name, colour, other, balls, left, share, statedTone, counted);
+    return new Yarn(
+        code, name, colour, other, balls, left, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -103,7 +115,7 @@ public record Yarn(
    * @param other whole or part balls, 0 or more; above 0 a put-up is needed
    */
   public Yarn withBalls(double other) {
-    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted);
+    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -112,7 +124,8 @@ public record Yarn(
    * @param other the loose yarn; empty for none
    */
   public Yarn withLeft(Optional<YarnAmount> other) {
-    return new Yarn(code, name, colour, ball, balls, other, share, statedTone, counted);
+    return new Yarn(
+        code, name, colour, ball, balls, other, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -121,7 +134,16 @@ public record Yarn(
    * @param other how much of it is wanted against the other yarns, 0 or more
    */
   public Yarn withShare(double other) {
-    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted);
+    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf, gone);
+  }
+
+  /**
+   * {@return this yarn as a dye lot}
+   *
+   * @param other code of the yarn that it is another dye lot of; empty for none
+   */
+  public Yarn withLotOf(Optional<String> other) {
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other, gone);
   }
 
   /**
@@ -130,7 +152,7 @@ public record Yarn(
    * @param other the tone; empty for the one by lightness
    */
   public Yarn withTone(Optional<Tone> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, other, counted);
+    return new Yarn(code, name, colour, ball, balls, left, share, other, counted, lotOf, gone);
   }
 
   /**
@@ -139,11 +161,32 @@ public record Yarn(
    * @param other what was counted; empty for nothing
    */
   public Yarn withCount(Optional<Counted> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other);
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other, lotOf, gone);
   }
 
-  /** {@return what is at hand, in mm: what was counted, or else balls and loose yarn} */
+  /**
+   * {@return this yarn, gone or there again}
+   *
+   * @param other whether it is gone
+   */
+  public Yarn withGone(boolean other) {
+    return new Yarn(
+        code, name, colour, ball, balls, left, share, statedTone, counted, lotOf, other);
+  }
+
+  /** {@return how much of it is wanted against the other yarns: its share, or 0 if it is gone} */
+  public double wanted() {
+    return gone ? 0 : share;
+  }
+
+  /**
+   * {@return what is at hand, in mm: what was counted, or else balls and loose yarn; nothing if it
+   * is gone}
+   */
   public Ratio stock() {
+    if (gone) {
+      return Ratio.of(BigDecimal.ZERO);
+    }
     Ball putUp = ball.orElse(null);
     if (counted.isPresent()) {
       return counted.get().left().millimetresIn(putUp);

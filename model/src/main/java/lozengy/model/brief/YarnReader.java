@@ -28,6 +28,8 @@ final class YarnReader {
   private static final Range BALL_OUNCES = range("0.05", 350, "ounces");
   private static final Range BALL_METRES = range("1", 100_000, "metres");
   private static final Range BALL_YARDS = range("1.1", 100_000, "yards");
+  private static final Map<String, Boolean> YES_OR_NO =
+      Words.meanings(new Boolean[] {true, false}, yes -> Boolean.toString(yes));
   private static final Map<String, Range> LEFT = new LinkedHashMap<>();
 
   static {
@@ -74,8 +76,10 @@ final class YarnReader {
             .map(BigDecimal::doubleValue)
             .orElse(1.0);
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
+    Optional<String> lotOf = of.get("lot-of").flatMap(YarnReader::code);
+    boolean gone = of.get("gone").flatMap(g -> g.word(YES_OR_NO)).orElse(false);
     of.tellUnknown();
-    if (balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
+    if (!gone && balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
       of.lacks(
           "balls",
           "The yarn does not say what is at hand of it",
@@ -103,7 +107,9 @@ final class YarnReader {
         leftAmount,
         share,
         tone,
-        counted);
+        counted,
+        lotOf,
+        gone);
   }
 
   /** An amount of loose yarn. */

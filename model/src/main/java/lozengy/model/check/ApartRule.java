@@ -3,12 +3,10 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.Look;
 import lozengy.model.input.BriefPath;
-import lozengy.model.layout.Pairs;
 
 /**
  * Yarns that are kept apart do not meet: as borders on a seam, as rounds side by side in a piece,
@@ -61,50 +59,20 @@ public final class ApartRule implements Rule {
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
+    Meetings meetings = new Meetings(id(), blanket, sequences);
     List<Fault> faults = new ArrayList<>();
     for (Look.Pair pair : blanket.brief().look().apart()) {
       int first = blanket.yarnIndex(pair.first());
       int second = blanket.yarnIndex(pair.second());
+      Meetings.Barred barred =
+          (yarn, other) -> yarn == first && other == second || yarn == second && other == first;
       if (pair.on().seams()) {
-        onSeams(blanket, sequences, first, second, faults);
+        faults.addAll(meetings.onSeams(barred));
       }
       if (pair.on().rounds()) {
-        withinPieces(blanket, sequences, first, second, faults);
+        faults.addAll(meetings.withinPieces(barred));
       }
     }
     return faults;
-  }
-
-  private static boolean meet(int yarn, int other, int first, int second) {
-    return yarn == first && other == second || yarn == second && other == first;
-  }
-
-  private void onSeams(
-      Blanket blanket, Sequences sequences, int yarnA, int yarnB, List<Fault> faults) {
-    Pairs seams = blanket.layout().seams();
-    for (int seam = 0; seam < seams.size(); seam++) {
-      int first = seams.first()[seam];
-      int second = seams.second()[seam];
-      int yarn = sequences.border(first);
-      int other = sequences.border(second);
-      if (meet(yarn, other, yarnA, yarnB) && !RoundPairs.bothJoined(blanket, first, second)) {
-        faults.add(new Fault(id(), List.of(first, second), List.of(), List.of(yarn, other)));
-      }
-    }
-  }
-
-  private void withinPieces(
-      Blanket blanket, Sequences sequences, int yarnA, int yarnB, List<Fault> faults) {
-    PilePlacement laid = PilePlacement.of(blanket, sequences);
-    for (int piece = 0; piece < sequences.pieces(); piece++) {
-      for (int round = 1; round < sequences.rounds(piece); round++) {
-        int yarn = sequences.yarn(piece, round - 1);
-        int other = sequences.yarn(piece, round);
-        if (meet(yarn, other, yarnA, yarnB) && laid.toWork(piece)) {
-          List<Integer> rounds = List.of(round - 1, round);
-          faults.add(new Fault(id(), List.of(piece), rounds, List.of(yarn, other)));
-        }
-      }
-    }
   }
 }

@@ -10,17 +10,19 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.input.BriefPath;
 
 /**
- * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
- * nor with one from the pile. O(pieces x rounds).
+ * Yarns that are banned from a piece stay out of it, and those that are gone out of all. Finds no
+ * fault with a made or joined piece, nor with one from the pile. O(pieces x rounds).
  */
 public final class BansRule implements Rule {
+
+  private static final String ALL = "all";
 
   @Override
   public RuleId id() {
     return RuleId.BANS;
   }
 
-  /** One line for each note and name in it. */
+  /** One line for each note and name in it, and one for each yarn that is gone. */
   @Override
   public List<BriefLine> lines(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
@@ -42,6 +44,15 @@ public final class BansRule implements Rule {
         }
       }
     }
+    int[] all = PlannedRounds.of(blanket, List.of(ALL), (round, count) -> true);
+    for (int gone = 0; gone < blanket.yarnCount(); gone++) {
+      if (blanket.yarn(gone).gone() && all.length > 0) {
+        int yarn = gone;
+        Ground others = new Ground.May(all, Yarns.of(blanket, other -> other != yarn), false);
+        BriefPath path = BriefPath.of("yarns").item(yarn).field("gone");
+        lines.add(new BriefLine(id(), path, new Subject.Gone(yarn), List.of(others)));
+      }
+    }
     return lines;
   }
 
@@ -59,7 +70,7 @@ public final class BansRule implements Rule {
       if (!laid.toWork(piece)) {
         continue;
       }
-      for (int round = 0; round < sequences.rounds(piece); round++) {
+      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && blanket.banned(piece, yarn)) {
           faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));

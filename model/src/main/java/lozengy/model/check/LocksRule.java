@@ -52,7 +52,8 @@ public final class LocksRule implements Rule {
         held.add(new Subject.Held(round, yarn));
       }
     }
-    Subject subject = new Subject.Lock(piece, blanket.state(piece), held);
+    Subject subject =
+        new Subject.Lock(piece, blanket.state(piece), blanket.roundsWorked(piece), held);
     return new BriefLine(id(), path, subject, locks);
   }
 

@@ -3,10 +3,9 @@ package lozengy.model.check;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 
-/** The rounds of pieces that are still to be worked. */
+/** The rounds that are still to be worked. */
 final class PlannedRounds {
 
   private PlannedRounds() {}
@@ -23,8 +22,8 @@ final class PlannedRounds {
     IntStream.Builder rounds = IntStream.builder();
     for (Place place : blanket.layout().select(at)) {
       int piece = place.index();
-      int count = blanket.state(piece) == PieceState.PLANNED ? blanket.roundCount(piece) : 0;
-      for (int round = 0; round < count; round++) {
+      int count = blanket.roundCount(piece);
+      for (int round = blanket.roundsWorked(piece); round < count; round++) {
         if (covers.test(round, count)) {
           rounds.add(blanket.index().number(piece, round));
         }

@@ -53,7 +53,7 @@ public record RoundPairs(int[] first, int[] second) {
   }
 
   /**
-   * Rounds within each planned piece: a worked one is a fact.
+   * Rounds within each piece, at least one of them still to be worked: what is worked is a fact.
    *
    * @param apart how many rounds lie from the one to the other at most; 1 for neighbours
    */
@@ -61,9 +61,10 @@ public record RoundPairs(int[] first, int[] second) {
     IntStream.Builder first = IntStream.builder();
     IntStream.Builder second = IntStream.builder();
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      int end = blanket.state(piece) == PieceState.PLANNED ? blanket.roundCount(piece) : 0;
+      int end = blanket.roundCount(piece);
       for (int round = 0; round < end; round++) {
-        for (int other = round + 1; other < end && other - round <= apart; other++) {
+        int open = Math.max(round + 1, blanket.roundsWorked(piece));
+        for (int other = open; other < end && other - round <= apart; other++) {
           first.add(blanket.index().number(piece, round));
           second.add(blanket.index().number(piece, other));
         }

@@ -5,7 +5,6 @@ import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.RoundIndex;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 
 /**
  * Which yarns each round of each piece may still take, as a bit set per round. Mutable; pieces,
@@ -175,7 +174,7 @@ public final class RoundYarns {
     for (int[] rounds : none.rounds()) {
       for (int number : rounds) {
         int piece = index.piece(number);
-        if (blanket.state(piece) == PieceState.PLANNED) {
+        if (!blanket.worked(piece, index.round(number))) {
           remove(piece, index.round(number), none.yarn());
         }
       }

@@ -20,6 +20,7 @@ public final class RuleBook {
           new BordersRule(),
           new ZonesRule(),
           new ApartRule(),
+          new LotsRule(),
           new BansRule(),
           new SymmetryRule(),
           new CountsRule(),

@@ -26,6 +26,8 @@ public enum RuleId {
   NEIGHBOUR_CENTRES,
   /** Yarns that are kept apart do not meet. */
   APART,
+  /** Dye lots of one shade do not meet. */
+  LOTS,
   /** Rounds of a piece differ. */
   WITHIN_PIECE,
   /** As many pieces show a yarn as the look asks for. */

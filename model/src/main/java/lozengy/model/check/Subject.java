@@ -128,9 +128,16 @@ public sealed interface Subject {
    *
    * @param piece index of the piece
    * @param state whether it is locked, made or joined
+   * @param roundsWorked how many rounds of it are worked, from the centre
    * @param rounds the rounds that are held
    */
-  record Lock(int piece, PieceState state, List<Held> rounds) implements Subject {
+  record Lock(int piece, PieceState state, int roundsWorked, List<Held> rounds) implements Subject {
+
+    /** {@return whether all that is held is worked, and so a fact} */
+    public boolean worked() {
+      return rounds.stream().allMatch(held -> held.round() < roundsWorked);
+    }
+
     @Override
     public String code() {
       return "lock";
@@ -158,6 +165,23 @@ public sealed interface Subject {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.ban(this);
+    }
+  }
+
+  /**
+   * A yarn that is there no more.
+   *
+   * @param yarn index of the yarn
+   */
+  record Gone(int yarn) implements Subject {
+    @Override
+    public String code() {
+      return "gone";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.gone(this);
     }
   }
 
@@ -194,6 +218,23 @@ public sealed interface Subject {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.apart(this);
+    }
+  }
+
+  /**
+   * Dye lots that do not meet.
+   *
+   * @param shades the lots of each shade that has more than one, as indices of yarns, ascending
+   */
+  record Lots(List<List<Integer>> shades) implements Subject {
+    @Override
+    public String code() {
+      return "lots";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.lots(this);
     }
   }
 
@@ -415,6 +456,13 @@ public sealed interface Subject {
      *
      * @param subject a subject of it
      */
+    T gone(Gone subject);
+
+    /**
+     * {@return what it is for this sort}
+     *
+     * @param subject a subject of it
+     */
     T zone(Zone subject);
 
     /**
@@ -423,6 +471,13 @@ public sealed interface Subject {
      * @param subject a subject of it
      */
     T apart(Apart subject);
+
+    /**
+     * {@return what it is for this sort}
+     *
+     * @param subject a subject of it
+     */
+    T lots(Lots subject);
 
     /**
      * {@return what it is for this sort}

@@ -16,8 +16,8 @@ import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
 /**
- * Rounds take yarns of the motif's tones. Finds no fault with a made or joined piece, nor with one
- * from the pile. O(pieces x rounds).
+ * Rounds take yarns of the motif's tones. Finds no fault with a worked round, nor with a piece from
+ * the pile. O(pieces x rounds).
  */
 public final class TonesRule implements Rule {
 
@@ -57,7 +57,10 @@ public final class TonesRule implements Rule {
             allowed.stream().boxed().toList());
     BriefPath path = BriefPath.of("motifs", kind.word(), "rounds").item(round).field("tone");
     int[] rounds =
-        IntStream.of(planned).map(piece -> blanket.index().number(piece, round)).toArray();
+        IntStream.of(planned)
+            .filter(piece -> !blanket.worked(piece, round))
+            .map(piece -> blanket.index().number(piece, round))
+            .toArray();
     Ground may = new Ground.May(rounds, allowed, false);
     return Optional.of(new BriefLine(id(), path, subject, List.of(may)));
   }
@@ -83,7 +86,7 @@ public final class TonesRule implements Rule {
       if (!laid.toWork(piece)) {
         continue;
       }
-      for (int round = 0; round < sequences.rounds(piece); round++) {
+      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN && !blanket.toneAllows(blanket.kind(piece), round, yarn)) {
           faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));

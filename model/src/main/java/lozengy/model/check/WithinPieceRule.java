@@ -13,7 +13,8 @@ import lozengy.model.input.BriefPath;
 
 /**
  * Rounds of a piece differ: all of them, or those side by side, as the brief asks. Finds no fault
- * with a made or joined piece, nor with one from the pile. O(pieces x rounds), with hashing.
+ * between rounds that are all worked, nor with a piece from the pile. O(pieces x rounds), with
+ * hashing.
  */
 public final class WithinPieceRule implements Rule {
 
@@ -57,16 +58,16 @@ public final class WithinPieceRule implements Rule {
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       if (laid.toWork(piece)) {
         if (asked == WithinPiece.ALL_DIFFER) {
-          addRepeats(faults, sequences, piece);
+          addRepeats(faults, sequences, piece, blanket.roundsWorked(piece));
         } else {
-          addRuns(faults, sequences, piece);
+          addRuns(faults, sequences, piece, blanket.roundsWorked(piece));
         }
       }
     }
     return faults;
   }
 
-  private void addRepeats(List<Fault> faults, Sequences sequences, int piece) {
+  private void addRepeats(List<Fault> faults, Sequences sequences, int piece, int worked) {
     Map<Integer, List<Integer>> roundsByYarn = new LinkedHashMap<>();
     for (int round = 0; round < sequences.rounds(piece); round++) {
       roundsByYarn
@@ -76,20 +77,20 @@ public final class WithinPieceRule implements Rule {
     roundsByYarn.remove(Sequences.OPEN);
     roundsByYarn.forEach(
         (yarn, rounds) -> {
-          if (rounds.size() > 1) {
+          if (rounds.size() > 1 && last(rounds) >= worked) {
             faults.add(fault(piece, yarn, rounds, WithinPiece.ALL_DIFFER));
           }
         });
   }
 
-  private void addRuns(List<Fault> faults, Sequences sequences, int piece) {
+  private void addRuns(List<Fault> faults, Sequences sequences, int piece, int worked) {
     List<Integer> run = new ArrayList<>();
     int runYarn = Sequences.OPEN;
     for (int round = 0; round <= sequences.rounds(piece); round++) {
       boolean past = round == sequences.rounds(piece);
       int yarn = past ? Sequences.OPEN : sequences.yarn(piece, round);
       if (past || yarn != runYarn) {
-        if (runYarn != Sequences.OPEN && run.size() > 1) {
+        if (runYarn != Sequences.OPEN && run.size() > 1 && last(run) >= worked) {
           faults.add(fault(piece, runYarn, run, WithinPiece.ADJACENT_DIFFER));
         }
         run = new ArrayList<>();
@@ -97,6 +98,10 @@ public final class WithinPieceRule implements Rule {
       }
       run.add(round);
     }
+  }
+
+  private static int last(List<Integer> rounds) {
+    return rounds.get(rounds.size() - 1);
   }
 
   private Fault fault(int piece, int yarn, List<Integer> rounds, WithinPiece asked) {

@@ -58,7 +58,9 @@ public final class ZonesRule implements Rule {
         for (int round = 0; round < rounds; round++) {
           int yarn = sequences.yarn(piece, round);
           boolean judged =
-              yarn != Sequences.OPEN && laid.toWork(piece) && zone.where().covers(round, rounds);
+              yarn != Sequences.OPEN
+                  && laid.toWork(piece, round)
+                  && zone.where().covers(round, rounds);
           if (judged && !zone.only().contains(blanket.yarn(yarn).code())) {
             faults.add(
                 new Fault(

@@ -3,12 +3,16 @@ package lozengy.model.progress;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
@@ -38,19 +42,56 @@ final class Counting {
   }
 
   /**
-   * Takes pieces that were given up out of earlier counts, so that they count once they are worked
+   * Takes rounds that were given up out of earlier counts, so that they count once they are worked
    * anew.
+   *
+   * @param before how far the pieces had come
+   * @param stages how far they have come now
    */
-  void forget(Predicate<Place> givenUp) {
-    yarns.replaceAll(yarn -> yarn.withCount(yarn.counted().map(old -> without(old, givenUp))));
+  void forget(Stages before, Stages stages) {
+    Predicate<Place> givenUp =
+        place -> stages.roundsWorked(place.index()) < before.roundsWorked(place.index());
+    yarns.replaceAll(
+        yarn -> yarn.withCount(yarn.counted().map(old -> without(old, stages, givenUp))));
   }
 
-  private Counted without(Counted old, Predicate<Place> givenUp) {
+  private Counted without(Counted old, Stages stages, Predicate<Place> givenUp) {
+    Predicate<Place> notWhole =
+        givenUp.and(place -> stages.state(place.index()) == PieceState.PLANNED);
+    Map<Integer, Set<String>> parts = new TreeMap<>();
+    for (PartWorked part : old.partWorked()) {
+      Predicate<Place> fewer =
+          givenUp.and(place -> stages.roundsWorked(place.index()) < part.rounds());
+      parts
+          .computeIfAbsent(part.rounds(), rounds -> new LinkedHashSet<>())
+          .addAll(without(part.at(), fewer));
+      left(part.at(), fewer, stages, parts);
+    }
+    left(old.made(), notWhole, stages, parts);
+    left(old.joined(), notWhole, stages, parts);
     return new Counted(
         old.left(),
-        without(old.made(), givenUp),
-        without(old.joined(), givenUp),
+        without(old.made(), notWhole),
+        without(old.joined(), notWhole),
+        parts.entrySet().stream()
+            .filter(part -> !part.getValue().isEmpty())
+            .map(part -> new PartWorked(part.getKey(), List.copyOf(part.getValue())))
+            .toList(),
         old.edgedPercent());
+  }
+
+  /** What is left worked of pieces that were given up in part. */
+  private void left(
+      List<String> selectors,
+      Predicate<Place> givenUp,
+      Stages stages,
+      Map<Integer, Set<String>> parts) {
+    for (Place place : blanket.layout().select(selectors)) {
+      int rounds = stages.roundsWorked(place.index());
+      if (rounds > 0 && givenUp.test(place)) {
+        parts.computeIfAbsent(rounds, r -> new LinkedHashSet<>()).add(place.name());
+      }
+    }
   }
 
   private List<String> without(List<String> selectors, Predicate<Place> givenUp) {
@@ -93,10 +134,9 @@ final class Counting {
         index,
         yarn.withCount(
             Optional.of(
-                new Counted(
+                Worked.count(
+                    blanket,
                     wish.left(),
-                    Worked.names(blanket, PieceState.MADE),
-                    Worked.names(blanket, PieceState.JOINED),
                     edges(wish.code())
                         ? edged.map(Mark.Edged::percent).orElse(edgedBefore(yarn))
                         : 0))));

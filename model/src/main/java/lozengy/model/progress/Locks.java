@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
+import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
@@ -77,19 +79,30 @@ final class Locks {
     if (!worked.isEmpty()) {
       throw worked(free.place(), blanket, worked);
     }
-    List<PieceNote> notes =
-        NoteParts.loosened(
-            blanket.layout(),
-            brief.pieces(),
-            (note, place) -> !note.rounds().isEmpty() && places.contains(place));
-    if (notes.equals(brief.pieces())) {
+    if (places.stream().noneMatch(place -> locked(blanket, place.index()))) {
       throw Selections.wrong(
           free.place(),
           MistakeCode.NOTHING_TO_CHANGE.about(),
           "Nothing is locked there",
           "Leave it out, or name other pieces");
     }
+    List<PieceNote> notes =
+        NoteParts.loosened(
+            blanket.layout(),
+            brief.pieces(),
+            (note, place) -> !note.rounds().isEmpty() && places.contains(place));
+    for (Place place : blanket.layout().places()) {
+      if (places.contains(place) && blanket.partWorked(place.index())) {
+        notes.add(WorkedPieces.partNote(blanket, place.index()));
+      }
+    }
     return brief.withPieces(notes);
+  }
+
+  /** Whether a note locks a round that is still to be worked. */
+  private static boolean locked(Blanket blanket, int piece) {
+    return IntStream.range(blanket.roundsWorked(piece), blanket.roundCount(piece))
+        .anyMatch(round -> blanket.stated(piece, round) != Sequences.OPEN);
   }
 
   /**

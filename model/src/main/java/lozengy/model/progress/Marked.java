@@ -9,30 +9,34 @@ import lozengy.model.blanket.Sequences;
  *
  * @param blanket the blanket with the new states and counts
  * @param sequences the pieces' yarns, as worked
- * @param states pieces whose state has changed
+ * @param states pieces that have come further, or were given up, if only in part
  * @param yarns pieces whose yarns have changed
  * @param counted yarns whose count has changed
+ * @param overlapping pieces that were named more than once and not for the same
  */
 public record Marked(
     Blanket blanket,
     Sequences sequences,
     List<Integer> states,
     List<Integer> yarns,
-    List<Integer> counted) {
+    List<Integer> counted,
+    List<Integer> overlapping) {
 
   /**
    * Copies the lists.
    *
    * @param blanket the blanket with the new states and counts
    * @param sequences the pieces' yarns, as worked
-   * @param states pieces whose state has changed
+   * @param states pieces that have come further, or were given up, if only in part
    * @param yarns pieces whose yarns have changed
    * @param counted yarns whose count has changed
+   * @param overlapping pieces that were named more than once and not for the same
    */
   public Marked {
     states = List.copyOf(states);
     yarns = List.copyOf(yarns);
     counted = List.copyOf(counted);
+    overlapping = List.copyOf(overlapping);
   }
 
   /** {@return whether all was as marked before} */

@@ -1,15 +1,47 @@
 package lozengy.model.progress;
 
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.model.arrangement.LastMark;
+import lozengy.model.arrangement.Before;
+import lozengy.model.arrangement.Reversal;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.input.InputException;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.score.Scorer;
 
-/** Marks an arrangement, so that the mark can be taken back. */
+/** Marks an arrangement and enters the mark in its diary, so that it can be taken back. */
 public final class MarkedArrangement {
 
   private MarkedArrangement() {}
+
+  /**
+   * What a mark of an arrangement comes to.
+   *
+   * @param before the arrangement as it was
+   * @param mark what has come about
+   * @return what it comes to
+   * @throws InputException with all mistakes of the mark
+   */
+  public static Marked marked(Arrangement before, Mark mark) {
+    mark.on().ifPresent(on -> tellDay(on, before.diary().lastDay()));
+    return Marking.apply(
+        before.blanket(), before.sequences(), before.diary().workedWhenPlanned(), mark);
+  }
+
+  /**
+   * The arrangement with a mark.
+   *
+   * @param before the arrangement as it was
+   * @param mark what has come about
+   * @return the arrangement itself where nothing is new
+   * @throws InputException with all mistakes of the mark
+   */
+  public static Arrangement of(Arrangement before, Mark mark) {
+    return of(before, mark, marked(before, mark));
+  }
 
   /**
    * The arrangement with a mark. A bound is no longer stated: facts may break what it was proved
@@ -17,16 +49,15 @@ public final class MarkedArrangement {
    *
    * @param before the arrangement as it was
    * @param mark what has come about
+   * @param marked what the mark comes to
    * @return the arrangement itself where nothing is new
-   * @throws lozengy.model.input.InputException with all mistakes of the mark
    */
-  public static Arrangement of(Arrangement before, Mark mark) {
-    Marked marked = Marking.apply(before.blanket(), before.sequences(), mark);
+  public static Arrangement of(Arrangement before, Mark mark, Marked marked) {
     if (marked.nothingNew()) {
       return before;
     }
-    LastMark lastMark =
-        new LastMark(before.blanket().brief(), before.sequences(), before.bound(), before.solved());
+    Before was =
+        new Before(before.blanket().brief(), before.sequences(), before.bound(), before.solved());
     boolean asFound = marked.yarns().isEmpty() && marked.counted().isEmpty();
     return new Arrangement(
         marked.blanket(),
@@ -35,26 +66,60 @@ public final class MarkedArrangement {
         Scorer.score(marked.blanket(), marked.sequences(), before.earlier()),
         Optional.empty(),
         asFound ? before.solved().map(Arrangement.Solved::unproved) : Optional.empty(),
-        Optional.of(lastMark));
+        before
+            .diary()
+            .with(
+                DiaryEntries.of(
+                    before.blanket(),
+                    before.sequences(),
+                    marked,
+                    mark,
+                    Reversal.of(marked.blanket(), marked.sequences(), was))));
+  }
+
+  private static void tellDay(Mark.Day on, Optional<LocalDate> last) {
+    if (last.isPresent() && on.day().isBefore(last.get())) {
+      throw new InputException(
+          List.of(
+              Mistake.ofWish(
+                  on.place(),
+                  MistakeCode.OUT_OF_RANGE.about(on.day(), last.get()),
+                  on.day() + " is before the last mark, of " + last.get(),
+                  "Give " + last.get() + " or a later day")));
+    }
   }
 
   /**
-   * {@return the arrangement as it was before its last mark; empty if there is none}
+   * The arrangement as it was before its last mark. What else was changed in it by hand stays.
    *
    * @param marked an arrangement that may have been marked
+   * @return the arrangement before; empty if there is no mark that can be taken back
+   * @throws InputException if what the mark changed has been changed by hand since
    */
   public static Optional<Arrangement> undone(Arrangement marked) {
-    return marked.lastMark().map(mark -> undone(marked, mark));
+    return marked.diary().reversal().map(reversal -> undone(marked, reversal));
   }
 
-  private static Arrangement undone(Arrangement marked, LastMark mark) {
-    Blanket blanket = Blanket.ofUnjudged(mark.brief());
+  private static Arrangement undone(Arrangement marked, Reversal reversal) {
+    Before before =
+        reversal
+            .from(marked.blanket(), marked.sequences())
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        List.of(
+                            Mistake.ofWhole(
+                                MistakeCode.NOTHING_TO_CHANGE.about(),
+                                "What the last mark changed has been changed again since, by hand",
+                                "Mark how things stand now instead"))));
+    Blanket blanket = Blanket.ofUnjudged(before.brief());
     return new Arrangement(
         blanket,
-        mark.sequences(),
+        before.sequences(),
         marked.earlier(),
-        Scorer.score(blanket, mark.sequences(), marked.earlier()),
-        mark.bound(),
-        mark.solved());
+        Scorer.score(blanket, before.sequences(), marked.earlier()),
+        before.bound(),
+        before.solved(),
+        marked.diary().withoutLast());
   }
 }

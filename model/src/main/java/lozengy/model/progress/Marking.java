@@ -11,7 +11,9 @@ import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntries;
 import lozengy.model.input.InputException;
@@ -19,29 +21,25 @@ import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Place;
+import lozengy.model.making.MakeList;
 
 /** Marks in an arrangement what has come about: states first, then yarns, then counts. */
 public final class Marking {
 
   private final Blanket before;
   private final Sequences planned;
-  private final PieceState[] states;
-  private final String[] stateBy;
-  private final boolean[] named;
+  private final List<PartWorked> workedWhenPlanned;
+  private final MarkedStages marks;
   private final PilePlacement laid;
   private final Sequences sequences;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private Marking(Blanket before, Sequences planned) {
+  private Marking(Blanket before, Sequences planned, List<PartWorked> workedWhenPlanned) {
     this.before = before;
     this.planned = planned;
-    this.states = new PieceState[before.pieceCount()];
-    this.stateBy = new String[before.pieceCount()];
-    this.named = new boolean[before.pieceCount()];
+    this.workedWhenPlanned = workedWhenPlanned;
+    this.marks = new MarkedStages(before);
     this.laid = PilePlacement.of(before, planned);
-    for (int piece = 0; piece < states.length; piece++) {
-      states[piece] = before.state(piece);
-    }
     this.sequences = planned.copy();
   }
 
@@ -49,27 +47,37 @@ public final class Marking {
    * Marks.
    *
    * @param before the blanket as it was
-   * @param planned the pieces' yarns as they were; a piece that is worked must have all of them
-   *     then
+   * @param planned the pieces' yarns as they were; what is worked must have its yarns then
+   * @param workedWhenPlanned pieces of which rounds were worked already when the make list was new
    * @param mark what has come about
    * @return the blanket and its yarns with the mark
    * @throws InputException with all mistakes, if the mark names what is not there or contradicts
    *     itself
    */
-  public static Marked apply(Blanket before, Sequences planned, Mark mark) {
-    return new Marking(before, planned).apply(mark);
+  public static Marked apply(
+      Blanket before, Sequences planned, List<PartWorked> workedWhenPlanned, Mark mark) {
+    return new Marking(before, planned, workedWhenPlanned).apply(mark);
   }
 
   private Marked apply(Mark mark) {
-    mark.states().forEach(this::setState);
+    mark.states().forEach(marks::add);
+    mark.rounds().forEach(marks::add);
+    if (!mark.steps().isEmpty()) {
+      MakeList list = MakeList.whole(before, planned, workedWhenPlanned);
+      mark.steps().forEach(step -> marks.add(step, list));
+    }
     mark.worked().forEach(this::setYarns);
-    tellOpen();
+    mistakes.addAll(marks.mistakes());
     throwIfAny();
-    List<Integer> fromPile = pieces(piece -> named[piece] && laid.holds(piece));
-    Blanket ready = fromPile.isEmpty() ? before : Blanket.ofUnjudged(withoutThem(fromPile));
-    Brief noted = WorkedPieces.noted(ready, states, sequences);
+    Stages stages = marks.stages();
+    tellOpen(stages);
+    throwIfAny();
+    List<Integer> fromPile = pieces(piece -> marks.named(piece) && laid.holds(piece));
+    Blanket ready = fromPile.isEmpty() ? before : Blanket.ofUnjudged(withoutThem(fromPile, stages));
+    Brief noted = WorkedPieces.noted(ready, stages, sequences);
     Counting counting = new Counting(Blanket.ofUnjudged(noted), mark.edged());
-    counting.forget(this::givenUp);
+    Stages old = Stages.of(before);
+    counting.forget(old, stages);
     mark.counts().forEach(count -> attempt(() -> counting.count(count)));
     throwIfAny();
     attempt(counting::tellEdged);
@@ -83,19 +91,20 @@ public final class Marking {
     return new Marked(
         Blanket.ofUnjudged(brief),
         sequences,
-        pieces(piece -> states[piece] != before.state(piece) || fromPile.contains(piece)),
+        pieces(piece -> stages.stage(piece) != old.stage(piece) || fromPile.contains(piece)),
         pieces(piece -> !Arrays.equals(sequences.of(piece), planned.of(piece))),
-        yarns(brief));
+        yarns(brief),
+        pieces(marks::overlapping));
   }
 
   /** The brief without what was taken from the pile; what was worked otherwise was never on it. */
-  private Brief withoutThem(List<Integer> fromPile) {
+  private Brief withoutThem(List<Integer> fromPile, Stages stages) {
     return PileTaking.taken(
         before,
         planned,
         fromPile,
         piece ->
-            states[piece] != PieceState.PLANNED
+            stages.state(piece) != PieceState.PLANNED
                 && Arrays.equals(sequences.of(piece), planned.of(piece)));
   }
 
@@ -107,38 +116,10 @@ public final class Marking {
     }
   }
 
-  private void setState(Mark.State wish) {
-    for (Place place : found(wish.place(), wish.at())) {
-      int piece = place.index();
-      if (stateBy[piece] != null && states[piece] != wish.state()) {
-        mistakes.add(
-            Mistake.ofWish(
-                wish.place(),
-                MistakeCode.NAMED_TWICE.about(place.name(), stateBy[piece]),
-                place.name() + " is named by " + stateBy[piece] + " too",
-                "Name it once"));
-      }
-      states[piece] = wish.state();
-      stateBy[piece] = wish.place();
-      named[piece] = true;
-    }
-  }
-
-  /** Pieces that were worked are worked: a planned one becomes made. */
+  /** Pieces that were worked are worked: a planned one becomes made, one that is begun stays so. */
   private void setYarns(Mark.Work wish) {
-    for (Place place : found(wish.place(), wish.note().at())) {
-      int piece = place.index();
-      if (stateBy[piece] != null && states[piece] == PieceState.PLANNED) {
-        mistakes.add(
-            Mistake.ofWish(
-                wish.place(),
-                MistakeCode.NAMED_TWICE.about(place.name(), stateBy[piece]),
-                place.name() + " is named by " + stateBy[piece] + " too",
-                "A piece with yarns that were worked is made or joined"));
-      } else if (states[piece] == PieceState.PLANNED) {
-        states[piece] = PieceState.MADE;
-      }
-      named[piece] = true;
+    for (Place place : marks.found(wish.place(), wish.note().at())) {
+      marks.addWorked(place.index());
       setYarns(wish, place);
     }
   }
@@ -162,8 +143,21 @@ public final class Marking {
                   + "; ~ leaves one as planned"));
       return;
     }
+    int worked = marks.stages().roundsWorked(place.index());
     for (int round = 0; round < rounds; round++) {
       if (codes.get(round).isPresent()) {
+        if (round >= worked) {
+          mistakes.add(
+              Mistake.ofWish(
+                  wish.place(),
+                  MistakeCode.ROUND_OPEN.about(place.name(), round + 1),
+                  "Round " + (round + 1) + " of " + place.name() + " is not worked yet",
+                  "Its first "
+                      + Words.count(worked, "round")
+                      + (worked == 1 ? " is" : " are")
+                      + "; mark more with --rounds, or leave it out with ~"));
+          return;
+        }
         try {
           String code = codes.get(round).get();
           sequences.set(place.index(), round, Selections.yarn(wish.place(), before.brief(), code));
@@ -175,19 +169,10 @@ public final class Marking {
     }
   }
 
-  private List<Place> found(String place, List<String> selectors) {
-    try {
-      return Selections.pieces(place, before.layout(), selectors);
-    } catch (InputException e) {
-      mistakes.addAll(e.mistakes());
-      return List.of();
-    }
-  }
-
-  private void tellOpen() {
-    for (int piece = 0; piece < states.length; piece++) {
-      for (int round = 0; round < sequences.rounds(piece); round++) {
-        if (states[piece] != PieceState.PLANNED && sequences.yarn(piece, round) == Sequences.OPEN) {
+  private void tellOpen(Stages stages) {
+    for (int piece = 0; piece < stages.pieces(); piece++) {
+      for (int round = 0; round < stages.roundsWorked(piece); round++) {
+        if (sequences.yarn(piece, round) == Sequences.OPEN) {
           mistakes.add(
               Mistake.ofWhole(
                   MistakeCode.ROUND_OPEN.about(before.place(piece).name(), round + 1),
@@ -198,13 +183,8 @@ public final class Marking {
     }
   }
 
-  private boolean givenUp(Place place) {
-    return before.state(place.index()) != PieceState.PLANNED
-        && states[place.index()] == PieceState.PLANNED;
-  }
-
   private List<Integer> pieces(IntPredicate changed) {
-    return IntStream.range(0, states.length).filter(changed).boxed().toList();
+    return IntStream.range(0, before.pieceCount()).filter(changed).boxed().toList();
   }
 
   private List<Integer> yarns(Brief brief) {

@@ -9,8 +9,10 @@ import java.util.function.IntPredicate;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntries;
 import lozengy.model.brief.PileEntry;
@@ -56,7 +58,13 @@ final class PileTaking {
     Set<String> made = new LinkedHashSet<>(old.made());
     made.add(place);
     return yarn.withCount(
-        Optional.of(new Counted(old.left(), List.copyOf(made), old.joined(), old.edgedPercent())));
+        Optional.of(
+            new Counted(
+                old.left(),
+                List.copyOf(made),
+                old.joined(),
+                old.partWorked(),
+                old.edgedPercent())));
   }
 
   /**
@@ -79,30 +87,45 @@ final class PileTaking {
     }
     Sequences sequences = blanket.locks();
     PileEntries pile = new PileEntries(brief.pile());
-    PieceState[] states = new PieceState[blanket.pieceCount()];
-    Arrays.setAll(states, blanket::state);
+    Stages stages = Stages.of(blanket);
     for (Place place : moved) {
       int piece = place.index();
       Set<String> counted = new LinkedHashSet<>();
+      List<String> rounds = codes(blanket, sequences, piece);
       for (Yarn yarn : brief.yarns()) {
-        boolean settled = yarn.counted().filter(count -> names(blanket, count, place)).isPresent();
-        if (settled && codes(blanket, sequences, piece).contains(yarn.code())) {
+        int settled = yarn.counted().map(count -> settledRounds(blanket, count, place)).orElse(0);
+        boolean inside = rounds.subList(0, settled).contains(yarn.code());
+        if (inside && rounds.subList(settled, rounds.size()).contains(yarn.code())) {
+          throw Selections.wrong(
+              move.place(),
+              MistakeCode.CONTRADICTS.about(yarn.code(), "counted", place.name()),
+              yarn.code() + " was counted when " + place.name() + " was worked in part",
+              "Count " + yarn.code() + " again first, with mark --left");
+        }
+        if (inside) {
           counted.add(yarn.code());
         }
       }
-      List<String> rounds = codes(blanket, sequences, piece);
       pile.put(new PileEntry(place.kind(), rounds, 1, counted));
-      states[piece] = PieceState.PLANNED;
+      stages.set(piece, PieceState.PLANNED);
     }
-    Brief noted = WorkedPieces.noted(blanket, states, sequences);
+    Brief noted = WorkedPieces.noted(blanket, stages, sequences);
     Counting counting = new Counting(Blanket.ofUnjudged(noted), Optional.empty());
-    counting.forget(moved::contains);
+    counting.forget(Stages.of(blanket), stages);
     return counting.brief().withPile(pile.list());
   }
 
-  private static boolean names(Blanket blanket, Counted count, Place place) {
-    return blanket.layout().select(count.made()).contains(place)
-        || blanket.layout().select(count.joined()).contains(place);
+  /** How many rounds of a made piece a count has settled, from the centre. */
+  private static int settledRounds(Blanket blanket, Counted count, Place place) {
+    if (blanket.layout().select(count.made()).contains(place)
+        || blanket.layout().select(count.joined()).contains(place)) {
+      return blanket.roundCount(place.index());
+    }
+    return count.partWorked().stream()
+        .filter(part -> blanket.layout().select(part.at()).contains(place))
+        .mapToInt(PartWorked::rounds)
+        .max()
+        .orElse(0);
   }
 
   private static List<String> codes(Blanket blanket, Sequences sequences, int piece) {

@@ -9,6 +9,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
@@ -76,7 +77,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
     String corner = "Let another corner stay where it is";
     tell(
         before,
-        place -> map.find(place).isEmpty() && before.state(place.index()) != PieceState.PLANNED,
+        place -> map.find(place).isEmpty() && before.roundsWorked(place.index()) > 0,
         "worked and would lie outside",
         corner + ", or mark pieces planned to give them up",
         wish,
@@ -120,7 +121,7 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
   private static List<PieceNote> notes(Brief old, PlaceMap map) {
     List<PieceNote> notes = new ArrayList<>();
     for (PieceNote note : old.pieces()) {
-      List<String> at = map.selectors(note.at(), note.state() == PieceState.PLANNED);
+      List<String> at = map.selectors(note.at(), !note.anyWorked());
       if (!at.isEmpty()) {
         notes.add(note.of(at));
       }
@@ -139,6 +140,10 @@ record Resized(Brief brief, Optional<Sequences> sequences) {
         counted.left(),
         map.selectors(counted.made(), false),
         map.selectors(counted.joined(), false),
+        counted.partWorked().stream()
+            .map(part -> new PartWorked(part.rounds(), map.selectors(part.at(), false)))
+            .filter(part -> !part.at().isEmpty())
+            .toList(),
         counted.edgedPercent());
   }
 

@@ -19,6 +19,7 @@ import lozengy.model.brief.YarnUse;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.layout.Place;
 
 /** Does without a yarn, or puts another in its place. */
 final class YarnChanges {
@@ -99,7 +100,7 @@ final class YarnChanges {
     PilePlacement laid = PilePlacement.of(blanket, old);
     for (int piece = 0; piece < old.pieces(); piece++) {
       for (int round = 0; round < old.rounds(piece); round++) {
-        if (!laid.worked(piece) && old.yarn(piece, round) == from) {
+        if (round >= laid.roundsWorked(piece) && old.yarn(piece, round) == from) {
           swapped.set(piece, round, to);
         }
       }
@@ -118,22 +119,43 @@ final class YarnChanges {
             blanket.layout(),
             blanket.brief().pieces(),
             (note, place) ->
-                note.state() == PieceState.PLANNED
+                !note.anyWorked()
                     && note.rounds().contains(from)
                     && blanket.state(place.index()) != PieceState.PLANNED);
     List<PieceNote> notes = new ArrayList<>();
     parted.remove(ban(wish.to()));
     for (PieceNote note : parted) {
-      List<Optional<String>> codes =
-          note.rounds().stream()
-              .map(code -> code.equals(from) ? Optional.of(wish.to()) : code)
-              .toList();
-      notes.add(
-          note.state() == PieceState.PLANNED
-              ? new PieceNote(note.at(), codes, note.fromBorder(), note.state(), note.not())
-              : note);
+      if (note.state() != PieceState.PLANNED || !note.rounds().contains(from)) {
+        notes.add(note);
+        continue;
+      }
+      NoteParts parts =
+          NoteParts.of(blanket.layout(), note, place -> blanket.roundsWorked(place.index()) > 0);
+      if (!parts.others().isEmpty()) {
+        notes.add(swapped(note.of(parts.others()), note.rounds(), 0, wish));
+      }
+      for (Place place : blanket.layout().select(parts.chosen())) {
+        int worked = blanket.roundsWorked(place.index());
+        List<Optional<String>> codes = note.codes(blanket.roundCount(place.index()));
+        PieceNote whole =
+            new PieceNote(note.at(), codes, false, note.state(), note.roundsWorked(), note.not());
+        notes.add(swapped(whole.of(List.of(place.name())), codes, worked, wish));
+      }
     }
     return notes;
+  }
+
+  /** A note with the other yarn in the rounds from one on. */
+  private static PieceNote swapped(
+      PieceNote note, List<Optional<String>> rounds, int from, Change.Swap wish) {
+    List<Optional<String>> codes = new ArrayList<>(rounds);
+    for (int round = from; round < codes.size(); round++) {
+      if (codes.get(round).equals(Optional.of(wish.from()))) {
+        codes.set(round, Optional.of(wish.to()));
+      }
+    }
+    return new PieceNote(
+        note.at(), codes, note.fromBorder(), note.state(), note.roundsWorked(), note.not());
   }
 
   /** Whether some of the joining or the edging is done in the yarn that goes. */
@@ -157,10 +179,9 @@ final class YarnChanges {
     boolean edges =
         blanket.brief().edging().filter(use -> use.yarn().equals(old.code())).isPresent();
     Counted all =
-        new Counted(
+        Worked.count(
+            blanket,
             new YarnAmount.Length(old.stockMillimetres()),
-            Worked.names(blanket, PieceState.MADE),
-            Worked.names(blanket, PieceState.JOINED),
             edges ? old.counted().map(Counted::edgedPercent).orElse(0.0) : edged);
     Blanket counted =
         Blanket.ofUnjudged(
@@ -170,10 +191,7 @@ final class YarnChanges {
         blanket.usedMillimetres(blanket.locks())[yarn]
             - counted.usedMillimetres(blanket.locks())[yarn];
     long left = Math.max(0, old.stockMillimetres() - worked);
-    return old.withCount(
-        Optional.of(
-            new Counted(
-                new YarnAmount.Length(left), all.made(), all.joined(), all.edgedPercent())));
+    return old.withCount(Optional.of(all.withLeft(new YarnAmount.Length(left))));
   }
 
   private static Brief withYarn(Brief brief, int yarn, UnaryOperator<Yarn> change) {

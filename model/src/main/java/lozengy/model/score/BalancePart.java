@@ -45,15 +45,9 @@ final class BalancePart implements ScorePart {
   private double points(int layer, int yarn) {
     int pieces = targets.pieces()[layer];
     int off = Math.abs(counts[layer][yarn] - targets.counts()[layer][yarn]);
-    return off == 0 ? 0 : 100.0 * Layers.weight(layer) * off / (2.0 * pieces * weights());
-  }
-
-  private int weights() {
-    int weights = 0;
-    for (int layer = 0; layer < counts.length; layer++) {
-      weights += targets.pieces()[layer] == 0 ? 0 : Layers.weight(layer);
-    }
-    return weights;
+    return off == 0
+        ? 0
+        : 100.0 * Layers.weight(layer) * off / (2.0 * pieces * Layers.weights(targets));
   }
 
   @Override

@@ -31,6 +31,15 @@ public final class Layers {
     return layer == 0 && blanket.look().givesBorders() ? 0 : weight(layer);
   }
 
+  /** The weights of all layers that pieces have, together. */
+  static int weights(Targets targets) {
+    int weights = 0;
+    for (int layer = 0; layer < targets.pieces().length; layer++) {
+      weights += targets.pieces()[layer] == 0 ? 0 : weight(layer);
+    }
+    return weights;
+  }
+
   /** The yarn that a piece shows in a layer, or {@link #NONE} where it has no such layer. */
   static int yarn(Sequences sequences, int piece, int layer) {
     int round = sequences.rounds(piece) - 1 - layer;

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.Preferences;
 
 /** Finds where an arrangement loses the most. */
 public final class WeakSpots {
@@ -30,14 +29,11 @@ public final class WeakSpots {
    * @throws IllegalArgumentException if a round is open, or sequences have not the blanket's shape
    */
   public static List<WeakSpot> of(Blanket blanket, Sequences sequences, int most) {
-    Preferences prefer = blanket.brief().prefer();
-    List<ScorePart> parts = Scorer.parts(blanket, sequences);
-    double weights = prefer.weightOfTotal();
     List<Spot> spots = new ArrayList<>();
-    for (ScorePart part : parts) {
-      double weight = prefer.weight(part.part());
-      if (weight > 0) {
-        addSpots(spots, part.losses(), weight / weights);
+    for (ScorePart part : Scorer.parts(blanket, sequences)) {
+      double share = blanket.brief().prefer().share(part.part());
+      if (share > 0) {
+        addSpots(spots, part.losses(), share);
       }
     }
     return spots.stream()
@@ -48,10 +44,10 @@ public final class WeakSpots {
         .toList();
   }
 
-  private static void addSpots(List<Spot> spots, List<Loss> losses, double weight) {
+  private static void addSpots(List<Spot> spots, List<Loss> losses, double share) {
     Loss worst = losses.stream().max(Comparator.comparingDouble(Loss::points)).orElse(null);
     for (Loss loss : losses) {
-      spots.add(new Spot(loss.points() * weight, loss == worst, loss));
+      spots.add(new Spot(loss.points() * share, loss == worst, loss));
     }
   }
 }

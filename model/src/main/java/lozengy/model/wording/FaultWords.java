@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
@@ -40,7 +39,8 @@ public final class FaultWords {
       case COMPLETE -> round(fault) + (fault.rounds().size() == 1 ? " has" : " have") + " no yarn";
       case LOCKS -> locks(fault);
       case PILE -> pile(fault, (Fault.Unplaced) fault.detail());
-      case BANS -> has(fault) + ", which is banned from this piece";
+      case BANS ->
+          has(fault) + (gone(fault) ? ", which is gone" : ", which is banned from this piece");
       case TONES -> tones(fault);
       case ZONES ->
           has(fault)
@@ -60,6 +60,11 @@ public final class FaultWords {
       case APART ->
           fault.pieces().size() == 1
               ? "%s have %s and %s, which are to be kept apart"
+                  .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
+              : pieces(fault) + " are joined along a side" + meeting(fault, "");
+      case LOTS ->
+          fault.pieces().size() == 1
+              ? "%s have %s and %s, which are dye lots of one shade"
                   .formatted(round(fault), yarn(fault, 0), yarn(fault, 1))
               : pieces(fault) + " are joined along a side" + meeting(fault, "");
       case WITHIN_PIECE -> within(fault);
@@ -97,13 +102,20 @@ public final class FaultWords {
     return switch (first.rule()) {
       case NEIGHBOUR_BORDERS, NEIGHBOUR_CENTRES ->
           names + " are joined along " + alike.size() + " sides" + meeting(first, "all have ");
-      case APART ->
+      case APART, LOTS ->
           first.pieces().size() == 1
               ? names + of(first).substring(pieces(first).length())
               : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
-      case BANS -> names + said(first) + ", which is banned from these pieces";
+      case BANS ->
+          names
+              + said(first)
+              + (gone(first) ? ", which is gone" : ", which is banned from these pieces");
       default -> names + of(first).substring(pieces(first).length());
     };
+  }
+
+  private boolean gone(Fault fault) {
+    return blanket.yarn(fault.yarns().get(0)).gone();
   }
 
   private String pieces(Fault fault) {
@@ -129,7 +141,7 @@ public final class FaultWords {
   }
 
   private String locks(Fault fault) {
-    boolean worked = blanket.state(fault.pieces().get(0)) != PieceState.PLANNED;
+    boolean worked = blanket.worked(fault.pieces().get(0), fault.rounds().get(0));
     return "%s, but is %s %s"
         .formatted(has(fault), worked ? "already worked in" : "locked to", yarn(fault, 1));
   }
@@ -160,6 +172,10 @@ public final class FaultWords {
   private String meeting(Fault fault, String have) {
     if (fault.rule() == RuleId.APART) {
       return ", and their borders %s and %s are to be kept apart"
+          .formatted(yarn(fault, 0), yarn(fault, 1));
+    }
+    if (fault.rule() == RuleId.LOTS) {
+      return ", and their borders %s and %s are dye lots of one shade"
           .formatted(yarn(fault, 0), yarn(fault, 1));
     }
     if (!(fault.detail() instanceof Fault.TooAlike)) {
@@ -216,6 +232,9 @@ public final class FaultWords {
   private String available(int yarn) {
     double keepBackPercent = blanket.brief().rules().keepBackPercent();
     long stock = blanket.stockMillimetres(yarn);
+    if (blanket.yarn(yarn).gone()) {
+      return "and it is gone";
+    }
     if (keepBackPercent == 0) {
       return Words.metres(stock) + " at hand";
     }

@@ -50,7 +50,7 @@ public record ToneNeeds(
     demands.forEach(
         (tones, sums) ->
             rows.add(new ToneDemand(tones, sums[0], sums[1], usable(blanket, held, tones))));
-    return new ToneNeeds(YarnNeed.of(blanket, held), rows, shortages(blanket, held, demands));
+    return new ToneNeeds(YarnNeed.of(blanket, known), rows, shortages(blanket, held, demands));
   }
 
   /** What rounds hold already, with the pile's pieces at places that they might take. */
@@ -68,6 +68,14 @@ public record ToneNeeds(
   /** {@return whether the stock suffices as far as totals go} */
   public boolean enough() {
     return shortages.isEmpty() && held.stream().allMatch(each -> each.purchase().isEmpty());
+  }
+
+  /**
+   * {@return length in mm that is missing in all, of rounds that hold no yarn yet, 0 or more} So
+   * much must be bought at the least beyond what single yarns lack.
+   */
+  public long missingMillimetres() {
+    return shortages.stream().mapToLong(ToneShortage::missingMillimetres).sum();
   }
 
   /** By tones: how many rounds, and their least length in mm. */
@@ -105,17 +113,17 @@ public record ToneNeeds(
               .mapToLong(each -> each.getValue()[1])
               .sum();
       long usable = usable(blanket, held, tones);
-      boolean told =
+      long told =
           found.stream()
-              .anyMatch(
-                  each -> tones.containsAll(each.tones()) && missing(each) >= needed - usable);
-      if (needed > usable && !told) {
+              .filter(each -> tones.containsAll(each.tones()))
+              .mapToLong(ToneShortage::missingMillimetres)
+              .sum();
+      long missing = needed - usable - told;
+      if (missing > 0) {
         Purchase purchase =
             Purchase.of(
-                needed - usable,
-                blanket.brief().rules().keepBackPercent(),
-                shortestBall(blanket, tones));
-        found.add(new ToneShortage(tones, needed, usable, purchase));
+                missing, blanket.brief().rules().keepBackPercent(), shortestBall(blanket, tones));
+        found.add(new ToneShortage(tones, needed, usable, missing, purchase));
       }
     }
     return found;
@@ -123,10 +131,6 @@ public record ToneNeeds(
 
   private static int bits(Set<Tone> tones) {
     return tones.stream().mapToInt(tone -> 1 << tone.ordinal()).sum();
-  }
-
-  private static long missing(ToneShortage shortage) {
-    return shortage.neededMillimetres() - shortage.usableMillimetres();
   }
 
   /** Every set of tones but the empty one, smaller sets first. */

@@ -1,26 +1,31 @@
 package lozengy.model.yarn;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Ball;
+import lozengy.model.unit.Ratio;
 
 /**
  * What one yarn is needed for.
  *
  * @param yarn its index
- * @param neededMillimetres length in mm that is needed, joining and edging included
- * @param stockMillimetres length in mm at hand
- * @param ballsNeeded whole balls that suffice by themselves, kept-back part included; empty where
- *     no put-up is stated
+ * @param neededMillimetres length in mm that counts against the stock, joining and edging included
+ * @param stockMillimetres length in mm of the stock as the brief tells it, or as it was counted
+ * @param work what of it is worked, still to be worked, and at hand now
+ * @param ballsNeeded whole balls that must be at hand now so that it lasts, kept-back part
+ *     included; empty where no put-up is stated
  * @param purchase what must be bought, if the stock less what is kept back does not suffice
  */
 public record YarnNeed(
     int yarn,
     long neededMillimetres,
     long stockMillimetres,
+    YarnWork work,
     OptionalLong ballsNeeded,
     Optional<Purchase> purchase) {
 
@@ -28,26 +33,33 @@ public record YarnNeed(
    * The needs of all yarns.
    *
    * @param blanket the blanket
-   * @param neededMillimetres length in mm needed of each yarn
+   * @param sequences the yarns of its pieces' rounds; open rounds need none
    * @return one for each yarn, in the brief's order
    */
-  public static List<YarnNeed> of(Blanket blanket, long[] neededMillimetres) {
+  public static List<YarnNeed> of(Blanket blanket, Sequences sequences) {
+    long[] needed = blanket.usedMillimetres(sequences);
+    List<YarnWork> work = YarnWork.of(blanket, sequences);
     List<YarnNeed> needs = new ArrayList<>();
-    for (int yarn = 0; yarn < neededMillimetres.length; yarn++) {
-      needs.add(of(blanket, yarn, neededMillimetres[yarn]));
+    for (int yarn = 0; yarn < needed.length; yarn++) {
+      needs.add(of(blanket, yarn, needed[yarn], work.get(yarn)));
     }
     return needs;
   }
 
-  private static YarnNeed of(Blanket blanket, int yarn, long needed) {
+  private static YarnNeed of(Blanket blanket, int yarn, long needed, YarnWork work) {
     Optional<Ball> ball = blanket.yarn(yarn).ball();
     long missing = needed - blanket.usableMillimetres(yarn);
     double keepBack = blanket.brief().rules().keepBackPercent();
+    // what was worked since the stock was told is not at hand any more
+    Ratio wanted =
+        Purchase.withKeptBack(Math.max(0, needed), keepBack)
+            .plus(Ratio.of(BigDecimal.valueOf(-Math.max(0, needed - work.toWorkMillimetres()))));
     return new YarnNeed(
         yarn,
         needed,
         blanket.stockMillimetres(yarn),
-        Purchase.balls(Purchase.withKeptBack(Math.max(0, needed), keepBack), ball),
+        work,
+        Purchase.balls(wanted, ball),
         missing > 0 ? Optional.of(Purchase.of(missing, keepBack, ball)) : Optional.empty());
   }
 }

@@ -1,6 +1,8 @@
 package lozengy.model.arrangement;
 
+import java.time.LocalDate;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
@@ -9,6 +11,8 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefArbitraries;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.PartWorked;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.score.Score;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -49,9 +53,10 @@ public final class ArrangementArbitraries {
         parts.put(part, figure(random));
       }
     }
+    Sequences sequences = sequences(blanket, random);
     return new Arrangement(
         blanket,
-        sequences(blanket, random),
+        sequences,
         earlier,
         new Score(figure(random), figure(random), parts),
         random.nextBoolean() ? Optional.of(bound(random, earlier.isPresent())) : Optional.empty(),
@@ -64,15 +69,55 @@ public final class ArrangementArbitraries {
                     "0.1.0",
                     "none"))
             : Optional.empty(),
-        random.nextInt(3) == 0 ? Optional.of(lastMark(blanket, random)) : Optional.empty());
+        diary(blanket, sequences, random));
   }
 
-  private static LastMark lastMark(Blanket blanket, Random random) {
-    return new LastMark(
-        blanket.brief(),
-        sequences(blanket, random),
-        random.nextBoolean() ? Optional.of(bound(random, random.nextBoolean())) : Optional.empty(),
-        Optional.empty());
+  private static Diary diary(Blanket blanket, Sequences sequences, Random random) {
+    Diary diary = random.nextBoolean() ? Diary.EMPTY : Diary.begun(blanket, sequences);
+    LocalDate day = LocalDate.of(2026, 1, 31);
+    for (int i = random.nextInt(3); i > 0; i--) {
+      day = day.plusDays(random.nextInt(3));
+      Before before =
+          new Before(
+              blanket.brief().withPieces(some(blanket.brief().pieces(), random)),
+              sequences(blanket, random),
+              random.nextBoolean()
+                  ? Optional.of(bound(random, random.nextBoolean()))
+                  : Optional.empty(),
+              Optional.empty());
+      diary =
+          diary.with(
+              new Diary.Entry(
+                  random.nextBoolean() ? Optional.of(day) : Optional.empty(),
+                  names(random),
+                  random.nextBoolean()
+                      ? List.of()
+                      : List.of(new PartWorked(1 + random.nextInt(3), names(random))),
+                  names(random),
+                  names(random),
+                  names(random),
+                  random.nextBoolean()
+                      ? List.of()
+                      : List.of(
+                          new Diary.YarnEvent(
+                              Diary.YarnEvent.What.COUNTED,
+                              "MUD",
+                              Optional.of(new YarnAmount.Weight(random.nextInt(100_000))))),
+                  random.nextInt(9) - 4,
+                  random.nextInt(99) - 49,
+                  random.nextBoolean()
+                      ? Optional.empty()
+                      : Optional.of(Reversal.of(blanket, sequences, before))));
+    }
+    return diary;
+  }
+
+  private static List<String> names(Random random) {
+    return some(List.of("row1", "r2c1..r2c3", "top-left"), random);
+  }
+
+  private static <T> List<T> some(List<T> all, Random random) {
+    return all.stream().filter(each -> random.nextInt(3) == 0).toList();
   }
 
   private static Arrangement.Bound bound(Random random, boolean again) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
@@ -236,7 +237,16 @@ class ArrangementFileTest {
   }
 
   private static Blanket noted(StatedArrangement read, PieceState... states) {
-    return Blanket.ofUnjudged(WorkedPieces.noted(read.blanket(), states, read.sequences()));
+    return Blanket.ofUnjudged(
+        WorkedPieces.noted(read.blanket(), stages(read.blanket(), states), read.sequences()));
+  }
+
+  private static Stages stages(Blanket blanket, PieceState... states) {
+    Stages stages = Stages.of(blanket);
+    for (int piece = 0; piece < states.length; piece++) {
+      stages.set(piece, states[piece]);
+    }
+    return stages;
   }
 
   @Test
@@ -255,7 +265,8 @@ class ArrangementFileTest {
     assertEquals(PieceState.PLANNED, blanket.state(2));
     assertEquals(0, blanket.locked(2, 1), "the other piece of the note keeps its lock");
     assertEquals(List.of(), BriefJudge.mistakes(blanket.brief()));
-    assertSame(blanket.brief(), WorkedPieces.noted(blanket, states, read.sequences()));
+    assertSame(
+        blanket.brief(), WorkedPieces.noted(blanket, stages(blanket, states), read.sequences()));
   }
 
   @Test
@@ -279,7 +290,8 @@ class ArrangementFileTest {
       PieceState.MADE, PieceState.MADE, PieceState.PLANNED, PieceState.PLANNED
     };
     assertThrows(
-        IllegalArgumentException.class, () -> WorkedPieces.noted(blanket, states, blanket.locks()));
+        IllegalArgumentException.class,
+        () -> WorkedPieces.noted(blanket, stages(blanket, states), blanket.locks()));
   }
 
   @ParameterizedTest
@@ -295,14 +307,14 @@ class ArrangementFileTest {
             + " List each piece once",
         "\"at\": \"r2c2\"|\"on\": \"r2c2\"|line 8, pieces[3].at: The field at is missing. Add it,"
             + " such as \"at\": \"r3c2\"//line 8, pieces[3].on: The field \"on\" is not known here."
-            + " Known here are at, rounds, kind, state, pile, x, y",
+            + " Known here are at, rounds, kind, state, rounds_worked, pile, x, y",
         "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\"], \"x\": 3|line 8,"
             + " pieces[3].rounds: r2c2 is given 1 round. A square has 2 rounds",
         "\"rounds\": [\"MUD\", \"REE\"], \"x\": 3|\"rounds\": [\"MUD\", \"REED\"], \"x\": 3|line 8,"
             + " pieces[3].rounds[1]: No yarn has the code \"REED\". Maybe REE is meant",
         "\"rounds\": [\"MUD\", \"REE\"], \"x\": 1|\"rounds\": [null, \"REE\"], \"x\": 1|line 5,"
-            + " pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds of a"
-            + " worked piece",
+            + " pieces[0].rounds[0]: r1c1 is made but its round 1 is open. Give all rounds that"
+            + " are worked",
         "\"r1c2\", \"kind\": \"square\"|\"r1c2\", \"kind\": \"corner\"|line 6, pieces[1].kind: r1c2"
             + " is stated to be a corner. It is a square",
         "\"x\": 3, \"y\": 1|\"x\": 2, \"y\": 1|line 6, pieces[1].x: r1c2 is stated to lie at x 2."

@@ -29,7 +29,7 @@ class ArrangementRoundTripTest {
     assertEquals(arrangement.score(), read.score().orElseThrow());
     assertEquals(arrangement.bound(), read.bound());
     assertEquals(arrangement.solved(), read.solved());
-    assertEquals(arrangement.lastMark(), read.lastMark());
+    assertEquals(arrangement.diary(), read.diary());
     assertEquals(totals(arrangement), read.yarns());
     for (int piece = 0; piece < read.blanket().pieceCount(); piece++) {
       assertEquals(arrangement.blanket().state(piece), read.blanket().state(piece));
@@ -42,7 +42,7 @@ class ArrangementRoundTripTest {
             read.score().orElseThrow(),
             read.bound(),
             read.solved(),
-            read.lastMark());
+            read.diary());
     assertEquals(text, ArrangementWriter.text(same));
   }
 

@@ -80,8 +80,33 @@ public final class BriefArbitraries {
             codes -> {
               List<Arbitrary<Yarn>> yarns = new ArrayList<>();
               codes.forEach(code -> yarns.add(yarn(code)));
-              return Combinators.combine(yarns).as(list -> list);
+              return Combinators.combine(yarns)
+                  .as(list -> list)
+                  .flatMap(
+                      list ->
+                          Arbitraries.integers()
+                              .between(0, list.size() - 1)
+                              .optional(0.3)
+                              .map(lot -> lot.map(at -> lotOfTheNext(list, at)).orElse(list)));
             });
+  }
+
+  /** Yarns of which one is another dye lot of the next. */
+  private static List<Yarn> lotOfTheNext(List<Yarn> yarns, int lot) {
+    List<Yarn> tied = new ArrayList<>(yarns);
+    Yarn yarn = yarns.get(lot);
+    Yarn shade = yarns.get((lot + 1) % yarns.size());
+    tied.set(
+        lot,
+        Yarn.of(yarn.code(), shade.colour())
+            .withName(yarn.name())
+            .withBall(yarn.ball())
+            .withBalls(yarn.balls())
+            .withLeft(yarn.left())
+            .withShare(yarn.share())
+            .withTone(shade.statedTone())
+            .withLotOf(Optional.of(shade.code())));
+    return tied;
   }
 
   private static Arbitrary<Yarn> yarn(String code) {
@@ -140,14 +165,16 @@ public final class BriefArbitraries {
                 Tuple.of(1, Arbitraries.doubles().between(0, 30))),
             Arbitraries.of(WithinPiece.class),
             Arbitraries.integers().between(1, 4).optional(0.3),
-            Arbitraries.doubles().between(0, 20))
+            Arbitraries.doubles().between(0, 20),
+            Arbitraries.of(true, false))
         .as(
-            (contrast, within, copies, keepBack) ->
+            (contrast, within, copies, keepBack, lots) ->
                 Rules.DEFAULT
                     .withMinContrast(contrast)
                     .withWithinPiece(within)
                     .withCopies(copies.map(OptionalInt::of).orElse(OptionalInt.empty()))
-                    .withKeepBack(keepBack));
+                    .withKeepBack(keepBack)
+                    .withLotsApart(lots));
   }
 
   private static Arbitrary<Preferences> preferences() {
@@ -250,6 +277,9 @@ public final class BriefArbitraries {
               amount,
               some(names, random),
               random.nextBoolean() ? List.of("row1") : some(names, random),
+              random.nextBoolean()
+                  ? List.of()
+                  : List.of(new PartWorked(1 + random.nextInt(3), List.of(names.get(0)))),
               random.nextInt(101));
       yarns.add(random.nextInt(4) == 0 ? yarn.withCount(Optional.of(counted)) : yarn);
     }
@@ -278,7 +308,19 @@ public final class BriefArbitraries {
       if (random.nextBoolean()) {
         not.add(codes.get(random.nextInt(codes.size())));
       }
-      notes.add(new PieceNote(List.of(place.name()), rounds, state, not));
+      int worked = 0;
+      while (worked < count && rounds.size() == count && rounds.get(worked).isPresent()) {
+        worked++;
+      }
+      boolean begun = state == PieceState.PLANNED && worked > 0 && random.nextBoolean();
+      notes.add(
+          new PieceNote(
+              List.of(place.name()),
+              rounds,
+              false,
+              state,
+              begun ? 1 + random.nextInt(worked) : 0,
+              not));
     }
     if (random.nextInt(3) == 0) {
       String code = codes.get(random.nextInt(codes.size()));
@@ -287,7 +329,7 @@ public final class BriefArbitraries {
       Set<String> not = Set.of(codes.get(random.nextInt(codes.size())));
       notes.add(
           random.nextBoolean()
-              ? new PieceNote(at, border, true, PieceState.PLANNED, Set.of())
+              ? new PieceNote(at, border, true, PieceState.PLANNED, 0, Set.of())
               : new PieceNote(List.of("squares"), List.of(), PieceState.PLANNED, not));
     }
     return notes;

@@ -3,15 +3,17 @@ package lozengy.model.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
+import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.input.Mistake;
 import lozengy.model.reading.BriefJudge;
 import org.junit.jupiter.api.Test;
 
-/** Centres that differ on a seam, and yarns kept apart as rounds of a piece. */
+/** Centres that differ on a seam, yarns kept apart as rounds of a piece, and dye lots. */
 class ClashRulesTest extends RuleTest {
 
   private static Blanket centres(Blanket blanket) {
@@ -91,5 +93,58 @@ class ClashRulesTest extends RuleTest {
         "r2c1 and r3c2 are joined along a side, and their borders Reed (REE) and Tidal mud (MUD)"
             + " are to be kept apart",
         "r3c2: rounds 1 and 2 have Reed (REE) and Tidal mud (MUD), which are to be kept apart");
+  }
+
+  @Test
+  void dyeLotsOfOneShadeDoNotMeet() {
+    String sequences = "SND,BAR BAR,MUD MUD,BAR MUD,BAR REE,SND";
+    Blanket plain = fiveSquares(2).build();
+    expect(new LotsRule(), plain, sequences);
+    expect(new LotsRule(), lots(plain, false, "BAR", "SND"), sequences);
+    expect(
+        new LotsRule(),
+        lots(plain, true, "BAR", "SND"),
+        sequences,
+        "r2c1 and r3c2 are joined along a side, and their borders Barley (BAR) and Sand (SND) are"
+            + " dye lots of one shade",
+        "r1c1: rounds 1 and 2 have Sand (SND) and Barley (BAR), which are dye lots of one shade");
+  }
+
+  @Test
+  void lotsThatAreTiedOverAnotherAreOfOneShade() {
+    Blanket chain = lots(lots(fiveSquares(2).build(), true, "BAR", "SND"), true, "SND", "HEA");
+    expect(
+        new LotsRule(),
+        chain,
+        "HEA,BAR ~,~ ~,HEA MUD,~ ~,~",
+        "r1c1 and r2c1 are joined along a side, and their borders Barley (BAR) and Heather (HEA)"
+            + " are dye lots of one shade",
+        "r1c1: rounds 1 and 2 have Heather (HEA) and Barley (BAR), which are dye lots of one"
+            + " shade");
+  }
+
+  @Test
+  void lotsInWhatIsWorkedAreAFact() {
+    Blanket worked =
+        fiveSquares(2)
+            .piece("r1c1", PieceState.JOINED, "SND", "BAR")
+            .piece("r2c1", PieceState.JOINED, "MUD", "SND")
+            .piece("r1c2", PieceState.MADE, "SND", "BAR")
+            .build();
+    expect(
+        new LotsRule(),
+        lots(worked, true, "BAR", "SND"),
+        "SND,BAR SND,BAR MUD,SND ~,~ ~,~",
+        "r1c2 and r2c1 are joined along a side, and their borders Barley (BAR) and Sand (SND) are"
+            + " dye lots of one shade");
+  }
+
+  private static Blanket lots(Blanket blanket, boolean apart, String lot, String shade) {
+    Brief brief = blanket.brief();
+    List<Yarn> yarns =
+        brief.yarns().stream()
+            .map(yarn -> yarn.code().equals(lot) ? yarn.withLotOf(Optional.of(shade)) : yarn)
+            .toList();
+    return Blanket.ofUnjudged(brief.withYarns(yarns).withRules(brief.rules().withLotsApart(apart)));
   }
 }

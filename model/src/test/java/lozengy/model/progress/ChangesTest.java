@@ -33,7 +33,7 @@ class ChangesTest {
   private static Change hold(String place, String at, String... codes) {
     List<Optional<String>> rounds = Arrays.stream(codes).map(Optional::ofNullable).toList();
     return new Change.Hold(
-        place, new PieceNote(List.of(at), rounds, true, PieceState.PLANNED, Set.of()));
+        place, new PieceNote(List.of(at), rounds, true, PieceState.PLANNED, 0, Set.of()));
   }
 
   private static Change ban(String at, String code) {
@@ -324,7 +324,8 @@ class ChangesTest {
             Optional.of(new Mark.Edged("edged", 40)));
     Sequences plan = Sample.plan(before.brief());
     Standing half =
-        new Standing(Marking.apply(before, plan, mark).blanket().brief(), Optional.of(plan));
+        new Standing(
+            Marking.apply(before, plan, List.of(), mark).blanket().brief(), Optional.of(plan));
 
     Blanket inSky = changed(half, new Change.Swap("swap", "PEA", "SKY")).blanket();
     // MUD has joined all seams, which no count has said yet

@@ -253,16 +253,6 @@ class MarkingTest {
     assertAll(
         () ->
             assertEquals(
-                "joined: r1c1 is named by made too. Name it once",
-                refused(both(state(PieceState.MADE, "row1"), state(PieceState.JOINED, "r1c1")))),
-        () ->
-            assertEquals(
-                "worked: r1c1 is named by planned too. A piece with yarns that were worked is made"
-                    + " or joined",
-                refused(
-                    both(state(PieceState.PLANNED, "row1"), worked("r1c1", "SKY", null, null)))),
-        () ->
-            assertEquals(
                 "made: There is no piece \"row9\". The rows are row1 to row3",
                 refused(state(PieceState.MADE, "row9"))),
         () ->
@@ -300,20 +290,31 @@ class MarkingTest {
             + "r1c1 has no yarn in its round 2. Say what it was worked in",
         assertThrows(
                 InputException.class,
-                () -> Marking.apply(blanket, blanket.open(), worked("r1c1", null, null, "SKY")))
+                () ->
+                    Marking.apply(
+                        blanket, blanket.open(), List.of(), worked("r1c1", null, null, "SKY")))
             .getMessage());
   }
 
   @Test
-  void aLastMarkOfAnotherBriefIsAMistakeOfTheFile() {
+  void aMarkIsNotTakenBackOnceWhatItChangedIsChangedByHand() {
     Arrangement marked = MarkedArrangement.of(arrangement(), state(PieceState.MADE, "r1c1"));
     String text = ArrangementWriter.text(marked);
-    int at = text.indexOf("\"across\": 3", text.indexOf("last_mark"));
-    String other = text.substring(0, at) + "\"across\": 2" + text.substring(at + 11);
+    String state = "\"state\": \"made\"";
+    String other = text.replace(state, state.replace("made", "joined"));
+    int diary = other.indexOf("\"diary\"");
+    int brief = other.indexOf("\"brief\"", diary);
+    // in the diary it stays as it was marked
+    other =
+        other.substring(0, diary)
+            + text.substring(
+                text.indexOf("\"diary\""), text.indexOf("\"brief\"", text.indexOf("\"diary\"")))
+            + other.substring(brief);
+    Arrangement edited = read(other);
 
-    assertTrue(
-        assertThrows(InputException.class, () -> read(other))
-            .getMessage()
-            .contains("last_mark.brief: More than pieces, pile and counts differs from the brief"));
+    assertEquals(
+        "What the last mark changed has been changed again since, by hand. Mark how things stand"
+            + " now instead",
+        assertThrows(InputException.class, () -> MarkedArrangement.undone(edited)).getMessage());
   }
 }

@@ -45,15 +45,16 @@ class ToneNeedsTest {
 
   /** Yarn that can be divided at will suffices exactly where a flow carries all of it. */
   @Property(tries = 500)
-  void enoughIsWhatAMaximumFlowSays(
+  void enoughAndWhatIsMissingInAllAreWhatAMaximumFlowSays(
       @ForAll @Size(7) List<@IntRange(max = 9) Integer> metresByToneSet,
       @ForAll @Size(3) List<@IntRange(max = 40) Integer> metresByTone) {
     Blanket blanket = blanket(metresByToneSet, metresByTone);
     ToneNeeds needs = ToneNeeds.of(blanket);
+    int all = metresByToneSet.stream().mapToInt(metres -> metres).sum();
+    double missing = all - flow(metresByToneSet, metresByTone);
+    assertEquals(missing < 1e-6, needs.enough(), () -> needs.shortages().toString());
     assertEquals(
-        flowCarriesAll(metresByToneSet, metresByTone),
-        needs.enough(),
-        () -> needs.shortages().toString());
+        missing, needs.missingMillimetres() / 1000.0, 1e-6, () -> needs.shortages().toString());
   }
 
   /** Buying what is said makes it enough, where a single set of tones is short. */
@@ -87,7 +88,7 @@ class ToneNeedsTest {
     assertEquals(1, shortage.purchase().balls().getAsLong());
   }
 
-  private static boolean flowCarriesAll(List<Integer> needed, List<Integer> atHand) {
+  private static double flow(List<Integer> needed, List<Integer> atHand) {
     SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
         new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
     graph.addVertex("source");
@@ -103,9 +104,7 @@ class ToneNeedsTest {
         edge(graph, tone.word(), "rounds" + set, needed.get(set));
       }
     }
-    int all = needed.stream().mapToInt(metres -> metres).sum();
-    double flow = new EdmondsKarpMFImpl<>(graph).calculateMaximumFlow("source", "sink");
-    return Math.abs(flow - all) < 1e-6;
+    return new EdmondsKarpMFImpl<>(graph).calculateMaximumFlow("source", "sink");
   }
 
   private static void edge(

@@ -50,7 +50,7 @@ class YarnNeedTest {
         Brief brief = poor(example, random).withRules(rules.withKeepBack(percent));
         Blanket blanket = Blanket.ofUnjudged(brief);
         Sequences sequences = filled(blanket, random);
-        List<YarnNeed> needs = YarnNeed.of(blanket, blanket.usedMillimetres(sequences));
+        List<YarnNeed> needs = YarnNeed.of(blanket, sequences);
         for (boolean inBalls : new boolean[] {true, false}) {
           List<Yarn> yarns = new ArrayList<>();
           for (YarnNeed need : needs) {

@@ -7,7 +7,9 @@ import java.util.function.BooleanSupplier;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.score.Points;
 import lozengy.model.score.Score;
 import lozengy.model.score.Targets;
 
@@ -37,8 +39,8 @@ public final class Bounds {
   private static final int MOST_WHOLE = 2_000;
 
   private final Blanket blanket;
+  private final Points points;
   private final Targets targets;
-  private final Weights weights;
   private final PieceGroups groups;
   private final double certain;
   private final LayerRepeats[] layers;
@@ -52,27 +54,25 @@ public final class Bounds {
   private boolean open = true;
   private boolean joint;
 
-  private Bounds(Blanket blanket, Targets targets, Weights weights, BooleanSupplier stop) {
+  private Bounds(Blanket blanket, Points points, BooleanSupplier stop) {
     this.blanket = blanket;
-    this.targets = targets;
-    this.weights = weights;
+    this.points = points;
+    this.targets = points.targets();
     this.stop = stop;
     this.groups = PieceGroups.of(blanket);
     this.certain =
-        weights.allBalance()
-            + weights.spread()
-            + weights.contrast()
-            + weights.vision()
-            + weights.unbounded()
-            + weights.variety() * VarietyCap.of(blanket, groups);
+        100
+            - points.ofPairs()
+            - points.whole(Part.LEEWAY)
+            - points.whole(Part.VARIETY) * (1 - VarietyCap.of(blanket, groups));
     this.layers = new LayerRepeats[blanket.layerCount()];
     this.wanted = new double[layers.length][PieceKind.values().length][blanket.yarnCount()];
     this.over = new int[layers.length];
     for (int layer = 0; layer < layers.length; layer++) {
-      double unit =
-          weights.repeats()[layer] == 0 ? 0 : weights.balance()[layer] / weights.repeats()[layer];
-      layers[layer] = new LayerRepeats(blanket, layer, unit);
-      if (weights.balance()[layer] > 0 && blanket.pieceCount() <= MOST_WHOLE) {
+      double balance = points.balance(layer);
+      double repeat = points.repeat(layer);
+      layers[layer] = new LayerRepeats(blanket, layer, repeat == 0 ? 0 : balance / repeat);
+      if (balance > 0 && blanket.pieceCount() <= MOST_WHOLE) {
         over[layer] = new WholeCounts(blanket, targets, layer).over();
       }
     }
@@ -87,12 +87,11 @@ public final class Bounds {
    * @return the bound, 0 to 100, with its proof in words
    */
   public static Bound of(Blanket blanket, BoundLimits limits, BooleanSupplier stop) {
-    Targets targets = Targets.of(blanket);
-    Weights weights = Weights.of(blanket, targets);
-    if (weights == null || blanket.pieceCount() == 0) {
+    Points points = Points.of(blanket);
+    if (!points.weigh() || blanket.pieceCount() == 0) {
       return new Bound(100, "no part of the score weighs");
     }
-    Bounds bounds = new Bounds(blanket, targets, weights, stop);
+    Bounds bounds = new Bounds(blanket, points, stop);
     for (int stage = 0; stage <= limits.stages() && bounds.open && !stop.getAsBoolean(); stage++) {
       bounds.run(stage);
     }
@@ -123,7 +122,7 @@ public final class Bounds {
     for (int layer = 0; layer < layers.length; layer++) {
       addFloor(stage, layer);
     }
-    ScoreProgram score = new ScoreProgram(blanket, targets, weights, groups, floors, over, certain);
+    ScoreProgram score = new ScoreProgram(blanket, points, groups, floors, over, certain);
     PrimalDual search = new PrimalDual(score.program(), multipliers);
     search.improve(ROUNDS << stage, stop);
     multipliers = search.bestMultipliers();
@@ -131,7 +130,7 @@ public final class Bounds {
     // nothing is below 0: then no arrangement has a spread above 0
     open = search.best() >= 0;
     // where repeats outweigh the expected ones, spread is 0 and not below
-    double withoutSpread = weights.spread() == 0 ? 0 : 100 - weights.spread();
+    double withoutSpread = points.whole(Part.SPREAD) == 0 ? 0 : 100 - points.whole(Part.SPREAD);
     double most = Math.max(search.best(), withoutSpread);
     if (most < best) {
       best = most;
@@ -142,7 +141,7 @@ public final class Bounds {
   /** Floors of all stages hold, but those of the first are rough and only slow the program. */
   private void addFloor(int stage, int layer) {
     RepeatFloor floor =
-        weights.repeats()[layer] == 0
+        points.repeat(layer) == 0
             ? layers[layer].none()
             : layers[layer].at(stage, wanted(stage, layer), stop);
     if (stage == 0) {

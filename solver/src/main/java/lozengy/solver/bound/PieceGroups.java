@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
@@ -58,8 +57,8 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
         continue;
       }
       PieceKind kind = blanket.kind(piece);
-      // what a finished piece shows within itself is a fact
-      boolean planned = blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece);
+      // what worked rounds show beside each other is a fact
+      boolean planned = blanket.roundsWorked(piece) < 2 && !blanket.takesPile(piece);
       boolean[][] allowed = allowed(blanket, piece, found.size() < MOST_GROUPS);
       List<Object> key = List.of(kind, planned, Arrays.deepToString(allowed));
       Group same = found.get(key);

@@ -2,7 +2,7 @@ package lozengy.solver.bound;
 
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.score.Targets;
+import lozengy.model.score.Points;
 
 /** Adds the weight of repeats to a program: at least each layer's {@link RepeatFloor}. */
 final class RepeatRows {
@@ -10,15 +10,13 @@ final class RepeatRows {
   private static final int NONE = ScoreProgram.NONE;
 
   private final Blanket blanket;
-  private final Targets targets;
-  private final Weights weights;
+  private final Points points;
   private final ScoreProgram score;
   private final LinearProgram program;
 
-  RepeatRows(Blanket blanket, Targets targets, Weights weights, ScoreProgram score) {
+  RepeatRows(Blanket blanket, Points points, ScoreProgram score) {
     this.blanket = blanket;
-    this.targets = targets;
-    this.weights = weights;
+    this.points = points;
     this.score = score;
     this.program = score.program();
   }
@@ -33,7 +31,7 @@ final class RepeatRows {
     for (int layer = 0; layer < repeats.length; layer++) {
       double total = floors.get(layer).get(0).total();
       double least = floors.get(layer).stream().mapToDouble(RepeatFloor::least).max().orElse(0);
-      repeats[layer] = program.variable(Math.min(least, total), total, -weights.repeats()[layer]);
+      repeats[layer] = program.variable(Math.min(least, total), total, -points.repeat(layer));
       for (RepeatFloor floor : floors.get(layer)) {
         addFloor(floor, layer, repeats[layer]);
       }

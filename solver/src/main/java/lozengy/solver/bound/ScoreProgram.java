@@ -3,8 +3,9 @@ package lozengy.solver.bound;
 import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.PieceKind;
-import lozengy.model.score.Scorer;
+import lozengy.model.score.Points;
 import lozengy.model.score.Targets;
 import lozengy.solver.bound.PieceGroups.Group;
 
@@ -33,8 +34,8 @@ final class ScoreProgram {
   private static final int KINDS = PieceKind.values().length;
 
   private final Blanket blanket;
+  private final Points points;
   private final Targets targets;
-  private final Weights weights;
   private final PieceGroups groups;
   private final LinearProgram program = new LinearProgram();
   private final int[][][] nodes;
@@ -53,15 +54,14 @@ final class ScoreProgram {
    */
   ScoreProgram(
       Blanket blanket,
-      Targets targets,
-      Weights weights,
+      Points points,
       PieceGroups groups,
       List<List<RepeatFloor>> floors,
       int[] over,
       double certain) {
     this.blanket = blanket;
-    this.targets = targets;
-    this.weights = weights;
+    this.points = points;
+    this.targets = points.targets();
     this.groups = groups;
     this.nodes = new int[groups.groups().size()][][];
     this.counts = new int[blanket.layerCount()][blanket.yarnCount()];
@@ -73,9 +73,9 @@ final class ScoreProgram {
     addPaths();
     addCertain();
     addCounts();
-    int[] repeats = new RepeatRows(blanket, targets, weights, this).add(floors);
-    new SeamRows(blanket, weights, groups, this).add(repeats[0]);
-    new StockRows(blanket, groups, this).add(weights.leeway());
+    int[] repeats = new RepeatRows(blanket, points, this).add(floors);
+    new SeamRows(blanket, points, groups, this).add(repeats[0]);
+    new StockRows(blanket, groups, this).add(points.whole(Part.LEEWAY));
     addLeastOver(over);
     program.scale();
   }
@@ -118,11 +118,6 @@ final class ScoreProgram {
     return shown;
   }
 
-  /** What two yarns side by side count for contrast, 0 to 1. */
-  double contrast(int yarn, int other) {
-    return Scorer.contrast(blanket, yarn, other);
-  }
-
   private void addPaths() {
     for (int g = 0; g < nodes.length; g++) {
       Group group = groups.groups().get(g);
@@ -154,7 +149,7 @@ final class ScoreProgram {
     for (int a = 0; a < from.length; a++) {
       for (int b = 0; b < to.length; b++) {
         boolean may = from[a] != NONE && to[b] != NONE && !(group.neighboursDiffer() && a == b);
-        double each = weights.step() * contrast(a, b);
+        double each = points.gained(false, a, b);
         arcs[a][b] = may ? program.variable(0, group.count(), each) : NONE;
         back[b][a] = arcs[a][b];
       }
@@ -186,7 +181,7 @@ final class ScoreProgram {
         certainCounts[rounds - 1 - round][blanket.kind(piece).ordinal()][yarn]++;
         if (round > 0) {
           int inner = blanket.locked(piece, round - 1);
-          program.addConstant(weights.step() * contrast(inner, yarn));
+          program.addConstant(points.gained(false, inner, yarn));
         }
       }
     }
@@ -201,7 +196,7 @@ final class ScoreProgram {
     for (int layer = 0; layer < counts.length; layer++) {
       int pieces = targets.pieces()[layer];
       int wanted = Arrays.stream(targets.counts()[layer]).sum();
-      program.addConstant(weights.balance()[layer] * (pieces - wanted));
+      program.addConstant(points.balance(layer) * (pieces - wanted));
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
         boolean shown = false;
         for (int kind = 0; kind < KINDS; kind++) {
@@ -262,8 +257,8 @@ final class ScoreProgram {
       }
     }
     int wanted = targets.counts()[layer][yarn];
-    if (weights.balance()[layer] > 0 && wanted < pieces) {
-      int over = program.variable(0, pieces - wanted, -2 * weights.balance()[layer]);
+    if (points.balance(layer) > 0 && wanted < pieces) {
+      int over = program.variable(0, pieces - wanted, -2 * points.balance(layer));
       program.atMost(wanted);
       program.put(count, 1);
       program.put(over, -1);

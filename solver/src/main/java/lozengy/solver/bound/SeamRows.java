@@ -2,7 +2,7 @@ package lozengy.solver.bound;
 
 import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Pairs;
-import lozengy.model.score.ColourVisionSeams;
+import lozengy.model.score.Points;
 import lozengy.solver.bound.PieceGroups.Group;
 
 /**
@@ -27,7 +27,7 @@ final class SeamRows {
   private static final int NONE = ScoreProgram.NONE;
 
   private final Blanket blanket;
-  private final Weights weights;
+  private final Points points;
   private final PieceGroups groups;
   private final ScoreProgram score;
   private final LinearProgram program;
@@ -38,9 +38,9 @@ final class SeamRows {
   private final int[][] joined;
   private final int[] certainEnds;
 
-  SeamRows(Blanket blanket, Weights weights, PieceGroups groups, ScoreProgram score) {
+  SeamRows(Blanket blanket, Points points, PieceGroups groups, ScoreProgram score) {
     this.blanket = blanket;
-    this.weights = weights;
+    this.points = points;
     this.groups = groups;
     this.score = score;
     this.program = score.program();
@@ -58,7 +58,7 @@ final class SeamRows {
    * @param repeats variable of the weight of the borders' repeats
    */
   void add(int repeats) {
-    if (pairs.size() == 0 || weights.seam() + weights.seamVision() == 0) {
+    if (pairs.size() == 0 || points.pairs().stream().noneMatch(Points.Pair::onSeams)) {
       return;
     }
     countCertain();
@@ -104,8 +104,7 @@ final class SeamRows {
       for (int b = 0; b < a; b++) {
         int most = blanket.sameBorder(a, b) ? joined[a][b] : pairs.size();
         boolean may = score.count(0, a) != NONE && score.count(0, b) != NONE && most > 0;
-        double each = weights.seam() * score.contrast(a, b) + vision(a, b);
-        seams[a][b] = may ? program.variable(0, most, each) : NONE;
+        seams[a][b] = may ? program.variable(0, most, points.gained(true, a, b)) : NONE;
         seams[b][a] = seams[a][b];
         doubled[a][b] = may ? program.variable(0, most, 0) : NONE;
         doubled[b][a] = may ? program.variable(0, most, 0) : NONE;
@@ -115,17 +114,11 @@ final class SeamRows {
     }
   }
 
-  private double vision(int yarn, int other) {
-    return weights.seamVision() == 0
-        ? 0
-        : weights.seamVision() * ColourVisionSeams.toldApart(blanket, yarn, other);
-  }
-
   private void addTotal() {
     int alike = 0;
     for (int a = 0; a < yarns; a++) {
       alike += joined[a][a];
-      program.addConstant(joined[a][a] * weights.seam() * score.contrast(a, a));
+      program.addConstant(joined[a][a] * points.gained(true, a, a));
     }
     program.equalTo(pairs.size() - alike);
     for (int a = 0; a < yarns; a++) {

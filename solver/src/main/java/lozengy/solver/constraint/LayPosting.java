@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.Ground;
 import lozengy.model.layout.PieceKind;
 import org.chocosolver.solver.variables.IntVar;
@@ -66,13 +65,15 @@ final class LayPosting implements KindPosting<Ground.Lay> {
     }
   }
 
-  /** The finished pieces alone say how often each yarn serves a class at least and at most. */
+  /**
+   * What is worked and the pile alone say how often each yarn serves a class at least and at most.
+   */
   private static void bound(ConstraintModel model, int index, RoundClass rounds) {
     Blanket blanket = model.blanket();
     int[] certain = new int[blanket.yarnCount()];
     int open = 0;
     for (int piece : rounds.pieces()) {
-      if (blanket.state(piece) != PieceState.PLANNED) {
+      if (blanket.worked(piece, rounds.round())) {
         certain[blanket.locked(piece, rounds.round())]++;
       } else {
         open++;

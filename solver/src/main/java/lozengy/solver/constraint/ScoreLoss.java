@@ -13,14 +13,12 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
-import lozengy.model.brief.Preferences;
 import lozengy.model.layout.Pairs;
-import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Layers;
 import lozengy.model.score.LeewayMeasure;
 import lozengy.model.score.Nearness;
-import lozengy.model.score.OrderMeasure;
+import lozengy.model.score.Points;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.Targets;
 import org.chocosolver.solver.Model;
@@ -45,23 +43,16 @@ final class ScoreLoss {
   private final ConstraintModel constraints;
   private final Blanket blanket;
   private final Model model;
-  private final Map<Part, Double> unitsPerPartPoint = new HashMap<>();
+  private final Points points;
   private final Map<List<IntVar>, BoolVar> equal = new HashMap<>();
   private final List<IntVar> terms = new ArrayList<>();
   private int rounding;
 
-  private ScoreLoss(ConstraintModel constraints, boolean keep) {
+  private ScoreLoss(ConstraintModel constraints, Optional<Sequences> earlier) {
     this.constraints = constraints;
     this.blanket = constraints.blanket();
     this.model = constraints.model();
-    double sum = 0;
-    for (Part part : Part.values()) {
-      double weight = part == Part.KEEP && !keep ? 0 : blanket.brief().prefer().weight(part);
-      unitsPerPartPoint.put(part, weight * UNITS_PER_POINT);
-      sum += weight;
-    }
-    double total = sum;
-    unitsPerPartPoint.replaceAll((part, units) -> total == 0 ? 0 : units / total);
+    this.points = Points.of(blanket, earlier);
   }
 
   /**
@@ -70,46 +61,39 @@ final class ScoreLoss {
    */
   static boolean states(ConstraintModel constraints) {
     Blanket blanket = constraints.blanket();
-    Preferences prefer = blanket.brief().prefer();
-    boolean ordered = prefer.weight(Part.ORDER) > 0 && OrderMeasure.of(blanket).isPresent();
+    Points points = Points.of(blanket);
+    boolean ordered = points.order().isPresent();
     boolean countable =
-        prefer.weight(Part.LEEWAY) == 0
+        points.leeway() == 0
             || constraints.loads().stream().allMatch(load -> load.mostUnits() <= MOST_UNITS);
     return !ordered && countable;
   }
 
   /** States the loss of a model's arrangements. */
   static ScoreLoss of(ConstraintModel constraints, Optional<Sequences> earlier) {
-    ScoreLoss loss = new ScoreLoss(constraints, earlier.isPresent());
+    ScoreLoss loss = new ScoreLoss(constraints, earlier);
     if (loss.counts(Part.BALANCE)) {
       loss.addBalance();
     }
-    if (loss.counts(Part.SPREAD)) {
+    if (loss.points.repeat() > 0) {
       loss.addSpread();
     }
-    if (loss.counts(Part.CONTRAST)) {
-      loss.addContrast();
-    }
-    if (loss.counts(Part.COLOUR_VISION)) {
-      loss.addColourVision();
-    }
-    if (loss.counts(Part.FADE)) {
-      FadeMeasure.of(loss.blanket).ifPresent(loss::addFade);
-    }
+    loss.points.pairs().forEach(loss::addPairs);
+    loss.points.fade().ifPresent(loss::addFade);
     if (loss.counts(Part.VARIETY)) {
       loss.addVariety();
     }
     if (loss.counts(Part.LEEWAY)) {
       loss.addLeeway();
     }
-    if (loss.counts(Part.KEEP)) {
+    if (loss.points.changed() > 0) {
       loss.addKeep(earlier.orElseThrow());
     }
     return loss;
   }
 
   private boolean counts(Part part) {
-    return unitsPerPartPoint.get(part) > 0;
+    return points.whole(part) > 0;
   }
 
   /** The sum of all terms, in units. */
@@ -125,11 +109,7 @@ final class ScoreLoss {
   }
 
   private void addBalance() {
-    Targets targets = Targets.of(blanket);
-    int weights = 0;
-    for (int layer = 0; layer < blanket.layerCount(); layer++) {
-      weights += targets.pieces()[layer] == 0 ? 0 : Layers.weight(layer);
-    }
+    Targets targets = points.targets();
     for (int layer = 0; layer < blanket.layerCount(); layer++) {
       IntVar[] shown = layer(layer);
       IntVar[] off = new IntVar[blanket.yarnCount()];
@@ -141,8 +121,8 @@ final class ScoreLoss {
       }
       IntVar all = model.intVar(0, 2 * shown.length);
       model.sum(off, "=", all).post();
-      double each = 100.0 * Layers.weight(layer) / (2.0 * shown.length * weights);
-      addTerm(Part.BALANCE, all, lost -> each * lost);
+      double each = points.balance(layer);
+      addTerm(all, lost -> each * lost);
     }
   }
 
@@ -155,7 +135,6 @@ final class ScoreLoss {
   }
 
   private void addSpread() {
-    double expected = Scorer.expectedRepeats(blanket);
     List<IntVar> repeats = new ArrayList<>();
     List<Integer> weights = new ArrayList<>();
     for (Nearness nearness : Nearness.values()) {
@@ -169,11 +148,11 @@ final class ScoreLoss {
         }
       }
     }
-    if (expected > 0 && !repeats.isEmpty()) {
+    if (!repeats.isEmpty()) {
       int[] each = weights.stream().mapToInt(Integer::intValue).toArray();
       IntVar weighted = model.intVar(0, IntStream.of(each).sum());
       model.scalar(repeats.toArray(IntVar[]::new), each, "=", weighted).post();
-      addTerm(Part.SPREAD, weighted, lost -> Math.min(100, 100 * lost / expected));
+      addTerm(weighted, lost -> Math.min(points.whole(Part.SPREAD), lost * points.repeat()));
     }
   }
 
@@ -183,43 +162,21 @@ final class ScoreLoss {
     return equal.computeIfAbsent(key, pair -> model.arithm(first, "=", second).reify());
   }
 
-  private void addContrast() {
-    Pairs seams = Scorer.countedSeams(blanket);
-    int steps = 0;
-    for (IntVar[] rounds : constraints.pieces()) {
-      steps += rounds.length - 1;
-    }
-    int means = (seams.size() == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
-    IntVar[] borders = constraints.borders();
-    for (int i = 0; i < seams.size(); i++) {
-      addContrast(
-          borders[seams.first()[i]], borders[seams.second()[i]], 100.0 / means / seams.size());
+  private void addPairs(Points.Pair pair) {
+    IntBinaryOperator lost = (a, b) -> units(pair.lost(a, b));
+    if (pair.onSeams()) {
+      Pairs seams = Scorer.countedSeams(blanket);
+      IntVar[] borders = constraints.borders();
+      for (int i = 0; i < seams.size(); i++) {
+        addPair(borders[seams.first()[i]], borders[seams.second()[i]], lost);
+      }
+      return;
     }
     for (IntVar[] rounds : constraints.pieces()) {
       for (int round = 1; round < rounds.length; round++) {
-        addContrast(rounds[round - 1], rounds[round], 100.0 / means / steps);
+        addPair(rounds[round - 1], rounds[round], lost);
       }
     }
-  }
-
-  private void addColourVision() {
-    Pairs seams = Scorer.countedSeams(blanket);
-    IntVar[] borders = constraints.borders();
-    double points = 100.0 / seams.size();
-    for (int i = 0; i < seams.size(); i++) {
-      addPair(
-          borders[seams.first()[i]],
-          borders[seams.second()[i]],
-          (a, b) ->
-              units(Part.COLOUR_VISION, points * (1 - ColourVisionSeams.toldApart(blanket, a, b))));
-    }
-  }
-
-  private void addContrast(IntVar first, IntVar second, double points) {
-    addPair(
-        first,
-        second,
-        (a, b) -> units(Part.CONTRAST, points * (1 - Scorer.contrast(blanket, a, b))));
   }
 
   /** Adds what two rounds lose together, by their yarns. */
@@ -253,7 +210,7 @@ final class ScoreLoss {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int[] units = new int[blanket.yarnCount()];
         for (int yarn = 0; yarn < units.length; yarn++) {
-          units[yarn] = units(Part.FADE, fade.points(piece, round, yarn));
+          units[yarn] = units(points.share(Part.FADE) * fade.points(piece, round, yarn));
         }
         IntVar loss = model.intVar(0, IntStream.of(units).max().orElse(0));
         model.element(loss, units, constraints.rounds(piece)[round]).post();
@@ -261,7 +218,7 @@ final class ScoreLoss {
       }
     }
     rounding += lost.size();
-    int most = (int) Math.ceil(100 * unitsPerPartPoint.get(Part.FADE));
+    int most = (int) Math.ceil(points.whole(Part.FADE) * UNITS_PER_POINT);
     IntVar all = model.intVar(0, lost.stream().mapToInt(IntVar::getUB).sum());
     model.sum(lost.toArray(IntVar[]::new), "=", all).post();
     IntVar cut = model.intVar(0, most);
@@ -291,7 +248,7 @@ final class ScoreLoss {
     if (!again.isEmpty()) {
       IntVar copies = model.intVar(0, again.size());
       model.sum(again.toArray(BoolVar[]::new), "=", copies).post();
-      addTerm(Part.VARIETY, copies, lost -> 100 * lost / pieces.length);
+      addTerm(copies, lost -> points.copy() * lost);
     }
   }
 
@@ -313,7 +270,7 @@ final class ScoreLoss {
     long unit = Math.max(1, load.unit());
     long fixed = blanket.fixedUseMillimetres(load.yarn()) + load.fixedUse();
     long stock = blanket.stockMillimetres(load.yarn());
-    double each = 100.0 / blanket.yarnCount();
+    double each = points.leeway();
     int most = (int) (load.mostOpenUse() / unit);
     List<IntVar> counts = new ArrayList<>();
     List<Integer> lengths = new ArrayList<>();
@@ -334,47 +291,39 @@ final class ScoreLoss {
     new Constraint(
             "leeway",
             new LeewayPropagator(
-                used,
-                lost,
-                units ->
-                    units(Part.LEEWAY, each * LeewayMeasure.loss(stock, fixed + units * unit))))
+                used, lost, units -> units(each * LeewayMeasure.loss(stock, fixed + units * unit))))
         .post();
     return lost;
   }
 
   private void addKeep(Sequences earlier) {
     List<BoolVar> changed = new ArrayList<>();
-    int free = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         if (blanket.free(piece, round) && earlier.yarn(piece, round) != Sequences.OPEN) {
-          free++;
           IntVar variable = constraints.rounds(piece)[round];
           changed.add(model.arithm(variable, "!=", earlier.yarn(piece, round)).reify());
         }
       }
     }
-    if (free > 0) {
-      int rounds = free;
-      IntVar count = model.intVar(0, rounds);
-      model.sum(changed.toArray(BoolVar[]::new), "=", count).post();
-      addTerm(Part.KEEP, count, lost -> 100 * lost / rounds);
-    }
+    IntVar count = model.intVar(0, changed.size());
+    model.sum(changed.toArray(BoolVar[]::new), "=", count).post();
+    addTerm(count, lost -> points.changed() * lost);
   }
 
   /** Adds a term that is a function of a variable from 0. */
-  private void addTerm(Part part, IntVar variable, IntToDoubleFunction points) {
+  private void addTerm(IntVar variable, IntToDoubleFunction lost) {
     int[] units =
         IntStream.rangeClosed(0, variable.getUB())
-            .map(value -> units(part, points.applyAsDouble(value)))
+            .map(value -> units(lost.applyAsDouble(value)))
             .toArray();
     IntVar term = model.intVar(0, IntStream.of(units).max().orElseThrow());
     model.element(term, units, variable).post();
     terms.add(term);
   }
 
-  /** Points of a part as whole units, rounded down, and down again for the rounding of doubles. */
-  private int units(Part part, double points) {
-    return (int) Math.max(0, Math.floor(unitsPerPartPoint.get(part) * points - 1e-3));
+  /** Points as whole units, rounded down, and down again for the rounding of doubles. */
+  private int units(double points) {
+    return (int) Math.max(0, Math.floor(UNITS_PER_POINT * points - 1e-3));
   }
 }

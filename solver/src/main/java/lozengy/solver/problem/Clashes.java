@@ -34,12 +34,12 @@ public record Clashes(
     int[] times = new int[most];
     int[] relation = new int[most];
     int count = 0;
-    for (int piece = 0; piece < slots.pieces(); piece++) {
-      for (int each = slots.pieceStart()[piece]; each < slots.pieceStart()[piece + 1]; each++) {
+    for (int piece = 0; piece < slots.orbits(); piece++) {
+      for (int each = slots.orbitStart()[piece]; each < slots.orbitStart()[piece + 1]; each++) {
         start[each] = count;
         TreeMap<Long, Integer> found = new TreeMap<>();
         for (int member : slots.members()[piece]) {
-          int number = index.number(member, each - slots.pieceStart()[piece]);
+          int number = index.number(member, each - slots.orbitStart()[piece]);
           for (int entry = graph.from(number); entry < graph.to(number); entry++) {
             int with = slotOf[graph.other(entry)];
             boolean fixed = fixed(slots, each) && fixed(slots, with);

@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
 import lozengy.model.layout.Offset;
 import lozengy.model.score.OrderMeasure;
+import lozengy.model.score.Points;
 
 /**
  * What the order of borders costs, frozen to ints: by offset and number of pairs with equal borders
@@ -33,22 +35,22 @@ public record OrderCosts(
     int[] offset) {
 
   /** The costs of a blanket's order, or null where nothing is asked. */
-  static OrderCosts of(Blanket blanket, Slots slots, CostScale scale) {
-    if (scale.order.isEmpty()) {
+  static OrderCosts of(Blanket blanket, Slots slots, Points points, CostScale scale) {
+    if (points.order().isEmpty()) {
       return null;
     }
-    OrderMeasure measure = scale.order.get();
+    OrderMeasure measure = points.order().get();
     int[] pieceOf = new int[blanket.pieceCount()];
-    for (int piece = 0; piece < slots.pieces(); piece++) {
+    for (int piece = 0; piece < slots.orbits(); piece++) {
       for (int member : slots.members()[piece]) {
         pieceOf[member] = piece;
       }
     }
     List<Offset> offsets = measure.offsets();
-    double unitsPerPoint = scale.orderPart * scale.unitsPerPoint;
+    double unitsPerPoint = points.share(Part.ORDER) * scale.unitsPerPoint;
     long[][] worth = new long[offsets.size()][];
     int[] constant = new int[worth.length];
-    int[] start = new int[slots.pieces() + 1];
+    int[] start = new int[slots.orbits() + 1];
     for (int number = 0; number < worth.length; number++) {
       Offset pairs = offsets.get(number);
       worth[number] = new long[pairs.size() + 1];
@@ -67,7 +69,7 @@ public record OrderCosts(
       }
     }
     Arrays.parallelPrefix(start, Integer::sum);
-    int[] other = new int[start[slots.pieces()]];
+    int[] other = new int[start[slots.orbits()]];
     int[] offset = new int[other.length];
     int[] next = start.clone();
     for (int number = 0; number < worth.length; number++) {

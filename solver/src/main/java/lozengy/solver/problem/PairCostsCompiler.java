@@ -1,32 +1,35 @@
 package lozengy.solver.problem;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.IntBinaryOperator;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Pairs;
-import lozengy.model.score.ColourVisionSeams;
-import lozengy.model.score.Layers;
-import lozengy.model.score.Scorer;
+import lozengy.model.score.Nearness;
+import lozengy.model.score.Points;
 
 /** Compiles what pairs of pieces cost, layer by layer. */
 final class PairCostsCompiler {
 
   private final Blanket blanket;
   private final Slots slots;
+  private final Points points;
   private final CostScale scale;
   private final int layers;
   private final int[] pieceOf;
   private long constantCost;
 
-  PairCostsCompiler(Blanket blanket, Slots slots, CostScale scale) {
+  PairCostsCompiler(Blanket blanket, Slots slots, Points points, CostScale scale) {
     this.blanket = blanket;
+    this.points = points;
     this.slots = slots;
     this.scale = scale;
     this.layers = blanket.layerCount();
     this.pieceOf = new int[blanket.pieceCount()];
-    for (int piece = 0; piece < slots.pieces(); piece++) {
+    for (int piece = 0; piece < slots.orbits(); piece++) {
       for (int member : slots.members()[piece]) {
         pieceOf[member] = piece;
       }
@@ -40,21 +43,19 @@ final class PairCostsCompiler {
 
   PairCosts compile() {
     Layout layout = blanket.layout();
-    Pairs seams = pairs(layout.seams(), 1, CostScale.SEAM_WEIGHT);
-    Pairs touches = pairs(layout.touches(), 0, CostScale.TOUCH_WEIGHT);
-    Pairs near = pairs(layout.near(), 0, CostScale.NEAR_WEIGHT);
+    Map<Nearness, Pairs> pairs = new EnumMap<>(Nearness.class);
     int[] lightStart = new int[slots.count() + 1];
-    count(lightStart, seams, 1);
-    count(lightStart, touches, 0);
-    count(lightStart, near, 0);
+    for (Nearness nearness : Nearness.values()) {
+      pairs.put(nearness, pairs(layout, nearness));
+      count(lightStart, pairs.get(nearness), fromLayer(nearness));
+    }
     prefixSums(lightStart);
     int total = lightStart[slots.count()];
     int[] lightSlot = new int[total];
     int[] lightCost = new int[total];
     int[] next = Arrays.copyOf(lightStart, slots.count());
-    fill(seams, 1, CostScale.SEAM_WEIGHT, next, lightSlot, lightCost);
-    fill(touches, 0, CostScale.TOUCH_WEIGHT, next, lightSlot, lightCost);
-    fill(near, 0, CostScale.NEAR_WEIGHT, next, lightSlot, lightCost);
+    pairs.forEach((nearness, each) -> fill(each, nearness, next, lightSlot, lightCost));
+    Pairs seams = pairs.get(Nearness.SEAM);
     int[] seamStart = new int[slots.count() + 1];
     for (int i = 0; i < seams.size(); i++) {
       seamStart[slots.border(seams.first()[i])]++;
@@ -70,7 +71,8 @@ final class PairCostsCompiler {
       seamSlot[nextSeam[second]++] = first;
     }
     PairCosts costs =
-        new PairCosts(lightStart, lightSlot, lightCost, seamStart, seamSlot, seamCost());
+        new PairCosts(
+            lightStart, lightSlot, lightCost, seamStart, seamSlot, byYarns(this::seamCost));
     return slots.tied() ? merged(costs) : costs;
   }
 
@@ -79,7 +81,8 @@ final class PairCostsCompiler {
    * whatever they show, and is left out. A seam between images has borders that the look gives,
    * which cost nothing, or joined ones, which cost what any that match do.
    */
-  private Pairs pairs(Pairs pairs, int fromLayer, int weight) {
+  private Pairs pairs(Layout layout, Nearness nearness) {
+    Pairs pairs = nearness.pairs(layout);
     if (!slots.tied()) {
       return pairs;
     }
@@ -94,10 +97,10 @@ final class PairCostsCompiler {
         second[count++] = other;
         continue;
       }
-      for (int layer = fromLayer; layer < slots.rounds(one); layer++) {
-        constantCost += lightCost(layer, weight);
+      for (int layer = fromLayer(nearness); layer < slots.rounds(one); layer++) {
+        constantCost += lightCost(layer, nearness);
       }
-      if (fromLayer > 0 && !blanket.look().givesBorders()) {
+      if (nearness == Nearness.SEAM && !blanket.look().givesBorders()) {
         constantCost += seamCost(0, 0);
       }
     }
@@ -131,34 +134,38 @@ final class PairCostsCompiler {
         costs.seamCost());
   }
 
-  private int lightCost(int layer, int weight) {
-    return scale.units(scale.spreadPoints * Layers.spreadWeight(blanket, layer) * weight);
+  /** Borders on a seam have costs of their own. */
+  private static int fromLayer(Nearness nearness) {
+    return nearness == Nearness.SEAM ? 1 : 0;
   }
 
-  private int[] seamCost() {
+  private int lightCost(int layer, Nearness nearness) {
+    return scale.units(points.repeat(layer) * nearness.weight());
+  }
+
+  /** What two rounds side by side in a piece cost, by their yarns. */
+  int[] innerCost() {
+    return byYarns((a, b) -> sideBySide(false, a, b));
+  }
+
+  private int[] byYarns(IntBinaryOperator cost) {
     int yarns = blanket.yarnCount();
-    int[] cost = new int[yarns * yarns];
-    for (int a = 0; a < yarns; a++) {
-      for (int b = 0; b < yarns; b++) {
-        cost[a * yarns + b] = seamCost(a, b);
-      }
-    }
-    return cost;
+    int[] costs = new int[yarns * yarns];
+    Arrays.setAll(costs, i -> cost.applyAsInt(i / yarns, i % yarns));
+    return costs;
   }
 
   /** What two borders on a seam cost, the rule aside; as much for any yarn beside itself. */
   private int seamCost(int yarn, int other) {
-    double contrast = Scorer.contrast(blanket, yarn, other);
-    return (yarn == other ? lightCost(0, CostScale.SEAM_WEIGHT) : 0)
-        + scale.units(scale.seamContrastPoints * (1 - contrast))
-        + seamVision(yarn, other);
+    return (yarn == other ? lightCost(0, Nearness.SEAM) : 0) + sideBySide(true, yarn, other);
   }
 
-  private int seamVision(int yarn, int other) {
-    return scale.seamVisionPoints == 0
-        ? 0
-        : scale.units(
-            scale.seamVisionPoints * (1 - ColourVisionSeams.toldApart(blanket, yarn, other)));
+  private int sideBySide(boolean onSeams, int yarn, int other) {
+    int cost = 0;
+    for (Points.Pair pair : points.pairs()) {
+      cost += pair.onSeams() == onSeams ? scale.units(pair.lost(yarn, other)) : 0;
+    }
+    return cost;
   }
 
   private void count(int[] counts, Pairs pairs, int fromLayer) {
@@ -173,17 +180,16 @@ final class PairCostsCompiler {
     }
   }
 
-  private void fill(
-      Pairs pairs, int fromLayer, int weight, int[] next, int[] otherSlot, int[] cost) {
+  private void fill(Pairs pairs, Nearness nearness, int[] next, int[] otherSlot, int[] cost) {
     int[] costOfLayer = new int[layers];
     for (int layer = 0; layer < layers; layer++) {
-      costOfLayer[layer] = lightCost(layer, weight);
+      costOfLayer[layer] = lightCost(layer, nearness);
     }
     for (int i = 0; i < pairs.size(); i++) {
       int first = pairs.first()[i];
       int second = pairs.second()[i];
       int shared = Math.min(slots.rounds(first), slots.rounds(second));
-      for (int layer = fromLayer; layer < shared; layer++) {
+      for (int layer = fromLayer(nearness); layer < shared; layer++) {
         int a = slots.border(first) - layer;
         int b = slots.border(second) - layer;
         otherSlot[next[a]] = b;

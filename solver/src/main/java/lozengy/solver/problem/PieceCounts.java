@@ -24,18 +24,18 @@ public record PieceCounts(
       return null;
     }
     boolean[][] covers = new boolean[counts.size()][slots.count()];
-    int[][] weight = new int[counts.size()][slots.pieces()];
+    int[][] weight = new int[counts.size()][slots.orbits()];
     for (int i = 0; i < weight.length; i++) {
       ReadyCount count = counts.get(i);
       boolean[] counted = new boolean[blanket.pieceCount()];
       for (int piece : count.pieces()) {
         counted[piece] = true;
       }
-      for (int piece = 0; piece < slots.pieces(); piece++) {
+      for (int piece = 0; piece < slots.orbits(); piece++) {
         for (int member : slots.members()[piece]) {
           weight[i][piece] += counted[member] ? 1 : 0;
         }
-        int start = slots.pieceStart()[piece];
+        int start = slots.orbitStart()[piece];
         for (int round = 0; weight[i][piece] > 0 && round < slots.rounds(piece); round++) {
           covers[i][start + round] = count.covers(round, slots.rounds(piece));
         }

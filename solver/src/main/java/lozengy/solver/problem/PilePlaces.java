@@ -79,7 +79,7 @@ public record PilePlaces(
    * @param place the place's piece, by its index from 0
    */
   public boolean fits(Slots slots, int stack, int place) {
-    int slot = slots.pieceStart()[place];
+    int slot = slots.orbitStart()[place];
     for (int yarn : yarns[stack]) {
       int fixed = slots.fixedYarn()[slot++];
       if (fixed >= 0 && fixed != yarn) {
@@ -100,7 +100,7 @@ public record PilePlaces(
    * @throws IllegalArgumentException if a piece lies nowhere
    */
   public int[] laid(Slots slots, Domains domains, int[] assignment) {
-    int[] laid = new int[slots.pieces()];
+    int[] laid = new int[slots.orbits()];
     Arrays.fill(laid, -1);
     for (int stack = 0; stack < counts.length; stack++) {
       int missing = counts[stack];
@@ -125,14 +125,14 @@ public record PilePlaces(
   }
 
   private boolean shows(Slots slots, int[] assignment, int place, int stack) {
-    int start = slots.pieceStart()[place];
+    int start = slots.orbitStart()[place];
     return Arrays.equals(
-        assignment, start, slots.pieceStart()[place + 1], yarns[stack], 0, yarns[stack].length);
+        assignment, start, slots.orbitStart()[place + 1], yarns[stack], 0, yarns[stack].length);
   }
 
   /** Whether a piece still to be worked may show a stack's yarns at a place. */
   private boolean isNew(Slots slots, Domains domains, int place, int stack) {
-    int slot = slots.pieceStart()[place];
+    int slot = slots.orbitStart()[place];
     for (int yarn : yarns[stack]) {
       if (!domains.allows(slot++, yarn)) {
         return false;
@@ -177,7 +177,7 @@ public record PilePlaces(
     if (stack >= 0) {
       return fits(slots, stack, place);
     }
-    for (int slot = slots.pieceStart()[place]; slot < slots.pieceStart()[place + 1]; slot++) {
+    for (int slot = slots.orbitStart()[place]; slot < slots.orbitStart()[place + 1]; slot++) {
       if (domains.yarns(slot).length == 0) {
         return false;
       }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.Rules;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.ClashGraph;
@@ -15,15 +16,14 @@ import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleBook;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.score.FadeMeasure;
-import lozengy.model.score.Scorer;
-import lozengy.model.score.Targets;
+import lozengy.model.score.Points;
 
 /** Freezes a blanket to a {@link Problem}. O(slots x yarns + pairs) time and memory. */
 public final class ProblemCompiler {
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
-  private final Targets targets;
+  private final Points points;
   private final CostScale scale;
   private final int yarns;
   private final Slots slots;
@@ -34,8 +34,8 @@ public final class ProblemCompiler {
   private ProblemCompiler(Blanket blanket, Optional<Sequences> earlier) {
     this.blanket = blanket;
     this.earlier = earlier;
-    this.targets = Targets.of(blanket);
-    this.scale = new CostScale(blanket, targets, earlier);
+    this.points = Points.of(blanket, earlier);
+    this.scale = new CostScale(points);
     this.yarns = blanket.yarnCount();
     this.pile = PilePlaces.of(blanket);
     this.slots = slots(blanket, pile);
@@ -59,10 +59,8 @@ public final class ProblemCompiler {
     Rules rules = blanket.brief().rules();
     int[] slotClass = new int[slots.count()];
     long[][] needs = needs(slotClass);
-    long[] balanceCost = new long[scale.balancePoints.length];
-    for (int layer = 0; layer < balanceCost.length; layer++) {
-      balanceCost[layer] = scale.units(scale.balancePoints[layer]);
-    }
+    long[] balanceCost = new long[blanket.layerCount()];
+    Arrays.setAll(balanceCost, layer -> scale.units(points.balance(layer)));
     long[] stock = new long[yarns];
     long[] usable = new long[yarns];
     long[] fixedUse = new long[yarns];
@@ -71,7 +69,7 @@ public final class ProblemCompiler {
       usable[yarn] = blanket.usableMillimetres(yarn);
       fixedUse[yarn] = blanket.fixedUseMillimetres(yarn);
     }
-    PairCostsCompiler pairs = new PairCostsCompiler(blanket, slots, scale);
+    PairCostsCompiler pairs = new PairCostsCompiler(blanket, slots, points, scale);
     PairCosts pairCosts = pairs.compile();
     return new Problem(
         blanket,
@@ -79,29 +77,28 @@ public final class ProblemCompiler {
         yarns,
         slots,
         domains(),
-        pairCosts,
-        innerCost(),
+        new RoundCosts(pairCosts, pairs.innerCost(), unaryCost(), pairs.constantCost()),
         Clashes.of(blanket, graph, slots),
-        pairs.constantCost(),
-        unaryCost(),
-        flat(targets.counts()),
-        balanceCost,
-        needs,
-        slotClass,
-        stock,
-        usable,
-        fixedUse,
-        scale.leewayPoints * scale.unitsPerPoint / yarns,
-        scale.units(scale.copyPoints),
+        new Balance(flat(points.targets().counts()), balanceCost),
+        new YarnSupply(
+            needs,
+            slotClass,
+            stock,
+            usable,
+            fixedUse,
+            points.whole(Part.LEEWAY) * scale.unitsPerPoint / yarns,
+            CostScale.HARD_COST / 16,
+            CostScale.STEP_COST / 100.0),
         rules.copies().orElse(Integer.MAX_VALUE),
-        scale.hardCost,
-        scale.stepCost / 100.0,
-        scale.stepCost,
-        scale.unitsPerPoint,
+        new Prices(
+            scale.unitsPerPoint,
+            CostScale.STEP_COST,
+            CostScale.HARD_COST,
+            scale.units(points.copy()),
+            scale.units(points.changed())),
         pile,
         PieceCounts.of(blanket, slots),
-        OrderCosts.of(blanket, slots, scale),
-        scale.units(scale.keepPoints));
+        OrderCosts.of(blanket, slots, points, scale));
   }
 
   private static Slots slots(Blanket blanket, PilePlaces pile) {
@@ -159,8 +156,8 @@ public final class ProblemCompiler {
   }
 
   private List<Integer> allowed(int slot) {
-    int piece = slots.piece()[slot];
-    int round = slot - slots.pieceStart()[piece];
+    int piece = slots.orbit()[slot];
+    int round = slot - slots.orbitStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
       boolean onlyFinished = blanket.takesPile(piece) && !unlocked.allows(piece, round, fixed);
@@ -202,8 +199,8 @@ public final class ProblemCompiler {
     Map<Integer, Integer> known = new HashMap<>();
     List<long[]> needs = new ArrayList<>();
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       PieceKind kind = blanket.kind(slots.lead()[piece]);
       int weight = slots.weight(piece);
       int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
@@ -222,39 +219,29 @@ public final class ProblemCompiler {
     return needs.toArray(long[][]::new);
   }
 
-  private int[] innerCost() {
-    int[] cost = new int[yarns * yarns];
-    for (int a = 0; a < yarns; a++) {
-      for (int b = 0; b < yarns; b++) {
-        double contrast = Scorer.contrast(blanket, a, b);
-        cost[a * yarns + b] = scale.units(scale.innerContrastPoints * (1 - contrast));
-      }
-    }
-    return cost;
-  }
-
   private int[] unaryCost() {
-    boolean keeps = earlier.isPresent() && scale.keepPoints > 0;
-    if (!keeps && scale.fade.isEmpty()) {
+    boolean keeps = points.changed() > 0;
+    Optional<FadeMeasure> fades = points.fade();
+    if (!keeps && fades.isEmpty()) {
       return null;
     }
     int[] cost = new int[slots.count() * yarns];
     if (keeps) {
       addKeep(cost);
     }
-    scale.fade.ifPresent(fade -> addFade(cost, fade));
+    fades.ifPresent(fade -> addFade(cost, fade));
     return cost;
   }
 
   private void addKeep(int[] cost) {
-    int changed = scale.units(scale.keepPoints);
+    int changed = scale.units(points.changed());
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      if (!blanket.free(slots.lead()[piece], slot - slots.pieceStart()[piece])) {
+      int piece = slots.orbit()[slot];
+      if (!blanket.free(slots.lead()[piece], slot - slots.orbitStart()[piece])) {
         continue;
       }
       for (int member : slots.members()[piece]) {
-        int before = earlier.get().yarn(member, slot - slots.pieceStart()[piece]);
+        int before = earlier.get().yarn(member, slot - slots.orbitStart()[piece]);
         for (int yarn = 0; yarn < yarns; yarn++) {
           cost[slot * yarns + yarn] += yarn == before || before == Sequences.OPEN ? 0 : changed;
         }
@@ -264,12 +251,12 @@ public final class ProblemCompiler {
 
   private void addFade(int[] cost, FadeMeasure fade) {
     for (int slot = 0; slot < slots.count(); slot++) {
-      int piece = slots.piece()[slot];
-      int round = slot - slots.pieceStart()[piece];
+      int piece = slots.orbit()[slot];
+      int round = slot - slots.orbitStart()[piece];
       for (int member : slots.members()[piece]) {
         for (int yarn = 0; yarn < yarns; yarn++) {
-          double points = scale.fadePart * fade.points(member, round, yarn);
-          cost[slot * yarns + yarn] += scale.units(points);
+          double lost = points.share(Part.FADE) * fade.points(member, round, yarn);
+          cost[slot * yarns + yarn] += scale.units(lost);
         }
       }
     }

@@ -89,7 +89,7 @@ final class Audit {
       return;
     }
     Score score = Scorer.score(problem.blanket(), sequences, earlier);
-    double kept = 100 - state.cost() / problem.unitsPerPoint();
+    double kept = 100 - state.cost() / problem.prices().unitsPerPoint();
     // Where repeats are more than a shuffle's, or a fade is the wrong way round, the model cuts the
     // part off at 0, the cost does not.
     boolean noFade = Double.valueOf(0).equals(score.parts().get(Part.FADE));
@@ -103,12 +103,12 @@ final class Audit {
   private DriftException drift(String when, int[] slots, String what) {
     StringBuilder pieces = new StringBuilder();
     for (int slot : slots) {
-      int piece = problem.slots().piece()[slot];
+      int orbit = problem.slots().orbit()[slot];
       pieces
           .append(pieces.length() > 0 ? ", " : "")
-          .append(problem.blanket().place(problem.slots().lead()[piece]).name())
+          .append(problem.blanket().place(problem.slots().lead()[orbit]).name())
           .append(" round ")
-          .append(slot - problem.slots().pieceStart()[piece] + 1);
+          .append(slot - problem.slots().orbitStart()[orbit] + 1);
     }
     return new DriftException(
         "Drift " + when + " of " + pieces + ", seed " + seed + ", step " + step + ": " + what);

@@ -50,13 +50,13 @@ final class BorderColouring {
   }
 
   /** A border to be settled, as many yarns as it had left when it was put down. */
-  private record Open(int piece, int left, int failed, int chance) {}
+  private record Open(int orbit, int left, int failed, int chance) {}
 
   private static final Comparator<Open> FIRST =
       Comparator.comparingInt(Open::left)
           .thenComparing(Comparator.comparingInt(Open::failed).reversed())
           .thenComparingInt(Open::chance)
-          .thenComparingInt(Open::piece);
+          .thenComparingInt(Open::orbit);
 
   private boolean attempt() {
     int count = graph.size();
@@ -65,42 +65,42 @@ final class BorderColouring {
     taken = new int[count];
     Arrays.fill(taken, Sequences.OPEN);
     PriorityQueue<Open> queue = new PriorityQueue<>(FIRST);
-    for (int piece = 0; piece < count; piece++) {
-      for (int yarn : problem.domains().yarns(graph.slot(piece))) {
-        left[piece][yarn] = true;
-        size[piece]++;
+    for (int orbit = 0; orbit < count; orbit++) {
+      for (int yarn : problem.domains().yarns(graph.slot(orbit))) {
+        left[orbit][yarn] = true;
+        size[orbit]++;
       }
     }
-    for (int piece = 0; piece < count; piece++) {
-      int fixed = problem.slots().fixedYarn()[graph.slot(piece)];
+    for (int orbit = 0; orbit < count; orbit++) {
+      int fixed = problem.slots().fixedYarn()[graph.slot(orbit)];
       if (fixed == Sequences.OPEN) {
-        queue.add(open(piece));
+        queue.add(open(orbit));
       } else {
-        take(piece, fixed, queue);
+        take(orbit, fixed, queue);
       }
     }
     while (!queue.isEmpty()) {
       Open open = queue.remove();
-      int piece = open.piece();
-      if (taken[piece] != Sequences.OPEN || open.left() != size[piece]) {
+      int orbit = open.orbit();
+      if (taken[orbit] != Sequences.OPEN || open.left() != size[orbit]) {
         continue;
       }
-      if (size[piece] == 0) {
-        failed[piece]++;
+      if (size[orbit] == 0) {
+        failed[orbit]++;
         return false;
       }
-      take(piece, choose(piece), queue);
+      take(orbit, choose(orbit), queue);
     }
     return true;
   }
 
-  private Open open(int piece) {
-    return new Open(piece, size[piece], failed[piece], draws.below(graph.size()));
+  private Open open(int orbit) {
+    return new Open(orbit, size[orbit], failed[orbit], draws.below(graph.size()));
   }
 
-  private void take(int piece, int yarn, PriorityQueue<Open> queue) {
-    taken[piece] = yarn;
-    for (int other : graph.beside(piece)) {
+  private void take(int orbit, int yarn, PriorityQueue<Open> queue) {
+    taken[orbit] = yarn;
+    for (int other : graph.beside(orbit)) {
       if (taken[other] != Sequences.OPEN) {
         continue;
       }
@@ -118,16 +118,16 @@ final class BorderColouring {
   }
 
   /** The yarn that leaves most borders beside what they want; a wanted one first. */
-  private int choose(int piece) {
+  private int choose(int orbit) {
     int best = Sequences.OPEN;
     int bestLoss = Integer.MAX_VALUE;
     int ties = 0;
     for (int yarn = 0; yarn < problem.yarns(); yarn++) {
-      if (!left[piece][yarn]) {
+      if (!left[orbit][yarn]) {
         continue;
       }
-      int loss = wanted[piece][yarn] ? 0 : 2;
-      for (int other : graph.beside(piece)) {
+      int loss = wanted[orbit][yarn] ? 0 : 2;
+      for (int other : graph.beside(orbit)) {
         loss += taken[other] == Sequences.OPEN && spoils(yarn, other) ? 1 : 0;
       }
       ties = loss == bestLoss ? ties + 1 : 1;

@@ -22,20 +22,20 @@ final class BorderGraph {
     this.problem = problem;
     this.borders = borders;
     Slots slots = problem.slots();
-    this.beside = new int[slots.pieces()][];
+    this.beside = new int[slots.orbits()][];
     Clashes clashes = problem.clashes();
     this.clash = new boolean[problem.yarns()][problem.yarns()];
-    for (int piece = 0; piece < beside.length; piece++) {
-      int slot = slot(piece);
+    for (int orbit = 0; orbit < beside.length; orbit++) {
+      int slot = slot(orbit);
       IntStream.Builder others = IntStream.builder();
       for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
-        int with = slots.piece()[clashes.slot()[i]];
-        if (with != piece && clashes.slot()[i] == slot(with)) {
+        int with = slots.orbit()[clashes.slot()[i]];
+        if (with != orbit && clashes.slot()[i] == slot(with)) {
           others.add(with);
           add(clashes, i);
         }
       }
-      beside[piece] = others.build().toArray();
+      beside[orbit] = others.build().toArray();
     }
   }
 
@@ -66,13 +66,13 @@ final class BorderGraph {
   }
 
   /** The slot of a piece's border, or centre. */
-  int slot(int piece) {
-    return borders ? problem.slots().border(piece) : problem.slots().pieceStart()[piece];
+  int slot(int orbit) {
+    return borders ? problem.slots().border(orbit) : problem.slots().orbitStart()[orbit];
   }
 
   /** The pieces whose borders lie beside a piece's; not to be changed. */
-  int[] beside(int piece) {
-    return beside[piece];
+  int[] beside(int orbit) {
+    return beside[orbit];
   }
 
   /** Whether two yarns may not meet. */
@@ -83,8 +83,8 @@ final class BorderGraph {
   /** The yarns that some border may take or has. */
   int[] yarns() {
     boolean[] any = new boolean[clash.length];
-    for (int piece = 0; piece < beside.length; piece++) {
-      for (int yarn : problem.domains().yarns(slot(piece))) {
+    for (int orbit = 0; orbit < beside.length; orbit++) {
+      for (int yarn : problem.domains().yarns(slot(orbit))) {
         any[yarn] = true;
       }
     }

@@ -91,9 +91,9 @@ final class BorderPlans {
       Domains border = borders.get(i % borders.size());
       Domains centre = ofCentres.get(i % ofCentres.size());
       boolean[][] take = new boolean[graph.size()][problem.yarns()];
-      for (int piece = 0; piece < take.length; piece++) {
-        for (int yarn : centre.yarns(centres.graph.slot(piece))) {
-          take[piece][yarn] = true;
+      for (int orbit = 0; orbit < take.length; orbit++) {
+        for (int yarn : centre.yarns(centres.graph.slot(orbit))) {
+          take[orbit][yarn] = true;
         }
       }
       both.add(centres.narrowed(border, take));
@@ -126,15 +126,15 @@ final class BorderPlans {
   private void add(List<Plan> found, int[] partOf, List<Set<Integer>> parts) {
     Draws draws = new Draws(SEED);
     boolean[][] take = new boolean[graph.size()][problem.yarns()];
-    for (int piece = 0; piece < take.length; piece++) {
+    for (int orbit = 0; orbit < take.length; orbit++) {
       boolean any = false;
-      for (int yarn : problem.domains().yarns(graph.slot(piece))) {
-        take[piece][yarn] = parts.get(partOf[piece]).contains(yarn);
-        any |= take[piece][yarn];
+      for (int yarn : problem.domains().yarns(graph.slot(orbit))) {
+        take[orbit][yarn] = parts.get(partOf[orbit]).contains(yarn);
+        any |= take[orbit][yarn];
       }
       if (!any) {
-        for (int yarn : problem.domains().yarns(graph.slot(piece))) {
-          take[piece][yarn] = true;
+        for (int yarn : problem.domains().yarns(graph.slot(orbit))) {
+          take[orbit][yarn] = true;
         }
       }
     }
@@ -155,9 +155,9 @@ final class BorderPlans {
   /** Seams whose borders may clash. */
   private int clashes(boolean[][] take) {
     int clashes = 0;
-    for (int piece = 0; piece < take.length; piece++) {
-      for (int other : graph.beside(piece)) {
-        clashes += other > piece && mayClash(take[piece], take[other]) ? 1 : 0;
+    for (int orbit = 0; orbit < take.length; orbit++) {
+      for (int other : graph.beside(orbit)) {
+        clashes += other > orbit && mayClash(take[orbit], take[other]) ? 1 : 0;
       }
     }
     return clashes;
@@ -176,24 +176,24 @@ final class BorderPlans {
 
   /** Leaves a colouring's own yarns where more would clash. */
   private void narrow(boolean[][] take, int[] colouring) {
-    for (int piece = 0; piece < take.length; piece++) {
-      if (!take[piece][colouring[piece]]) {
-        only(take, piece, colouring);
+    for (int orbit = 0; orbit < take.length; orbit++) {
+      if (!take[orbit][colouring[orbit]]) {
+        only(take, orbit, colouring);
       }
     }
-    for (int piece = 0; piece < take.length; piece++) {
-      for (int other : graph.beside(piece)) {
-        if (mayClash(take[piece], take[other])) {
-          only(take, piece, colouring);
+    for (int orbit = 0; orbit < take.length; orbit++) {
+      for (int other : graph.beside(orbit)) {
+        if (mayClash(take[orbit], take[other])) {
+          only(take, orbit, colouring);
           only(take, other, colouring);
         }
       }
     }
   }
 
-  private static void only(boolean[][] take, int piece, int[] colouring) {
-    Arrays.fill(take[piece], false);
-    take[piece][colouring[piece]] = true;
+  private static void only(boolean[][] take, int orbit, int[] colouring) {
+    Arrays.fill(take[orbit], false);
+    take[orbit][colouring[orbit]] = true;
   }
 
   /** The problem's domains with those of borders narrowed. */
@@ -206,10 +206,10 @@ final class BorderPlans {
     List<int[]> lists = new ArrayList<>(List.of(all.yarns()));
     int[] of = all.of().clone();
     Map<BitSet, Integer> known = new HashMap<>();
-    for (int piece = 0; piece < take.length; piece++) {
+    for (int orbit = 0; orbit < take.length; orbit++) {
       BitSet set = new BitSet();
-      for (int yarn : all.yarns(graph.slot(piece))) {
-        set.set(yarn, take[piece][yarn]);
+      for (int yarn : all.yarns(graph.slot(orbit))) {
+        set.set(yarn, take[orbit][yarn]);
       }
       if (set.isEmpty()) {
         continue;
@@ -220,7 +220,7 @@ final class BorderPlans {
         known.put(set, domain);
         lists.add(set.stream().toArray());
       }
-      of[graph.slot(piece)] = domain;
+      of[graph.slot(orbit)] = domain;
     }
     boolean[][] allows = new boolean[lists.size()][problem.yarns()];
     for (int domain = 0; domain < allows.length; domain++) {
@@ -237,11 +237,11 @@ final class BorderPlans {
   private int[] rows(int way) {
     boolean onPoint = problem.blanket().layout().size().setting() == Setting.ON_POINT;
     int[] row = new int[graph.size()];
-    for (int piece = 0; piece < row.length; piece++) {
-      Place place = problem.blanket().place(problem.slots().lead()[piece]);
+    for (int orbit = 0; orbit < row.length; orbit++) {
+      Place place = problem.blanket().place(problem.slots().lead()[orbit]);
       int across = onPoint ? place.x() : place.x() / 2 + place.y() / 2;
       int down = onPoint ? place.y() : place.x() / 2 - place.y() / 2;
-      row[piece] = Math.floorMod(way > 0 ? across : down, 3);
+      row[orbit] = Math.floorMod(way > 0 ? across : down, 3);
     }
     return row;
   }

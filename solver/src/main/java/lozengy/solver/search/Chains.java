@@ -51,7 +51,7 @@ final class Chains {
     this.slots = problem.slots();
     this.clashes = problem.clashes();
     this.any = any;
-    this.longest = any ? slots.pieces() : Math.min(LONGEST, slots.pieces());
+    this.longest = any ? slots.orbits() : Math.min(LONGEST, slots.orbits());
     this.chain = new int[this.longest];
     this.before = new int[this.longest];
     this.after = new int[this.longest];
@@ -114,7 +114,7 @@ final class Chains {
         int other = clashes.slot()[i];
         int yarn = state.yarn[other];
         boolean pushed = clashes.bars(i, after[next], yarn);
-        boolean own = slots.piece()[other] == slots.piece()[slot];
+        boolean own = slots.orbit()[other] == slots.orbit()[slot];
         if (own || inChain[other] || !pushed && yarn != before[next]) {
           continue;
         }

@@ -18,9 +18,9 @@ final class CostTable {
 
   private final Problem problem;
   private final int yarns;
-  private final int[] piece;
+  private final int[] orbit;
   private final int[] layer;
-  private final int[] pieceStart;
+  private final int[] orbitStart;
   private final int[] lightStart;
   private final int[] lightSlot;
   private final int[] lightCost;
@@ -46,38 +46,38 @@ final class CostTable {
     this.problem = problem;
     this.yarns = problem.yarns();
     Slots slots = problem.slots();
-    this.piece = slots.piece();
+    this.orbit = slots.orbit();
     this.layer = slots.layer();
-    this.pieceStart = slots.pieceStart();
-    PairCosts pairs = problem.pairs();
+    this.orbitStart = slots.orbitStart();
+    PairCosts pairs = problem.costs().pairs();
     this.lightStart = pairs.lightStart();
     this.lightSlot = pairs.lightSlot();
     this.lightCost = pairs.lightCost();
     this.seamStart = pairs.seamStart();
     this.seamSlot = pairs.seamSlot();
     this.seamCost = pairs.seamCost();
-    this.inner = problem.innerCost();
+    this.inner = problem.costs().inner();
     this.clashes = problem.clashes();
     this.clashStart = clashes.start();
     this.clashSlot = clashes.slot();
     this.clashCost = new int[clashSlot.length];
     for (int i = 0; i < clashCost.length; i++) {
-      clashCost[i] = clashes.times()[i] * problem.hardCost();
+      clashCost[i] = clashes.times()[i] * problem.prices().hard();
     }
     this.relation = clashes.relation();
     this.bars = clashes.bars();
     this.against = clashes.against();
-    this.weight = new int[slots.pieces()];
+    this.weight = new int[slots.orbits()];
     // images of two pieces can be a pair wherever the pieces themselves lie
-    this.x = new int[slots.pieces()];
-    this.y = new int[slots.pieces()];
+    this.x = new int[slots.orbits()];
+    this.y = new int[slots.orbits()];
     for (int p = 0; p < x.length; p++) {
       weight[p] = slots.weight(p);
       x[p] = slots.tied() ? 0 : problem.blanket().place(p).x();
       y[p] = slots.tied() ? 0 : problem.blanket().place(p).y();
     }
     this.clashAcross = clashesBeyond();
-    this.mostTwice = new long[problem.balanceCost().length];
+    this.mostTwice = new long[problem.balance().cost().length];
     for (int slot = 0; slot < slots.count(); slot++) {
       for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
         mostTwice[layer[slot]] = Math.max(mostTwice[layer[slot]], 2L * lightCost[i]);
@@ -92,8 +92,8 @@ final class CostTable {
     for (int slot = 0; slot < layer.length; slot++) {
       for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
         int other = clashSlot[i];
-        boolean far = apart(piece[slot], piece[other]);
-        if (piece[other] != piece[slot] && (far || layer[other] != layer[slot])) {
+        boolean far = apart(orbit[slot], orbit[other]);
+        if (orbit[other] != orbit[slot] && (far || layer[other] != layer[slot])) {
           return true;
         }
       }
@@ -105,7 +105,7 @@ final class CostTable {
     long[] most = new long[mostTwice.length];
     for (int slot = 0; slot < layer.length; slot++) {
       for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
-        if (piece[clashSlot[i]] != piece[slot]) {
+        if (orbit[clashSlot[i]] != orbit[slot]) {
           most[layer[slot]] = Math.max(most[layer[slot]], 2L * clashCost[i]);
         }
       }
@@ -115,15 +115,15 @@ final class CostTable {
     }
   }
 
-  private boolean apart(int pieceA, int pieceB) {
-    return Math.abs(x[pieceA] - x[pieceB]) > REACH || Math.abs(y[pieceA] - y[pieceB]) > REACH;
+  private boolean apart(int orbitA, int orbitB) {
+    return Math.abs(x[orbitA] - x[orbitB]) > REACH || Math.abs(y[orbitA] - y[orbitB]) > REACH;
   }
 
   /** Works the table out afresh, with what slots cost by themselves. */
   void rebuild(int[] yarn) {
     Arrays.fill(cost, 0);
-    if (problem.unaryCost() != null) {
-      System.arraycopy(problem.unaryCost(), 0, cost, 0, cost.length);
+    if (problem.costs().unary() != null) {
+      System.arraycopy(problem.costs().unary(), 0, cost, 0, cost.length);
     }
     for (int slot = 0; slot < yarn.length; slot++) {
       int row = slot * yarns;
@@ -136,8 +136,8 @@ final class CostTable {
           cost[row + b] += seamCost[other + b];
         }
       }
-      int p = piece[slot];
-      for (int other = pieceStart[p]; other < pieceStart[p + 1]; other++) {
+      int p = orbit[slot];
+      for (int other = orbitStart[p]; other < orbitStart[p + 1]; other++) {
         if (Math.abs(other - slot) == 1) {
           for (int b = 0; b < yarns; b++) {
             cost[row + b] += weight[p] * inner[yarn[other] * yarns + b];
@@ -160,19 +160,19 @@ final class CostTable {
 
   /** The same of what lies beside the slot's piece alone. */
   int beside(int slot, int from, int to, int[] yarn) {
-    int p = piece[slot];
+    int p = orbit[slot];
     int within = 0;
-    if (slot > pieceStart[p]) {
+    if (slot > orbitStart[p]) {
       int row = yarn[slot - 1] * yarns;
       within += inner[row + to] - inner[row + from];
     }
-    if (slot + 1 < pieceStart[p + 1]) {
+    if (slot + 1 < orbitStart[p + 1]) {
       int row = yarn[slot + 1] * yarns;
       within += inner[row + to] - inner[row + from];
     }
     within *= weight[p];
     for (int i = clashStart[slot]; i < clashStart[slot + 1]; i++) {
-      if (piece[clashSlot[i]] == p) {
+      if (orbit[clashSlot[i]] == p) {
         int now = yarn[clashSlot[i]];
         within += bars[relation[i]][to * yarns + now] ? clashCost[i] : 0;
         within -= bars[relation[i]][from * yarns + now] ? clashCost[i] : 0;
@@ -188,12 +188,12 @@ final class CostTable {
 
   /** What both slots' entries count, as they exchange a and b, of the pair that they make. */
   long countedTwice(int slotA, int slotB, int a, int b) {
-    int pieceA = piece[slotA];
-    int pieceB = piece[slotB];
-    if (pieceA == pieceB) {
+    int orbitA = orbit[slotA];
+    int orbitB = orbit[slotB];
+    if (orbitA == orbitB) {
       return withinPiece(slotA, slotB, a, b);
     }
-    if (!clashAcross && (layer[slotA] != layer[slotB] || apart(pieceA, pieceB))) {
+    if (!clashAcross && (layer[slotA] != layer[slotB] || apart(orbitA, orbitB))) {
       return 0;
     }
     long twice = 0;
@@ -227,7 +227,7 @@ final class CostTable {
         Math.abs(slotA - slotB) == 1
             ? inner[a * yarns + a] + inner[b * yarns + b] - 2L * inner[a * yarns + b]
             : 0;
-    return weight[piece[slotA]] * twice + clashesTwice(slotA, slotB, a, b);
+    return weight[orbit[slotA]] * twice + clashesTwice(slotA, slotB, a, b);
   }
 
   /**
@@ -268,9 +268,9 @@ final class CostTable {
   }
 
   private void applyWithin(int slot, int from, int to) {
-    int p = piece[slot];
-    int start = pieceStart[p];
-    int end = pieceStart[p + 1];
+    int p = orbit[slot];
+    int start = orbitStart[p];
+    int end = orbitStart[p + 1];
     if (slot > start) {
       applyRow(slot - 1, inner, from, to, weight[p]);
     }

@@ -12,7 +12,7 @@ import lozengy.solver.problem.Problem;
 final class CountUse {
 
   private final PieceCounts counts;
-  private final int[] piece;
+  private final int[] orbit;
   private final long hardCost;
   private final int[][] rounds;
   private final int[] pieces;
@@ -20,10 +20,10 @@ final class CountUse {
 
   CountUse(Problem problem) {
     this.counts = problem.counts();
-    this.piece = problem.slots().piece();
-    this.hardCost = problem.hardCost();
+    this.orbit = problem.slots().orbit();
+    this.hardCost = problem.prices().hard();
     int size = counts == null ? 0 : counts.size();
-    this.rounds = new int[size][problem.slots().pieces()];
+    this.rounds = new int[size][problem.slots().orbits()];
     this.pieces = new int[size];
   }
 
@@ -65,8 +65,8 @@ final class CountUse {
   private int off(int slot, int yarn, int by) {
     int off = 0;
     for (int count : counts.ofYarn()[yarn]) {
-      if (counts.covers()[count][slot] && rounds[count][piece[slot]] == (by > 0 ? 0 : 1)) {
-        int weight = by * counts.weight()[count][piece[slot]];
+      if (counts.covers()[count][slot] && rounds[count][orbit[slot]] == (by > 0 ? 0 : 1)) {
+        int weight = by * counts.weight()[count][orbit[slot]];
         off += counts.off(count, pieces[count] + weight) - counts.off(count, pieces[count]);
       }
     }
@@ -77,10 +77,10 @@ final class CountUse {
     broken += off(slot, yarn, by);
     for (int count : counts.ofYarn()[yarn]) {
       if (counts.covers()[count][slot]) {
-        int before = rounds[count][piece[slot]];
-        rounds[count][piece[slot]] += by;
+        int before = rounds[count][orbit[slot]];
+        rounds[count][orbit[slot]] += by;
         if (before == 0 || before + by == 0) {
-          pieces[count] += by * counts.weight()[count][piece[slot]];
+          pieces[count] += by * counts.weight()[count][orbit[slot]];
         }
       }
     }

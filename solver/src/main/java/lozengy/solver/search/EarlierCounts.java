@@ -42,7 +42,7 @@ final class EarlierCounts {
         }
       }
       int slot = groups.get(group)[0];
-      costs[group] = changeCost * problem.slots().weight(problem.slots().piece()[slot]);
+      costs[group] = changeCost * problem.slots().weight(problem.slots().orbit()[slot]);
     }
     return new EarlierCounts(kept, before, costs);
   }

@@ -34,7 +34,7 @@ record EarlierPlan(int[] yarn, int[] laid) {
     for (int place = 0; place < laid.length; place++) {
       if (laid[place] >= 0) {
         int[] yarns = problem.pile().yarns()[laid[place]];
-        System.arraycopy(yarns, 0, yarn, slots.pieceStart()[place], yarns.length);
+        System.arraycopy(yarns, 0, yarn, slots.orbitStart()[place], yarns.length);
       }
     }
     return new EarlierPlan(yarn, laid);
@@ -51,13 +51,13 @@ record EarlierPlan(int[] yarn, int[] laid) {
   private static int[] laid(Problem problem, int[] before, Draws draws) {
     PilePlaces pile = problem.pile();
     Slots slots = problem.slots();
-    int[] laid = new int[slots.pieces()];
+    int[] laid = new int[slots.orbits()];
     Arrays.fill(laid, -1);
     int[] missing = pile.counts().clone();
     for (int stack = 0; stack < missing.length; stack++) {
       int[] yarns = pile.yarns()[stack];
       for (int place : pile.places()[pile.kinds()[stack]]) {
-        int start = slots.pieceStart()[place];
+        int start = slots.orbitStart()[place];
         boolean here =
             missing[stack] > 0
                 && laid[place] < 0
@@ -89,6 +89,6 @@ record EarlierPlan(int[] yarn, int[] laid) {
     Slots slots = problem.slots();
     return IntStream.range(0, slots.count())
         .anyMatch(
-            slot -> laid[slots.piece()[slot]] < 0 && problem.domains().yarns(slot).length == 0);
+            slot -> laid[slots.orbit()[slot]] < 0 && problem.domains().yarns(slot).length == 0);
   }
 }

@@ -90,7 +90,7 @@ final class Moves {
 
   /** Whether a slot belongs to a finished piece of the pile, which only moves as a whole. */
   private boolean held(int slot) {
-    return state.laid.holds(slots.piece()[slot]);
+    return state.laid.holds(slots.orbit()[slot]);
   }
 
   private void change(double temperature) {
@@ -133,8 +133,8 @@ final class Moves {
   /** Exchanges the yarns of two rounds of one piece. */
   private void exchangeWithin(double temperature) {
     int slotA = neighbourhood.slot();
-    int piece = slots.piece()[slotA];
-    int slotB = slots.pieceStart()[piece] + draws.below(slots.rounds(piece));
+    int orbit = slots.orbit()[slotA];
+    int slotB = slots.orbitStart()[orbit] + draws.below(slots.rounds(orbit));
     if (neighbourhood.has(slotB) && state.free(slotB)) {
       exchange(slotA, slotB, temperature);
     }
@@ -188,7 +188,7 @@ final class Moves {
       return false;
     }
     return !slots.tied()
-        || slots.weight(slots.piece()[slotA]) == slots.weight(slots.piece()[slotB]);
+        || slots.weight(slots.orbit()[slotA]) == slots.weight(slots.orbit()[slotB]);
   }
 
   private void tryOut(int slotA, int slotB, long delta) {
@@ -204,32 +204,32 @@ final class Moves {
 
   /** Exchanges the sequences of two pieces of one kind. */
   private void exchangeSequences(double temperature) {
-    int pieceA = slots.piece()[neighbourhood.slot()];
-    int pieceB = neighbourhood.pieceLike(pieceA);
-    if (pieceB < 0
-        || state.laid.holds(pieceA)
-        || state.laid.holds(pieceB)
-        || pieceA == pieceB
-        || !domainsAllowExchange(pieceA, pieceB)) {
+    int orbitA = slots.orbit()[neighbourhood.slot()];
+    int orbitB = neighbourhood.pieceLike(orbitA);
+    if (orbitB < 0
+        || state.laid.holds(orbitA)
+        || state.laid.holds(orbitB)
+        || orbitA == orbitB
+        || !domainsAllowExchange(orbitA, orbitB)) {
       return;
     }
-    int borderA = slots.border(pieceA);
-    int borderB = slots.border(pieceB);
-    long delta = state.exchangeSequences(pieceA, pieceB);
+    int borderA = slots.border(orbitA);
+    int borderB = slots.border(orbitB);
+    long delta = state.exchangeSequences(orbitA, orbitB);
     if (acceptance.triesOut()) {
-      Runnable swap = () -> state.swapSequences(pieceA, pieceB);
+      Runnable swap = () -> state.swapSequences(orbitA, orbitB);
       acceptance.tryOut(SEQUENCES, delta, swap, swap, borderA, borderB);
     }
     if (acceptance.accepts(delta, temperature)) {
-      state.swapSequences(pieceA, pieceB);
+      state.swapSequences(orbitA, orbitB);
       acceptance.made(SEQUENCES, delta, borderA, borderB);
     }
   }
 
-  private boolean domainsAllowExchange(int pieceA, int pieceB) {
-    int slotB = slots.pieceStart()[pieceB];
-    int end = slots.pieceStart()[pieceA + 1];
-    for (int slotA = slots.pieceStart()[pieceA]; slotA < end; slotA++, slotB++) {
+  private boolean domainsAllowExchange(int orbitA, int orbitB) {
+    int slotB = slots.orbitStart()[orbitB];
+    int end = slots.orbitStart()[orbitA + 1];
+    for (int slotA = slots.orbitStart()[orbitA]; slotA < end; slotA++, slotB++) {
       if (!domains.allows(slotA, state.yarn[slotB]) || !domains.allows(slotB, state.yarn[slotA])) {
         return false;
       }

@@ -44,7 +44,7 @@ final class Neighbourhood {
     for (int slot : some) {
       among[slot] = true;
     }
-    this.freeOfLayer = new int[problem.balanceCost().length][];
+    this.freeOfLayer = new int[problem.balance().cost().length][];
     for (int layer = 0; layer < freeOfLayer.length; layer++) {
       int wanted = layer;
       freeOfLayer[layer] =
@@ -59,19 +59,19 @@ final class Neighbourhood {
       }
     }
     this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
-    this.kindOfPiece = new int[slots.pieces()];
-    this.allFree = new boolean[slots.pieces()];
+    this.kindOfPiece = new int[slots.orbits()];
+    this.allFree = new boolean[slots.orbits()];
     this.freePieces = new int[PieceKind.values().length * MOST_IMAGES][];
-    for (int piece = 0; piece < kindOfPiece.length; piece++) {
-      int kind = problem.blanket().kind(slots.lead()[piece]).ordinal();
-      allFree[piece] = everyRoundFree(piece);
-      kindOfPiece[piece] = kind + PieceKind.values().length * (slots.weight(piece) - 1);
+    for (int orbit = 0; orbit < kindOfPiece.length; orbit++) {
+      int kind = problem.blanket().kind(slots.lead()[orbit]).ordinal();
+      allFree[orbit] = everyRoundFree(orbit);
+      kindOfPiece[orbit] = kind + PieceKind.values().length * (slots.weight(orbit) - 1);
     }
     for (int kind = 0; kind < freePieces.length; kind++) {
       int wanted = kind;
       freePieces[kind] =
-          IntStream.range(0, slots.pieces())
-              .filter(piece -> kindOfPiece[piece] == wanted && allFree[piece])
+          IntStream.range(0, slots.orbits())
+              .filter(orbit -> kindOfPiece[orbit] == wanted && allFree[orbit])
               .toArray();
     }
   }
@@ -79,16 +79,16 @@ final class Neighbourhood {
   /** Whether a slot is a border, or may clash with a round of another piece. */
   private boolean onSeam(int slot) {
     Clashes clashes = problem.clashes();
-    int piece = slots.piece()[slot];
+    int orbit = slots.orbit()[slot];
     boolean any = slots.layer()[slot] == 0;
     for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1] && !any; i++) {
-      any = slots.piece()[clashes.slot()[i]] != piece;
+      any = slots.orbit()[clashes.slot()[i]] != orbit;
     }
     return any;
   }
 
-  private boolean everyRoundFree(int piece) {
-    for (int slot = slots.pieceStart()[piece]; slot < slots.pieceStart()[piece + 1]; slot++) {
+  private boolean everyRoundFree(int orbit) {
+    for (int slot = slots.orbitStart()[orbit]; slot < slots.orbitStart()[orbit + 1]; slot++) {
       if (slots.fixedYarn()[slot] != Sequences.OPEN || !among[slot]) {
         return false;
       }
@@ -148,8 +148,8 @@ final class Neighbourhood {
   }
 
   /** A piece of the same kind, all of it free; -1 where there is no other. */
-  int pieceLike(int piece) {
-    int[] like = freePieces[kindOfPiece[piece]];
-    return like.length < 2 || !allFree[piece] ? -1 : pick(like);
+  int pieceLike(int orbit) {
+    int[] like = freePieces[kindOfPiece[orbit]];
+    return like.length < 2 || !allFree[orbit] ? -1 : pick(like);
   }
 }

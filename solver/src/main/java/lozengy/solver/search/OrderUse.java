@@ -13,7 +13,7 @@ import lozengy.solver.problem.Slots;
 final class OrderUse {
 
   private final OrderCosts costs;
-  private final int[] piece;
+  private final int[] orbit;
   private final int[] layer;
   private final long[][] worth;
   private final int[] start;
@@ -22,9 +22,9 @@ final class OrderUse {
   private final int[] equal;
   private long sum;
 
-  private OrderUse(OrderCosts costs, int[] piece, int[] layer) {
+  private OrderUse(OrderCosts costs, int[] orbit, int[] layer) {
     this.costs = costs;
-    this.piece = piece;
+    this.orbit = orbit;
     this.layer = layer;
     this.worth = costs.worth();
     this.start = costs.start();
@@ -38,7 +38,7 @@ final class OrderUse {
     Slots slots = problem.slots();
     return problem.order() == null
         ? null
-        : new OrderUse(problem.order(), slots.piece(), slots.layer());
+        : new OrderUse(problem.order(), slots.orbit(), slots.layer());
   }
 
   /** Counts an assignment afresh. */
@@ -56,12 +56,12 @@ final class OrderUse {
   }
 
   private int first(int slot) {
-    return start[piece[slot]];
+    return start[orbit[slot]];
   }
 
   /** Only borders have entries. */
   private int end(int slot) {
-    return layer[slot] == 0 ? start[piece[slot] + 1] : first(slot);
+    return layer[slot] == 0 ? start[orbit[slot] + 1] : first(slot);
   }
 
   /** The cost of giving a slot another yarn. */
@@ -117,7 +117,7 @@ final class OrderUse {
 
   /** The first count that is not what it is from scratch, in words; or null. */
   String firstWrongEntry(int[] yarn) {
-    OrderUse fresh = new OrderUse(costs, piece, layer);
+    OrderUse fresh = new OrderUse(costs, orbit, layer);
     fresh.reset(yarn);
     int at = Arrays.mismatch(equal, fresh.equal);
     return at < 0

@@ -18,7 +18,7 @@ final class PileAssignment {
     PilePlaces pile = problem.pile();
     this.placeOf = new int[pile.pieces()];
     this.stackOf = new int[placeOf.length];
-    this.pieceAt = new int[problem.slots().pieces()];
+    this.pieceAt = new int[problem.slots().orbits()];
     this.held = new boolean[pieceAt.length];
   }
 
@@ -29,13 +29,13 @@ final class PileAssignment {
     }
     int[] laid = problem.pile().laid(problem.slots(), problem.domains(), assignment);
     Arrays.fill(pieceAt, -1);
-    int piece = 0;
+    int orbit = 0;
     for (int place = 0; place < laid.length; place++) {
       held[place] = laid[place] >= 0;
       if (held[place]) {
-        placeOf[piece] = place;
-        stackOf[piece] = laid[place];
-        pieceAt[place] = piece++;
+        placeOf[orbit] = place;
+        stackOf[orbit] = laid[place];
+        pieceAt[place] = orbit++;
       }
     }
   }
@@ -51,8 +51,8 @@ final class PileAssignment {
   }
 
   /** Where a piece lies, by its number. */
-  int place(int piece) {
-    return placeOf[piece];
+  int place(int orbit) {
+    return placeOf[orbit];
   }
 
   /** The stack of the piece that lies at a place, which must hold one. */
@@ -62,17 +62,17 @@ final class PileAssignment {
 
   /** Notes that what lies at two places was exchanged. */
   void exchange(int placeA, int placeB) {
-    int pieceA = pieceAt[placeA];
-    int pieceB = pieceAt[placeB];
-    set(placeA, pieceB);
-    set(placeB, pieceA);
+    int orbitA = pieceAt[placeA];
+    int orbitB = pieceAt[placeB];
+    set(placeA, orbitB);
+    set(placeB, orbitA);
   }
 
-  private void set(int place, int piece) {
-    pieceAt[place] = piece;
-    held[place] = piece >= 0;
-    if (piece >= 0) {
-      placeOf[piece] = place;
+  private void set(int place, int orbit) {
+    pieceAt[place] = orbit;
+    held[place] = orbit >= 0;
+    if (orbit >= 0) {
+      placeOf[orbit] = place;
     }
   }
 }

@@ -12,7 +12,7 @@ import lozengy.solver.problem.Slots;
  */
 final class PileMoves implements Operator {
 
-  private static final String EXCHANGE = "exchange of a finished piece";
+  private static final String EXCHANGE = "exchange of a finished orbit";
 
   private final Problem problem;
   private final PilePlaces pile;
@@ -60,9 +60,9 @@ final class PileMoves implements Operator {
 
   /** Whether what is still to be worked at one place may be worked at another. */
   private boolean mayBeWorked(int from, int to) {
-    int slot = slots.pieceStart()[from];
-    int end = slots.pieceStart()[from + 1];
-    for (int there = slots.pieceStart()[to]; slot < end; slot++, there++) {
+    int slot = slots.orbitStart()[from];
+    int end = slots.orbitStart()[from + 1];
+    for (int there = slots.orbitStart()[to]; slot < end; slot++, there++) {
       if (!problem.domains().allows(there, state.yarn[slot])) {
         return false;
       }

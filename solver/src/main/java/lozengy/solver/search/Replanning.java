@@ -57,11 +57,12 @@ final class Replanning {
 
   /** Goes on until the search's budget or a number of moves is spent, or nothing gets better. */
   void improve(long end, int slots) {
-    long gain = endsByItself ? (long) (GAIN_POINTS * problem.unitsPerPoint()) : 1;
+    long gain = endsByItself ? (long) (GAIN_POINTS * problem.prices().unitsPerPoint()) : 1;
     while (!search.ended() && !idle() && search.movesLeft(end) > 0) {
       long before = search.bestCost();
       int[] best = search.best().clone();
-      long changeCost = (long) (CHANGE_COSTS[round % CHANGE_COSTS.length] * problem.keepCost());
+      long changeCost =
+          (long) (CHANGE_COSTS[round % CHANGE_COSTS.length] * problem.prices().keep());
       search.eachWith(
           (walker, number) -> {
             if (number == 0) {

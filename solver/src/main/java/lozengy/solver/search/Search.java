@@ -411,7 +411,7 @@ public final class Search implements AutoCloseable {
   }
 
   private void leg(LongSupplier length, double hot, BooleanSupplier ends) {
-    double step = problem.stepCost();
+    double step = problem.prices().step();
     long moves = length.getAsLong();
     long planned = moves;
     walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, planned));

@@ -39,8 +39,8 @@ final class SequenceCounts {
     this.yarns = yarns;
     this.copies = copies;
     int longest = 0;
-    for (int piece = 0; piece < slots.pieces(); piece++) {
-      longest = Math.max(longest, slots.rounds(piece));
+    for (int orbit = 0; orbit < slots.orbits(); orbit++) {
+      longest = Math.max(longest, slots.rounds(orbit));
     }
     // One fixed seed: the codes' only role is to differ.
     SplittableRandom random = new SplittableRandom(0x5eed);
@@ -52,8 +52,8 @@ final class SequenceCounts {
     for (int i = 0; i < lengthCodes.length; i++) {
       lengthCodes[i] = random.nextLong();
     }
-    pieceCode = new long[slots.pieces()];
-    int size = Integer.highestOneBit(Math.max(16, slots.pieces() * 8 - 1)) * 2;
+    pieceCode = new long[slots.orbits()];
+    int size = Integer.highestOneBit(Math.max(16, slots.orbits() * 8 - 1)) * 2;
     mask = size - 1;
     keys = new long[size];
     counts = new int[size];
@@ -68,20 +68,20 @@ final class SequenceCounts {
     entries = 0;
     distinct = 0;
     surplus = 0;
-    for (int piece = 0; piece < slots.pieces(); piece++) {
-      int start = slots.pieceStart()[piece];
-      long code = lengthCodes[slots.rounds(piece)];
-      for (int slot = start; slot < slots.pieceStart()[piece + 1]; slot++) {
+    for (int orbit = 0; orbit < slots.orbits(); orbit++) {
+      int start = slots.orbitStart()[orbit];
+      long code = lengthCodes[slots.rounds(orbit)];
+      for (int slot = start; slot < slots.orbitStart()[orbit + 1]; slot++) {
         code += codes[(slot - start) * yarns + assignment[slot]];
       }
-      pieceCode[piece] = code;
+      pieceCode[orbit] = code;
       add(code);
     }
   }
 
   /** The code of a piece's sequence. */
-  long code(int piece) {
-    return pieceCode[piece];
+  long code(int orbit) {
+    return pieceCode[orbit];
   }
 
   /** What a round's change of yarn adds to a code. */
@@ -106,9 +106,9 @@ final class SequenceCounts {
   }
 
   /** Gives a piece another sequence. */
-  void move(int piece, long code) {
-    remove(pieceCode[piece]);
-    pieceCode[piece] = code;
+  void move(int orbit, long code) {
+    remove(pieceCode[orbit]);
+    pieceCode[orbit] = code;
     add(code);
   }
 

@@ -15,9 +15,9 @@ final class State {
   final int[] yarn;
   private final int yarns;
   private final Slots slots;
-  private final int[] piece;
+  private final int[] orbit;
   private final int[] layer;
-  private final int[] pieceStart;
+  private final int[] orbitStart;
   private final CostTable table;
   private final boolean tied;
   private final int[] weight;
@@ -39,21 +39,21 @@ final class State {
     this.problem = problem;
     this.yarns = problem.yarns();
     this.slots = problem.slots();
-    this.piece = slots.piece();
+    this.orbit = slots.orbit();
     this.layer = slots.layer();
-    this.pieceStart = slots.pieceStart();
+    this.orbitStart = slots.orbitStart();
     this.table = new CostTable(problem);
     this.yarn = new int[slots.count()];
     this.tied = slots.tied();
     this.weight = new int[slots.count()];
     for (int slot = 0; slot < weight.length; slot++) {
-      weight[slot] = slots.weight(piece[slot]);
+      weight[slot] = slots.weight(orbit[slot]);
     }
-    this.surplus = new int[problem.targets().length];
-    this.balanceCost = problem.balanceCost();
-    this.sequencesMatter = problem.copies() < slots.pieces() || problem.copyCost() > 0;
-    this.copyCost = problem.copyCost();
-    this.hardCost = problem.hardCost();
+    this.surplus = new int[problem.balance().targets().length];
+    this.balanceCost = problem.balance().cost();
+    this.sequencesMatter = problem.copies() < slots.orbits() || problem.prices().copy() > 0;
+    this.copyCost = problem.prices().copy();
+    this.hardCost = problem.prices().hard();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
     this.laid = new PileAssignment(problem);
@@ -67,7 +67,7 @@ final class State {
     laid.reset(yarn);
     table.rebuild(yarn);
     for (int i = 0; i < surplus.length; i++) {
-      surplus[i] = -problem.targets()[i];
+      surplus[i] = -problem.balance().targets()[i];
     }
     for (int slot = 0; slot < yarn.length; slot++) {
       surplus[layer[slot] * yarns + yarn[slot]] += weight[slot];
@@ -124,11 +124,12 @@ final class State {
     if (delta > most + stock.mostToGain(from) + sequenceGain) {
       return delta;
     }
-    delta += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
+    delta +=
+        stock.change(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
     if (sequencesMatter && delta <= most + sequenceGain) {
-      int p = piece[slot];
+      int p = orbit[slot];
       long code = sequences.code(p);
-      delta += oneSequence(code, code + sequences.change(slot - pieceStart[p], from, to));
+      delta += oneSequence(code, code + sequences.change(slot - orbitStart[p], from, to));
     }
     return delta;
   }
@@ -173,27 +174,27 @@ final class State {
       delta += order.exchange(slotA, slotB, yarn);
     }
     long sequenceGain = 2 * sequenceGain();
-    if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
+    if (problem.supply().slotClass()[slotA] != problem.supply().slotClass()[slotB]) {
       if (delta > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
         return delta;
       }
       delta +=
           stock.change(
               a,
-              problem.need(slotA, a) - problem.need(slotB, a),
+              problem.supply().need(slotA, a) - problem.supply().need(slotB, a),
               b,
-              problem.need(slotA, b) - problem.need(slotB, b));
+              problem.supply().need(slotA, b) - problem.supply().need(slotB, b));
     }
     boolean settled = !sequencesMatter || delta > most + sequenceGain;
     return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
   /** The cost of exchanging the whole sequences of two pieces of one kind. */
-  long exchangeSequences(int pieceA, int pieceB) {
+  long exchangeSequences(int orbitA, int orbitB) {
     long delta = 0;
-    int slotA = pieceStart[pieceA];
-    int slotB = pieceStart[pieceB];
-    for (int end = pieceStart[pieceA + 1]; slotA < end; slotA++, slotB++) {
+    int slotA = orbitStart[orbitA];
+    int slotB = orbitStart[orbitB];
+    for (int end = orbitStart[orbitA + 1]; slotA < end; slotA++, slotB++) {
       int a = yarn[slotA];
       int b = yarn[slotB];
       if (a != b) {
@@ -202,9 +203,9 @@ final class State {
       }
     }
     if (order != null) {
-      delta += order.exchange(slots.border(pieceA), slots.border(pieceB), yarn);
+      delta += order.exchange(slots.border(orbitA), slots.border(orbitB), yarn);
     }
-    return counts.any() ? delta + countsExchangeOfSequences(pieceA, pieceB) : delta;
+    return counts.any() ? delta + countsExchangeOfSequences(orbitA, orbitB) : delta;
   }
 
   private long countsExchange(int slotA, int slotB) {
@@ -217,17 +218,17 @@ final class State {
     return delta;
   }
 
-  private long countsExchangeOfSequences(int pieceA, int pieceB) {
+  private long countsExchangeOfSequences(int orbitA, int orbitB) {
     long before = counts.broken();
-    exchangeCounted(pieceA, pieceB, false);
+    exchangeCounted(orbitA, orbitB, false);
     long delta = hardCost * (counts.broken() - before);
-    exchangeCounted(pieceA, pieceB, true);
+    exchangeCounted(orbitA, orbitB, true);
     return delta;
   }
 
-  private void exchangeCounted(int pieceA, int pieceB, boolean back) {
-    int slotB = pieceStart[pieceB];
-    for (int slotA = pieceStart[pieceA]; slotA < pieceStart[pieceA + 1]; slotA++, slotB++) {
+  private void exchangeCounted(int orbitA, int orbitB, boolean back) {
+    int slotB = orbitStart[orbitB];
+    for (int slotA = orbitStart[orbitA]; slotA < orbitStart[orbitA + 1]; slotA++, slotB++) {
       int a = back ? yarn[slotB] : yarn[slotA];
       int b = back ? yarn[slotA] : yarn[slotB];
       if (a != b) {
@@ -253,7 +254,7 @@ final class State {
 
   /** The most that one piece's other sequence could win; nothing while no two are alike. */
   private long sequenceGain() {
-    if (sequences.distinct() == slots.pieces()) {
+    if (sequences.distinct() == slots.orbits()) {
       return 0;
     }
     return sequences.surplus() > surplusFacts ? copyCost + hardCost : copyCost;
@@ -270,15 +271,15 @@ final class State {
   }
 
   private long sequenceExchange(int slotA, int slotB, int a, int b) {
-    int pieceA = piece[slotA];
-    int pieceB = piece[slotB];
-    long codeA = sequences.code(pieceA);
-    long changeA = sequences.change(slotA - pieceStart[pieceA], a, b);
-    long changeB = sequences.change(slotB - pieceStart[pieceB], b, a);
-    if (pieceA == pieceB) {
+    int orbitA = orbit[slotA];
+    int orbitB = orbit[slotB];
+    long codeA = sequences.code(orbitA);
+    long changeA = sequences.change(slotA - orbitStart[orbitA], a, b);
+    long changeB = sequences.change(slotB - orbitStart[orbitB], b, a);
+    if (orbitA == orbitB) {
       return oneSequence(codeA, codeA + changeA + changeB);
     }
-    long codeB = sequences.code(pieceB);
+    long codeB = sequences.code(orbitB);
     long newA = codeA + changeA;
     long newB = codeB + changeB;
     int oldA = sequences.count(codeA);
@@ -299,16 +300,16 @@ final class State {
 
   /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
   boolean atFault(int slot) {
-    int p = piece[slot];
+    int p = orbit[slot];
     return table.clashes(slot, yarn)
         || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
   }
 
   /** Exchanges the yarns of two pieces with as many rounds; the laid pile stays. */
-  void swapSequences(int pieceA, int pieceB) {
-    int slotB = pieceStart[pieceB];
-    int end = pieceStart[pieceA + 1];
-    for (int slotA = pieceStart[pieceA]; slotA < end; slotA++, slotB++) {
+  void swapSequences(int orbitA, int orbitB) {
+    int slotB = orbitStart[orbitB];
+    int end = orbitStart[orbitA + 1];
+    for (int slotA = orbitStart[orbitA]; slotA < end; slotA++, slotB++) {
       int a = yarn[slotA];
       apply(slotA, yarn[slotB]);
       apply(slotB, a);
@@ -322,8 +323,8 @@ final class State {
       return;
     }
     pairFaults += table.apply(slot, from, to, yarn);
-    int p = piece[slot];
-    int start = pieceStart[p];
+    int p = orbit[slot];
+    int start = orbitStart[p];
     if (counts.any()) {
       counts.apply(slot, from, to);
     }
@@ -332,7 +333,7 @@ final class State {
     }
     surplus[layer[slot] * yarns + from] -= weight[slot];
     surplus[layer[slot] * yarns + to] += weight[slot];
-    stock.apply(from, problem.need(slot, from), to, problem.need(slot, to));
+    stock.apply(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
     if (sequencesMatter) {
       sequences.move(p, sequences.code(p) + sequences.change(slot - start, from, to));
     }
@@ -352,6 +353,6 @@ final class State {
 
   /** Whether a slot may change. */
   boolean free(int slot) {
-    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(piece[slot]);
+    return slots.fixedYarn()[slot] == Sequences.OPEN && !laid.holds(orbit[slot]);
   }
 }

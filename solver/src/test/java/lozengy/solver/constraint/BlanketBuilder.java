@@ -144,6 +144,13 @@ public final class BlanketBuilder {
     return this;
   }
 
+  /** Notes a piece of which some rounds are worked, from the centre; null codes are open. */
+  public BlanketBuilder begun(String name, int worked, String... codes) {
+    List<Optional<String>> rounds = Stream.of(codes).map(Optional::ofNullable).toList();
+    notes.add(new PieceNote(List.of(name), rounds, false, PieceState.PLANNED, worked, Set.of()));
+    return this;
+  }
+
   /** Notes rounds of a piece, centre first; {@code null} leaves one open. */
   public BlanketBuilder note(String piece, PieceState state, String... rounds) {
     List<Optional<String>> codes = Stream.of(rounds).map(Optional::ofNullable).toList();

@@ -79,7 +79,7 @@ class RoundYarnsTest {
     return new BriefLine(
         RuleId.LOCKS,
         BriefPath.of("pieces").item(0),
-        new Subject.Lock(1, PieceState.PLANNED, List.of()),
+        new Subject.Lock(1, PieceState.PLANNED, 0, List.of()),
         List.of(may));
   }
 

@@ -68,7 +68,7 @@ class FewBordersTest {
       for (boolean bordersOnly : new boolean[] {true, false}) {
         walker.deal(300, true);
         walker.bordersOnly(bordersOnly);
-        walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, 300);
+        walker.beginLeg(2.0 * problem.prices().step(), problem.prices().step() / 10.0, 300);
         walker.walk(300);
         Cost fresh = Cost.of(problem, walker.state().yarn, walker.state().stock.pressure());
         assertEquals(fresh.total(), walker.state().cost(), "seed " + seed);
@@ -94,7 +94,7 @@ class FewBordersTest {
       Chains chains = new Chains(state, draws, new Acceptance(state, draws, null), true);
       int[] was = state.yarn.clone();
       for (int i = 0; i < 50; i++) {
-        int piece = draws.below(problem.slots().pieces());
+        int piece = draws.below(problem.slots().orbits());
         // so hot that whatever is possible is taken
         chains.exchange(problem.slots().border(piece), 1e15);
       }
@@ -150,7 +150,7 @@ class FewBordersTest {
   }
 
   private static int[] colouring(Problem problem) {
-    boolean[][] wanted = new boolean[problem.slots().pieces()][problem.yarns()];
+    boolean[][] wanted = new boolean[problem.slots().orbits()][problem.yarns()];
     return new BorderColouring(problem, BorderGraph.of(problem), new Draws(1), wanted).find();
   }
 
@@ -167,7 +167,7 @@ class FewBordersTest {
       double best = Double.NEGATIVE_INFINITY;
       double worst = Double.POSITIVE_INFINITY;
       for (long seed = 1; seed <= 4; seed++) {
-        double total = 100 - solved(problem, seed) / problem.unitsPerPoint();
+        double total = 100 - solved(problem, seed) / problem.prices().unitsPerPoint();
         best = Math.max(best, total);
         worst = Math.min(worst, total);
       }

@@ -38,8 +38,8 @@ class RepairTest {
       Sequences spoilt = plan.copy();
       for (int i = 0; i < 3; i++) {
         int slot = problem.get().slots().free()[draws.below(problem.get().slots().free().length)];
-        int piece = problem.get().slots().piece()[slot];
-        int round = slot - problem.get().slots().pieceStart()[piece];
+        int piece = problem.get().slots().orbit()[slot];
+        int round = slot - problem.get().slots().orbitStart()[piece];
         spoilt.set(problem.get().slots().lead()[piece], round, draws.below(blanket.yarnCount()));
       }
       int most = Upset.of(blanket, spoilt, plan).changedRounds();
@@ -86,7 +86,7 @@ class RepairTest {
   private static Optional<int[]> valid(Problem problem, long seed) {
     Walker walker = new Walker(problem, seed, Assertions.OFF);
     walker.deal(300, false);
-    double step = problem.stepCost();
+    double step = problem.prices().step();
     walker.beginLeg(step, step / 10, 40_000);
     walker.walk(40_000);
     walker.look();

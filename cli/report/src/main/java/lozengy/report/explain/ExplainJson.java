@@ -94,7 +94,19 @@ public final class ExplainJson {
     return Json.object(
         "upset", remedy.upset(),
         "proof", wording.proved(remedy),
-        "steps", remedy.steps().stream().map(this::step).toList());
+        "steps", remedy.steps().stream().map(this::step).toList(),
+        "instead", instead(remedy.proof().instead()));
+  }
+
+  private Optional<List<Map<String, Object>>> instead(List<Remedy.Instead> all) {
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.stream().map(this::instead).toList());
+  }
+
+  private Map<String, Object> instead(Remedy.Instead instead) {
+    return Json.object(
+        "code", blanket.yarn(instead.yarn()).code(),
+        "codes", instead.yarns().stream().map(yarn -> blanket.yarn(yarn).code()).toList(),
+        "mixed", instead.mixed());
   }
 
   private Map<String, Object> step(Remedy.Step step) {

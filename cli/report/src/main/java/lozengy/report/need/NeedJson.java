@@ -52,6 +52,7 @@ public final class NeedJson {
                         "tones", tones(each.tones()),
                         "needed_m", metres(each.neededMillimetres()),
                         "usable_m", metres(each.usableMillimetres()),
+                        "missing_m", metres(each.missingMillimetres()),
                         "buy", purchase(each.purchase())))
             .toList();
     return Json.object(
@@ -69,6 +70,8 @@ public final class NeedJson {
         buys.map(Buying.Amounts::fewest),
         "open",
         demands,
+        "missing_m",
+        metres(needs.missingMillimetres()),
         "shortages",
         shortages,
         "held",
@@ -99,6 +102,9 @@ public final class NeedJson {
                     "code", blanket.yarn(each.yarn()).code(),
                     "name", blanket.yarn(each.yarn()).name(),
                     "needed_m", metres(each.neededMillimetres()),
+                    "worked_m", metres(each.work().workedMillimetres()),
+                    "to_work_m", metres(each.work().toWorkMillimetres()),
+                    "at_hand_m", metres(each.work().atHandMillimetres()),
                     "balls", boxed(each.ballsNeeded()),
                     "available_m", metres(each.stockMillimetres()),
                     "buy", each.purchase().map(NeedJson::purchase)))

@@ -32,7 +32,7 @@ public final class NeedWords {
     lines.add(
         PlainText.oneLine(blanket.brief().title()) + ": yarn needed, with joining and edging");
     lines.add("");
-    lines.addAll(yarnTable(blanket, needs, "yarn"));
+    lines.addAll(yarnTable(blanket, needs, "yarn", true));
     lines.add("");
     lines.add(yarnVerdict(blanket, needs));
     return lines;
@@ -56,14 +56,17 @@ public final class NeedWords {
     List<YarnNeed> held = needs.held().stream().filter(n -> n.neededMillimetres() > 0).toList();
     if (!held.isEmpty()) {
       lines.add("");
-      lines.addAll(yarnTable(blanket, held, "joining, edging, locks"));
+      lines.addAll(yarnTable(blanket, held, "joining, edging, locks", false));
     }
     lines.add("");
     if (buying instanceof Buying.Nothing) {
       lines.add("Enough: an arrangement that keeps all rules has been found with it.");
       return lines;
     }
-    needs.shortages().forEach(shortage -> lines.add(words(shortage)));
+    if (!needs.shortages().isEmpty()) {
+      lines.add("Not enough: " + metres(needs.missingMillimetres()) + " are missing in all");
+      needs.shortages().forEach(shortage -> lines.add(words(shortage, needs.shortages())));
+    }
     if (held.stream().anyMatch(each -> each.purchase().isPresent())) {
       lines.add(yarnVerdict(blanket, held));
     }
@@ -90,6 +93,9 @@ public final class NeedWords {
                 : metres;
         lines.add("  " + amount + " of " + Words.yarn(blanket, each.yarn()));
       }
+      if (buys.amounts().size() > 1) {
+        lines.add("  " + total(blanket, buys) + " in all");
+      }
       return lines;
     }
     return List.of(
@@ -97,16 +103,46 @@ public final class NeedWords {
             + " all rules can be kept was not settled: 'lozengy explain' looks longer.");
   }
 
-  private static List<String> yarnTable(Blanket blanket, List<YarnNeed> needs, String what) {
+  private static String total(Blanket blanket, Buying.Amounts buys) {
+    long millimetres = buys.amounts().stream().mapToLong(Buying.Amount::millimetres).sum();
+    boolean inBalls =
+        buys.amounts().stream().allMatch(each -> blanket.yarn(each.yarn()).ball().isPresent());
+    int balls = buys.amounts().stream().mapToInt(Buying.Amount::balls).sum();
+    return inBalls
+        ? Figures.count(balls, "ball") + " (" + metres(millimetres) + ")"
+        : metres(millimetres);
+  }
+
+  /**
+   * A row for each yarn.
+   *
+   * @param purchases whether to tell what to buy of each by itself
+   */
+  private static List<String> yarnTable(
+      Blanket blanket, List<YarnNeed> needs, String what, boolean purchases) {
     TextTable table = new TextTable(1, WIDEST_NAME);
-    table.row(what, "needed", "in balls", "at hand", "to buy");
+    boolean worked = needs.stream().anyMatch(need -> need.work().workedMillimetres() > 0);
+    List<String> head = new ArrayList<>(List.of(what));
+    if (worked) {
+      head.add("worked");
+    }
+    head.addAll(List.of(worked ? "to work" : "needed", "in balls", "at hand"));
+    if (purchases) {
+      head.add("to buy");
+    }
+    table.row(head.toArray(String[]::new));
     for (YarnNeed need : needs) {
-      table.row(
-          Words.yarn(blanket, need.yarn()),
-          metres(need.neededMillimetres()),
-          count(need.ballsNeeded()),
-          metres(need.stockMillimetres()),
-          need.purchase().map(NeedWords::amount).orElse(NONE));
+      List<String> row = new ArrayList<>(List.of(Words.yarn(blanket, need.yarn())));
+      if (worked) {
+        row.add(metres(need.work().workedMillimetres()));
+      }
+      row.add(metres(need.work().toWorkMillimetres()));
+      row.add(count(need.ballsNeeded()));
+      row.add(metres(need.work().atHandMillimetres()));
+      if (purchases) {
+        row.add(need.purchase().map(NeedWords::amount).orElse(NONE));
+      }
+      table.row(row.toArray(String[]::new));
     }
     return table.lines();
   }
@@ -124,15 +160,18 @@ public final class NeedWords {
         : "Not enough" + kept + ": " + Words.list(lacking) + ".";
   }
 
-  private static String words(ToneShortage shortage) {
-    String tones = tones(shortage.tones());
-    return "Not enough: the "
-        + tones
+  private static String words(ToneShortage shortage, List<ToneShortage> all) {
+    boolean within =
+        all.stream()
+            .anyMatch(each -> each != shortage && shortage.tones().containsAll(each.tones()));
+    return "  "
+        + metres(shortage.missingMillimetres())
+        + (within ? " more: the " : ": the ")
+        + tones(shortage.tones())
         + " yarns have "
         + metres(shortage.usableMillimetres())
         + " for rounds that need "
-        + metres(shortage.neededMillimetres())
-        + ".";
+        + metres(shortage.neededMillimetres());
   }
 
   private static String amount(Purchase purchase) {

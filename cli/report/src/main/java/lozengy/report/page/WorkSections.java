@@ -36,7 +36,7 @@ final class WorkSections {
   }
 
   private void makeList() {
-    List<MakeList.Batch> batches = MakeList.of(blanket, arrangement.sequences()).batches();
+    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
     html.open("section", "id", "make", "aria-labelledby", "make-head");
     html.text("h2", "Make list", "id", "make-head");
     if (batches.isEmpty()) {

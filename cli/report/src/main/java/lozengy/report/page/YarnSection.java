@@ -3,6 +3,7 @@ package lozengy.report.page;
 import java.util.List;
 import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.yarn.YarnWork;
 import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
@@ -38,9 +39,10 @@ final class YarnSection {
     html.text("th", "Yarn", "scope", "col");
     html.text("th", "Tone", "scope", "col");
     html.text("th", "At hand", "scope", "col", "class", "n");
-    html.text("th", "Used", "scope", "col", "class", "n");
+    html.text("th", "Worked", "scope", "col", "class", "n");
+    html.text("th", "To work", "scope", "col", "class", "n");
     html.text("th", "Left", "scope", "col", "class", "n");
-    html.text("th", "Used of what is at hand", "scope", "col", "class", "wide");
+    html.text("th", "To work, of what is at hand", "scope", "col", "class", "wide");
     html.close();
     html.close();
     html.open("tbody");
@@ -53,7 +55,7 @@ final class YarnSection {
     html.close();
     List<String> uses = BlanketWords.uses(arrangement.blanket());
     if (!uses.isEmpty()) {
-      html.text("p", "Used includes " + String.join(" and ", uses) + ".", "class", "hint");
+      html.text("p", "The work includes " + String.join(" and ", uses) + ".", "class", "hint");
     }
     double keptBack = arrangement.blanket().brief().rules().keepBackPercent();
     if (keptBack > 0) {
@@ -73,13 +75,15 @@ final class YarnSection {
     Swatches.yarn(html, arrangement.blanket(), yarn);
     html.close();
     html.text("td", line.tone().word());
-    amount(line.availableMillimetres(), line.balls(line.availableMillimetres()));
-    amount(line.usedMillimetres(), line.balls(line.usedMillimetres()));
+    YarnWork work = line.work();
+    amount(work.atHandMillimetres(), line.balls(work.atHandMillimetres()));
+    amount(work.workedMillimetres(), line.balls(work.workedMillimetres()));
+    amount(work.toWorkMillimetres(), line.balls(work.toWorkMillimetres()));
     amount(line.leftMillimetres(), line.balls(line.leftMillimetres()));
     html.open("td", "class", "wide");
-    double available = Math.max(1, line.availableMillimetres());
+    double available = Math.max(1, work.atHandMillimetres());
     double over = line.leftMillimetres() < 0 ? -line.leftMillimetres() / available : 0;
-    Bars.bar(html, line.usedMillimetres() / available, over);
+    Bars.bar(html, work.toWorkMillimetres() / available, over);
     html.close();
     html.close();
   }

@@ -60,7 +60,7 @@ final class ChartPages {
 
   private void shoppingList() {
     sheet.part("Yarns, and what to buy");
-    List<YarnNeed> needs = YarnNeed.of(blanket, blanket.usedMillimetres(arrangement.sequences()));
+    List<YarnNeed> needs = YarnNeed.of(blanket, arrangement.sequences());
     boolean enough = needs.stream().allMatch(need -> need.purchase().isEmpty());
     html.text("p", enough ? "Nothing needs to be bought: what is at hand suffices." : "");
     html.open("table");
@@ -69,8 +69,9 @@ final class ChartPages {
     html.text("th", "");
     html.text("th", "Yarn");
     html.text("th", "Tone");
-    html.text("th", "Needed", "class", "n");
-    html.text("th", "Balls that hold it", "class", "n");
+    html.text("th", "Worked", "class", "n");
+    html.text("th", "Still to work", "class", "n");
+    html.text("th", "In balls", "class", "n");
     html.text("th", "At hand", "class", "n");
     html.text("th", "To buy");
     html.close();
@@ -80,7 +81,8 @@ final class ChartPages {
     html.close();
     html.close();
     List<String> uses = BlanketWords.uses(blanket);
-    String included = uses.isEmpty() ? "" : "Needed includes " + String.join(" and ", uses) + ". ";
+    String included =
+        uses.isEmpty() ? "" : "The work includes " + String.join(" and ", uses) + ". ";
     html.text("p", included + "Paper shows yarn colours only roughly.", "class", "quiet");
     html.text("h3", "Take care");
     html.open("ul");
@@ -97,13 +99,14 @@ final class ChartPages {
     sheet.yarn(blanket, need.yarn());
     html.close();
     html.text("td", blanket.tone(need.yarn()).word());
-    html.text("td", Figures.metres(need.neededMillimetres()) + " m", "class", "n");
+    html.text("td", Figures.metres(need.work().workedMillimetres()) + " m", "class", "n");
+    html.text("td", Figures.metres(need.work().toWorkMillimetres()) + " m", "class", "n");
     html.text(
         "td",
         need.ballsNeeded().isPresent() ? String.valueOf(need.ballsNeeded().getAsLong()) : "-",
         "class",
         "n");
-    html.text("td", Figures.metres(need.stockMillimetres()) + " m", "class", "n");
+    html.text("td", Figures.metres(need.work().atHandMillimetres()) + " m", "class", "n");
     html.text(
         "td",
         need.purchase()

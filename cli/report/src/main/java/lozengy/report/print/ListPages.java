@@ -25,7 +25,7 @@ final class ListPages {
 
   void write() {
     sheet.part("Make list");
-    List<MakeList.Batch> batches = MakeList.of(blanket, arrangement.sequences()).batches();
+    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
     if (batches.isEmpty()) {
       html.text("p", "Every piece is made.");
       return;

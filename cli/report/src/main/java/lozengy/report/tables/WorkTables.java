@@ -33,7 +33,7 @@ final class WorkTables {
             .refers("yarn", YarnTable.YARNS, "code")
             .refers("piece", PieceTables.PIECES, "piece");
     int step = 0;
-    for (MakeList.Batch batch : MakeList.of(blanket, arrangement.sequences()).batches()) {
+    for (MakeList.Batch batch : MakeList.of(arrangement).batches()) {
       step++;
       for (MakeList.Task task : batch.tasks()) {
         Place place = blanket.place(task.piece());

@@ -134,7 +134,11 @@ final class Phrases {
 
   /** Yarns by name, any of them: {@code Reed (REE) or Foam (FOA)}. */
   static String either(Blanket blanket, Collection<Integer> yarns) {
-    return String.join(" or ", yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList());
+    List<String> names = yarns.stream().map(yarn -> Words.yarn(blanket, yarn)).toList();
+    int last = names.size() - 1;
+    return last < 1
+        ? String.join("", names)
+        : String.join(", ", names.subList(0, last)) + " or " + names.get(last);
   }
 
   /** Tones, any of them: {@code dark or mid}. */

@@ -1,6 +1,7 @@
 package lozengy.report.wording;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
@@ -86,7 +87,8 @@ final class SubjectWords implements Subject.Cases<String> {
                         + " in "
                         + Words.yarn(blanket, held.yarn()))
             .toList();
-    String state = subject.state() == PieceState.PLANNED ? "locked" : subject.state().word();
+    String worked = subject.state() == PieceState.PLANNED ? "worked" : subject.state().word();
+    String state = subject.worked() ? worked : "locked";
     return state + ": " + String.join(", ", rounds);
   }
 
@@ -95,6 +97,11 @@ final class SubjectWords implements Subject.Cases<String> {
     return subject.at()
         + (subject.one() ? " takes no " : ": no ")
         + String.join(" or ", subject.codes());
+  }
+
+  @Override
+  public String gone(Subject.Gone subject) {
+    return Words.yarn(blanket, subject.yarn()) + " is gone";
   }
 
   @Override
@@ -116,6 +123,13 @@ final class SubjectWords implements Subject.Cases<String> {
           case ROUNDS -> " are not side by side in a piece";
           case BOTH -> " meet on no seam and are not side by side in a piece";
         };
+  }
+
+  @Override
+  public String lots(Subject.Lots subject) {
+    return subject.shades().stream()
+        .map(lots -> Words.list(lots.stream().map(yarn -> blanket.yarn(yarn).code()).toList()))
+        .collect(Collectors.joining("; ", "dye lots of one shade (", ") do not meet"));
   }
 
   @Override

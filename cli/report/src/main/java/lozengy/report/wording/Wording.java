@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.Fault;
 import lozengy.model.check.Subject;
@@ -153,9 +152,7 @@ public final class Wording {
       return Subject.Stock.class;
     }
     if (line.subject() instanceof Subject.Lock lock) {
-      return lock.state() == PieceState.PLANNED
-          ? List.of(line.path().whole(), lock.rounds())
-          : Subject.Lock.class;
+      return lock.worked() ? Subject.Lock.class : List.of(line.path().whole(), lock.rounds());
     }
     return line.path();
   }
@@ -177,9 +174,9 @@ public final class Wording {
         lines.stream().map(line -> ((Subject.Lock) line.subject()).piece()).toList();
     List<String> names = RelaxationWords.names(blanket, pieces);
     String are = Words.list(names) + (names.size() == 1 ? " is " : " are ");
-    return first.state() == PieceState.PLANNED
-        ? places.place(lines.get(0).path().whole()) + ": " + are + subjects.held(first)
-        : places.path(BriefPath.of("pieces")) + ": " + are + "worked, and stay so";
+    return first.worked()
+        ? places.path(BriefPath.of("pieces")) + ": " + are + "worked, and stay so"
+        : places.place(lines.get(0).path().whole()) + ": " + are + subjects.held(first);
   }
 
   /** What to do, in a clause that bids. */
@@ -203,10 +200,18 @@ public final class Wording {
     if (remedy.proof().mildest()) {
       proved.add("less of a change does not do, proved");
     }
-    if (!remedy.proof().orElse().isEmpty()) {
-      proved.add("or as many of " + Phrases.either(blanket, remedy.proof().orElse()));
+    for (Remedy.Instead instead : remedy.proof().instead()) {
+      proved.add(instead(instead, remedy.proof().instead().size() > 1));
     }
     return proved.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", proved));
+  }
+
+  private String instead(Remedy.Instead instead, boolean several) {
+    String others =
+        "or as many of "
+            + Phrases.either(blanket, instead.yarns())
+            + (several ? " in place of " + blanket.yarn(instead.yarn()).code() : "");
+    return instead.mixed() ? others + ", or mixed among them" : others;
   }
 
   /**

@@ -73,7 +73,7 @@ class BookletTest {
   void listsSayWhatTheModelSays() throws Exception {
     Blanket blanket = arrangement.blanket();
     String text = String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, Optional.empty())));
-    List<MakeList.Batch> batches = MakeList.of(blanket, arrangement.sequences()).batches();
+    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
     assertTrue(text.contains(batches.size() + " steps"));
     long[] used = blanket.usedMillimetres(arrangement.sequences());
     for (int yarn = 0; yarn < used.length; yarn++) {

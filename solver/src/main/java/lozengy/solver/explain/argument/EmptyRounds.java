@@ -8,7 +8,6 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.colour.Tone;
 import lozengy.solver.constraint.RoundClass;
@@ -56,7 +55,7 @@ final class EmptyRounds implements Argument {
     Set<Tone> tones = tones(blanket, piece, round);
     int rounds = blanket.roundCount(piece);
     int lock = blanket.locked(piece, round);
-    if (lock != Sequences.OPEN && blanket.state(piece) == PieceState.PLANNED) {
+    if (lock != Sequences.OPEN && !blanket.worked(piece, round)) {
       int given = round == rounds - 1 ? blanket.look().border(piece) : Sequences.OPEN;
       Bar bar = Bar.TONE;
       if (given != Sequences.OPEN && given != lock) {

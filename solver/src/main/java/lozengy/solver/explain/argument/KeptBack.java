@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.solver.explain.argument.Finding.Slot;
 
 /** So much kept back that nothing is left to work with: the cause, where all else would follow. */
@@ -24,7 +23,7 @@ final class KeptBack implements Argument {
     List<Slot> slots = new ArrayList<>();
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        if (blanket.state(piece) == PieceState.PLANNED && takesUsable(asked, piece, round)) {
+        if (!blanket.worked(piece, round) && takesUsable(asked, piece, round)) {
           slots.add(new Slot(piece, round));
         }
       }

@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleId;
 
@@ -50,7 +49,7 @@ final class OverdrawnByPile implements Argument {
     return onPile;
   }
 
-  /** What finished pieces take that have their place. */
+  /** What worked rounds take that have their place. */
   private static long[] placed(Requirements asked) {
     Blanket blanket = asked.blanket();
     RoundYarns held = asked.held();
@@ -58,7 +57,7 @@ final class OverdrawnByPile implements Argument {
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = held.only(piece, round);
-        if (blanket.state(piece) != PieceState.PLANNED && yarn >= 0) {
+        if (blanket.worked(piece, round) && yarn >= 0) {
           placed[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
         }
       }

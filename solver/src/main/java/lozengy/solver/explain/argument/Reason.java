@@ -206,7 +206,7 @@ public sealed interface Reason {
    * @param pieces the pieces
    * @param rounds the rounds
    * @param within how rounds of a piece must differ
-   * @param apart whether they are kept apart by pairs of the look, and not by that
+   * @param apart whether they are kept apart, by pairs of the look or as dye lots, and not by that
    * @param yarns all that they may take
    */
   record RoundsAlike(

@@ -16,7 +16,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Orbits;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.ReadyCount;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.RuleId;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
@@ -172,7 +171,14 @@ final class StuckCounts implements Argument {
       return Optional.of(finding(asked, count, reason));
     }
     int worked =
-        (int) IntStream.of(certain).filter(p -> blanket.state(p) != PieceState.PLANNED).count();
+        (int)
+            IntStream.of(certain)
+                .filter(
+                    piece ->
+                        rounds(asked, count, piece)
+                            .anyMatch(
+                                r -> blanket.worked(piece, r) && must(asked, count, piece, r)))
+                .count();
     int ofPile = ofPile(asked, count);
     if (worked + ofPile > count.atMost()) {
       Reason reason = new Reason.CountTooMany(count.asked(), count.yarn(), worked, ofPile);

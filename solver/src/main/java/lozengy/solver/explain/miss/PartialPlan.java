@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.ClashGraph;
 import lozengy.model.check.RoundYarns;
@@ -69,7 +68,8 @@ final class PartialPlan {
 
   /** Whether a round is still to be worked. */
   boolean planned(int slot) {
-    return blanket.state(pieceOf[slot]) == PieceState.PLANNED;
+    int piece = pieceOf[slot];
+    return !blanket.worked(piece, slot - start[piece]);
   }
 
   /** The yarn of a round, or {@link Sequences#OPEN}. */

@@ -24,6 +24,9 @@ final class Buyer {
   private final Blanket blanket;
   private final ConsistencyOracle settling;
 
+  /** Whether it is proved that nothing fits, however much is bought. */
+  private boolean inVain;
+
   Buyer(Blanket blanket, ConsistencyOracle settling) {
     this.blanket = blanket;
     this.settling = settling;
@@ -35,6 +38,15 @@ final class Buyer {
     if (now.witness().isPresent()) {
       return new Buying.Nothing(now.witness().get());
     }
+    Optional<Balls.Bought> bought = bought();
+    if (bought.isPresent()) {
+      return amounts(bought.get());
+    }
+    return inVain ? new Buying.NoHelp() : new Buying.Unsettled();
+  }
+
+  /** What to buy of a brief that has no arrangement as it is; empty where nothing was found. */
+  Optional<Balls.Bought> bought() {
     int[] inBulk = inBulk();
     boolean few = Arrays.stream(inBulk).allMatch(balls -> balls == 0);
     Optional<Balls.Bought> chosen = new Balls(with(inBulk), settling).find();
@@ -45,7 +57,8 @@ final class Buyer {
     for (int yarn = 0; yarn < balls.length; yarn++) {
       balls[yarn] += inBulk[yarn];
     }
-    return amounts(balls, few && chosen.get().fewest(), chosen.get().witness());
+    return Optional.of(
+        new Balls.Bought(balls, few && chosen.get().fewest(), chosen.get().witness()));
   }
 
   /** What is missing by far, shared among the yarns that can make up for it. */
@@ -69,18 +82,14 @@ final class Buyer {
         .findFirst();
   }
 
-  /** With all yarns in plenty: what an arrangement takes then, or that none fits even so. */
-  private Buying ofAll() {
-    int[] plenty = plenty();
-    Settled settled = settling.settle(with(plenty));
-    if (settled.verdict() == Verdict.CONFLICTS) {
-      return new Buying.NoHelp();
-    }
-    if (settled.witness().isEmpty()) {
-      return new Buying.Unsettled();
-    }
-    Sequences witness = settled.witness().get();
-    return amounts(taken(witness), false, witness);
+  /** With all yarns in plenty, what an arrangement takes then. */
+  private Optional<Balls.Bought> ofAll() {
+    Settled settled = settling.settle(with(plenty()));
+    inVain = settled.verdict() == Verdict.CONFLICTS;
+    return settled
+        .witness()
+        .map(witness -> new Balls.Bought(taken(witness), false, witness))
+        .map(new Balls(blanket, settling)::withoutNeedless);
   }
 
   /** As many balls of each yarn as all rounds, joining and edging would take in it alone. */
@@ -109,7 +118,7 @@ final class Buyer {
   }
 
   private int balls(int yarn, long millimetres) {
-    if (millimetres <= 0) {
+    if (millimetres <= 0 || blanket.yarn(yarn).gone()) {
       return 0;
     }
     double usable = 1 - blanket.brief().rules().keepBackPercent() / 100;
@@ -117,7 +126,8 @@ final class Buyer {
     return (int) Math.min(MOST_BALLS, Math.ceil((millimetres + 1) / ball));
   }
 
-  private Buying amounts(int[] balls, boolean fewest, Sequences witness) {
+  private Buying amounts(Balls.Bought bought) {
+    int[] balls = bought.balls();
     List<Buying.Amount> amounts = new ArrayList<>();
     for (int yarn = 0; yarn < balls.length; yarn++) {
       if (balls[yarn] > 0) {
@@ -125,7 +135,7 @@ final class Buyer {
         amounts.add(new Buying.Amount(yarn, balls[yarn], balls[yarn] * each));
       }
     }
-    return new Buying.Amounts(amounts, fewest, with(balls).brief(), witness);
+    return new Buying.Amounts(amounts, bought.fewest(), with(balls).brief(), bought.witness());
   }
 
   private Blanket with(int[] balls) {

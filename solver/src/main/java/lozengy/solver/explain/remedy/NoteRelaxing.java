@@ -42,7 +42,8 @@ final class NoteRelaxing implements Relaxing {
     PieceState state = blanket.state(piece);
     boolean whole = whole(blanket, index, name);
     boolean bans = !blanket.brief().pieces().get(index).not().isEmpty();
-    boolean planned = state == PieceState.PLANNED;
+    PieceNote note = blanket.brief().pieces().get(index);
+    boolean planned = state == PieceState.PLANNED && (note.roundsWorked() == 0 || locks(note));
     Relaxation change =
         planned
             ? new Relaxation.FreePieces(List.of(piece), whole, bans)
@@ -76,14 +77,41 @@ final class NoteRelaxing implements Relaxing {
     PieceNote note = notes.get(index);
     Layout layout = Layout.of(brief.layout());
     NoteParts parts = NoteParts.of(layout, note, place -> place.name().equals(name));
-    PieceNote bare = new PieceNote(parts.chosen(), List.of(), PieceState.PLANNED, note.not());
+    // what is locked goes before what is worked
+    List<Optional<String>> worked =
+        note.roundsWorked() > 0 && locks(note) ? workedRounds(note) : List.of();
+    PieceNote bare =
+        new PieceNote(
+            parts.chosen(),
+            worked,
+            false,
+            PieceState.PLANNED,
+            worked.isEmpty() ? 0 : note.roundsWorked(),
+            note.not());
     if (parts.others().isEmpty()) {
       notes.set(index, bare);
     } else {
       notes.set(index, note.of(parts.others()));
-      bare.bansOnly().ifPresent(notes::add);
+      if (worked.isEmpty()) {
+        bare.bansOnly().ifPresent(notes::add);
+      } else {
+        notes.add(bare);
+      }
     }
     return brief.withPieces(notes);
+  }
+
+  /** Whether a note of worked rounds locks others too. */
+  private static boolean locks(PieceNote note) {
+    return !workedRounds(note).equals(note.rounds());
+  }
+
+  private static List<Optional<String>> workedRounds(PieceNote note) {
+    List<Optional<String>> rounds = new ArrayList<>(note.rounds());
+    for (int round = note.roundsWorked(); round < rounds.size(); round++) {
+      rounds.set(round, Optional.empty());
+    }
+    return rounds;
   }
 
   /** The brief without a note's bans in one of its selectors; the note keeps its place. */
@@ -93,7 +121,13 @@ final class NoteRelaxing implements Relaxing {
     Set<String> others = new LinkedHashSet<>(note.at());
     others.remove(selector);
     PieceNote lifted =
-        new PieceNote(List.of(selector), note.rounds(), note.fromBorder(), note.state(), Set.of());
+        new PieceNote(
+            List.of(selector),
+            note.rounds(),
+            note.fromBorder(),
+            note.state(),
+            note.roundsWorked(),
+            Set.of());
     if (others.isEmpty()) {
       notes.set(index, lifted);
     } else {

@@ -80,10 +80,10 @@ public sealed interface Relaxation {
   }
 
   /**
-   * A finished piece is worked anew.
+   * A piece that is finished or begun is worked anew.
    *
    * @param piece index of the piece
-   * @param state whether it is made or joined, and has to be taken out
+   * @param state how far it has come; a joined one has to be taken out
    * @param whole whether the note speaks of no other piece
    * @param bans whether the note also bans yarns
    */

@@ -31,6 +31,14 @@ interface Relaxing {
    */
   List<Ladder> ladders(Blanket blanket, BriefLine line);
 
+  /** Changes of a line by itself: all but what to buy and how many rows, which are of the whole. */
+  static List<Ladder> ofLine(Blanket blanket, BriefLine line) {
+    return ALL.stream()
+        .filter(each -> !(each instanceof StockRelaxing || each instanceof SizeRelaxing))
+        .flatMap(each -> each.ladders(blanket, line).stream())
+        .toList();
+  }
+
   /** All changes of a line that are known. */
   static List<Ladder> all(Blanket blanket, BriefLine line) {
     return ALL.stream().flatMap(each -> each.ladders(blanket, line).stream()).toList();

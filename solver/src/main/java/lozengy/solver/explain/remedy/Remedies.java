@@ -37,9 +37,6 @@ public final class Remedies {
   /** Remedies told at most. */
   private static final int MOST_REMEDIES = 8;
 
-  /** Other yarns named that would do as well. */
-  private static final int MOST_OTHERS = 6;
-
   private final ConsistencyOracle settling;
   private final ExplainOptions options;
   private final LaterCauses beside;
@@ -81,19 +78,16 @@ public final class Remedies {
 
   private List<Remedy> search(Blanket blanket, List<Cause> causes, List<Move> made) {
     List<Remedy> found = new ArrayList<>();
-    List<BriefLine> shared = shared(causes);
-    if (shared.stream().anyMatch(line -> line.path().inItem("yarns"))) {
+    Optional<BriefLine> stock = stock(causes);
+    if (stock.isPresent()) {
       bought(blanket, made).ifPresent(found::add);
+      for (Ladder ladder : new SizeRelaxing().ladders(blanket, stock.get())) {
+        climbed(blanket, ladder, made).ifPresent(found::add);
+      }
     }
-    boolean sized = false;
-    for (BriefLine line : shared) {
-      for (Relaxing relaxing : Relaxing.ALL) {
-        boolean once = relaxing instanceof SizeRelaxing;
-        boolean skip = relaxing instanceof StockRelaxing || once && sized;
-        for (Ladder ladder : skip ? List.<Ladder>of() : relaxing.ladders(blanket, line)) {
-          climbed(blanket, ladder, made).ifPresent(found::add);
-          sized |= once;
-        }
+    for (BriefLine line : shared(causes)) {
+      for (Ladder ladder : Relaxing.ofLine(blanket, line)) {
+        climbed(blanket, ladder, made).ifPresent(found::add);
       }
     }
     if (!found.isEmpty() || made.size() >= MOST_STEPS || stopped()) {
@@ -131,6 +125,15 @@ public final class Remedies {
     return stopped;
   }
 
+  /** The first stock that they rest on, where each cause rests on a stock. */
+  private static Optional<BriefLine> stock(List<Cause> causes) {
+    return causes.stream().allMatch(cause -> !cause.stocks().isEmpty())
+        ? causes.get(0).conflict().lines().stream()
+            .filter(line -> line.path().inItem("yarns"))
+            .findFirst()
+        : Optional.empty();
+  }
+
   /** The lines that all causes rest on. */
   private static List<BriefLine> shared(List<Cause> causes) {
     List<BriefLine> shared = new ArrayList<>(causes.get(0).conflict().lines());
@@ -150,38 +153,22 @@ public final class Remedies {
   }
 
   private Optional<Remedy> bought(Blanket blanket, List<Move> made) {
-    Balls balls = new Balls(blanket, settling);
-    Optional<Balls.Bought> bought = stopped() ? Optional.empty() : balls.find();
+    Optional<Balls.Bought> bought =
+        stopped() ? Optional.empty() : new Buyer(blanket, settling).bought();
     if (bought.isEmpty()) {
       return Optional.empty();
     }
-    List<Move> moves = new ArrayList<>(made);
     int[] counts = bought.get().balls();
     List<Move> buys =
         IntStream.range(0, counts.length)
             .filter(yarn -> counts[yarn] > 0)
             .mapToObj(yarn -> StockRelaxing.move(blanket, yarn, counts[yarn]))
             .toList();
+    List<Move> moves = new ArrayList<>(made);
     moves.addAll(buys);
     boolean fewest = bought.get().fewest() && bought.get().count() > 1;
-    List<Integer> others = buys.size() == 1 ? others(blanket, balls, counts) : List.of();
-    Proved proof = new Proved(fewest, false, others);
+    Proved proof = new Proved(fewest, false, OtherShades.of(blanket, settling, bought.get()));
     return Optional.of(remedy(moves, proof, changed(blanket, buys), bought.get().witness()));
-  }
-
-  /** Other yarns of which as many balls would do. */
-  private List<Integer> others(Blanket blanket, Balls balls, int[] counts) {
-    int chosen = IntStream.range(0, counts.length).filter(y -> counts[y] > 0).findFirst().orElse(0);
-    List<Integer> others = new ArrayList<>();
-    for (int yarn = 0; yarn < counts.length && others.size() < MOST_OTHERS; yarn++) {
-      int[] instead = new int[counts.length];
-      instead[yarn] = counts[chosen];
-      boolean sameTone = blanket.tone(yarn) == blanket.tone(chosen);
-      if (yarn != chosen && sameTone && !stopped() && balls.does(instead)) {
-        others.add(yarn);
-      }
-    }
-    return others;
   }
 
   /** The mildest rung of a ladder that makes the brief fit. */

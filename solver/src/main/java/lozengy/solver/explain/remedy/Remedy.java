@@ -35,9 +35,9 @@ public record Remedy(List<Step> steps, int upset, Proved proof, Brief brief, Seq
    *
    * @param fewestBalls whether no fewer balls do
    * @param mildest whether less of the change does not do
-   * @param orElse other yarns of which as many balls would do, by index
+   * @param instead other yarns of which as many balls would do, by the yarns that are bought
    */
-  public record Proved(boolean fewestBalls, boolean mildest, List<Integer> orElse) {
+  public record Proved(boolean fewestBalls, boolean mildest, List<Instead> instead) {
 
     /** Nothing. */
     static final Proved NOTHING = new Proved(false, false, List.of());
@@ -47,10 +47,32 @@ public record Remedy(List<Step> steps, int upset, Proved proof, Brief brief, Seq
      *
      * @param fewestBalls whether no fewer balls do
      * @param mildest whether less of the change does not do
-     * @param orElse other yarns of which as many balls would do, by index
+     * @param instead other yarns of which as many balls would do, by the yarns that are bought
      */
     public Proved {
-      orElse = List.copyOf(orElse);
+      instead = List.copyOf(instead);
+    }
+  }
+
+  /**
+   * Yarns of which as many balls would do as of one that is bought; each was tried.
+   *
+   * @param yarn index of the yarn that is bought
+   * @param yarns indices of the others
+   * @param mixed whether as many balls do in any mixture of all of them, the one that is bought
+   *     included; not looked at where there are many mixtures
+   */
+  public record Instead(int yarn, List<Integer> yarns, boolean mixed) {
+
+    /**
+     * Copies the list.
+     *
+     * @param yarn index of the yarn that is bought
+     * @param yarns indices of the others
+     * @param mixed whether as many balls do in any mixture of all of them
+     */
+    public Instead {
+      yarns = List.copyOf(yarns);
     }
   }
 

@@ -22,7 +22,7 @@ final class StockRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (!line.path().inItem("yarns")) {
+    if (!line.path().inItem("yarns") || blanket.yarn(Relaxing.index(line)).gone()) {
       return List.of();
     }
     int yarn = Relaxing.index(line);
@@ -85,11 +85,7 @@ final class StockRelaxing implements Relaxing {
     if (old.counted().isPresent()) {
       Counted counted = old.counted().get();
       YarnAmount left = new YarnAmount.Length(old.stockMillimetres() + more);
-      yarns.set(
-          yarn,
-          old.withCount(
-              Optional.of(
-                  new Counted(left, counted.made(), counted.joined(), counted.edgedPercent()))));
+      yarns.set(yarn, old.withCount(Optional.of(counted.withLeft(left))));
     } else {
       boolean inBalls = old.ball().isPresent();
       Optional<YarnAmount> left =

@@ -75,6 +75,7 @@ class RelaxingTest {
                 RuleId.BORDERS,
                 RuleId.ZONES,
                 RuleId.APART,
+                RuleId.LOTS,
                 RuleId.COUNTS)),
         seen.toString());
   }

@@ -5,22 +5,15 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 
 /**
- * What stood in an arrangement before its last mark, so that the mark can be taken back.
+ * What stood in an arrangement before a mark.
  *
  * @param brief the brief, with what it noted of the pieces
  * @param sequences every piece's yarns
  * @param bound the bound
  * @param solved how the arrangement was found
  */
-public record LastMark(
+public record Before(
     Brief brief,
     Sequences sequences,
     Optional<Arrangement.Bound> bound,
-    Optional<Arrangement.Solved> solved) {
-
-  /** {@return the same with nothing proved} */
-  LastMark unproved() {
-    return new LastMark(
-        brief, sequences, Optional.empty(), solved.map(Arrangement.Solved::unproved));
-  }
-}
+    Optional<Arrangement.Solved> solved) {}

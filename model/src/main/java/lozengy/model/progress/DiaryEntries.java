@@ -1,0 +1,71 @@
+package lozengy.model.progress;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import lozengy.model.arrangement.Diary;
+import lozengy.model.arrangement.Reversal;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.PilePlacement;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PartWorked;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.GroupedNames;
+
+/** Writes down in a diary what a mark has come to. */
+final class DiaryEntries {
+
+  private DiaryEntries() {}
+
+  static Diary.Entry of(
+      Blanket before, Sequences planned, Marked marked, Mark mark, Reversal reversal) {
+    Blanket now = marked.blanket();
+    Map<Integer, List<Integer>> parts = new TreeMap<>();
+    for (int piece : marked.states()) {
+      if (now.partWorked(piece)) {
+        parts.computeIfAbsent(now.roundsWorked(piece), r -> new ArrayList<>()).add(piece);
+      }
+    }
+    List<Integer> givenUp =
+        marked.states().stream().filter(piece -> now.roundsWorked(piece) == 0).toList();
+    PilePlacement laidBefore = PilePlacement.of(before, planned);
+    PilePlacement laid = PilePlacement.of(now, marked.sequences());
+    return new Diary.Entry(
+        mark.on().map(Mark.Day::day),
+        names(now, givenUp),
+        parts.entrySet().stream()
+            .map(part -> new PartWorked(part.getKey(), names(now, part.getValue())))
+            .toList(),
+        names(now, in(now, marked.states(), PieceState.MADE)),
+        names(now, in(now, marked.states(), PieceState.JOINED)),
+        names(now, marked.yarns()),
+        mark.counts().stream()
+            .map(
+                count ->
+                    new Diary.YarnEvent(
+                        Diary.YarnEvent.What.COUNTED, count.code(), Optional.of(count.left())))
+            .toList(),
+        finished(now, laid) - finished(before, laidBefore),
+        rounds(now, laid) - rounds(before, laidBefore),
+        Optional.of(reversal));
+  }
+
+  private static List<Integer> in(Blanket blanket, List<Integer> pieces, PieceState state) {
+    return pieces.stream().filter(piece -> blanket.state(piece) == state).toList();
+  }
+
+  private static List<String> names(Blanket blanket, List<Integer> pieces) {
+    return GroupedNames.of(blanket.layout(), pieces.stream().map(blanket::place).toList());
+  }
+
+  private static int finished(Blanket blanket, PilePlacement laid) {
+    return (int) IntStream.range(0, blanket.pieceCount()).filter(laid::worked).count();
+  }
+
+  private static int rounds(Blanket blanket, PilePlacement laid) {
+    return IntStream.range(0, blanket.pieceCount()).map(laid::roundsWorked).sum();
+  }
+}

@@ -1,0 +1,90 @@
+package lozengy.model.yarn;
+
+import java.util.ArrayList;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.PilePlacement;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Pairs;
+
+/**
+ * How much of one yarn is worked already, and how much is still to be worked; joining and edging
+ * included. Rounds count as worked as far as their pieces have come, and in pieces from the pile;
+ * seams between joined pieces, the outline as far as a count says so.
+ *
+ * @param workedMillimetres length in mm that is worked, before a count or since
+ * @param toWorkMillimetres length in mm that is still to be worked
+ * @param atHandMillimetres length in mm at hand now: the stock less what was worked since it was
+ *     counted; below 0 where more was worked than there was
+ */
+public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHandMillimetres) {
+
+  /**
+   * The work in every yarn; O(rounds).
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds; open rounds take none
+   * @return one for each yarn, in the brief's order
+   */
+  public static List<YarnWork> of(Blanket blanket, Sequences sequences) {
+    long[] worked = new long[blanket.yarnCount()];
+    long[] toWork = new long[worked.length];
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = 0; round < sequences.rounds(piece); round++) {
+        int yarn = sequences.yarn(piece, round);
+        if (yarn != Sequences.OPEN) {
+          long[] sums = round < laid.roundsWorked(piece) ? worked : toWork;
+          sums[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
+        }
+      }
+    }
+    int seams = blanket.layout().seams().size();
+    long openSeams = blanket.joiningMillimetres(seams - joinedSeams(blanket));
+    blanket
+        .brief()
+        .joining()
+        .ifPresent(
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              toWork[yarn] += openSeams;
+              worked[yarn] += blanket.joiningMillimetres(seams) - openSeams;
+            });
+    long openEdge = blanket.edgingMillimetres();
+    blanket
+        .brief()
+        .edging()
+        .ifPresent(
+            use -> {
+              int yarn = blanket.yarnIndex(use.yarn());
+              toWork[yarn] += openEdge;
+              worked[yarn] += blanket.wholeEdgingMillimetres() - openEdge;
+            });
+    long[] used = blanket.usedMillimetres(sequences);
+    List<YarnWork> work = new ArrayList<>();
+    for (int yarn = 0; yarn < used.length; yarn++) {
+      // what counts against the stock and is not to be worked was worked since the stock was told
+      long atHand = blanket.stockMillimetres(yarn) - (used[yarn] - toWork[yarn]);
+      work.add(new YarnWork(worked[yarn], toWork[yarn], atHand));
+    }
+    return work;
+  }
+
+  private static int joinedSeams(Blanket blanket) {
+    Pairs seams = blanket.layout().seams();
+    int joined = 0;
+    for (int seam = 0; seam < seams.size(); seam++) {
+      boolean both =
+          blanket.state(seams.first()[seam]) == PieceState.JOINED
+              && blanket.state(seams.second()[seam]) == PieceState.JOINED;
+      joined += both ? 1 : 0;
+    }
+    return joined;
+  }
+
+  /** {@return what will be left over in mm; below 0 where the yarn runs out} */
+  public long leftMillimetres() {
+    return atHandMillimetres - toWorkMillimetres;
+  }
+}
