@@ -20,7 +20,7 @@ import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.report.Chart;
 import lozengy.report.ChartOptions;
-import lozengy.report.SolveText;
+import lozengy.report.solve.SolveText;
 import lozengy.solver.alternatives.Alternatives;
 
 /**

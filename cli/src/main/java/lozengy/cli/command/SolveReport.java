@@ -9,7 +9,7 @@ import lozengy.cli.process.ExitCode;
 import lozengy.cli.process.Terminal;
 import lozengy.model.blanket.Blanket;
 import lozengy.report.Json;
-import lozengy.report.SolveText;
+import lozengy.report.solve.SolveText;
 import lozengy.solver.SolveResult;
 
 /**

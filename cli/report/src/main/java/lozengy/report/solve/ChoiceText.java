@@ -1,4 +1,4 @@
-package lozengy.report.compare;
+package lozengy.report.solve;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.solve;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -7,7 +7,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.report.compare.ChoiceText;
+import lozengy.report.Json;
+import lozengy.report.MoreToFind;
+import lozengy.report.ReasonData;
+import lozengy.report.ReplanComparison;
+import lozengy.report.ReplanData;
+import lozengy.report.ReplanText;
+import lozengy.report.Summary;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
 import lozengy.solver.SolveResult.Unsettled;
