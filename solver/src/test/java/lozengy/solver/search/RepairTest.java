@@ -68,7 +68,7 @@ class RepairTest {
       int[] start = new CountPlan(problem.get(), new Draws(seed)).deal(100).clone();
       walker.restart(start.clone());
       walker.changeOnly(some);
-      double step = problem.get().stepCost();
+      double step = problem.get().prices().step();
       walker.beginLeg(step * 20, step, 600);
       walker.walk(600);
       int[] now = walker.state().yarn;
