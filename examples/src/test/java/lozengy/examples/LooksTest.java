@@ -36,6 +36,7 @@ class LooksTest {
         "borders",
         "chessboard",
         "calm",
+        "flowing",
         "apart",
         "counts",
         "scattered",
@@ -149,6 +150,14 @@ class LooksTest {
     double calm = meanSeamDifference(solved("calm"));
     double lively = meanSeamDifference(solved("apart"));
     assertTrue(calm < 0.7 * lively, calm + " against " + lively);
+  }
+
+  @Test
+  void aFlowingBlanketIsCalmBetweenPiecesAndLivelyWithinThem() {
+    double between = meanSeamDifference(solved("flowing"));
+    double within = meanStepDifference(solved("flowing"));
+    assertTrue(between < 0.7 * meanSeamDifference(solved("apart")), "between " + between);
+    assertTrue(within > meanStepDifference(solved("apart")), "within " + within);
   }
 
   @Test
@@ -266,6 +275,19 @@ class LooksTest {
 
   private static String border(Arrangement arrangement, int piece) {
     return arrangement.blanket().yarn(arrangement.sequences().border(piece)).code();
+  }
+
+  private static double meanStepDifference(Arrangement arrangement) {
+    double sum = 0;
+    int steps = 0;
+    for (int piece = 0; piece < arrangement.sequences().pieces(); piece++) {
+      int[] yarns = arrangement.sequences().of(piece);
+      for (int round = 1; round < yarns.length; round++) {
+        sum += arrangement.blanket().difference(yarns[round - 1], yarns[round]);
+        steps++;
+      }
+    }
+    return sum / steps;
   }
 
   private static double meanSeamDifference(Arrangement arrangement) {

@@ -145,7 +145,8 @@ public final class RandomLooks {
       look = look.withSymmetry(Symmetry.values()[random.nextInt(Symmetry.values().length)]);
     }
     if (chance(0.3)) {
-      look = look.withContrast(chance(0.5) ? Look.CALM : random.nextInt(101));
+      double between = contrast();
+      look = look.withContrast(between, chance(0.5) ? between : contrast());
     }
     if (chance(0.25)) {
       String first = code();
@@ -168,6 +169,10 @@ public final class RandomLooks {
       look = look.withCounts(counts());
     }
     return look;
+  }
+
+  private double contrast() {
+    return chance(0.5) ? Look.CALM : random.nextInt(101);
   }
 
   private List<Look.Zone> zones() {

@@ -9,6 +9,7 @@ import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.Literal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,7 +22,11 @@ import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Stages;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Rules;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
@@ -155,6 +160,26 @@ class PeerModelsTest {
     double score = total(made.blanket(), made.planted());
     assertEquals(score, cpSatTotal(made.blanket(), made.planted()).orElseThrow(), CLOSE);
     assertEquals(score, chocoTotal(made.blanket(), made.planted()).orElseThrow(), CLOSE_FOR_CHOCO);
+  }
+
+  @Test
+  void whatRoundsSideBySideLoseIsTheScores() {
+    PlantedBrief made = PlantedBrief.of(BriefSet.named("cushion"));
+    Brief brief =
+        made.blanket()
+            .brief()
+            .withLook(Look.NONE.withContrast(Look.CALM, 80))
+            .withPrefer(
+                new Preferences(
+                    Map.of(
+                        Part.CONTRAST, 1.0,
+                        Part.CONTRAST_BETWEEN, 3.0,
+                        Part.CONTRAST_WITHIN, 2.0,
+                        Part.COLOUR_VISION, 1.0)));
+    Blanket asked = Blanket.of(brief);
+    double score = total(asked, made.planted());
+    assertEquals(score, cpSatTotal(asked, made.planted()).orElseThrow(), CLOSE);
+    assertEquals(score, chocoTotal(asked, made.planted()).orElseThrow(), CLOSE_FOR_CHOCO);
   }
 
   private static void assertRefused(Blanket blanket, Sequences wrong, RuleId rule) {

@@ -151,8 +151,12 @@ final class MarkOptions {
                 made, joined, planned, rounds, steps, worked, left, bought, added, lots, gone,
                 uncounted)
             .anyMatch(list -> !list.isEmpty())
-        || edged != null
-        || on != null;
+        || edged != null;
+  }
+
+  /** Whether a day is given. */
+  boolean dated() {
+    return on != null;
   }
 
   /** Whether a list is to come from standard input. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToIntFunction;
 import lozengy.model.brief.Look;
 import lozengy.model.layout.Layout;
@@ -121,32 +120,11 @@ public final class ReadyLook {
    * contrast wanted, 0 to 1, 1 - |contrast - t| / max(t, 1 - t)} Where nothing is said of contrast
    * it is the contrast itself.
    *
+   * @param onSeams whether they are borders on a seam, rather than rounds of one piece
    * @param contrast contrast of the two, 0 to 1
    */
-  public double wanted(double contrast) {
-    double target = look.contrast() / Look.LIVELY;
+  public double wanted(boolean onSeams, double contrast) {
+    double target = look.contrast().wanted(onSeams) / Look.LIVELY;
     return target == 1 ? contrast : 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
-  }
-
-  /**
-   * That neighbours may match by design, in words; empty where the look gives no borders.
-   *
-   * @return such as {@code All borders are MUD by design: neighbours with that border may match}
-   */
-  public Optional<String> givenBordersWords() {
-    List<String> codes = look.borders();
-    return switch (codes.size()) {
-      case 0 -> Optional.empty();
-      case 1 ->
-          Optional.of(
-              "All borders are "
-                  + codes.get(0)
-                  + " by design: where two of them meet it is no fault");
-      default ->
-          Optional.of(
-              "Borders alternate between "
-                  + String.join(" and ", codes)
-                  + " by design: where two of them meet it is no fault");
-    };
   }
 }

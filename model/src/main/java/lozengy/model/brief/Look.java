@@ -10,8 +10,7 @@ import java.util.OptionalInt;
  * What is silent here asks for nothing.
  *
  * @param symmetry how the blanket is the same as its own image
- * @param contrast the contrast wanted of borders on a seam and of rounds side by side, 0 (calm) to
- *     100 (lively) percent of what counts as full; {@link #LIVELY} where nothing is said
+ * @param contrast the contrast wanted of borders on a seam and of rounds side by side
  * @param borders codes of the yarns that all borders take: none for any, one for a fixed border,
  *     two that alternate like the squares of a chessboard
  * @param zones where only some yarns may lie
@@ -22,7 +21,7 @@ import java.util.OptionalInt;
  */
 public record Look(
     Symmetry symmetry,
-    double contrast,
+    Contrast contrast,
     List<String> borders,
     List<Zone> zones,
     List<Pair> apart,
@@ -40,13 +39,44 @@ public record Look(
   public static final Look NONE =
       new Look(
           Symmetry.NONE,
-          LIVELY,
+          new Contrast(LIVELY, LIVELY),
           List.of(),
           List.of(),
           List.of(),
           List.of(),
           Optional.empty(),
           Optional.empty());
+
+  /**
+   * The contrast wanted, in percent of what counts as full: 0 (calm) to 100 (lively).
+   *
+   * @param between of two borders on a seam; {@link #LIVELY} where nothing is said
+   * @param within of two rounds side by side in a piece; {@link #LIVELY} where nothing is said
+   */
+  public record Contrast(double between, double within) {
+
+    /**
+     * Checks the ranges.
+     *
+     * @param between of two borders on a seam
+     * @param within of two rounds side by side in a piece
+     * @throws IllegalArgumentException if one is not 0 to 100
+     */
+    public Contrast {
+      if (!(between >= 0 && between <= 100 && within >= 0 && within <= 100)) {
+        throw new IllegalArgumentException("contrast must be 0 to 100");
+      }
+    }
+
+    /**
+     * {@return what is wanted of one of the two}
+     *
+     * @param onSeams whether of borders on a seam, rather than of rounds in a piece
+     */
+    public double wanted(boolean onSeams) {
+      return onSeams ? between : within;
+    }
+  }
 
   /**
    * Where only some yarns may lie.
@@ -147,19 +177,13 @@ public record Look(
     public Count with(int least, OptionalInt most) {
       return new Count(yarn, where, least, most);
     }
-
-    /** {@return what is counted, in words, such as {@code of triangles have MUD in the border}} */
-    public String words() {
-      return "of %s have %s in %s".formatted(where.atWords(), yarn, where.someRoundWords());
-    }
   }
 
   /**
    * Checks the ranges and copies the lists.
    *
    * @param symmetry how the blanket is the same as its own image
-   * @param contrast the contrast wanted of borders on a seam and of rounds side by side, 0 (calm)
-   *     to 100 (lively) percent of what counts as full; {@link #LIVELY} where nothing is said
+   * @param contrast the contrast wanted of borders on a seam and of rounds side by side
    * @param borders codes of the yarns that all borders take: none for any, one for a fixed border,
    *     two that alternate like the squares of a chessboard
    * @param zones where only some yarns may lie
@@ -167,13 +191,9 @@ public record Look(
    * @param counts how many pieces show a yarn, at least or at most
    * @param fade yarns in an order along a direction, where asked for
    * @param order whether borders come again regularly, where anything is asked
-   * @throws IllegalArgumentException if contrast is not 0 to 100, or more than two borders are
-   *     named
+   * @throws IllegalArgumentException if more than two borders are named
    */
   public Look {
-    if (!(contrast >= 0 && contrast <= 100)) {
-      throw new IllegalArgumentException("contrast must be 0 to 100");
-    }
     if (borders.size() > 2) {
       throw new IllegalArgumentException("at most two borders alternate");
     }
@@ -204,9 +224,11 @@ public record Look(
   /**
    * {@return this look with another contrast}
    *
-   * @param other what stands in its place
+   * @param between of borders on a seam, 0 to 100
+   * @param within of rounds side by side in a piece, 0 to 100
    */
-  public Look withContrast(double other) {
+  public Look withContrast(double between, double within) {
+    Contrast other = new Contrast(between, within);
     return new Look(symmetry, other, borders, zones, apart, counts, fade, order);
   }
 

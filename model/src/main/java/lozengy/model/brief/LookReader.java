@@ -50,7 +50,7 @@ final class LookReader {
     Look look =
         new Look(
             of.get("symmetry").flatMap(s -> s.word(SYMMETRIES)).orElse(Symmetry.NONE),
-            of.get("contrast").flatMap(LookReader::contrast).orElse(Look.LIVELY),
+            of.get("contrast").flatMap(LookReader::contrast).orElse(Look.NONE.contrast()),
             of.get("borders").map(LookReader::borders).orElse(List.of()),
             of.get("zones").map(LookReader::zones).orElse(List.of()),
             of.get("apart").map(LookReader::apart).orElse(List.of()),
@@ -61,7 +61,18 @@ final class LookReader {
     return look;
   }
 
-  private static Optional<Double> contrast(Located located) {
+  private static Optional<Look.Contrast> contrast(Located located) {
+    if (!(located.node() instanceof Node.Mapping)) {
+      return liveliness(located).map(both -> new Look.Contrast(both, both));
+    }
+    Fields of = located.fields().orElseThrow();
+    double between = of.get("between").flatMap(LookReader::liveliness).orElse(Look.LIVELY);
+    double within = of.get("within").flatMap(LookReader::liveliness).orElse(Look.LIVELY);
+    of.tellUnknown();
+    return Optional.of(new Look.Contrast(between, within));
+  }
+
+  private static Optional<Double> liveliness(Located located) {
     if (located.node() instanceof Node.Scalar scalar) {
       if (scalar.text().equals("calm")) {
         return Optional.of(Look.CALM);

@@ -24,9 +24,7 @@ final class LookWriter {
     if (look.symmetry() != Symmetry.NONE) {
       json.field("symmetry").text(look.symmetry().word());
     }
-    if (look.contrast() != Look.LIVELY) {
-      json.field("contrast").number(look.contrast());
-    }
+    contrast(look.contrast());
     if (!look.borders().isEmpty()) {
       json.field("borders");
       codes(look.borders());
@@ -80,6 +78,17 @@ final class LookWriter {
       json.field("order").text(look.order().get().word());
     }
     json.endMapping();
+  }
+
+  private void contrast(Look.Contrast contrast) throws IOException {
+    if (contrast.between() != contrast.within()) {
+      json.field("contrast").mapping();
+      json.field("between").number(contrast.between());
+      json.field("within").number(contrast.within());
+      json.endMapping();
+    } else if (contrast.between() != Look.LIVELY) {
+      json.field("contrast").number(contrast.between());
+    }
   }
 
   private void count(Look.Count count) throws IOException {

@@ -22,7 +22,11 @@ public enum Part {
   /** How well yarns follow their order along the direction of a fade. */
   FADE,
   /** How regularly, or how little so, borders come again. */
-  ORDER;
+  ORDER,
+  /** The contrast of borders on a seam alone. */
+  CONTRAST_BETWEEN,
+  /** The contrast of rounds beside each other alone. */
+  CONTRAST_WITHIN;
 
   /** The parts that make up the total: all but {@link #KEEP}, which is told beside it. */
   public static final List<Part> OF_TOTAL =
@@ -30,7 +34,7 @@ public enum Part {
 
   /** {@return whether the part is scored only where a brief gives it a weight above 0} */
   public boolean onlyIfAsked() {
-    return this == COLOUR_VISION || this == FADE || this == ORDER;
+    return Preferences.DEFAULT.weight(this) == 0;
   }
 
   /** {@return the word used in files and on the terminal} */

@@ -12,22 +12,21 @@ import java.util.Map;
  */
 public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
 
+  private static final Map<Part, Double> SILENT =
+      Map.of(
+          Part.BALANCE, 3.0,
+          Part.SPREAD, 3.0,
+          Part.CONTRAST, 1.0,
+          Part.VARIETY, 1.0,
+          Part.LEEWAY, 1.0,
+          Part.KEEP, 3.0);
+
   /** What weighs where a brief says nothing. */
-  public static final Preferences DEFAULT =
-      new Preferences(
-          Map.of(
-              Part.BALANCE, 3.0,
-              Part.SPREAD, 3.0,
-              Part.CONTRAST, 1.0,
-              Part.VARIETY, 1.0,
-              Part.LEEWAY, 1.0,
-              Part.KEEP, 3.0,
-              Part.COLOUR_VISION, 0.0,
-              Part.FADE, 0.0,
-              Part.ORDER, 0.0));
+  public static final Preferences DEFAULT = new Preferences(Map.of());
 
   /**
-   * Copies the weights; a part that is missing takes its default.
+   * Copies the weights; a part that is missing takes its default. Contrast as one has none where it
+   * is weighed between pieces or within them.
    *
    * @param weights weight of each part, 0 or more; 0 leaves it out; holds all parts
    * @param words the parts whose weight was given in words, with the word; its number is the weight
@@ -36,7 +35,7 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
   public Preferences {
     Map<Part, Double> all = new EnumMap<>(Part.class);
     for (Part part : Part.values()) {
-      Double weight = weights.containsKey(part) ? weights.get(part) : DEFAULT.weights.get(part);
+      Double weight = weights.containsKey(part) ? weights.get(part) : silent(part, weights);
       if (!(weight >= 0 && Double.isFinite(weight))) {
         throw new IllegalArgumentException("the weight of " + part.word() + " must be 0 or more");
       }
@@ -53,6 +52,15 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
           }
         });
     words = Collections.unmodifiableMap(said);
+  }
+
+  private static double silent(Part part, Map<Part, Double> said) {
+    boolean apart =
+        part == Part.CONTRAST
+            && said.getOrDefault(Part.CONTRAST_BETWEEN, 0.0)
+                    + said.getOrDefault(Part.CONTRAST_WITHIN, 0.0)
+                > 0;
+    return apart ? 0 : SILENT.getOrDefault(part, 0.0);
   }
 
   /**

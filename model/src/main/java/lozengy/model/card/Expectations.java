@@ -53,10 +53,12 @@ final class Expectations {
     Map<Part, Chance> exact = new EnumMap<>(Part.class);
     exact.put(Part.BALANCE, Chance.exact(figures.get(Part.BALANCE)));
     exact.put(Part.SPREAD, Chance.exact(all.spread()));
-    exact.put(Part.CONTRAST, Chance.exact(all.contrast()));
+    all.putContrast(exact);
     if (figures.containsKey(Part.COLOUR_VISION)) {
-      exact.put(Part.COLOUR_VISION, Chance.exact(all.colourVision()));
+      PairValue toldApart = (a, b) -> ColourVisionSeams.toldApart(blanket, a, b);
+      exact.put(Part.COLOUR_VISION, Chance.exact(100 * all.seam(toldApart)));
     }
+    exact.keySet().retainAll(figures.keySet());
     earlier.ifPresent(before -> exact.put(Part.KEEP, Chance.exact(all.keep(before))));
     return exact;
   }
@@ -70,31 +72,34 @@ final class Expectations {
     return norm == 0 ? 100 : 100 * (1 - expected / norm);
   }
 
-  private double contrast() {
-    PairValue contrast = (a, b) -> Scorer.contrast(blanket, a, b);
+  private void putContrast(Map<Part, Chance> exact) {
     double steps = 0;
     double sum = 0;
     for (int layer = 0; layer + 1 < layers.size(); layer++) {
       LayerCard outer = layers.get(layer);
       LayerCard inner = layers.get(layer + 1);
       double pairs = (double) outer.pieces() * inner.pieces();
-      sum += inner.pieces() * sum(outer.counts(), inner.counts(), contrast) / pairs;
+      sum += inner.pieces() * sum(outer.counts(), inner.counts(), contrast(false)) / pairs;
       steps += inner.pieces();
     }
+    double within = steps == 0 ? 1 : sum / steps;
+    double between = seam(contrast(true));
     boolean seams = Scorer.countedSeams(blanket).size() > 0;
-    double ofSteps = steps == 0 ? 0 : sum / steps;
-    double ofSeams = seams ? seam(contrast) : 0;
-    int means = (steps == 0 ? 0 : 1) + (seams ? 1 : 0);
-    return means == 0 ? 100 : 100 * (ofSteps + ofSeams) / means;
+    double both = steps == 0 ? between : seams ? (between + within) / 2 : within;
+    exact.put(Part.CONTRAST, Chance.exact(100 * both));
+    exact.put(Part.CONTRAST_BETWEEN, Chance.exact(100 * between));
+    exact.put(Part.CONTRAST_WITHIN, Chance.exact(100 * within));
   }
 
-  private double colourVision() {
-    return Scorer.countedSeams(blanket).size() == 0
-        ? 100
-        : 100 * seam((a, b) -> ColourVisionSeams.toldApart(blanket, a, b));
+  private PairValue contrast(boolean onSeams) {
+    return (a, b) -> Scorer.contrast(blanket, onSeams, a, b);
   }
 
+  /** The mean over seams, 1 where none counts. */
   private double seam(PairValue value) {
+    if (Scorer.countedSeams(blanket).size() == 0) {
+      return 1;
+    }
     LayerCard border = layers.get(0);
     double pairs = (double) border.pieces() * (border.pieces() - 1);
     double sum = sum(border.counts(), border.counts(), value);

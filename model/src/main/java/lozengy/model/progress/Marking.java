@@ -179,7 +179,7 @@ public final class Marking {
                   "Its first "
                       + Words.count(worked, "round")
                       + (worked == 1 ? " is" : " are")
-                      + "; mark more with --rounds, or leave it out with ~"));
+                      + "; mark more as worked, or leave it out with ~"));
           return;
         }
         try {

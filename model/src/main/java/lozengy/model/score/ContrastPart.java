@@ -13,40 +13,43 @@ import lozengy.model.layout.Pairs;
  * Contrast: how well borders stand apart on the seams, and rounds side by side within the pieces. A
  * pair of yarns counts {@link Scorer#contrast}, and the figure is 100 x the mean of the mean over
  * all seams and the mean over all adjacent rounds; where there are none of one, the other alone;
- * 100 where there are none at all. Seams are left out where the look gives the borders. O(pieces x
- * rounds + seams).
+ * 100 where there are none at all. Between pieces alone it is the mean over seams, within them that
+ * over adjacent rounds. Seams are left out where the look gives the borders. O(pieces x rounds +
+ * seams).
  */
 final class ContrastPart implements ScorePart {
 
+  private final Part part;
   private final Blanket blanket;
   private final Sequences sequences;
   private final Pairs seams;
   private final int steps;
   private final int means;
 
-  ContrastPart(Blanket blanket, Sequences sequences) {
+  ContrastPart(Blanket blanket, Sequences sequences, Part part) {
+    this.part = part;
     this.blanket = blanket;
     this.sequences = sequences;
-    this.seams = Scorer.countedSeams(blanket);
-    this.steps = Scorer.steps(blanket);
+    this.seams = part == Part.CONTRAST_WITHIN ? Scorer.NO_SEAMS : Scorer.countedSeams(blanket);
+    this.steps = part == Part.CONTRAST_BETWEEN ? 0 : Scorer.steps(blanket);
     this.means = (seams.size() == 0 ? 0 : 1) + (steps == 0 ? 0 : 1);
   }
 
   @Override
   public Part part() {
-    return Part.CONTRAST;
+    return part;
   }
 
   @Override
   public double score() {
     double overSeams = 0;
     for (int seam = 0; seam < seams.size(); seam++) {
-      overSeams += contrast(border(seams.first()[seam]), border(seams.second()[seam]));
+      overSeams += contrast(true, border(seams.first()[seam]), border(seams.second()[seam]));
     }
     double overSteps = 0;
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 1; round < sequences.rounds(piece); round++) {
-        overSteps += contrast(sequences.yarn(piece, round - 1), sequences.yarn(piece, round));
+        overSteps += ofStep(piece, round);
       }
     }
     if (means == 0) {
@@ -63,8 +66,12 @@ final class ContrastPart implements ScorePart {
     return sequences.border(piece);
   }
 
-  private double contrast(int yarn, int other) {
-    return Scorer.contrast(blanket, yarn, other);
+  private double contrast(boolean onSeams, int yarn, int other) {
+    return Scorer.contrast(blanket, onSeams, yarn, other);
+  }
+
+  private double ofStep(int piece, int round) {
+    return contrast(false, sequences.yarn(piece, round - 1), sequences.yarn(piece, round));
   }
 
   @Override
@@ -73,14 +80,14 @@ final class ContrastPart implements ScorePart {
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
       int second = seams.second()[seam];
-      double lost = 1 - contrast(border(first), border(second));
+      double lost = 1 - contrast(true, border(first), border(second));
       if (lost > 0) {
         losses.add(seamLoss(100 * lost / seams.size() / means, first, second));
       }
     }
-    for (int piece = 0; piece < sequences.pieces(); piece++) {
+    for (int piece = 0; steps > 0 && piece < sequences.pieces(); piece++) {
       for (int round = 1; round < sequences.rounds(piece); round++) {
-        double lost = 1 - contrast(sequences.yarn(piece, round - 1), sequences.yarn(piece, round));
+        double lost = 1 - ofStep(piece, round);
         if (lost > 0) {
           losses.add(stepLoss(100 * lost / steps / means, piece, round));
         }
@@ -94,7 +101,7 @@ final class ContrastPart implements ScorePart {
         points,
         List.of(first, second),
         () ->
-            wrong()
+            wrong(true)
                 + " contrast on the seam of %s and %s: %s"
                     .formatted(
                         blanket.place(first).name(),
@@ -102,8 +109,8 @@ final class ContrastPart implements ScorePart {
                         beside(border(first), border(second))));
   }
 
-  private String wrong() {
-    double asked = blanket.brief().look().contrast();
+  private String wrong(boolean onSeams) {
+    double asked = blanket.brief().look().contrast().wanted(onSeams);
     return asked == Look.LIVELY ? "Low" : asked == Look.CALM ? "High" : "Other";
   }
 
@@ -112,7 +119,7 @@ final class ContrastPart implements ScorePart {
         points,
         List.of(piece),
         () ->
-            wrong()
+            wrong(false)
                 + " contrast within %s, %s: %s"
                     .formatted(
                         blanket.place(piece).name(),

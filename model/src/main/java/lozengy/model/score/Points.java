@@ -1,6 +1,7 @@
 package lozengy.model.score;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
@@ -85,8 +86,14 @@ public final class Points {
     this.expected = SpreadPart.expected(blanket, targets);
     this.seams = Scorer.countedSeams(blanket).size();
     this.steps = Scorer.steps(blanket);
-    addPairs(Part.CONTRAST, seams, steps, (a, b) -> Scorer.contrast(blanket, a, b));
-    addPairs(Part.COLOUR_VISION, seams, 0, (a, b) -> ColourVisionSeams.toldApart(blanket, a, b));
+    Value onSeams = (a, b) -> Scorer.contrast(blanket, true, a, b);
+    Value inPieces = (a, b) -> Scorer.contrast(blanket, false, a, b);
+    int means = seams > 0 && steps > 0 ? 2 : 1;
+    addPairs(true, whole(Part.CONTRAST) / means, onSeams);
+    addPairs(false, whole(Part.CONTRAST) / means, inPieces);
+    addPairs(true, whole(Part.COLOUR_VISION), (a, b) -> ColourVisionSeams.toldApart(blanket, a, b));
+    addPairs(true, whole(Part.CONTRAST_BETWEEN), onSeams);
+    addPairs(false, whole(Part.CONTRAST_WITHIN), inPieces);
     this.changed =
         earlier.map(before -> each(Part.KEEP, Keep.counted(blanket, before))).orElse(0.0);
     this.fade = whole(Part.FADE) > 0 ? FadeMeasure.of(blanket) : Optional.empty();
@@ -113,14 +120,11 @@ public final class Points {
     return new Points(blanket, earlier);
   }
 
-  /** A part that is the mean of what pairs of rounds count: over seams, over steps, or of both. */
-  private void addPairs(Part part, int ofSeams, int ofSteps, Value value) {
-    int means = ofSeams > 0 && ofSteps > 0 ? 2 : 1;
-    if (ofSeams > 0 && whole(part) > 0) {
-      pairs.add(new Pair(true, whole(part) / means / ofSeams, value));
-    }
-    if (ofSteps > 0 && whole(part) > 0) {
-      pairs.add(new Pair(false, whole(part) / means / ofSteps, value));
+  /** A mean of what pairs of rounds count, over all seams or over all rounds side by side. */
+  private void addPairs(boolean onSeams, double ofMean, Value value) {
+    int count = onSeams ? seams : steps;
+    if (ofMean > 0 && count > 0) {
+      pairs.add(new Pair(onSeams, ofMean / count, value));
     }
   }
 
@@ -189,7 +193,7 @@ public final class Points {
 
   /** {@return what parts that weigh say of two rounds side by side} */
   public List<Pair> pairs() {
-    return pairs;
+    return Collections.unmodifiableList(pairs);
   }
 
   /**

@@ -30,7 +30,7 @@ public final class Scorer {
    */
   public static final double TOLD_APART = 5;
 
-  private static final Pairs NO_SEAMS = new Pairs(new int[0], new int[0]);
+  static final Pairs NO_SEAMS = new Pairs(new int[0], new int[0]);
 
   private Scorer() {}
 
@@ -55,11 +55,14 @@ public final class Scorer {
    * CIEDE2000 difference by {@link #FULL_CONTRAST}, at most 1, where it wants a lively blanket}
    *
    * @param blanket the blanket
+   * @param onSeams whether they are borders on a seam, rather than rounds of one piece
    * @param yarn the yarn's index, from 0
    * @param other the other yarn's index, from 0
    */
-  public static double contrast(Blanket blanket, int yarn, int other) {
-    return blanket.look().wanted(Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
+  public static double contrast(Blanket blanket, boolean onSeams, int yarn, int other) {
+    return blanket
+        .look()
+        .wanted(onSeams, Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
   }
 
   /**
@@ -134,7 +137,7 @@ public final class Scorer {
     List<ScorePart> parts = new ArrayList<>();
     parts.add(new BalancePart(blanket, sequences, targets));
     parts.add(new SpreadPart(blanket, sequences, targets));
-    parts.add(new ContrastPart(blanket, sequences));
+    parts.add(new ContrastPart(blanket, sequences, Part.CONTRAST));
     parts.add(new VarietyPart(blanket, sequences));
     parts.add(new LeewayPart(blanket, sequences));
     if (asked(blanket, Part.COLOUR_VISION)) {
@@ -145,6 +148,11 @@ public final class Scorer {
     }
     if (asked(blanket, Part.ORDER)) {
       parts.add(new OrderPart(blanket, sequences));
+    }
+    for (Part part : List.of(Part.CONTRAST_BETWEEN, Part.CONTRAST_WITHIN)) {
+      if (asked(blanket, part)) {
+        parts.add(new ContrastPart(blanket, sequences, part));
+      }
     }
     return parts;
   }

@@ -67,7 +67,7 @@ class EveryFieldTest {
       joining: { yarn: MUD, metres-per-metre: 3 }
       edging: { yarn: PEA, metres-per-metre: 5 }
       rules: { min-contrast: 3, within-piece: all-differ, copies: 2, keep-back: 5 % }
-      prefer: { balance: 3, spread: 3, contrast: 1, variety: 1, leeway: 1, keep: 3, colour-vision: 1 }
+      prefer: { balance: 3, spread: 3, contrast: 1, variety: 1, leeway: 1, keep: 3, colour-vision: 1, contrast-between: 1, contrast-within: 1 }
       pieces:
         - { at: r1c1, rounds: [FOA, REE, MUD], state: joined }
         - { at: top-left, rounds: [SAM], state: made }

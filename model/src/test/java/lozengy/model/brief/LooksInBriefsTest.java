@@ -58,7 +58,7 @@ class LooksInBriefsTest {
     Brief brief = brief(text);
     Look look = brief.look();
     assertEquals(Symmetry.LEFT_RIGHT, look.symmetry());
-    assertEquals(Look.CALM, look.contrast());
+    assertEquals(new Look.Contrast(Look.CALM, Look.CALM), look.contrast());
     assertEquals(new Where(List.of("row2"), List.of(1, Where.BORDER)), look.zones().get(1).where());
     assertEquals(Where.BORDERS, look.zones().get(2).where());
     assertEquals(List.of(new Look.Pair("MUD", "FOA")), look.apart());
@@ -100,6 +100,40 @@ class LooksInBriefsTest {
     assertEquals(
         List.of("12 look.order: \"neat\" is not known here. Write scattered or ordered"),
         mistakes("look: { order: neat }\n"));
+  }
+
+  @Test
+  void contrastIsReadWeighedAndWrittenApart() {
+    Brief apart =
+        brief(
+            PLAIN
+                + """
+                look: { contrast: { between: calm, within: 70 } }
+                prefer: { contrast-between: high, contrast-within: 2 }
+                """);
+    assertEquals(new Look.Contrast(Look.CALM, 70), apart.look().contrast());
+    assertEquals(9, apart.prefer().weight(Part.CONTRAST_BETWEEN));
+    assertEquals(2, apart.prefer().weight(Part.CONTRAST_WITHIN));
+    assertEquals(0, apart.prefer().weight(Part.CONTRAST));
+    Brief half = brief(PLAIN + "look: { contrast: { within: calm } }");
+    assertEquals(new Look.Contrast(Look.LIVELY, Look.CALM), half.look().contrast());
+    assertEquals(Preferences.DEFAULT, half.prefer());
+    Brief both = brief(PLAIN + "prefer: { contrast: 1, contrast-within: 2 }");
+    assertEquals(1, both.prefer().weight(Part.CONTRAST));
+    Brief off = brief(PLAIN + "prefer: { contrast-within: off }");
+    assertEquals(1, off.prefer().weight(Part.CONTRAST));
+    for (Brief each : List.of(apart, half, both, off)) {
+      String written = BriefWriter.text(each);
+      assertEquals(List.of(), Schemas.briefFaults(SourceText.of("b.json", written)));
+      assertEquals(each, BriefReader.read(SourceText.of("b.json", written)));
+    }
+    assertEquals(
+        List.of(
+            "12 look.contrast.between: \"loud\" is not a number. Write calm or lively, or give a"
+                + " number of percent from 0 to 100",
+            "12 look.contrast.beside: The field \"beside\" is not known here. Its fields are"
+                + " between and within"),
+        mistakes("look: { contrast: { between: loud, beside: calm } }\n"));
   }
 
   @Test

@@ -33,7 +33,8 @@ class ScoreCardTest {
         .motif(PieceKind.SIDE_TRIANGLE, 2)
         .motif(PieceKind.CORNER_TRIANGLE, 1)
         .rules(0, WithinPiece.FREE, OptionalInt.empty(), 0)
-        .prefer(Map.of(Part.COLOUR_VISION, 1.0))
+        .prefer(
+            Map.of(Part.COLOUR_VISION, 1.0, Part.CONTRAST_BETWEEN, 1.0, Part.CONTRAST_WITHIN, 1.0))
         .build();
   }
 
@@ -62,7 +63,7 @@ class ScoreCardTest {
     Map<Part, Chance> drawn =
         new EnumMap<>(Shuffles.scores(blanket, sequences, earlier, seed, SHUFFLES).parts());
     drawn.put(Part.SPREAD, uncutSpread(blanket, sequences, seed));
-    assertEquals(5, exact.size());
+    assertEquals(7, exact.size());
     exact.forEach(
         (part, chance) -> {
           Chance mean = drawn.get(part);

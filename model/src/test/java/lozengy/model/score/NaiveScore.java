@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Deficiency;
@@ -34,7 +35,11 @@ final class NaiveScore {
     Map<Part, Double> parts = new EnumMap<>(Part.class);
     parts.put(Part.SPREAD, spread());
     parts.put(Part.BALANCE, balance());
-    parts.put(Part.CONTRAST, contrast());
+    parts.put(Part.CONTRAST, contrast(true, true));
+    if (blanket.brief().prefer().weight(Part.CONTRAST_BETWEEN) > 0) {
+      parts.put(Part.CONTRAST_BETWEEN, contrast(true, false));
+      parts.put(Part.CONTRAST_WITHIN, contrast(false, true));
+    }
     parts.put(Part.VARIETY, variety());
     parts.put(Part.LEEWAY, leeway());
     earlier.ifPresent(before -> parts.put(Part.KEEP, keep(before)));
@@ -117,21 +122,29 @@ final class NaiveScore {
     return sum / weights;
   }
 
-  private double contrast() {
+  private double wanted(double wanted, int yarn, int other) {
+    double contrast = Math.min(1, blanket.difference(yarn, other) / 40);
+    double target = wanted / 100;
+    return 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
+  }
+
+  private double contrast(boolean between, boolean within) {
+    Look.Contrast look = blanket.brief().look().contrast();
     Moments seams = new Moments();
     Moments steps = new Moments();
     for (int a = 0; a < blanket.pieceCount(); a++) {
       for (int b = 0; b < a; b++) {
         if (pairWeight(blanket, a, b) == 4) {
-          seams.add(Math.min(1, blanket.difference(yarn(a, 0), yarn(b, 0)) / 40));
+          seams.add(wanted(look.between(), yarn(a, 0), yarn(b, 0)));
         }
       }
       int[] yarns = sequences.of(a);
       for (int round = 0; round + 1 < yarns.length; round++) {
-        steps.add(Math.min(1, blanket.difference(yarns[round], yarns[round + 1]) / 40));
+        steps.add(wanted(look.within(), yarns[round], yarns[round + 1]));
       }
     }
-    List<Moments> means = List.of(seams, steps);
+    List<Moments> means =
+        between && within ? List.of(seams, steps) : List.of(between ? seams : steps);
     return means.stream()
         .filter(moments -> moments.count() > 0)
         .mapToDouble(moments -> 100 * moments.mean())

@@ -8,6 +8,7 @@ import java.util.Random;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.colour.Tone;
@@ -61,11 +62,20 @@ final class Samples {
         yarn ->
             builder.yarn(
                 yarn.code(), yarn.code(), yarn.colour(), yarn.stockMillimetres(), yarn.share()));
-    return builder
-        .prefer(Map.of(Part.COLOUR_VISION, 2.0))
-        .joining("Y0", 2)
-        .piece("r1c1", PieceState.PLANNED, "Y3", null, "Y2", null)
-        .build();
+    Blanket blanket =
+        builder
+            .prefer(
+                Map.of(
+                    Part.COLOUR_VISION, 2.0,
+                    Part.CONTRAST, 1.0,
+                    Part.CONTRAST_BETWEEN, 1.5,
+                    Part.CONTRAST_WITHIN, 0.5))
+            .joining("Y0", 2)
+            .piece("r1c1", PieceState.PLANNED, "Y3", null, "Y2", null)
+            .build();
+    double[] wanted = {Look.LIVELY, Look.CALM, 30};
+    Look look = Look.NONE.withContrast(wanted[random.nextInt(3)], wanted[random.nextInt(3)]);
+    return Blanket.of(blanket.brief().withLook(look));
   }
 
   /** Complete sequences, any yarn anywhere. */

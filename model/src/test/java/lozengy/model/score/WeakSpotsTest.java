@@ -10,6 +10,7 @@ import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
@@ -103,6 +104,32 @@ class WeakSpotsTest {
         words(within));
     assertEquals(List.of(1), within.get(0).pieces());
     assertEquals(25, within.get(0).points(), 1e-9);
+  }
+
+  @Test
+  void tellsContrastBetweenAndWithinPiecesApart() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(2, 1)
+            .yarn("BLA", "Coal", "#000000")
+            .yarn("SND", "Sand", "#d9c9a3")
+            .motif(PieceKind.SQUARE, 2);
+    Blanket plain =
+        builder.prefer(Map.of(Part.CONTRAST_BETWEEN, 3.0, Part.CONTRAST_WITHIN, 1.0)).build();
+    Blanket blanket =
+        Blanket.of(plain.brief().withLook(Look.NONE.withContrast(Look.CALM, Look.LIVELY)));
+    Sequences sequences = BlanketBuilder.sequences(blanket, "BLA,BLA BLA,SND");
+    List<WeakSpot> found =
+        WeakSpots.of(blanket, sequences, 100).stream()
+            .filter(spot -> spot.words().contains("contrast"))
+            .toList();
+    assertEquals(
+        List.of(
+            "High contrast on the seam of r1c1 and r1c2: Coal beside Sand, 82.4 (CIEDE2000) apart",
+            "Low contrast within r1c1, rounds 1 and 2: Coal beside Coal, 0.0 (CIEDE2000) apart"),
+        words(found));
+    // of weights 3 + 3 + 1 + 1 + 3 + 1: the whole of the one, half of the other
+    assertEquals(100.0 * 3 / 12, found.get(0).points(), 1e-9);
+    assertEquals(50.0 / 12, found.get(1).points(), 1e-9);
   }
 
   @Test

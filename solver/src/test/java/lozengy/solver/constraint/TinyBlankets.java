@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Round;
@@ -61,7 +62,9 @@ public final class TinyBlankets {
     rules(builder);
     builder.prefer(weights());
     notes(builder, size, squareRounds);
-    return builder.build();
+    Look look =
+        chance(0.5) ? Look.NONE : Look.NONE.withContrast(random.nextInt(101), random.nextInt(101));
+    return Blanket.of(builder.build().brief().withLook(look));
   }
 
   private Map<Part, Double> weights() {
