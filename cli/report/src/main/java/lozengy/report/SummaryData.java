@@ -76,7 +76,7 @@ final class SummaryData {
     data.put("span_cm", number(fit.spanCm()));
     data.put("triangle_percent", number(fit.trianglePercent()));
     data.put("outline_percent", number(fit.outlinePercent()));
-    data.put("words", fit.words());
+    data.put("words", BlanketWords.edge(fit));
     return data;
   }
 

@@ -68,8 +68,8 @@ final class SummaryText {
             + " m, outline "
             + Figures.fixed(measures.outlineLengthCm() / 100, 2)
             + " m");
-    blanket.look().givenBordersWords().ifPresent(words -> paragraph("", words));
-    blanket.edgeFit().ifPresent(fit -> paragraph("", fit.words()));
+    BlanketWords.givenBorders(blanket).ifPresent(words -> paragraph("", words));
+    blanket.edgeFit().ifPresent(fit -> paragraph("", BlanketWords.edge(fit)));
   }
 
   private String states() {

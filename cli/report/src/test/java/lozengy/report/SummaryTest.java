@@ -74,7 +74,7 @@ class SummaryTest {
   void tellsHowTheEdgeFits() {
     Blanket blanket = THROW.blanket();
     EdgeFit fit = blanket.edgeFit().orElseThrow();
-    assertTrue(unwrapped(LINES).contains(fit.words()));
+    assertTrue(unwrapped(LINES).contains(BlanketWords.edge(fit)));
     // 13.5 cm against 14.142 cm
     assertTrue(unwrapped(LINES).contains("draws in by 4.5 %"));
   }

@@ -101,8 +101,12 @@ final class MarkOptions {
   boolean any() {
     return Stream.of(made, joined, planned, rounds, steps, worked, left)
             .anyMatch(list -> !list.isEmpty())
-        || edged != null
-        || on != null;
+        || edged != null;
+  }
+
+  /** Whether a day is given. */
+  boolean dated() {
+    return on != null;
   }
 
   /** Whether a list is to come from standard input. */

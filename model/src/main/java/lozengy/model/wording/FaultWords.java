@@ -205,10 +205,10 @@ public final class FaultWords {
     return "%d of %s %s %s in %s, and %s are asked for"
         .formatted(
             fault.pieces().size(),
-            count.where().where().atWords(),
+            WhereWords.at(count.where().where()),
             fault.pieces().size() == 1 ? "has" : "have",
             yarn(fault, 0),
-            count.where().where().someRoundWords(),
+            WhereWords.someRound(count.where().where()),
             count.least().isPresent()
                 ? "at least " + count.least().getAsInt()
                 : "at most " + count.most().orElseThrow());

@@ -9,6 +9,7 @@ import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.Subject;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.wording.WhereWords;
 
 /** What lines of a brief ask for, each in a clause. */
 final class SubjectWords implements Subject.Cases<String> {
@@ -107,7 +108,7 @@ final class SubjectWords implements Subject.Cases<String> {
   public String zone(Subject.Zone subject) {
     return "%s of %s: only %s"
         .formatted(
-            subject.zone().where().roundsWords(),
+            WhereWords.rounds(subject.zone().where()),
             String.join(", ", subject.zone().where().at()),
             String.join(", ", subject.zone().only()));
   }
@@ -175,7 +176,7 @@ final class SubjectWords implements Subject.Cases<String> {
         subject.least()
             ? "at least " + subject.count().atLeast()
             : "at most " + subject.count().atMost().orElseThrow();
-    return least + " " + subject.count().words();
+    return least + " " + WhereWords.of(subject.count());
   }
 
   @Override
