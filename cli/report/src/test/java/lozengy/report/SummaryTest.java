@@ -17,6 +17,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
+import lozengy.model.layout.Pairs;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
@@ -253,6 +254,14 @@ class SummaryTest {
           worked[yarns[round]] += blanket.needMillimetres(blanket.kind(piece), round, yarns[round]);
         }
       }
+    }
+    Pairs seams = blanket.layout().seams();
+    for (int seam = 0; seam < seams.size(); seam++) {
+      boolean joined =
+          blanket.state(seams.first()[seam]) == PieceState.JOINED
+              && blanket.state(seams.second()[seam]) == PieceState.JOINED;
+      // 67.2 m along 192 seams
+      worked[blanket.yarnIndex("MUD")] += joined ? 350 : 0;
     }
     return worked;
   }
