@@ -168,6 +168,7 @@ class LivesTest {
         List.of(),
         List.of(),
         Optional.empty(),
+        List.of(),
         Optional.empty());
   }
 
@@ -219,6 +220,7 @@ class LivesTest {
             List.of(),
             List.of(),
             Optional.empty(),
+            List.of(),
             Optional.empty());
     if (any) {
       mark(mark);
