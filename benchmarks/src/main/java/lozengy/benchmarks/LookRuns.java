@@ -167,8 +167,8 @@ final class LookRuns implements Callable<Integer> {
 
   /** Pairs with rounds of other pieces that a change of a free round has to look at, on average. */
   private static double pairsPerRound(Problem problem) {
-    int[] light = problem.pairs().lightStart();
-    int[] seams = problem.pairs().seamStart();
+    int[] light = problem.costs().pairs().lightStart();
+    int[] seams = problem.costs().pairs().seamStart();
     long pairs = 0;
     for (int slot : problem.slots().free()) {
       pairs += light[slot + 1] - light[slot] + seams[slot + 1] - seams[slot];

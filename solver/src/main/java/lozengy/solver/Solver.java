@@ -232,7 +232,7 @@ public final class Solver {
       return Optional.empty();
     }
     return SolveResult.Unsettled.of(
-        running.apart().getAsLong() / problem.unitsPerPoint(),
+        running.apart().getAsLong() / problem.prices().unitsPerPoint(),
         arrangement.bound().orElseThrow().total() - arrangement.score().total(),
         budget.spent());
   }
@@ -247,7 +247,7 @@ public final class Solver {
       tell(problem);
     }
     double proved = objective(proving.bound());
-    return (long) ((100 - proved + COST_ROUNDING) * problem.unitsPerPoint());
+    return (long) ((100 - proved + COST_ROUNDING) * problem.prices().unitsPerPoint());
   }
 
   /** What a bound leaves to what is maximised. */
@@ -264,7 +264,8 @@ public final class Solver {
   private void tell(Problem problem) {
     long best = running.bestCost();
     double proved = proving != null && proving.done() ? objective(proving.bound()) : 100;
-    double score = best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.unitsPerPoint();
+    double score =
+        best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.prices().unitsPerPoint();
     options
         .listener()
         .progress(

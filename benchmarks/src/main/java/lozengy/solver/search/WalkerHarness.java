@@ -30,7 +30,7 @@ public final class WalkerHarness {
    * @param moves how many moves it will have at most
    */
   public void hold(double steps, long moves) {
-    double temperature = steps * problem.stepCost();
+    double temperature = steps * problem.prices().step();
     walker.beginLeg(temperature, temperature, moves);
   }
 

@@ -3,12 +3,15 @@ package lozengy.report;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -86,5 +89,53 @@ public final class BlanketWords {
 
   private static String use(String what, YarnUse use, long millimetres) {
     return what + " " + Figures.metres(millimetres) + " m of " + use.yarn();
+  }
+
+  /**
+   * That neighbours may match by design, in words; empty where the look gives no borders.
+   *
+   * @return such as {@code All borders are MUD by design: where two of them meet it is no fault}
+   */
+  public static Optional<String> givenBorders(Blanket blanket) {
+    List<String> codes = blanket.brief().look().borders();
+    return switch (codes.size()) {
+      case 0 -> Optional.empty();
+      case 1 ->
+          Optional.of(
+              "All borders are "
+                  + codes.get(0)
+                  + " by design: where two of them meet it is no fault");
+      default ->
+          Optional.of(
+              "Borders alternate between "
+                  + String.join(" and ", codes)
+                  + " by design: where two of them meet it is no fault");
+    };
+  }
+
+  /** How a side triangle, as measured, fits its place. */
+  public static String edge(EdgeFit fit) {
+    String compared =
+        String.format(
+            Locale.ROOT,
+            "The side triangle's long edge measures %s; on point beside a %s square it spans %s",
+            Units.cmInWords(fit.measuredCm()),
+            Units.cmInWords(fit.sideCm()),
+            Units.cmInWords(fit.spanCm()));
+    if (fit.fits()) {
+      return compared + ", so the edge lies flat.";
+    }
+    boolean shorter = fit.measuredCm() < fit.spanCm();
+    return String.format(
+        Locale.ROOT,
+        "%s, so the edge %s by %.1f %%. Over %d side triangles the outline comes out %s %s, or"
+            + " %.1f %%.",
+        compared,
+        shorter ? "draws in" : "ruffles",
+        Math.abs(fit.trianglePercent()),
+        fit.triangles(),
+        Units.cmInWords(Math.abs(fit.outlineChangeCm())),
+        shorter ? "shorter" : "longer",
+        Math.abs(fit.outlinePercent()));
   }
 }

@@ -68,8 +68,8 @@ final class SummaryText {
             + " m, outline "
             + Figures.fixed(measures.outlineLengthCm() / 100, 2)
             + " m");
-    blanket.look().givenBordersWords().ifPresent(words -> paragraph("", words));
-    blanket.edgeFit().ifPresent(fit -> paragraph("", fit.words()));
+    BlanketWords.givenBorders(blanket).ifPresent(words -> paragraph("", words));
+    blanket.edgeFit().ifPresent(fit -> paragraph("", BlanketWords.edge(fit)));
   }
 
   private String states() {
@@ -171,7 +171,7 @@ final class SummaryText {
       if (begun) {
         row.add(Figures.metres(line.work().workedMillimetres()));
       }
-      row.add(Figures.metres(line.work().atHandMillimetres()));
+      row.add(line.atHandWords());
       row.add(Figures.metres(toWork));
       row.add(known(line.balls(toWork), 2));
       row.add(Figures.metres(left));

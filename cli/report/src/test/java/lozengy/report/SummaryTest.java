@@ -16,10 +16,12 @@ import java.util.regex.Pattern;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.layout.EdgeFit;
+import lozengy.model.layout.Pairs;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
@@ -72,7 +74,7 @@ class SummaryTest {
   void tellsHowTheEdgeFits() {
     Blanket blanket = THROW.blanket();
     EdgeFit fit = blanket.edgeFit().orElseThrow();
-    assertTrue(unwrapped(LINES).contains(fit.words()));
+    assertTrue(unwrapped(LINES).contains(BlanketWords.edge(fit)));
     // 13.5 cm against 14.142 cm
     assertTrue(unwrapped(LINES).contains("draws in by 4.5 %"));
   }
@@ -129,20 +131,23 @@ class SummaryTest {
   @Test
   void theYarnTableAddsUp() {
     Map<String, Long> used = used(THROW);
+    long[] workedByYarn = workedRounds(THROW);
     for (Yarn yarn : THROW.blanket().brief().yarns()) {
       long taken = used.get(yarn.code());
+      long worked = workedByYarn[THROW.blanket().yarnIndex(yarn.code())];
       long left = 360_000 - taken;
       String row =
           String.format(
               Locale.ROOT,
-              "%s %s %s 360.0 %.1f %.2f %.1f %.2f %.0f",
+              "%s %s %s %.1f %.1f %.1f %.2f %.1f %.0f",
               yarn.code(),
               yarn.name(),
               THROW.blanket().tone(THROW.blanket().yarnIndex(yarn.code())).word(),
-              taken / 1000.0,
-              taken / 120_000.0,
+              worked / 1000.0,
+              (360_000 - worked) / 1000.0,
+              (taken - worked) / 1000.0,
+              (taken - worked) / 120_000.0,
               left / 1000.0,
-              left / 120_000.0,
               left / 120_000.0 * 50);
       assertTrue(unwrapped(LINES).contains(row), row);
     }
@@ -234,6 +239,31 @@ class SummaryTest {
       assertEquals(BigDecimal.valueOf(360_000 - millimetres, 3), yarn.get("left_m"));
     }
     assertPlain(data);
+  }
+
+  /**
+   * By yarn, millimetres in made and joined pieces; no seam of the throw is joined at both ends.
+   */
+  private static long[] workedRounds(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
+    long[] worked = new long[blanket.yarnCount()];
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      int[] yarns = arrangement.sequences().of(piece);
+      for (int round = 0; round < yarns.length; round++) {
+        if (blanket.state(piece) != PieceState.PLANNED) {
+          worked[yarns[round]] += blanket.needMillimetres(blanket.kind(piece), round, yarns[round]);
+        }
+      }
+    }
+    Pairs seams = blanket.layout().seams();
+    for (int seam = 0; seam < seams.size(); seam++) {
+      boolean joined =
+          blanket.state(seams.first()[seam]) == PieceState.JOINED
+              && blanket.state(seams.second()[seam]) == PieceState.JOINED;
+      // 67.2 m along 192 seams
+      worked[blanket.yarnIndex("MUD")] += joined ? 350 : 0;
+    }
+    return worked;
   }
 
   private static void assertPlain(Object value) {

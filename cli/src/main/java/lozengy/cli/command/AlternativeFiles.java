@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.cli.file.FileNames;
 import lozengy.cli.process.Overtaken;
 import lozengy.cli.process.Refusal;
@@ -19,6 +20,7 @@ import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.report.Chart;
 import lozengy.report.ChartOptions;
+import lozengy.report.solve.SolveText;
 import lozengy.solver.alternatives.Alternatives;
 
 /**
@@ -138,9 +140,21 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
     return free.arrangement().orElseThrow().toString();
   }
 
-  /** Files of arrangements that none of those found replaced: they are from an earlier run. */
-  List<Path> leftFromBefore(int found) {
-    return IntStream.range(found, count).mapToObj(this::file).filter(Files::exists).toList();
+  /**
+   * Where everything is now.
+   *
+   * @param found how many arrangements were found
+   */
+  SolveText.Files written(int found) {
+    return new SolveText.Files(
+        first.arrangement(),
+        first.chart(),
+        files(1, found).toList(),
+        files(found, count).filter(Files::exists).toList());
+  }
+
+  private Stream<Path> files(int from, int to) {
+    return IntStream.range(from, to).mapToObj(this::file);
   }
 
   private static String chart(Arrangement arrangement) {

@@ -76,7 +76,7 @@ final class MarkCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (undo == options.any()) {
+    if (undo == options.any() || undo && options.dated()) {
       throw undo
           ? Refusal.of(
               "--undo",

@@ -24,6 +24,8 @@ import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.report.ReplanComparison;
+import lozengy.report.solve.ChoiceText;
+import lozengy.report.solve.SolveText;
 import lozengy.solver.ProgressListener;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solving;
@@ -157,14 +159,14 @@ final class SolveCommand implements Callable<Integer> {
       files.write(terminal, alternatives, arrangement);
       Optional<ReplanComparison> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
-      report.tellFound(
-          arrangement,
-          again,
-          alternatives.map(each -> new AlternativesReport(each, files)),
-          alternatives.isPresent() || stopped ? Optional.empty() : found.unsettled(),
-          source,
-          change.arguments(),
-          stopped);
+      SolveText.Found told =
+          new SolveText.Found(
+              arrangement,
+              again,
+              alternatives.map(each -> new ChoiceText(each, files.count(), files.withinPoints())),
+              alternatives.isPresent() || stopped ? Optional.empty() : found.unsettled(),
+              files.written(alternatives.map(each -> each.found().size()).orElse(1)));
+      report.tellFound(told, source, change.arguments(), stopped);
       return ExitCode.DONE.code();
     }
     return report.tellNotFound(task.blanket(), result).code();

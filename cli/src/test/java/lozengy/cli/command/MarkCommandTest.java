@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -17,6 +18,7 @@ import lozengy.cli.Run.Result;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.brief.PieceState;
+import lozengy.model.making.MakeList;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -137,7 +139,7 @@ class MarkCommandTest {
   }
 
   @Test
-  void theLastMarkIsTakenBackToTheLastByteAndOnlyThat() {
+  void marksAreTakenBackOneByOneToTheLastByte() {
     done(mark("--made", "row1"));
     String once = Briefs.text(file);
     done(mark("--joined", "r1c1", "--worked", "r1c1=..,BRO", "--left", "BRO=9 m"));
@@ -146,7 +148,9 @@ class MarkCommandTest {
 
     assertTrue(result.out().startsWith("The last mark is taken back.\n"), result.out());
     assertTrue(result.out().contains("Brown (BRO): as before the count, "), result.out());
-    assertEquals(withoutLastMark(once), Briefs.text(file));
+    assertEquals(once, Briefs.text(file));
+    done(mark("--undo"));
+    assertEquals(original, Briefs.text(file));
     Result again = mark("--undo");
     assertEquals(2, again.code());
     assertTrue(again.err().contains("There is no mark to take back"), again.err());
@@ -165,12 +169,6 @@ class MarkCommandTest {
     done(mark("--undo"));
 
     assertEquals(original, Briefs.text(file));
-  }
-
-  private static String withoutLastMark(String text) {
-    int start = text.indexOf("  \"last_mark\": {");
-    int end = text.indexOf("\n  },\n", start) + "\n  },\n".length();
-    return text.substring(0, start) + text.substring(end);
   }
 
   @Test
@@ -239,11 +237,22 @@ class MarkCommandTest {
         "--left=XXX=1g | --left XXX=1g: No yarn has the code \"XXX\"",
         "--edged=30 | --edged: The edging's yarn is not counted with it. Count what is left of NAV",
         "--edged=130 | --edged: 130.0. Give a number from 0 to 100",
+        "--rounds=r1c1 | --rounds r1c1: There is no =. Name pieces and a number, such as squares=2",
+        "--rounds=r1c1=two | --rounds r1c1=two: 'two' is no number of rounds. Give how many",
+        "--rounds=r1c1=6 | --rounds r1c1=6: r1c1 has no round 6. A square has 5 rounds; give 1 to 5",
+        "--rounds=r1c1=0 | --rounds r1c1=0: r1c1 has no round 0. A square has 5 rounds; give 1 to 5",
+        "--step=first | --step first: This names no step. Give a number, or a range such as 1-4",
+        "--step=999 | --step 999: The make list has no step 999. Its steps are 1 to ",
+        "--step=0 | --step 0: The make list has no step 0. Its steps are 1 to ",
+        "--step=3-1 | --step 3-1: Step 3 comes after step 1. Give the lower number first",
+        "--step=1=row9 | --step 1=row9: There is no piece \"row9\". The rows are row1 to row3",
+        "--made=all --on=2025-02-30 | --on 2025-02-30: This is no day. Give year, month and day, such",
+        "--made=all --on=9025-02-03 | --on 9025-02-03: That day is still to come. Today is ",
         "--edged=half | Invalid value for option '--edged': 'half' is not a number",
         "--undone | There is no option '--undone'. Perhaps '--undo' is meant."
       })
   void whatIsWrongIsToldAndTheFileLeftAlone(String option, String words) {
-    Result result = mark(option);
+    Result result = mark(option.split(" "));
 
     assertEquals(2, result.code(), result.err());
     assertTrue(result.err().startsWith("lozengy: " + words), result.err());
@@ -256,9 +265,8 @@ class MarkCommandTest {
 
     assertEquals(2, result.code());
     assertEquals(2, result.err().lines().count(), result.err());
-    Result json = mark("--made", "row1", "--joined", "r1c1", "--json");
+    Result json = mark("--made", "row1", "--joined", "row9", "--json");
     assertEquals("--joined", Parsed.of(json).at("error.mistakes[0].path"));
-    assertTrue(json.err().contains("r1c1 is named by --made too. Name it once"), json.err());
   }
 
   @Test
@@ -287,5 +295,98 @@ class MarkCommandTest {
     assertEquals(2, result.code());
     assertTrue(result.err().contains("This is a brief"), result.err());
     assertFalse(Run.of("mark", folder.resolve("no.json").toString(), "--undo").code() == 0);
+  }
+
+  @Test
+  void wherePiecesAreNamedMoreThanOnceTheFurthestCounts() {
+    Result result =
+        done(
+            mark("--planned", "all", "--rounds", "row1=2", "--made", "r1c1", "--joined", "strip1"));
+
+    assertEquals("r1c1", inState(PieceState.MADE));
+    assertEquals("top-left", inState(PieceState.JOINED));
+    assertTrue(
+        result
+            .out()
+            .contains(
+                "Named more than once, the furthest counts (joined over made, made over begun, begun"
+                    + " over planned): r1c1, r1c2 and top-left\n"),
+        result.out());
+    assertTrue(result.out().contains("Now worked to round 2: r1c2\n"), result.out());
+    assertTrue(
+        result.out().contains("1 made, 1 joined, 11 planned, 1 of them begun."), result.out());
+    assertEquals(0, Run.of("check", file).code());
+  }
+
+  @Test
+  void roundsAreWorkedFromTheCentreOutAndWithAllOfThemAPieceIsMade() {
+    Parsed json = Parsed.of(done(mark("--rounds", "squares=5", "--rounds", "top1=1", "--json")));
+
+    assertEquals("top1", json.at("rounds_worked[0].at"));
+    assertEquals(1, json.number("rounds_worked[0].to"));
+    assertEquals(1, json.number("pieces.part_worked"));
+    assertEquals(5, json.number("pieces.made"));
+    done(mark("--rounds", "r1c1=2"));
+    assertEquals("r1c2 r2c1 r3c1 r3c2", inState(PieceState.MADE));
+  }
+
+  @Test
+  void theStepsOfTheMakeListKeepTheirNumbersWhileTheyAreWorked() {
+    MakeList whole = MakeList.of(stated().scored());
+    done(mark("--step", "1-2"));
+    MakeList left = MakeList.of(stated().scored());
+
+    assertEquals(whole.steps(), left.steps());
+    assertEquals(whole.batches().subList(2, whole.steps()), left.batches());
+    int piece = left.batches().get(0).tasks().get(0).piece();
+    done(mark("--step", "3=" + stated().blanket().place(piece).name()));
+    List<MakeList.Task> tasks = new ArrayList<>(whole.batches().get(2).tasks());
+    tasks.removeIf(task -> task.piece() == piece);
+    List<MakeList.Batch> rest = MakeList.of(stated().scored()).batches();
+    assertEquals(tasks, rest.get(0).step() == 3 ? rest.get(0).tasks() : List.<MakeList.Task>of());
+    done(mark("--step", "1-" + whole.steps()));
+    assertEquals(13, inState(PieceState.MADE).split(" ").length);
+  }
+
+  @Test
+  void daysGoForward() {
+    done(mark("--made", "r1c1", "--on", "2025-03-02"));
+    String once = Briefs.text(file);
+    Result back = mark("--made", "r1c2", "--on", "2025-03-01");
+
+    assertEquals(2, back.code());
+    assertEquals(
+        "lozengy: --on 2025-03-01: 2025-03-01 is before the last mark, of 2025-03-02. Give"
+            + " 2025-03-02 or a later day\n",
+        back.err());
+    assertEquals(once, Briefs.text(file));
+    assertEquals(
+        "2025-03-02",
+        Parsed.of(done(mark("--made", "r1c2", "--on", "2025-03-02", "--json"))).at("on"));
+    LocalDate before = LocalDate.now();
+    done(mark("--made", "r2c1"));
+    LocalDate day = stated().diary().lastDay().orElseThrow();
+    assertTrue(!day.isBefore(before) && !day.isAfter(LocalDate.now()), day.toString());
+  }
+
+  @Test
+  void planningAgainKeepsTheDiaryAndWhatIsWorkedInPart() {
+    done(mark("--rounds", "squares=2", "--on", "2025-03-01"));
+    StatedArrangement begun = stated();
+    done(Run.of("solve", file, "--moves", Briefs.MOVES, "--threads", "1"));
+    file = folder.resolve("small-2.arrangement.json").toString();
+
+    StatedArrangement again = stated();
+    assertEquals(1, again.diary().entries().size());
+    for (int piece = 0; piece < 5; piece++) {
+      assertEquals(2, again.blanket().roundsWorked(piece));
+      for (int round = 0; round < 2; round++) {
+        assertEquals(begun.sequences().yarn(piece, round), again.sequences().yarn(piece, round));
+      }
+    }
+    assertTrue(
+        mark("--undo").err().contains("There is no mark to take back"), mark("--undo").err());
+    done(mark("--made", "r1c1"));
+    done(mark("--undo"));
   }
 }

@@ -61,11 +61,4 @@ public record Contradiction(
     pieces = List.copyOf(pieces);
     yarns = List.copyOf(yarns);
   }
-
-  /** {@return what is wrong, in words for a person} */
-  public String words() {
-    return stated
-        .map(said -> "The file states " + said + " for " + what + ", but it is " + right)
-        .orElse("The file states nothing for " + what + "; it is " + right);
-  }
 }

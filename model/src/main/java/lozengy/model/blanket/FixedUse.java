@@ -12,6 +12,8 @@ import lozengy.model.brief.Counted;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Measures;
@@ -26,6 +28,10 @@ import lozengy.model.unit.Ratio;
  * unless they were given up since.
  */
 final class FixedUse {
+
+  private static final YarnAmount NOTHING = new YarnAmount.Length(0);
+
+  private static final List<String> ALL = List.of("all");
 
   private static final BigDecimal HUNDRED = new BigDecimal(100);
 
@@ -93,7 +99,7 @@ final class FixedUse {
   private void settlePieces() {
     for (int yarn = 0; yarn < settled.length; yarn++) {
       int each = yarn;
-      brief.yarns().get(yarn).counted().ifPresent(counted -> settle(counted, each));
+      counted(brief.yarns().get(yarn)).ifPresent(counted -> settle(counted, each));
     }
   }
 
@@ -112,8 +118,8 @@ final class FixedUse {
   /** Settles what pieces on the pile hold of yarns that were counted since. */
   private void settle(PileEntry entry) {
     for (int round = 0; round < entry.rounds().size(); round++) {
-      if (entry.counted().contains(entry.rounds().get(round))) {
-        int yarn = yarns.index().get(entry.rounds().get(round));
+      int yarn = yarns.index().get(entry.rounds().get(round));
+      if (entry.counted().contains(entry.rounds().get(round)) || brief.yarns().get(yarn).gone()) {
         long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
         settled[yarn] += need * entry.count();
       }
@@ -163,7 +169,15 @@ final class FixedUse {
     return brief.yarns().stream()
         .filter(yarn -> yarn.code().equals(use.yarn()))
         .findFirst()
-        .flatMap(yarn -> yarn.counted());
+        .flatMap(FixedUse::counted);
+  }
+
+  /** What had been worked when a yarn was counted; of one that is gone, all that is. */
+  private static Optional<Counted> counted(Yarn yarn) {
+    return yarn.gone()
+        ? Optional.of(
+            new Counted(NOTHING, ALL, ALL, yarn.counted().map(Counted::edgedPercent).orElse(0.0)))
+        : yarn.counted();
   }
 
   private long settledSeams(Counted counted) {

@@ -1,10 +1,12 @@
 package lozengy.model.blanket;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
@@ -24,6 +26,7 @@ final class KnownPieces {
   private final Sequences locks;
   private final Sequences stated;
   private final Map<Integer, boolean[]> bans = new HashMap<>();
+  private final BitSet gone = new BitSet();
   private final ReadyLook look;
   private final Orbits orbits;
 
@@ -40,6 +43,9 @@ final class KnownPieces {
     this.roundsWorked = new int[states.length];
     this.locks = open;
     brief.pieces().forEach(this::addNote);
+    IntStream.range(0, brief.yarns().size())
+        .filter(yarn -> brief.yarns().get(yarn).gone())
+        .forEach(gone::set);
     this.look = new ReadyLook(brief.look(), layout, yarns.tones().length, yarns.index()::get);
     this.orbits = new Orbits(layout, brief.look().symmetry(), roundsWorked, this.locks);
     this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
@@ -120,10 +126,10 @@ final class KnownPieces {
     return stated;
   }
 
-  /** Whether a yarn is banned from a piece. */
+  /** Whether a yarn is banned from a piece, as one that is gone is from all. */
   boolean banned(int piece, int yarn) {
     boolean[] banned = bans.get(piece);
-    return banned != null && banned[yarn];
+    return gone.get(yarn) || banned != null && banned[yarn];
   }
 
   /** The look. */

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.ToIntFunction;
 import lozengy.model.brief.Look;
 import lozengy.model.layout.Layout;
@@ -127,27 +126,5 @@ public final class ReadyLook {
   public double wanted(boolean onSeams, double contrast) {
     double target = look.contrast().wanted(onSeams) / Look.LIVELY;
     return target == 1 ? contrast : 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
-  }
-
-  /**
-   * That neighbours may match by design, in words; empty where the look gives no borders.
-   *
-   * @return such as {@code All borders are MUD by design: neighbours with that border may match}
-   */
-  public Optional<String> givenBordersWords() {
-    List<String> codes = look.borders();
-    return switch (codes.size()) {
-      case 0 -> Optional.empty();
-      case 1 ->
-          Optional.of(
-              "All borders are "
-                  + codes.get(0)
-                  + " by design: where two of them meet it is no fault");
-      default ->
-          Optional.of(
-              "Borders alternate between "
-                  + String.join(" and ", codes)
-                  + " by design: where two of them meet it is no fault");
-    };
   }
 }

@@ -208,6 +208,9 @@ public final class BriefWriter {
     if (yarn.lotOf().isPresent()) {
       json.field("lot-of").text(yarn.lotOf().get());
     }
+    if (yarn.gone()) {
+      json.field("gone").flag(true);
+    }
     if (yarn.counted().isPresent()) {
       counted(yarn.counted().get());
     }

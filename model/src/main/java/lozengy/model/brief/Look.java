@@ -177,11 +177,6 @@ public record Look(
     public Count with(int least, OptionalInt most) {
       return new Count(yarn, where, least, most);
     }
-
-    /** {@return what is counted, in words, such as {@code of triangles have MUD in the border}} */
-    public String words() {
-      return "of %s have %s in %s".formatted(where.atWords(), yarn, where.someRoundWords());
-    }
   }
 
   /**

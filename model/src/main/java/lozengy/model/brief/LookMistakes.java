@@ -9,6 +9,7 @@ import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
@@ -217,7 +218,10 @@ final class LookMistakes {
       add(
           path.field("rounds"),
           MistakeCode.OUT_OF_RANGE.about(where.rounds(), null, null, "rounds"),
-          "None of these pieces has " + where.roundsWords(),
+          "None of these pieces has "
+              + Words.plural(where.rounds().size(), "round")
+              + " "
+              + String.join(" and ", where.rounds().stream().map(String::valueOf).toList()),
           "Count the rounds from 1 at the centre, or write border");
     }
   }

@@ -1,7 +1,6 @@
 package lozengy.model.brief;
 
 import java.util.List;
-import lozengy.model.input.Words;
 
 /**
  * The rounds of pieces that a wish speaks of.
@@ -41,29 +40,5 @@ public record Where(List<String> at, List<Integer> rounds) {
     return rounds.isEmpty()
         || rounds.contains(round + 1)
         || round == roundCount - 1 && rounds.contains(BORDER);
-  }
-
-  /** {@return the pieces in words, such as {@code all pieces} or {@code row1, top-left}} */
-  public String atWords() {
-    return String.join(
-        ", ", at.stream().map(name -> name.equals("all") ? "all pieces" : name).toList());
-  }
-
-  /** {@return one of the rounds in words, such as {@code the border} or {@code round 1 or 2}} */
-  public String someRoundWords() {
-    return rounds.isEmpty() ? "some round" : roundsWords(" or ");
-  }
-
-  /** {@return the rounds in words, such as {@code the border} or {@code rounds 1 and 2}} */
-  public String roundsWords() {
-    return rounds.isEmpty() ? "all rounds" : roundsWords(" and ");
-  }
-
-  private String roundsWords(String and) {
-    if (rounds.equals(List.of(BORDER))) {
-      return "the border";
-    }
-    List<String> words = rounds.stream().map(r -> r == BORDER ? "the border" : "" + r).toList();
-    return Words.plural(words.size(), "round") + " " + String.join(and, words);
   }
 }

@@ -4,6 +4,10 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Words;
 import lozengy.model.unit.Ratio;
 
 /**
@@ -20,6 +24,8 @@ import lozengy.model.unit.Ratio;
  * @param counted what was at hand when it was counted in the middle of the work, if it was; counts
  *     in place of {@code balls} and {@code left}
  * @param lotOf code of the yarn that it is another dye lot of, if it is one
+ * @param gone whether it is there no more, whatever was counted: nothing is at hand, and no round
+ *     that is still to be worked may take it
  */
 public record Yarn(
     String code,
@@ -31,7 +37,8 @@ public record Yarn(
     double share,
     Optional<Tone> statedTone,
     Optional<Counted> counted,
-    Optional<String> lotOf) {
+    Optional<String> lotOf,
+    boolean gone) {
 
   /**
    * Checks the numbers.
@@ -48,6 +55,8 @@ public record Yarn(
    * @param counted what was at hand when it was counted in the middle of the work, if it was;
    *     counts in place of {@code balls} and {@code left}
    * @param lotOf code of the yarn that it is another dye lot of, if it is one
+   * @param gone whether it is there no more, whatever was counted: nothing is at hand, and no round
+   *     that is still to be worked may take it
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
    *     are at hand but no put-up is stated
    */
@@ -80,7 +89,26 @@ public record Yarn(
         1,
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        false);
+  }
+
+  /**
+   * {@return a mistake if a text is no code of a yarn}
+   *
+   * @param text the text
+   * @param path where it stands
+   */
+  public static Optional<Mistake> notACode(String text, BriefPath path) {
+    return YarnReader.isCode(text)
+        ? Optional.empty()
+        : Optional.of(
+            new Mistake(
+                path,
+                0,
+                MistakeCode.MALFORMED.about(text),
+                Words.quoted(text) + " is not a yarn's code",
+                YarnReader.CODE_REMEDY));
   }
 
   /**
@@ -89,7 +117,8 @@ public record Yarn(
    * @param other its full name
    */
   public Yarn withName(String other) {
-    return new Yarn(code, other, colour, ball, balls, left, share, statedTone, counted, lotOf);
+    return new Yarn(
+        code, other, colour, ball, balls, left, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -98,7 +127,8 @@ public record Yarn(
    * @param other its put-up; empty where none is stated
    */
   public Yarn withBall(Optional<Ball> other) {
-    return new Yarn(code, name, colour, other, balls, left, share, statedTone, counted, lotOf);
+    return new Yarn(
+        code, name, colour, other, balls, left, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -107,7 +137,7 @@ public record Yarn(
    * @param other whole or part balls, 0 or more; above 0 a put-up is needed
    */
   public Yarn withBalls(double other) {
-    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted, lotOf);
+    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -116,7 +146,8 @@ public record Yarn(
    * @param other the loose yarn; empty for none
    */
   public Yarn withLeft(Optional<YarnAmount> other) {
-    return new Yarn(code, name, colour, ball, balls, other, share, statedTone, counted, lotOf);
+    return new Yarn(
+        code, name, colour, ball, balls, other, share, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -125,7 +156,7 @@ public record Yarn(
    * @param other how much of it is wanted against the other yarns, 0 or more
    */
   public Yarn withShare(double other) {
-    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf);
+    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf, gone);
   }
 
   /**
@@ -134,7 +165,7 @@ public record Yarn(
    * @param other code of the yarn that it is another dye lot of; empty for none
    */
   public Yarn withLotOf(Optional<String> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other);
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other, gone);
   }
 
   /**
@@ -143,7 +174,7 @@ public record Yarn(
    * @param other the tone; empty for the one by lightness
    */
   public Yarn withTone(Optional<Tone> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, other, counted, lotOf);
+    return new Yarn(code, name, colour, ball, balls, left, share, other, counted, lotOf, gone);
   }
 
   /**
@@ -152,11 +183,32 @@ public record Yarn(
    * @param other what was counted; empty for nothing
    */
   public Yarn withCount(Optional<Counted> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other, lotOf);
+    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other, lotOf, gone);
   }
 
-  /** {@return what is at hand, in mm: what was counted, or else balls and loose yarn} */
+  /**
+   * {@return this yarn, gone or there again}
+   *
+   * @param other whether it is gone
+   */
+  public Yarn withGone(boolean other) {
+    return new Yarn(
+        code, name, colour, ball, balls, left, share, statedTone, counted, lotOf, other);
+  }
+
+  /** {@return how much of it is wanted against the other yarns: its share, or 0 if it is gone} */
+  public double wanted() {
+    return gone ? 0 : share;
+  }
+
+  /**
+   * {@return what is at hand, in mm: what was counted, or else balls and loose yarn; nothing if it
+   * is gone}
+   */
   public Ratio stock() {
+    if (gone) {
+      return Ratio.of(BigDecimal.ZERO);
+    }
     Ball putUp = ball.orElse(null);
     if (counted.isPresent()) {
       return counted.get().left().millimetresIn(putUp);

@@ -20,6 +20,11 @@ final class YarnReader {
 
   private static final int MOST_CODE_CHARACTERS = 12;
   private static final int MOST_NAME_CHARACTERS = 100;
+
+  /** What a code is made of. */
+  static final String CODE_REMEDY =
+      "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores";
+
   private static final Srgb STOPGAP_COLOUR = new Srgb(128, 128, 128);
 
   // Ranges in which yarn is sold, widely; totals then fit a long on any layout. Ounces and yards
@@ -28,6 +33,8 @@ final class YarnReader {
   private static final Range BALL_OUNCES = range("0.05", 350, "ounces");
   private static final Range BALL_METRES = range("1", 100_000, "metres");
   private static final Range BALL_YARDS = range("1.1", 100_000, "yards");
+  private static final Map<String, Boolean> YES_OR_NO =
+      Words.meanings(new Boolean[] {true, false}, yes -> Boolean.toString(yes));
   private static final Map<String, Range> LEFT = new LinkedHashMap<>();
 
   static {
@@ -75,8 +82,9 @@ final class YarnReader {
             .orElse(1.0);
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
     Optional<String> lotOf = of.get("lot-of").flatMap(YarnReader::code);
+    boolean gone = of.get("gone").flatMap(g -> g.word(YES_OR_NO)).orElse(false);
     of.tellUnknown();
-    if (balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
+    if (!gone && balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
       of.lacks(
           "balls",
           "The yarn does not say what is at hand of it",
@@ -105,7 +113,8 @@ final class YarnReader {
         share,
         tone,
         counted,
-        lotOf);
+        lotOf,
+        gone);
   }
 
   /** An amount of loose yarn. */
@@ -127,14 +136,20 @@ final class YarnReader {
   /** A code, as written: a code such as {@code 101} or {@code NO} is a text all the same. */
   static Optional<String> code(Located located) {
     Optional<String> code = located.text(MOST_CODE_CHARACTERS);
-    if (code.isPresent() && !code.get().codePoints().allMatch(YarnReader::fitForCode)) {
+    if (code.isPresent() && !isCode(code.get())) {
       located.wrong(
           MistakeCode.MALFORMED.about(code.get()),
           located.shown() + " is not a yarn's code",
-          "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores");
+          CODE_REMEDY);
       return Optional.empty();
     }
     return code;
+  }
+
+  static boolean isCode(String text) {
+    return !text.isEmpty()
+        && text.length() <= MOST_CODE_CHARACTERS
+        && text.codePoints().allMatch(YarnReader::fitForCode);
   }
 
   private static boolean fitForCode(int character) {

@@ -10,17 +10,19 @@ import lozengy.model.brief.PieceNote;
 import lozengy.model.input.BriefPath;
 
 /**
- * Yarns that are banned from a piece stay out of it. Finds no fault with a made or joined piece,
- * nor with one from the pile. O(pieces x rounds).
+ * Yarns that are banned from a piece stay out of it, and those that are gone out of all. Finds no
+ * fault with a made or joined piece, nor with one from the pile. O(pieces x rounds).
  */
 public final class BansRule implements Rule {
+
+  private static final String ALL = "all";
 
   @Override
   public RuleId id() {
     return RuleId.BANS;
   }
 
-  /** One line for each note and name in it. */
+  /** One line for each note and name in it, and one for each yarn that is gone. */
   @Override
   public List<BriefLine> lines(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
@@ -40,6 +42,15 @@ public final class BansRule implements Rule {
                   false);
           lines.add(new BriefLine(id(), path, subject, List.of(others)));
         }
+      }
+    }
+    int[] all = PlannedRounds.of(blanket, List.of(ALL), (round, count) -> true);
+    for (int gone = 0; gone < blanket.yarnCount(); gone++) {
+      if (blanket.yarn(gone).gone() && all.length > 0) {
+        int yarn = gone;
+        Ground others = new Ground.May(all, Yarns.of(blanket, other -> other != yarn), false);
+        BriefPath path = BriefPath.of("yarns").item(yarn).field("gone");
+        lines.add(new BriefLine(id(), path, new Subject.Gone(yarn), List.of(others)));
       }
     }
     return lines;

@@ -169,6 +169,23 @@ public sealed interface Subject {
   }
 
   /**
+   * A yarn that is there no more.
+   *
+   * @param yarn index of the yarn
+   */
+  record Gone(int yarn) implements Subject {
+    @Override
+    public String code() {
+      return "gone";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.gone(this);
+    }
+  }
+
+  /**
    * A zone that only some yarns may lie in.
    *
    * @param zone the zone
@@ -433,6 +450,13 @@ public sealed interface Subject {
      * @param subject a subject of it
      */
     T ban(Ban subject);
+
+    /**
+     * {@return what it is for this sort}
+     *
+     * @param subject a subject of it
+     */
+    T gone(Gone subject);
 
     /**
      * {@return what it is for this sort}

@@ -1,9 +1,7 @@
 package lozengy.model.layout;
 
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import lozengy.model.unit.Units;
 
 /**
  * How a side triangle, as measured, fits the place that it fills. On point its long edge spans the
@@ -70,31 +68,5 @@ public record EdgeFit(double sideCm, double measuredCm, long triangles, double o
   /** {@return whether the edge matches, as far as a tape measure tells} */
   public boolean fits() {
     return Math.abs(trianglePercent()) < FITS_WITHIN_PERCENT;
-  }
-
-  /** {@return the fit in words for a person} */
-  public String words() {
-    String compared =
-        String.format(
-            Locale.ROOT,
-            "The side triangle's long edge measures %s; on point beside a %s square it spans %s",
-            Units.cmInWords(measuredCm),
-            Units.cmInWords(sideCm),
-            Units.cmInWords(spanCm()));
-    if (fits()) {
-      return compared + ", so the edge lies flat.";
-    }
-    boolean shorter = measuredCm < spanCm();
-    return String.format(
-        Locale.ROOT,
-        "%s, so the edge %s by %.1f %%. Over %d side triangles the outline comes out %s %s, or"
-            + " %.1f %%.",
-        compared,
-        shorter ? "draws in" : "ruffles",
-        Math.abs(trianglePercent()),
-        triangles,
-        Units.cmInWords(Math.abs(outlineChangeCm())),
-        shorter ? "shorter" : "longer",
-        Math.abs(outlinePercent()));
   }
 }

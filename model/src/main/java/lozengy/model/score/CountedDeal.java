@@ -213,14 +213,14 @@ final class CountedDeal {
   }
 
   private List<Claim> claims(BitSet yarns, int rounds) {
-    boolean noShares = yarns.stream().allMatch(yarn -> blanket.yarn(yarn).share() == 0);
+    boolean noShares = yarns.stream().allMatch(yarn -> blanket.yarn(yarn).wanted() == 0);
     Map<Integer, BigDecimal> shares = new LinkedHashMap<>();
     yarns.stream()
         .forEach(
             yarn ->
                 shares.put(
                     yarn,
-                    noShares ? BigDecimal.ONE : BigDecimal.valueOf(blanket.yarn(yarn).share())));
+                    noShares ? BigDecimal.ONE : BigDecimal.valueOf(blanket.yarn(yarn).wanted())));
     BigDecimal sum = shares.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     List<Claim> claims = new ArrayList<>();
     shares.forEach(

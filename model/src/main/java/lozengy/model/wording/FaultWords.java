@@ -39,7 +39,8 @@ public final class FaultWords {
       case COMPLETE -> round(fault) + (fault.rounds().size() == 1 ? " has" : " have") + " no yarn";
       case LOCKS -> locks(fault);
       case PILE -> pile(fault, (Fault.Unplaced) fault.detail());
-      case BANS -> has(fault) + ", which is banned from this piece";
+      case BANS ->
+          has(fault) + (gone(fault) ? ", which is gone" : ", which is banned from this piece");
       case TONES -> tones(fault);
       case ZONES ->
           has(fault)
@@ -105,9 +106,16 @@ public final class FaultWords {
           first.pieces().size() == 1
               ? names + of(first).substring(pieces(first).length())
               : names + " are joined along " + alike.size() + " sides" + meeting(first, "");
-      case BANS -> names + said(first) + ", which is banned from these pieces";
+      case BANS ->
+          names
+              + said(first)
+              + (gone(first) ? ", which is gone" : ", which is banned from these pieces");
       default -> names + of(first).substring(pieces(first).length());
     };
+  }
+
+  private boolean gone(Fault fault) {
+    return blanket.yarn(fault.yarns().get(0)).gone();
   }
 
   private String pieces(Fault fault) {
@@ -197,10 +205,10 @@ public final class FaultWords {
     return "%d of %s %s %s in %s, and %s are asked for"
         .formatted(
             fault.pieces().size(),
-            count.where().where().atWords(),
+            WhereWords.at(count.where().where()),
             fault.pieces().size() == 1 ? "has" : "have",
             yarn(fault, 0),
-            count.where().where().someRoundWords(),
+            WhereWords.someRound(count.where().where()),
             count.least().isPresent()
                 ? "at least " + count.least().getAsInt()
                 : "at most " + count.most().orElseThrow());
@@ -224,6 +232,9 @@ public final class FaultWords {
   private String available(int yarn) {
     double keepBackPercent = blanket.brief().rules().keepBackPercent();
     long stock = blanket.stockMillimetres(yarn);
+    if (blanket.yarn(yarn).gone()) {
+      return "and it is gone";
+    }
     if (keepBackPercent == 0) {
       return Words.metres(stock) + " at hand";
     }

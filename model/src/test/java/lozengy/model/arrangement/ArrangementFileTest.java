@@ -174,12 +174,12 @@ class ArrangementFileTest {
     assertEquals(List.of(0, 1, 2, 3), read.leftOut().get("state"));
     assertEquals(
         List.of(
-            "The file states nothing for kind of r1c1, r1c2, r2c1 and r2c2; it is what layout"
-                + " and brief make it",
-            "The file states nothing for score; it is in total 74.444444",
-            "The file states nothing for the yarn MUD; it is a yarn of its brief"),
+            "kind of r1c1, r1c2, r2c1 and r2c2: what layout and brief make it",
+            "score: in total 74.444444",
+            "the yarn MUD: a yarn of its brief"),
         Contradictions.of(read).stream()
-            .map(Contradiction::words)
+            .filter(each -> each.stated().isEmpty())
+            .map(each -> each.what() + ": " + each.right())
             .filter(words -> words.matches(".*(kind|score|MUD).*"))
             .toList());
   }

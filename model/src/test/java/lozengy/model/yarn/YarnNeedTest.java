@@ -44,6 +44,7 @@ class YarnNeedTest {
   void whatIsBoughtLasts() {
     SplittableRandom random = new SplittableRandom(1);
     int bought = 0;
+    int worked = 0;
     for (Brief example : examples()) {
       for (double percent : KEPT_BACK) {
         Rules rules = example.rules();
@@ -64,10 +65,14 @@ class YarnNeedTest {
         for (YarnNeed need : needs) {
           Yarn yarn = brief.yarns().get(need.yarn());
           long balls = need.ballsNeeded().orElse(0);
-          alone.add(yarn.ball().isEmpty() ? yarn : stocked(yarn, balls, Optional.empty()));
+          // what is worked already was there, and is not at hand
+          long gone = need.neededMillimetres() - need.work().toWorkMillimetres();
+          worked += gone > 0 ? 1 : 0;
+          Optional<YarnAmount> before = Optional.of(new YarnAmount.Length(gone));
+          alone.add(yarn.ball().isEmpty() ? yarn : stocked(yarn, balls, before));
           if (balls > 0) {
             List<Yarn> fewer = new ArrayList<>(brief.yarns());
-            fewer.set(need.yarn(), stocked(yarn, balls - 1, Optional.empty()));
+            fewer.set(need.yarn(), stocked(yarn, balls - 1, before));
             assertTrue(faults(brief.withYarns(fewer), sequences).contains(need.yarn()));
           }
         }
@@ -75,7 +80,7 @@ class YarnNeedTest {
         assertTrue(lacking.stream().allMatch(yarn -> brief.yarns().get(yarn).ball().isEmpty()));
       }
     }
-    assertTrue(bought > 100, "bought " + bought);
+    assertTrue(bought > 100 && worked > 10, "bought " + bought + ", worked " + worked);
   }
 
   private static void assertLasts(Brief brief, Sequences sequences) {

@@ -117,7 +117,7 @@ public final class AlternativeSearch {
 
   private Optional<Arrangement> search(double shunPoints) {
     Problem plain = ProblemCompiler.compile(blanket, earlier);
-    Problem problem = plain.withUnaryCost(shunning(plain, shunPoints));
+    Problem problem = plain.withCosts(plain.costs().withUnary(shunning(plain, shunPoints)));
     Budget budget = new Budget(moves(), options.seconds(), options.stop());
     try (Search search =
         new Search(
@@ -158,11 +158,12 @@ public final class AlternativeSearch {
   private int[] shunning(Problem problem, double points) {
     int yarns = problem.yarns();
     int slots = problem.slots().count();
-    int[] own = problem.unaryCost();
+    int[] own = problem.costs().unary();
     int[] cost = own == null ? new int[slots * yarns] : own.clone();
     int images = found.size() * distance.symmetries().size();
     int free = problem.slots().free().length;
-    long shunned = Math.round(points * problem.unitsPerPoint() / Math.max(1, free * images));
+    long shunned =
+        Math.round(points * problem.prices().unitsPerPoint() / Math.max(1, free * images));
     int each = (int) Math.min(shunned, Integer.MAX_VALUE / (4 * images));
     for (Arrangement other : found) {
       for (int[] symmetry : distance.symmetries()) {

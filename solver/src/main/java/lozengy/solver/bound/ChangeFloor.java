@@ -156,7 +156,7 @@ public final class ChangeFloor {
   }
 
   private void add(int slot, boolean keeps) {
-    long like = (long) problem.slotClass()[slot] << 32 | problem.domains().of()[slot];
+    long like = (long) problem.supply().slotClass()[slot] << 32 | problem.domains().of()[slot];
     long key = alone[slot] || differ[slot] ? -1L - slot : like;
     Group group = groups.computeIfAbsent(key, k -> new Group(slot, problem.yarns()));
     group.count++;
@@ -184,7 +184,7 @@ public final class ChangeFloor {
       List<Integer> variables = new ArrayList<>();
       int weight = slots.weight(slots.orbit()[group.slot]);
       for (int yarn : problem.domains().yarns(group.slot)) {
-        long need = problem.need(group.slot, yarn);
+        long need = problem.supply().need(group.slot, yarn);
         int changed = program.variable(0, group.count, group.gain[yarn]);
         variables.add(changed);
         use.get(yarn).add(new double[] {changed, need});
@@ -198,14 +198,14 @@ public final class ChangeFloor {
       program.equalTo(group.count);
       variables.forEach(variable -> program.put(variable, 1));
     }
-    long[] left = problem.usable().clone();
+    long[] left = problem.supply().usable().clone();
     for (int yarn = 0; yarn < left.length; yarn++) {
-      left[yarn] -= problem.fixedUse()[yarn];
+      left[yarn] -= problem.supply().fixedUse()[yarn];
     }
     for (int slot = 0; slot < slots.count(); slot++) {
       int fixed = slots.fixedYarn()[slot];
       if (fixed != Sequences.OPEN) {
-        left[fixed] -= problem.need(slot, fixed);
+        left[fixed] -= problem.supply().need(slot, fixed);
       }
     }
     for (int yarn = 0; yarn < left.length; yarn++) {

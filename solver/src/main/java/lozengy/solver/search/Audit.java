@@ -89,7 +89,7 @@ final class Audit {
       return;
     }
     Score score = Scorer.score(problem.blanket(), sequences, earlier);
-    double kept = 100 - state.cost() / problem.unitsPerPoint();
+    double kept = 100 - state.cost() / problem.prices().unitsPerPoint();
     // Where repeats are more than a shuffle's, or a fade is the wrong way round, the model cuts the
     // part off at 0, the cost does not.
     boolean noFade = Double.valueOf(0).equals(score.parts().get(Part.FADE));

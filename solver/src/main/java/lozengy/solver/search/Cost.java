@@ -30,7 +30,7 @@ record Cost(long total, long hard) {
    */
   static Cost of(Problem problem, int[] yarn, double pressure) {
     Tally tally = new Tally(problem, yarn);
-    tally.total = problem.constantCost();
+    tally.total = problem.costs().constant();
     tally.pressure = pressure;
     tally.pairs();
     tally.clashes();
@@ -64,7 +64,7 @@ record Cost(long total, long hard) {
     }
 
     private void pairs() {
-      PairCosts pairs = problem.pairs();
+      PairCosts pairs = problem.costs().pairs();
       for (int slot = 0; slot < yarn.length; slot++) {
         for (int i = pairs.lightStart()[slot]; i < pairs.lightStart()[slot + 1]; i++) {
           int other = pairs.lightSlot()[i];
@@ -78,8 +78,8 @@ record Cost(long total, long hard) {
             total += pairs.seamCost()[yarn[slot] * yarns + yarn[other]];
           }
         }
-        if (problem.unaryCost() != null) {
-          total += problem.unaryCost()[slot * yarns + yarn[slot]];
+        if (problem.costs().unary() != null) {
+          total += problem.costs().unary()[slot * yarns + yarn[slot]];
         }
       }
     }
@@ -93,7 +93,7 @@ record Cost(long total, long hard) {
           int other = clashes.slot()[i];
           boolean fact = slots.orbit()[other] == orbit && laid[orbit] >= 0;
           if (other > slot && !fact && clashes.bars(i, yarn[slot], yarn[other])) {
-            total += (long) clashes.times()[i] * problem.hardCost();
+            total += (long) clashes.times()[i] * problem.prices().hard();
             hard++;
           }
         }
@@ -105,30 +105,33 @@ record Cost(long total, long hard) {
         int border = slots.border(orbit);
         for (int slot = slots.orbitStart()[orbit]; slot < border; slot++) {
           total +=
-              (long) slots.weight(orbit) * problem.innerCost()[yarn[slot] * yarns + yarn[slot + 1]];
+              (long) slots.weight(orbit)
+                  * problem.costs().inner()[yarn[slot] * yarns + yarn[slot + 1]];
         }
       }
     }
 
     private void balance() {
-      int[] counts = new int[problem.targets().length];
+      int[] counts = new int[problem.balance().targets().length];
       for (int slot = 0; slot < yarn.length; slot++) {
         counts[slots.layer()[slot] * yarns + yarn[slot]] += slots.weight(slots.orbit()[slot]);
       }
       for (int i = 0; i < counts.length; i++) {
-        total += problem.balanceCost()[i / yarns] * Math.abs(counts[i] - problem.targets()[i]);
+        total +=
+            problem.balance().cost()[i / yarns]
+                * Math.abs(counts[i] - problem.balance().targets()[i]);
       }
     }
 
     private void stock() {
-      long[] used = problem.fixedUse().clone();
+      long[] used = problem.supply().fixedUse().clone();
       for (int slot = 0; slot < yarn.length; slot++) {
-        used[yarn[slot]] += problem.need(slot, yarn[slot]);
+        used[yarn[slot]] += problem.supply().need(slot, yarn[slot]);
       }
       for (int y = 0; y < yarns; y++) {
-        total += (long) (pressure * problem.overdrawLoss(y, used[y]));
-        hard += used[y] > problem.usable()[y] ? 1 : 0;
-        total += problem.leewayLoss(y, used[y]);
+        total += (long) (pressure * problem.supply().overdrawLoss(y, used[y]));
+        hard += used[y] > problem.supply().usable()[y] ? 1 : 0;
+        total += problem.supply().leewayLoss(y, used[y]);
       }
     }
 
@@ -140,7 +143,7 @@ record Cost(long total, long hard) {
           showing += count.shown(sequences, orbit) ? 1 : 0;
         }
         int off = Math.max(0, showing - count.atMost()) + Math.max(0, count.atLeast() - showing);
-        total += (long) off * problem.hardCost();
+        total += (long) off * problem.prices().hard();
         hard += off;
       }
     }
@@ -161,14 +164,14 @@ record Cost(long total, long hard) {
 
     private void sequences() {
       Collection<int[]> counts = sequenceCounts(problem, yarn);
-      total += problem.copyCost() * (slots.orbits() - counts.size());
+      total += problem.prices().copy() * (slots.orbits() - counts.size());
       for (int[] count : counts) {
-        total += (long) problem.hardCost() * Math.max(0, count[0] - problem.copies());
+        total += (long) problem.prices().hard() * Math.max(0, count[0] - problem.copies());
         hard += Math.max(0, count[0] - problem.copies());
       }
       long facts = surplusFacts(problem, yarn);
       hard -= facts;
-      total -= facts * problem.hardCost();
+      total -= facts * problem.prices().hard();
     }
   }
 

@@ -49,20 +49,20 @@ final class CostTable {
     this.orbit = slots.orbit();
     this.layer = slots.layer();
     this.orbitStart = slots.orbitStart();
-    PairCosts pairs = problem.pairs();
+    PairCosts pairs = problem.costs().pairs();
     this.lightStart = pairs.lightStart();
     this.lightSlot = pairs.lightSlot();
     this.lightCost = pairs.lightCost();
     this.seamStart = pairs.seamStart();
     this.seamSlot = pairs.seamSlot();
     this.seamCost = pairs.seamCost();
-    this.inner = problem.innerCost();
+    this.inner = problem.costs().inner();
     this.clashes = problem.clashes();
     this.clashStart = clashes.start();
     this.clashSlot = clashes.slot();
     this.clashCost = new int[clashSlot.length];
     for (int i = 0; i < clashCost.length; i++) {
-      clashCost[i] = clashes.times()[i] * problem.hardCost();
+      clashCost[i] = clashes.times()[i] * problem.prices().hard();
     }
     this.relation = clashes.relation();
     this.bars = clashes.bars();
@@ -77,7 +77,7 @@ final class CostTable {
       y[p] = slots.tied() ? 0 : problem.blanket().place(p).y();
     }
     this.clashAcross = clashesBeyond();
-    this.mostTwice = new long[problem.balanceCost().length];
+    this.mostTwice = new long[problem.balance().cost().length];
     for (int slot = 0; slot < slots.count(); slot++) {
       for (int i = lightStart[slot]; i < lightStart[slot + 1]; i++) {
         mostTwice[layer[slot]] = Math.max(mostTwice[layer[slot]], 2L * lightCost[i]);
@@ -122,8 +122,8 @@ final class CostTable {
   /** Works the table out afresh, with what slots cost by themselves. */
   void rebuild(int[] yarn) {
     Arrays.fill(cost, 0);
-    if (problem.unaryCost() != null) {
-      System.arraycopy(problem.unaryCost(), 0, cost, 0, cost.length);
+    if (problem.costs().unary() != null) {
+      System.arraycopy(problem.costs().unary(), 0, cost, 0, cost.length);
     }
     for (int slot = 0; slot < yarn.length; slot++) {
       int row = slot * yarns;

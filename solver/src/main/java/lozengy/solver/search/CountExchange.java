@@ -113,7 +113,7 @@ final class CountExchange {
     long most = -1;
     int seen = 0;
     for (int yarn = 0; yarn < yarns; yarn++) {
-      long loss = problem.leewayLoss(yarn, used[yarn]);
+      long loss = problem.supply().leewayLoss(yarn, used[yarn]);
       seen = loss == most ? seen + 1 : 1;
       if (loss > most || loss == most && draws.below(seen) == 0) {
         found = yarn;
@@ -163,8 +163,8 @@ final class CountExchange {
       int slot = slotOfGroup[chosen[i]];
       counts[chosen[i]][a] -= best[i];
       counts[chosen[i]][b] += best[i];
-      used[a] -= best[i] * problem.need(slot, a);
-      used[b] += best[i] * problem.need(slot, b);
+      used[a] -= best[i] * problem.supply().need(slot, a);
+      used[b] += best[i] * problem.supply().need(slot, b);
       shift(i, a, b, best[i]);
     }
   }
@@ -178,8 +178,8 @@ final class CountExchange {
       return;
     }
     int group = chosen[i];
-    long needA = problem.need(slotOfGroup[group], a);
-    long needB = problem.need(slotOfGroup[group], b);
+    long needA = problem.supply().need(slotOfGroup[group], a);
+    long needB = problem.supply().need(slotOfGroup[group], b);
     int least = -Math.min(reach, counts[group][b]);
     int most = Math.min(reach, counts[group][a]);
     for (int move = least; move <= most; move++) {
@@ -196,7 +196,10 @@ final class CountExchange {
       return;
     }
     long cost =
-        balance(a, b) + upset(a, b) + problem.leewayLoss(a, usedA) + problem.leewayLoss(b, usedB);
+        balance(a, b)
+            + upset(a, b)
+            + problem.supply().leewayLoss(a, usedA)
+            + problem.supply().leewayLoss(b, usedB);
     if (over == bestOver && cost > bestCost) {
       return;
     }
@@ -227,7 +230,7 @@ final class CountExchange {
       if (!seen) {
         int row = layer * yarns;
         balance +=
-            problem.balanceCost()[layer]
+            problem.balance().cost()[layer]
                 * (Math.abs(surplus[row + a]) + Math.abs(surplus[row + b]));
       }
     }
@@ -246,6 +249,6 @@ final class CountExchange {
   }
 
   private long over(int yarn, long use) {
-    return Math.max(0, use - problem.usable()[yarn]);
+    return Math.max(0, use - problem.supply().usable()[yarn]);
   }
 }

@@ -59,7 +59,7 @@ final class CountPlan {
     this.groups = groups(problem, domains, problem.slots().free(), laid);
     this.counts = new int[groups.size()][yarns];
     this.earlier = EarlierCounts.of(problem, groups, kept, changeCost);
-    this.surplus = new int[problem.targets().length];
+    this.surplus = new int[problem.balance().targets().length];
     this.stock = new StockUse(problem);
     this.assignment = new int[problem.slots().count()];
   }
@@ -99,7 +99,7 @@ final class CountPlan {
       if (laid[problem.slots().orbit()[slot]] >= 0) {
         continue;
       }
-      long key = (long) problem.slotClass()[slot] << 32 | domains.of()[slot];
+      long key = (long) problem.supply().slotClass()[slot] << 32 | domains.of()[slot];
       groups.computeIfAbsent(key, k -> new ArrayList<>()).add(slot);
     }
     return groups.values().stream()
@@ -138,7 +138,7 @@ final class CountPlan {
   long cost() {
     long cost = stock.overdrawLoss() + stock.leewayLoss();
     for (int i = 0; i < surplus.length; i++) {
-      cost += problem.balanceCost()[i / yarns] * Math.abs(surplus[i]);
+      cost += problem.balance().cost()[i / yarns] * Math.abs(surplus[i]);
     }
     return cost;
   }
@@ -158,7 +158,7 @@ final class CountPlan {
       }
     }
     for (int i = 0; i < surplus.length; i++) {
-      surplus[i] = -problem.targets()[i];
+      surplus[i] = -problem.balance().targets()[i];
     }
     int[] layer = problem.slots().layer();
     for (int slot = 0; slot < assignment.length; slot++) {
@@ -228,8 +228,8 @@ final class CountPlan {
       cells += domains.yarns(group[0]).length;
     }
     int steps = Math.min(MOST_STEPS, cells * STEPS_PER_CELL);
-    double hot = problem.hardCost();
-    double cold = problem.stepCost() / 50.0;
+    double hot = problem.prices().hard();
+    double cold = problem.prices().step() / 50.0;
     double ratio = StrictMath.pow(cold / hot, 1.0 / Math.max(1, steps));
     double temperature = hot;
     for (int step = 0; step < steps; step++) {
@@ -253,8 +253,8 @@ final class CountPlan {
       return;
     }
     long delta = balance(slot, from, to) + earlier.shift(group, counts[group], from, to);
-    long less = problem.need(slot, from);
-    long more = problem.need(slot, to);
+    long less = problem.supply().need(slot, from);
+    long more = problem.supply().need(slot, to);
     delta += stock.change(from, less, to, more);
     if (delta <= temperature * draws.exponential()) {
       stock.apply(from, less, to, more);
@@ -290,8 +290,8 @@ final class CountPlan {
     }
     delta += earlier.shift(groupA, counts[groupA], a, b);
     delta += earlier.shift(groupB, counts[groupB], b, a);
-    long less = problem.need(slotA, a) - problem.need(slotB, a);
-    long more = problem.need(slotA, b) - problem.need(slotB, b);
+    long less = problem.supply().need(slotA, a) - problem.supply().need(slotB, a);
+    long more = problem.supply().need(slotA, b) - problem.supply().need(slotB, b);
     delta += stock.change(a, less, b, more);
     if (delta <= temperature * draws.exponential()) {
       stock.apply(a, less, b, more);
@@ -318,7 +318,7 @@ final class CountPlan {
     int weight = weight(slot);
     int steps = Math.abs(surplus[row + from] - weight) - Math.abs(surplus[row + from]);
     steps += Math.abs(surplus[row + to] + weight) - Math.abs(surplus[row + to]);
-    return steps * problem.balanceCost()[layer];
+    return steps * problem.balance().cost()[layer];
   }
 
   private void dealGroup(int[] group, int[] count) {

@@ -21,7 +21,7 @@ final class CountUse {
   CountUse(Problem problem) {
     this.counts = problem.counts();
     this.orbit = problem.slots().orbit();
-    this.hardCost = problem.hardCost();
+    this.hardCost = problem.prices().hard();
     int size = counts == null ? 0 : counts.size();
     this.rounds = new int[size][problem.slots().orbits()];
     this.pieces = new int[size];

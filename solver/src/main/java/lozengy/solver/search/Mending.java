@@ -30,7 +30,7 @@ final class Mending {
   /** Mends until nothing is at fault, pass by pass taking more losses into account. */
   void mend() {
     for (int pass = 0; pass < PASSES && state.hard() > 0; pass++) {
-      double temperature = pass * (double) problem.stepCost();
+      double temperature = pass * (double) problem.prices().step();
       for (int slot : problem.slots().free()) {
         for (int i = 1; i <= TRIES && state.atFault(slot); i++) {
           if (i % CHANGE_EVERY == 0) {

@@ -44,7 +44,7 @@ final class Neighbourhood {
     for (int slot : some) {
       among[slot] = true;
     }
-    this.freeOfLayer = new int[problem.balanceCost().length][];
+    this.freeOfLayer = new int[problem.balance().cost().length][];
     for (int layer = 0; layer < freeOfLayer.length; layer++) {
       int wanted = layer;
       freeOfLayer[layer] =

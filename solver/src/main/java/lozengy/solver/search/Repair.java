@@ -37,8 +37,8 @@ public final class Repair {
   Repair(Problem problem, EarlierPlan plan, long seed) {
     this.plan = plan;
     this.free = problem.slots().free();
-    this.changeCost = (long) CHANGE_STEPS * problem.stepCost();
-    this.problem = problem.withUnaryCost(dear(problem));
+    this.changeCost = (long) CHANGE_STEPS * problem.prices().step();
+    this.problem = problem.withCosts(problem.costs().withUnary(dear(problem)));
     this.walker = new Walker(this.problem, seed, Assertions.OFF);
   }
 
@@ -56,7 +56,7 @@ public final class Repair {
   }
 
   private int[] dear(Problem of) {
-    int[] own = of.unaryCost();
+    int[] own = of.costs().unary();
     int[] cost = own == null ? new int[of.slots().count() * of.yarns()] : own.clone();
     for (int slot : free) {
       int kept = plan.yarn()[slot];
@@ -108,7 +108,7 @@ public final class Repair {
 
   private void walk(long wanted) {
     long count = Math.max(LEAST_MOVES, Math.min(MOST_MOVES, wanted));
-    double step = problem.stepCost();
+    double step = problem.prices().step();
     walker.beginLeg(HOT * step, COLD * step, count);
     walker.walk(count);
     walker.look();

@@ -34,7 +34,7 @@ final class Replanning {
   /** A gain that counts where it ends by itself, in points. */
   private static final double GAIN_POINTS = 0.02;
 
-  private final Search search;
+  private final Walkers walkers;
   private final Problem problem;
   private final EarlierPlan plan;
   private final boolean endsByItself;
@@ -44,25 +44,26 @@ final class Replanning {
   /**
    * Sets up a course.
    *
-   * @param search what has the walkers
+   * @param walkers the walkers
    * @param plan what stands of the earlier plan
    * @param endsByItself whether it ends soon once little gets better
    */
-  Replanning(Search search, Problem problem, EarlierPlan plan, boolean endsByItself) {
-    this.search = search;
+  Replanning(Walkers walkers, Problem problem, EarlierPlan plan, boolean endsByItself) {
+    this.walkers = walkers;
     this.problem = problem;
     this.plan = plan;
     this.endsByItself = endsByItself;
   }
 
-  /** Goes on until the search's budget or a number of moves is spent, or nothing gets better. */
+  /** Goes on until the walkers' budget or a number of moves is spent, or nothing gets better. */
   void improve(long end, int slots) {
-    long gain = endsByItself ? (long) (GAIN_POINTS * problem.unitsPerPoint()) : 1;
-    while (!search.ended() && !idle() && search.movesLeft(end) > 0) {
-      long before = search.bestCost();
-      int[] best = search.best().clone();
-      long changeCost = (long) (CHANGE_COSTS[round % CHANGE_COSTS.length] * problem.keepCost());
-      search.eachWith(
+    long gain = endsByItself ? (long) (GAIN_POINTS * problem.prices().unitsPerPoint()) : 1;
+    while (!walkers.ended() && !idle() && walkers.movesLeft(end) > 0) {
+      long before = walkers.bestCost();
+      int[] best = walkers.best().clone();
+      long changeCost =
+          (long) (CHANGE_COSTS[round % CHANGE_COSTS.length] * problem.prices().keep());
+      walkers.eachWith(
           (walker, number) -> {
             if (number == 0) {
               walker.restart(best);
@@ -73,9 +74,9 @@ final class Replanning {
             }
           });
       long length = (long) MOVES_OF_SLOT * slots;
-      search.leg(Math.min(search.movesLeft(end), length), HOT[round % HOT.length]);
+      walkers.leg(Math.min(walkers.movesLeft(end), length), HOT[round % HOT.length]);
       round++;
-      idle = before - search.bestCost() >= gain ? 0 : idle + 1;
+      idle = before - walkers.bestCost() >= gain ? 0 : idle + 1;
     }
   }
 

@@ -49,11 +49,11 @@ final class State {
     for (int slot = 0; slot < weight.length; slot++) {
       weight[slot] = slots.weight(orbit[slot]);
     }
-    this.surplus = new int[problem.targets().length];
-    this.balanceCost = problem.balanceCost();
-    this.sequencesMatter = problem.copies() < slots.orbits() || problem.copyCost() > 0;
-    this.copyCost = problem.copyCost();
-    this.hardCost = problem.hardCost();
+    this.surplus = new int[problem.balance().targets().length];
+    this.balanceCost = problem.balance().cost();
+    this.sequencesMatter = problem.copies() < slots.orbits() || problem.prices().copy() > 0;
+    this.copyCost = problem.prices().copy();
+    this.hardCost = problem.prices().hard();
     this.stock = new StockUse(problem);
     this.sequences = new SequenceCounts(slots, yarns, problem.copies());
     this.laid = new PileAssignment(problem);
@@ -67,7 +67,7 @@ final class State {
     laid.reset(yarn);
     table.rebuild(yarn);
     for (int i = 0; i < surplus.length; i++) {
-      surplus[i] = -problem.targets()[i];
+      surplus[i] = -problem.balance().targets()[i];
     }
     for (int slot = 0; slot < yarn.length; slot++) {
       surplus[layer[slot] * yarns + yarn[slot]] += weight[slot];
@@ -124,7 +124,8 @@ final class State {
     if (delta > most + stock.mostToGain(from) + sequenceGain) {
       return delta;
     }
-    delta += stock.change(from, problem.need(slot, from), to, problem.need(slot, to));
+    delta +=
+        stock.change(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
     if (sequencesMatter && delta <= most + sequenceGain) {
       int p = orbit[slot];
       long code = sequences.code(p);
@@ -173,16 +174,16 @@ final class State {
       delta += order.exchange(slotA, slotB, yarn);
     }
     long sequenceGain = 2 * sequenceGain();
-    if (problem.slotClass()[slotA] != problem.slotClass()[slotB]) {
+    if (problem.supply().slotClass()[slotA] != problem.supply().slotClass()[slotB]) {
       if (delta > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
         return delta;
       }
       delta +=
           stock.change(
               a,
-              problem.need(slotA, a) - problem.need(slotB, a),
+              problem.supply().need(slotA, a) - problem.supply().need(slotB, a),
               b,
-              problem.need(slotA, b) - problem.need(slotB, b));
+              problem.supply().need(slotA, b) - problem.supply().need(slotB, b));
     }
     boolean settled = !sequencesMatter || delta > most + sequenceGain;
     return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
@@ -332,7 +333,7 @@ final class State {
     }
     surplus[layer[slot] * yarns + from] -= weight[slot];
     surplus[layer[slot] * yarns + to] += weight[slot];
-    stock.apply(from, problem.need(slot, from), to, problem.need(slot, to));
+    stock.apply(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
     if (sequencesMatter) {
       sequences.move(p, sequences.code(p) + sequences.change(slot - start, from, to));
     }

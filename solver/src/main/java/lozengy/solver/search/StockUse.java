@@ -26,21 +26,21 @@ final class StockUse {
     this.problem = problem;
     this.yarns = problem.yarns();
     this.used = new long[yarns];
-    this.usable = problem.usable();
+    this.usable = problem.supply().usable();
     this.leewayLosses = new long[yarns];
-    this.leewayMatters = problem.leewayCost() > 0;
+    this.leewayMatters = problem.supply().leewayCost() > 0;
   }
 
   /** Counts an assignment afresh. */
   void reset(int[] assignment) {
-    System.arraycopy(problem.fixedUse(), 0, used, 0, yarns);
+    System.arraycopy(problem.supply().fixedUse(), 0, used, 0, yarns);
     for (int slot = 0; slot < assignment.length; slot++) {
-      used[assignment[slot]] += problem.need(slot, assignment[slot]);
+      used[assignment[slot]] += problem.supply().need(slot, assignment[slot]);
     }
     overdrawn = 0;
     for (int yarn = 0; yarn < yarns; yarn++) {
       overdrawn += used[yarn] > usable[yarn] ? 1 : 0;
-      leewayLosses[yarn] = problem.leewayLoss(yarn, used[yarn]);
+      leewayLosses[yarn] = problem.supply().leewayLoss(yarn, used[yarn]);
     }
   }
 
@@ -81,9 +81,9 @@ final class StockUse {
     }
     if (leewayMatters) {
       cost +=
-          problem.leewayLoss(yarnLess, usedLess)
+          problem.supply().leewayLoss(yarnLess, usedLess)
               - leewayLosses[yarnLess]
-              + problem.leewayLoss(yarnMore, usedMore)
+              + problem.supply().leewayLoss(yarnMore, usedMore)
               - leewayLosses[yarnMore];
     }
     return cost;
@@ -96,7 +96,7 @@ final class StockUse {
   }
 
   private long overdrawLoss(int yarn, long use) {
-    return (long) (pressure * problem.overdrawLoss(yarn, use));
+    return (long) (pressure * problem.supply().overdrawLoss(yarn, use));
   }
 
   /** The penalty of all overdrawn yarns. */
@@ -132,7 +132,7 @@ final class StockUse {
     overdrawn += (now > usable[yarn] ? 1 : 0) - (used[yarn] > usable[yarn] ? 1 : 0);
     used[yarn] = now;
     if (leewayMatters) {
-      leewayLosses[yarn] = problem.leewayLoss(yarn, now);
+      leewayLosses[yarn] = problem.supply().leewayLoss(yarn, now);
     }
   }
 }

@@ -68,7 +68,7 @@ class FewBordersTest {
       for (boolean bordersOnly : new boolean[] {true, false}) {
         walker.deal(300, true);
         walker.bordersOnly(bordersOnly);
-        walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, 300);
+        walker.beginLeg(2.0 * problem.prices().step(), problem.prices().step() / 10.0, 300);
         walker.walk(300);
         Cost fresh = Cost.of(problem, walker.state().yarn, walker.state().stock.pressure());
         assertEquals(fresh.total(), walker.state().cost(), "seed " + seed);
@@ -167,7 +167,7 @@ class FewBordersTest {
       double best = Double.NEGATIVE_INFINITY;
       double worst = Double.POSITIVE_INFINITY;
       for (long seed = 1; seed <= 4; seed++) {
-        double total = 100 - solved(problem, seed) / problem.unitsPerPoint();
+        double total = 100 - solved(problem, seed) / problem.prices().unitsPerPoint();
         best = Math.max(best, total);
         worst = Math.min(worst, total);
       }

@@ -230,7 +230,7 @@ class LadderTest {
   @Test
   void stepAndFullReportDeltasThatDoNotAddUp() {
     Problem problem = demo();
-    PairCosts pairs = problem.pairs();
+    PairCosts pairs = problem.costs().pairs();
     int[] lopsided = pairs.seamCost().clone();
     for (int a = 0; a < problem.yarns(); a++) {
       for (int b = 0; b < a; b++) {
@@ -238,14 +238,17 @@ class LadderTest {
       }
     }
     Problem corrupted =
-        problem.withPairs(
-            new PairCosts(
-                pairs.lightStart(),
-                pairs.lightSlot(),
-                pairs.lightCost(),
-                pairs.seamStart(),
-                pairs.seamSlot(),
-                lopsided));
+        problem.withCosts(
+            problem
+                .costs()
+                .withPairs(
+                    new PairCosts(
+                        pairs.lightStart(),
+                        pairs.lightSlot(),
+                        pairs.lightCost(),
+                        pairs.seamStart(),
+                        pairs.seamSlot(),
+                        lopsided)));
     walk(corrupted, 1, Assertions.OFF, 2000);
     DriftException step =
         assertThrows(DriftException.class, () -> walk(corrupted, 1, Assertions.STEP, 2000));
@@ -282,7 +285,7 @@ class LadderTest {
     Walker walker = new Walker(problem, 3, Assertions.STEP);
     walker.deal(300, false);
     walker.state().spoilPairCost(problem.slots().free()[0], 7);
-    walker.beginLeg(problem.stepCost(), problem.stepCost() / 10.0, 5000);
+    walker.beginLeg(problem.prices().step(), problem.prices().step() / 10.0, 5000);
     assertThrows(DriftException.class, () -> walker.walk(5000));
   }
 
@@ -316,7 +319,7 @@ class LadderTest {
   private static Walker walk(Problem problem, long seed, Assertions level, long moves) {
     Walker walker = new Walker(problem, seed, level);
     walker.deal(300, false);
-    walker.beginLeg(2.0 * problem.stepCost(), problem.stepCost() / 10.0, moves);
+    walker.beginLeg(2.0 * problem.prices().step(), problem.prices().step() / 10.0, moves);
     walker.walk(moves);
     walker.look();
     Cost fresh = Cost.of(problem, walker.state().yarn, walker.state().stock.pressure());

@@ -68,7 +68,7 @@ class RepairTest {
       int[] start = new CountPlan(problem.get(), new Draws(seed)).deal(100).clone();
       walker.restart(start.clone());
       walker.changeOnly(some);
-      double step = problem.get().stepCost();
+      double step = problem.get().prices().step();
       walker.beginLeg(step * 20, step, 600);
       walker.walk(600);
       int[] now = walker.state().yarn;
@@ -86,7 +86,7 @@ class RepairTest {
   private static Optional<int[]> valid(Problem problem, long seed) {
     Walker walker = new Walker(problem, seed, Assertions.OFF);
     walker.deal(300, false);
-    double step = problem.stepCost();
+    double step = problem.prices().step();
     walker.beginLeg(step, step / 10, 40_000);
     walker.walk(40_000);
     walker.look();

@@ -44,7 +44,16 @@ public record FaultLine(
         each.pieces(),
         List.of(),
         each.yarns(),
-        each.words());
+        each.stated()
+            .map(
+                said ->
+                    "The file states "
+                        + said
+                        + " for "
+                        + each.what()
+                        + ", but it is "
+                        + each.right())
+            .orElse("The file states nothing for " + each.what() + "; it is " + each.right()));
   }
 
   /** For a terminal. */

@@ -11,6 +11,7 @@ import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.arrangement.Verdict;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.score.Score;
+import lozengy.report.BlanketWords;
 import lozengy.report.ColourVisionWords;
 import lozengy.report.Figures;
 import lozengy.report.Json;
@@ -44,7 +45,7 @@ public record VerdictLines(
         List.copyOf(faults),
         warnings(stated, verdict.score()),
         held(stated),
-        blanket.look().givenBordersWords());
+        BlanketWords.givenBorders(blanket));
   }
 
   private static String held(StatedArrangement stated) {

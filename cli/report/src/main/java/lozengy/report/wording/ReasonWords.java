@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.wording.WhereWords;
 import lozengy.solver.explain.argument.Reason;
 
 /** Reasons why nothing fits, each in a sentence that alone is a proof. */
@@ -232,9 +233,9 @@ final class ReasonWords implements Reason.Cases<String> {
     return "At least %d of %s are to have %s in %s, and %s"
         .formatted(
             reason.count().atLeast(),
-            reason.count().where().atWords(),
+            WhereWords.at(reason.count().where()),
             Words.yarn(blanket, reason.yarn()),
-            reason.count().where().someRoundWords(),
+            WhereWords.someRound(reason.count().where()),
             why);
   }
 
@@ -251,9 +252,9 @@ final class ReasonWords implements Reason.Cases<String> {
     return "At most %d of %s are to have %s in %s, and %s"
         .formatted(
             reason.count().atMost().orElseThrow(),
-            reason.count().where().atWords(),
+            WhereWords.at(reason.count().where()),
             Words.yarn(blanket, reason.yarn()),
-            reason.count().where().someRoundWords(),
+            WhereWords.someRound(reason.count().where()),
             why);
   }
 
@@ -264,9 +265,9 @@ final class ReasonWords implements Reason.Cases<String> {
             reason.least() == reason.most()
                 ? "Just " + reason.least()
                 : "From " + reason.least() + " to " + reason.most(),
-            reason.count().where().atWords(),
+            WhereWords.at(reason.count().where()),
             Words.yarn(blanket, reason.yarn()),
-            reason.count().where().someRoundWords(),
+            WhereWords.someRound(reason.count().where()),
             reason.above().isPresent()
                 ? reason.below() + " or " + reason.above().getAsInt() + " can"
                 : reason.below() + " can");
@@ -282,9 +283,9 @@ final class ReasonWords implements Reason.Cases<String> {
     return "Of %d (%s) at least %s are asked for in %s: %d too many"
         .formatted(
             reason.size(),
-            reason.where().atWords(),
+            WhereWords.at(reason.where()),
             Words.list(each),
-            reason.where().someRoundWords(),
+            WhereWords.someRound(reason.where()),
             reason.tooMany());
   }
 

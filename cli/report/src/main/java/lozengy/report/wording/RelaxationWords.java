@@ -7,6 +7,7 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.layout.GroupedNames;
+import lozengy.model.wording.WhereWords;
 import lozengy.solver.explain.remedy.Relaxation;
 
 /** What to do for a remedy, each in a clause that bids. */
@@ -87,12 +88,12 @@ final class RelaxationWords implements Relaxation.Cases<String> {
 
   @Override
   public String askForFewer(Relaxation.AskForFewer change) {
-    return let("only", change.atLeast()) + change.count().words();
+    return let("only", change.atLeast()) + WhereWords.of(change.count());
   }
 
   @Override
   public String allowMore(Relaxation.AllowMore change) {
-    return let("up to", change.atMost()) + change.count().words();
+    return let("up to", change.atMost()) + WhereWords.of(change.count());
   }
 
   private static String let(String only, OptionalInt number) {

@@ -9,6 +9,7 @@ import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.Subject;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.wording.WhereWords;
 
 /** What lines of a brief ask for, each in a clause. */
 final class SubjectWords implements Subject.Cases<String> {
@@ -33,7 +34,9 @@ final class SubjectWords implements Subject.Cases<String> {
 
   @Override
   public String stock(Subject.Stock subject) {
-    return Words.yarn(blanket, subject.yarn()) + " has " + amount(subject);
+    return blanket.yarn(subject.yarn()).gone()
+        ? gone(new Subject.Gone(subject.yarn()))
+        : Words.yarn(blanket, subject.yarn()) + " has " + amount(subject);
   }
 
   private static String amount(Subject.Stock subject) {
@@ -99,10 +102,15 @@ final class SubjectWords implements Subject.Cases<String> {
   }
 
   @Override
+  public String gone(Subject.Gone subject) {
+    return Words.yarn(blanket, subject.yarn()) + " is gone";
+  }
+
+  @Override
   public String zone(Subject.Zone subject) {
     return "%s of %s: only %s"
         .formatted(
-            subject.zone().where().roundsWords(),
+            WhereWords.rounds(subject.zone().where()),
             String.join(", ", subject.zone().where().at()),
             String.join(", ", subject.zone().only()));
   }
@@ -170,7 +178,7 @@ final class SubjectWords implements Subject.Cases<String> {
         subject.least()
             ? "at least " + subject.count().atLeast()
             : "at most " + subject.count().atMost().orElseThrow();
-    return least + " " + subject.count().words();
+    return least + " " + WhereWords.of(subject.count());
   }
 
   @Override

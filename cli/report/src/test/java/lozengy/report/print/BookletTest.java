@@ -16,6 +16,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.making.MakeList;
+import lozengy.model.yarn.YarnWork;
 import lozengy.report.Figures;
 import lozengy.report.Samples;
 import org.apache.pdfbox.Loader;
@@ -75,10 +76,16 @@ class BookletTest {
     String text = String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, Optional.empty())));
     List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
     assertTrue(text.contains(batches.size() + " steps"));
-    long[] used = blanket.usedMillimetres(arrangement.sequences());
-    for (int yarn = 0; yarn < used.length; yarn++) {
+    List<YarnWork> work = YarnWork.of(blanket, arrangement.sequences());
+    for (int yarn = 0; yarn < work.size(); yarn++) {
       assertTrue(text.contains(blanket.yarn(yarn).code() + " " + blanket.yarn(yarn).name()));
-      assertTrue(text.contains(Figures.metres(used[yarn]) + " m"));
+      assertTrue(
+          text.contains(
+              Figures.metres(work.get(yarn).workedMillimetres())
+                  + " m "
+                  + Figures.metres(work.get(yarn).toWorkMillimetres())
+                  + " m "),
+          text);
     }
     assertTrue(text.contains("2 3 pieces left1 \u2013 r1c1 \u2013 top1"), "strip 2");
     assertFalse(text.contains("2026"));

@@ -30,12 +30,15 @@ public record Shortfall(long missing, Map<Integer, Long> gains) {
   }
 
   /**
-   * {@return what a ball more gives to use, in mm, rounded up}
+   * {@return what a ball more gives to use, in mm, rounded up; 0 of a yarn that is gone}
    *
    * @param blanket the blanket
    * @param yarn index of the yarn
    */
   public static long ballMillimetres(Blanket blanket, int yarn) {
+    if (blanket.yarn(yarn).gone()) {
+      return 0;
+    }
     double usable = 1 - blanket.brief().rules().keepBackPercent() / 100;
     return (long) Math.ceil(ballMillimetres(blanket.yarn(yarn)) * usable) + 1;
   }

@@ -1,6 +1,7 @@
 package lozengy.solver.explain.remedy;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,7 +62,15 @@ final class Balls {
   Balls(Blanket blanket, ConsistencyOracle settling) {
     this.blanket = blanket;
     this.settling = settling;
-    this.proposals = new Proposals(blanket.yarnCount());
+    this.proposals = new Proposals(blanket.yarnCount(), gone(blanket));
+  }
+
+  private static BitSet gone(Blanket blanket) {
+    BitSet gone = new BitSet();
+    IntStream.range(0, blanket.yarnCount())
+        .filter(yarn -> blanket.yarn(yarn).gone())
+        .forEach(gone::set);
+    return gone;
   }
 
   /** The fewest balls; empty where no number up to a limit does, or none was found. */

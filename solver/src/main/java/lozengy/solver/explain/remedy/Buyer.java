@@ -118,7 +118,7 @@ final class Buyer {
   }
 
   private int balls(int yarn, long millimetres) {
-    if (millimetres <= 0) {
+    if (millimetres <= 0 || blanket.yarn(yarn).gone()) {
       return 0;
     }
     double usable = 1 - blanket.brief().rules().keepBackPercent() / 100;

@@ -50,7 +50,9 @@ final class OtherShades {
   private Instead insteadOf(int yarn, int[] balls) {
     List<Integer> others = new ArrayList<>();
     for (int other = 0; other < balls.length; other++) {
-      if (balls[other] == 0 && blanket.tone(other) == blanket.tone(yarn)) {
+      if (balls[other] == 0
+          && !blanket.yarn(other).gone()
+          && blanket.tone(other) == blanket.tone(yarn)) {
         int[] instead = balls.clone();
         instead[other] = instead[yarn];
         instead[yarn] = 0;

@@ -2,6 +2,7 @@ package lozengy.solver.explain.remedy;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
@@ -34,13 +35,20 @@ final class Proposals {
   private record Refuted(int[] balls, List<Integer> yarns) {}
 
   private final int yarns;
+  private final BitSet gone;
   private final List<Shortfall> shortfalls = new ArrayList<>();
   private final List<Refuted> refuted = new ArrayList<>();
   private int least;
   private boolean complete = true;
 
-  Proposals(int yarns) {
+  /**
+   * Without anything known yet.
+   *
+   * @param gone yarns of which no ball can be had
+   */
+  Proposals(int yarns, BitSet gone) {
     this.yarns = yarns;
+    this.gone = gone;
   }
 
   void add(Shortfall shortfall) {
@@ -70,7 +78,8 @@ final class Proposals {
       return Optional.empty();
     }
     Model model = new Model("balls");
-    IntVar[] balls = model.intVarArray(yarns, 0, MOST_BALLS);
+    IntVar[] balls = new IntVar[yarns];
+    Arrays.setAll(balls, yarn -> model.intVar(0, gone.get(yarn) ? 0 : MOST_BALLS));
     IntVar total = model.intVar(fewest, MOST_BALLS * yarns);
     BoolVar[] bought = new BoolVar[yarns];
     Arrays.setAll(bought, yarn -> model.arithm(balls[yarn], ">", 0).reify());

@@ -22,7 +22,7 @@ final class StockRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (!line.path().inItem("yarns")) {
+    if (!line.path().inItem("yarns") || blanket.yarn(Relaxing.index(line)).gone()) {
       return List.of();
     }
     int yarn = Relaxing.index(line);

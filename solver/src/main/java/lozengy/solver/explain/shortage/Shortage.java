@@ -83,6 +83,7 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
   private Shortfall shortfall() {
     Map<Integer, Long> gains = new TreeMap<>();
     yarns.stream()
+        .filter(yarn -> !demand.blanket().yarn(yarn).gone())
         .forEach(
             yarn ->
                 gains.put(

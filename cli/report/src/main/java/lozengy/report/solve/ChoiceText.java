@@ -1,7 +1,8 @@
-package lozengy.cli.command;
+package lozengy.report.solve;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.brief.Part;
+import lozengy.model.input.Words;
 import lozengy.model.score.Score;
 import lozengy.report.Figures;
 import lozengy.report.Json;
@@ -17,34 +19,35 @@ import lozengy.solver.alternatives.AlternativeSearch;
 import lozengy.solver.alternatives.Alternatives;
 
 /**
- * Tells of several arrangements to choose from.
+ * Several arrangements to choose from, as they are told.
  *
  * @param found the arrangements
- * @param files where they went
+ * @param wanted how many were wanted
+ * @param withinPoints how far below the best each total may be
  */
-record AlternativesReport(Alternatives found, AlternativeFiles files) {
+public record ChoiceText(Alternatives found, int wanted, double withinPoints) {
 
   private static final int WIDEST = 40;
   private static final int DECIMALS = 6;
 
   /** For a person: scores, and how far each two are apart. */
-  List<String> lines() {
+  public List<String> lines() {
     List<Arrangement> all = found.found();
     List<String> lines = new ArrayList<>();
     String within =
         "within "
-            + Figures.shortest(files.withinPoints(), 2)
+            + Figures.shortest(withinPoints, 2)
             + " "
-            + lozengy.model.input.Words.plural(files.withinPoints(), "point")
+            + Words.plural(withinPoints, "point")
             + " of the best";
-    if (all.size() == files.count()) {
+    if (all.size() == wanted) {
       lines.add(Figures.count(all.size(), "arrangement") + " " + within);
     } else {
       lines.add(
           "Only "
               + Figures.count(all.size(), "arrangement")
               + " of the "
-              + files.count()
+              + wanted
               + " asked for: none was found besides that is "
               + within);
       lines.add(
@@ -110,8 +113,12 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
     return table;
   }
 
-  /** For programs. */
-  Map<String, Object> data() {
+  /**
+   * For programs.
+   *
+   * @param files where they went, in their order
+   */
+  public Map<String, Object> data(List<Path> files) {
     List<Map<String, Object>> all = new ArrayList<>();
     for (int i = 0; i < found.found().size(); i++) {
       Map<String, Object> parts = new LinkedHashMap<>();
@@ -124,20 +131,19 @@ record AlternativesReport(Alternatives found, AlternativeFiles files) {
       all.add(
           Json.object(
               "arrangement",
-              files.file(i).toString(),
+              files.get(i).toString(),
               "total",
               decimal(score.total()),
               "parts",
               parts,
               "keep",
-              Optional.ofNullable(score.parts().get(Part.KEEP)).map(AlternativesReport::decimal),
+              Optional.ofNullable(score.parts().get(Part.KEEP)).map(ChoiceText::decimal),
               "objective",
               decimal(score.objective()),
               "distances",
               apart));
     }
-    return Json.object(
-        "wanted", files.count(), "within_points", decimal(files.withinPoints()), "found", all);
+    return Json.object("wanted", wanted, "within_points", decimal(withinPoints), "found", all);
   }
 
   private static BigDecimal decimal(double value) {

@@ -1,0 +1,136 @@
+package lozengy.report.solve;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
+import lozengy.report.Json;
+import lozengy.report.MoreToFind;
+import lozengy.report.ReasonData;
+import lozengy.report.ReplanComparison;
+import lozengy.report.ReplanData;
+import lozengy.report.ReplanText;
+import lozengy.report.Summary;
+import lozengy.report.wording.Wording;
+import lozengy.solver.SolveResult;
+import lozengy.solver.SolveResult.Unsettled;
+
+/** How a solve has ended, as it is told: for a person, and for programs. */
+public final class SolveText {
+
+  private SolveText() {}
+
+  /**
+   * What was found.
+   *
+   * @param arrangement the arrangement, the first where several were wanted
+   * @param again what has changed, where it was solved from an arrangement
+   * @param choice the others to choose from, where several were wanted
+   * @param unsettled why more moves may find better
+   * @param files where it went
+   */
+  public record Found(
+      Arrangement arrangement,
+      Optional<ReplanComparison> again,
+      Optional<ChoiceText> choice,
+      Optional<Unsettled> unsettled,
+      Files files) {
+
+    /**
+     * For a person.
+     *
+     * @param input the file that was solved, as it was named; empty for standard input
+     * @param options options that changed what was asked for
+     * @param stopped whether the user ended the search
+     */
+    public String text(Optional<String> input, List<String> options, boolean stopped) {
+      StringBuilder text = new StringBuilder(Summary.text(arrangement, input, options));
+      unsettled.ifPresent(each -> text.append(MoreToFind.text(each, seed(), input, options)));
+      again.ifPresent(each -> text.append(ReplanText.of(each)));
+      choice.ifPresent(each -> each.lines().forEach(line -> line(text, line)));
+      if (stopped) {
+        line(text, "Stopped early; this is the best so far.");
+      }
+      files.arrangement().ifPresent(path -> line(text, "Wrote " + path));
+      files.chart().ifPresent(path -> line(text, "Wrote " + path));
+      files.others().forEach(path -> line(text, "Wrote " + path + " and its chart"));
+      files
+          .leftFromBefore()
+          .forEach(path -> line(text, "Left from an earlier run, not one of these: " + path));
+      return text.toString();
+    }
+
+    /** For programs. */
+    public Map<String, Object> data() {
+      return Json.object(
+          "outcome", "found",
+          "arrangement", files.arrangement().map(Path::toString),
+          "chart", files.chart().map(Path::toString),
+          "changes", again.map(ReplanData::of),
+          "alternatives", choice.map(each -> each.data(files.all())),
+          "more_to_find", unsettled.map(each -> MoreToFind.data(each, seed())),
+          "summary", Summary.data(arrangement));
+    }
+
+    private long seed() {
+      return arrangement.solved().orElseThrow().seed();
+    }
+  }
+
+  /**
+   * Where what was found went.
+   *
+   * @param arrangement the file of the first; empty for standard output
+   * @param chart the file of its chart, if it has one
+   * @param others files of the other arrangements
+   * @param leftFromBefore files of arrangements from an earlier run that none of these replaced
+   */
+  public record Files(
+      Optional<Path> arrangement,
+      Optional<Path> chart,
+      List<Path> others,
+      List<Path> leftFromBefore) {
+
+    private List<Path> all() {
+      return Stream.concat(arrangement.stream(), others.stream()).toList();
+    }
+  }
+
+  /** Why nothing was found, for a person. */
+  public static String notFound(Blanket blanket, SolveResult result) {
+    StringBuilder text = new StringBuilder();
+    line(
+        text,
+        result instanceof SolveResult.Impossible
+            ? "No arrangement fits this brief. Proved:"
+            : "No arrangement was found within the limit given, and nothing is proved. More --moves"
+                + " or --seconds may find one. In the way stood:");
+    reasons(blanket, result).forEach(each -> line(text, "  " + each));
+    return text.toString();
+  }
+
+  /** Why nothing was found, for programs. */
+  public static Map<String, Object> notFoundData(Blanket blanket, SolveResult result) {
+    return Json.object(
+        "outcome", result instanceof SolveResult.Impossible ? "impossible" : "unfinished",
+        "reasons", reasons(blanket, result),
+        "causes",
+            result instanceof SolveResult.Impossible impossible
+                ? Optional.of(ReasonData.of(blanket, impossible))
+                : Optional.empty());
+  }
+
+  private static List<String> reasons(Blanket blanket, SolveResult result) {
+    Wording wording = new Wording(blanket);
+    return result instanceof SolveResult.Impossible impossible
+        ? wording.of(impossible)
+        : wording.of((SolveResult.Unfinished) result);
+  }
+
+  private static void line(StringBuilder text, String line) {
+    text.append(line).append('\n');
+  }
+}
