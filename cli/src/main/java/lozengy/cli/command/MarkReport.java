@@ -16,12 +16,15 @@ import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.check.Check;
 import lozengy.model.reading.Doubt;
 import lozengy.model.reading.Doubts;
+import lozengy.model.yarn.YarnWork;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
+import lozengy.report.YarnLine;
 import lozengy.report.check.FaultLine;
 import lozengy.report.wording.DoubtWords;
 
@@ -221,8 +224,9 @@ record MarkReport(
   }
 
   private List<Integer> recounted() {
+    List<Yarn> old = before.blanket().brief().yarns();
     return IntStream.range(0, blanket().yarnCount())
-        .filter(yarn -> !blanket().yarn(yarn).equals(before.blanket().yarn(yarn)))
+        .filter(yarn -> yarn >= old.size() || !blanket().yarn(yarn).equals(old.get(yarn)))
         .boxed()
         .toList();
   }
@@ -240,15 +244,21 @@ record MarkReport(
   }
 
   private String recounted(int yarn) {
-    long left = blanket().stockMillimetres(yarn);
-    long used = blanket().usedMillimetres(now.sequences())[yarn];
+    YarnWork work = YarnWork.of(blanket(), now.sequences()).get(yarn);
+    boolean added = yarn >= before.blanket().yarnCount();
+    boolean uncounted =
+        !added
+            && blanket().yarn(yarn).counted().isEmpty()
+            && before.blanket().yarn(yarn).counted().isPresent();
     return Words.yarn(blanket(), yarn)
         + ": "
-        + (blanket().yarn(yarn).counted().isPresent() ? "" : "as before the count, ")
-        + Words.metres(left)
-        + " at hand, "
-        + Words.metres(used)
-        + " needed";
+        + (added ? "new, " : uncounted ? "as before the count, " : "")
+        + (blanket().yarn(yarn).gone()
+            ? YarnLine.GONE
+            : Words.metres(work.atHandMillimetres()) + " at hand")
+        + ", "
+        + Words.metres(work.toWorkMillimetres())
+        + " still to be worked";
   }
 
   private String states() {

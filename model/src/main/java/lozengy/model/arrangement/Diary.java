@@ -110,7 +110,15 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
     /** Its kinds. */
     public enum What {
       /** It was counted, and so much was at hand. */
-      COUNTED;
+      COUNTED,
+      /** A count of it was a mistake. */
+      UNCOUNTED,
+      /** So much was bought of it. */
+      BOUGHT,
+      /** It came, as a new shade or as another dye lot of one. */
+      ADDED,
+      /** It went for good. */
+      GONE;
 
       /** {@return the word used in files} */
       public String word() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 
 /**
@@ -16,6 +17,7 @@ import lozengy.model.brief.YarnAmount;
  * @param worked pieces that were worked otherwise than planned
  * @param counts yarns that were counted again
  * @param edged part of the outline that has its edging, where stated
+ * @param yarns yarns that came or went
  * @param on when it is made, where that is known
  */
 public record Mark(
@@ -25,6 +27,7 @@ public record Mark(
     List<Work> worked,
     List<Count> counts,
     Optional<Edged> edged,
+    List<OfYarn> yarns,
     Optional<Day> on) {
 
   /**
@@ -36,6 +39,7 @@ public record Mark(
    * @param worked pieces that were worked otherwise than planned
    * @param counts yarns that were counted again
    * @param edged part of the outline that has its edging, where stated
+   * @param yarns yarns that came or went
    * @param on when it is made, where that is known
    */
   public Mark {
@@ -44,6 +48,7 @@ public record Mark(
     steps = List.copyOf(steps);
     worked = List.copyOf(worked);
     counts = List.copyOf(counts);
+    yarns = List.copyOf(yarns);
   }
 
   /**
@@ -55,7 +60,16 @@ public record Mark(
    * @param edged part of the outline that has its edging, where stated
    */
   public Mark(List<State> states, List<Work> worked, List<Count> counts, Optional<Edged> edged) {
-    this(states, List.of(), List.of(), worked, counts, edged, Optional.empty());
+    this(states, List.of(), List.of(), worked, counts, edged, List.of(), Optional.empty());
+  }
+
+  /**
+   * {@return this mark with yarns that came or went}
+   *
+   * @param others in place of those that it has
+   */
+  public Mark withYarns(List<OfYarn> others) {
+    return new Mark(states, rounds, steps, worked, counts, edged, others, on);
   }
 
   /**
@@ -118,4 +132,65 @@ public record Mark(
    * @param percent the part, 0 to 100
    */
   public record Edged(String place, double percent) {}
+
+  /** A yarn that came or went. */
+  public sealed interface OfYarn {
+
+    /** {@return what messages call it} */
+    String place();
+
+    /** {@return the yarn's code} */
+    String code();
+  }
+
+  /**
+   * A shade that the brief does not know yet.
+   *
+   * @param place what messages call it
+   * @param yarn the yarn, with what is at hand of it
+   */
+  public record Added(String place, Yarn yarn) implements OfYarn {
+    @Override
+    public String code() {
+      return yarn.code();
+    }
+  }
+
+  /**
+   * Another dye lot of a shade: a yarn like it of which nothing is at hand but what is bought or
+   * counted with the same mark. The share of the shade is dealt to the two by what there is of
+   * them.
+   *
+   * @param place what messages call it
+   * @param code the lot's code, which is new
+   * @param of code of the shade
+   */
+  public record Lot(String place, String code, String of) implements OfYarn {}
+
+  /**
+   * Yarn that was bought; a yarn that was gone is there again.
+   *
+   * @param place what messages call it
+   * @param code the yarn
+   * @param balls whole or part balls, 0 or more
+   * @param loose loose yarn beside them, where there is some
+   */
+  public record Bought(String place, String code, double balls, Optional<YarnAmount> loose)
+      implements OfYarn {}
+
+  /**
+   * A yarn that is there no more.
+   *
+   * @param place what messages call it
+   * @param code the yarn
+   */
+  public record Gone(String place, String code) implements OfYarn {}
+
+  /**
+   * A yarn whose count was a mistake: as if it had never been counted.
+   *
+   * @param place what messages call it
+   * @param code the yarn
+   */
+  public record Uncounted(String place, String code) implements OfYarn {}
 }

@@ -100,7 +100,7 @@ final class PileTaking {
               move.place(),
               MistakeCode.CONTRADICTS.about(yarn.code(), "counted", place.name()),
               yarn.code() + " was counted when " + place.name() + " was worked in part",
-              "Count " + yarn.code() + " again first, with mark --left");
+              "Count " + yarn.code() + " again first");
         }
         if (inside) {
           counted.add(yarn.code());

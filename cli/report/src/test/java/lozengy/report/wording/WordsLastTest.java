@@ -29,13 +29,17 @@ class WordsLastTest {
 
   /** A plural made by hand. */
   static final Pattern PLURAL =
-      Pattern.compile("\\? \"\" : \"s\"|\\? \" ?(\\w+)[ .:]?\" : \" ?\\1s[ .:]?\"");
+      Pattern.compile(
+          "\\?\\s*\"\"\\s*:\\s*\"s\"|\\?\\s*\" ?(\\w+)[ .:]?\"\\s*:\\s*\" ?\\1s[ .:]?\"");
 
   /** Words, or names of options, where only values belong. */
   static final Pattern WORDS =
       Pattern.compile(
-          "\"[^\"]*--[a-z]|import lozengy\\.(model\\.(blanket|input)\\.Words|model\\.wording"
+          "\"[^\"\\n]*--[a-z]|import lozengy\\.(model\\.(blanket|input)\\.Words|model\\.wording"
               + "|model\\.layout\\.GroupedNames|report)");
+
+  /** The name of an option in a text. */
+  static final Pattern OPTION = Pattern.compile("\"[^\"\\n]*--[a-z]");
 
   private static List<String> found(Path root, Pattern pattern, Predicate<Path> where)
       throws IOException {
@@ -46,11 +50,11 @@ class WordsLastTest {
     assertTrue(files.size() > 20, root + ": " + files);
     List<String> found = new ArrayList<>();
     for (Path file : files) {
-      for (String line : Files.readAllLines(file)) {
-        if (pattern.matcher(line).find()) {
-          found.add(file.getFileName() + ": " + line.strip());
-        }
-      }
+      // the whole text, for a call may run over several lines
+      pattern
+          .matcher(Files.readString(file))
+          .results()
+          .forEach(match -> found.add(file.getFileName() + ": " + match.group()));
     }
     return found;
   }
@@ -76,6 +80,11 @@ class WordsLastTest {
   @Test
   void theSolverKnowsNoWordsAndNoOptions() throws IOException {
     assertEquals(List.of(), found(SOLVER, WORDS, file -> true));
+  }
+
+  @Test
+  void theModelNamesNoOptions() throws IOException {
+    assertEquals(List.of(), found(MODEL, OPTION, file -> true));
   }
 
   @Test
