@@ -144,6 +144,9 @@ final class SummaryData {
     data.put("code", line.yarn().code());
     data.put("name", line.yarn().name());
     data.put("tone", line.tone().word());
+    if (line.yarn().gone()) {
+      data.put("gone", true);
+    }
     data.put("available_m", metres(line.availableMillimetres()));
     data.put("used_m", metres(line.usedMillimetres()));
     data.put("worked_m", metres(line.work().workedMillimetres()));

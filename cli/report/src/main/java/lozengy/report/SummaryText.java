@@ -180,7 +180,7 @@ final class SummaryText {
       if (begun) {
         row.add(Figures.metres(line.work().workedMillimetres()));
       }
-      row.add(Figures.metres(line.work().atHandMillimetres()));
+      row.add(line.atHandWords());
       row.add(Figures.metres(toWork));
       row.add(known(line.balls(toWork), 2));
       row.add(Figures.metres(left));

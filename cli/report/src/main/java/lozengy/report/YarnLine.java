@@ -21,6 +21,9 @@ import lozengy.model.yarn.YarnWork;
 public record YarnLine(
     Yarn yarn, Tone tone, long availableMillimetres, long usedMillimetres, YarnWork work) {
 
+  /** What stands in place of an amount at hand of a yarn that is there no more. */
+  public static final String GONE = "gone";
+
   /** A line for every yarn, in the brief's order. */
   public static List<YarnLine> of(Arrangement arrangement) {
     Blanket blanket = arrangement.blanket();
@@ -34,6 +37,11 @@ public record YarnLine(
               blanket.yarn(yarn), blanket.tone(yarn), available, used[yarn], work.get(yarn)));
     }
     return lines;
+  }
+
+  /** What is at hand now, for people: a length in m, or that the yarn is gone. */
+  public String atHandWords() {
+    return yarn.gone() ? GONE : Figures.metres(work.atHandMillimetres());
   }
 
   /** What is left in mm; below 0 where the yarn runs out. */

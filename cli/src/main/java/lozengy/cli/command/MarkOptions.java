@@ -1,11 +1,13 @@
 package lozengy.cli.command;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +18,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Quantity;
 import lozengy.model.progress.Mark;
 import picocli.CommandLine.Option;
 
@@ -26,6 +29,11 @@ final class MarkOptions {
   private static final String NOTHING = "0";
 
   private static final double ALL = 100;
+
+  private static final Set<String> BALLS = Set.of("ball", "balls");
+
+  /** As many as a brief may have of a yarn. */
+  private static final BigDecimal MOST_BALLS = BigDecimal.valueOf(100_000);
 
   private static final Pattern STEPS =
       Pattern.compile("(\\d{1,6})(?:\\s*(?:-|\\.\\.)\\s*(\\d{1,6}))?(?:\\s*=\\s*(.+))?");
@@ -84,12 +92,52 @@ final class MarkOptions {
   private List<String> left = List.of();
 
   @Option(
+      names = "--bought",
+      paramLabel = "YARN=AMOUNT",
+      description =
+          "What was bought of a yarn, such as SLO=2balls, or 100g, 120m: it adds to what is at"
+              + " hand, also after a count. Repeatable.")
+  private List<String> bought = List.of();
+
+  @Option(
+      names = "--add",
+      paramLabel = "YARN",
+      description =
+          "A shade that the brief does not know yet, with its fields as in a brief: 'code: RUS,"
+              + " colour: \"#8a4b2d\", balls: 2, ball: { grams: 50, metres: 120 }'. Repeatable.")
+  private List<String> added = List.of();
+
+  @Option(
+      names = "--lot",
+      paramLabel = "NEW=YARN",
+      description =
+          "Another dye lot of a shade, under a code of its own, such as SL3=SLO; with --bought"
+              + " SL3=1ball. The two are kept from meeting. Repeatable.")
+  private List<String> lots = List.of();
+
+  @Option(
+      names = "--gone",
+      paramLabel = "YARN",
+      description =
+          "A yarn that is there no more, for good. What is worked in it stays; 'solve' plans the"
+              + " rest without it. Repeatable.")
+  private List<String> gone = List.of();
+
+  @Option(
+      names = "--uncount",
+      paramLabel = "YARN",
+      description =
+          "Take a yarn's count back, as if it had never been counted: what was bought of it counts"
+              + " again, and all that is worked in it. Repeatable.")
+  private List<String> uncounted = List.of();
+
+  @Option(
       names = "--edged",
       paramLabel = "PERCENT",
       description =
           "With --left of the edging's yarn: the part of the outline that is edged already, in"
               + " per cent; as counted before, or 0, if not said.")
-  private Double edged;
+  private Converters.Percent edged;
 
   @Option(
       names = "--on",
@@ -99,7 +147,9 @@ final class MarkOptions {
 
   /** Whether anything is to be marked. */
   boolean any() {
-    return Stream.of(made, joined, planned, rounds, steps, worked, left)
+    return Stream.of(
+                made, joined, planned, rounds, steps, worked, left, bought, added, lots, gone,
+                uncounted)
             .anyMatch(list -> !list.isEmpty())
         || edged != null;
   }
@@ -133,12 +183,12 @@ final class MarkOptions {
               "Two lists are to come from standard input",
               "Name one list with -"));
     }
-    if (edged != null && !(edged >= 0 && edged <= ALL)) {
+    if (edged != null && !(edged.value() >= 0 && edged.value() <= ALL)) {
       mistakes.add(
           Mistake.ofWish(
               "--edged",
-              MistakeCode.OUT_OF_RANGE.about(edged, 0, ALL),
-              edged.toString(),
+              MistakeCode.OUT_OF_RANGE.about(edged.value(), 0, ALL),
+              Double.toString(edged.value()),
               "Give a number from 0 to 100"));
     }
     List<Mark.Work> works = new ArrayList<>();
@@ -161,13 +211,67 @@ final class MarkOptions {
     }
     List<Mark.Step> doneSteps = new ArrayList<>();
     steps.forEach(step -> step(step, mistakes).ifPresent(doneSteps::add));
+    List<Mark.OfYarn> yarns = yarns(mistakes);
     Optional<Mark.Day> day = day(mistakes);
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
     }
     Optional<Mark.Edged> part =
-        Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent));
-    return new Mark(states(terminal), someRounds, doneSteps, works, counts, part, day);
+        Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent.value()));
+    return Mark.NONE
+        .withStates(states(terminal))
+        .withRounds(someRounds)
+        .withSteps(doneSteps)
+        .withWorked(works)
+        .withCounts(counts)
+        .withEdged(part)
+        .withYarns(yarns)
+        .withOn(day);
+  }
+
+  private List<Mark.OfYarn> yarns(List<Mistake> mistakes) {
+    List<Mark.OfYarn> yarns = new ArrayList<>();
+    added.forEach(text -> NewYarn.read("--add", text, mistakes).ifPresent(yarns::add));
+    for (String lot : lots) {
+      Assigned.read("--lot", lot, "Name the new lot and its shade, such as SL3=SLO", mistakes)
+          .map(read -> new Mark.Lot(read.place(), read.left(), read.right()))
+          .ifPresent(yarns::add);
+    }
+    gone.forEach(code -> yarns.add(new Mark.Gone("--gone " + code, code.strip())));
+    for (String more : bought) {
+      Assigned.read("--bought", more, "Name a yarn and an amount, such as SLO=2balls", mistakes)
+          .flatMap(read -> bought(read, mistakes))
+          .ifPresent(yarns::add);
+    }
+    uncounted.forEach(code -> yarns.add(new Mark.Uncounted("--uncount " + code, code.strip())));
+    return yarns;
+  }
+
+  private static Optional<Mark.Bought> bought(Assigned read, List<Mistake> mistakes) {
+    Optional<BigDecimal> balls =
+        Quantity.parse(read.right())
+            .filter(amount -> BALLS.contains(amount.unit()))
+            .map(Quantity::number)
+            .filter(number -> number.signum() > 0 && number.compareTo(MOST_BALLS) <= 0);
+    Optional<YarnAmount> loose = YarnAmount.read(read.right()).filter(MarkOptions::some);
+    if (balls.isEmpty() && loose.isEmpty()) {
+      mistakes.add(
+          Mistake.ofWish(
+              read.place(),
+              MistakeCode.NOT_A_QUANTITY.about(read.right()),
+              "'" + read.right() + "' is no amount that can be bought",
+              Quantity.pointForComma(read.right())
+                  .orElse("Give a number above 0 and balls, g, oz, m or yd, such as SLO=2balls")));
+      return Optional.empty();
+    }
+    double whole = balls.map(BigDecimal::doubleValue).orElse(0.0);
+    return Optional.of(new Mark.Bought(read.place(), read.left(), whole, loose));
+  }
+
+  private static boolean some(YarnAmount amount) {
+    return amount instanceof YarnAmount.Length length
+        ? length.millimetres().signum() > 0
+        : ((YarnAmount.Weight) amount).milligrams().signum() > 0;
   }
 
   private static Optional<Mark.Rounds> rounds(Assigned read, List<Mistake> mistakes) {
@@ -257,7 +361,10 @@ final class MarkOptions {
               read.place(),
               MistakeCode.NOT_A_QUANTITY.about(read.right()),
               "'" + read.right() + "' is no amount of yarn",
-              "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left again"));
+              Quantity.pointForComma(read.right())
+                  .orElse(
+                      "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left"
+                          + " again")));
       return Optional.empty();
     }
     return Optional.of(new Mark.Count(read.place(), read.left(), amount.get()));

@@ -16,11 +16,17 @@ import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.check.Check;
+import lozengy.model.reading.Doubt;
+import lozengy.model.reading.Doubts;
+import lozengy.model.yarn.YarnWork;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
+import lozengy.report.YarnLine;
 import lozengy.report.check.FaultLine;
+import lozengy.report.wording.DoubtWords;
 
 /**
  * What a mark has changed.
@@ -78,6 +84,7 @@ record MarkReport(
     }
     reworked().forEach(piece -> lines.add(reworked(piece)));
     recounted().forEach(yarn -> lines.add(recounted(yarn)));
+    doubts().forEach(doubt -> lines.add(DoubtWords.of(blanket(), doubt)));
     lines.add(states());
     if (!faults.isEmpty()) {
       lines.add(Figures.count(faults.size(), "fault") + ":");
@@ -85,6 +92,13 @@ record MarkReport(
       lines.add("'lozengy solve' plans the rest again around what is worked.");
     }
     return lines.stream().map(PlainText::oneLine).toList();
+  }
+
+  /** What is doubtful of the counts that were made. */
+  private List<Doubt> doubts() {
+    return Doubts.of(blanket()).stream()
+        .filter(doubt -> doubt instanceof Doubt.Count count && recounted().contains(count.yarn()))
+        .toList();
   }
 
   /** The report for programs. */
@@ -133,17 +147,30 @@ record MarkReport(
             "made", count(PieceState.MADE),
             "joined", count(PieceState.JOINED));
     return Json.object(
-        "outcome", nothingNew() ? "nothing-new" : "marked",
-        "arrangement", written,
-        "on", now.diary().lastDay().map(Object::toString),
-        "states", turned,
-        "rounds_worked", rounds,
-        "overlapping", overlapping.stream().map(piece -> Words.piece(blanket(), piece)).toList(),
-        "off_pile", offPile().stream().map(piece -> Words.piece(blanket(), piece)).toList(),
-        "worked", worked,
-        "counted", counted,
-        "pieces", counts,
-        "faults", faults.stream().map(FaultLine::json).toList());
+        "outcome",
+        nothingNew() ? "nothing-new" : "marked",
+        "arrangement",
+        written,
+        "on",
+        now.diary().lastDay().map(Object::toString),
+        "states",
+        turned,
+        "rounds_worked",
+        rounds,
+        "overlapping",
+        overlapping.stream().map(piece -> Words.piece(blanket(), piece)).toList(),
+        "off_pile",
+        offPile().stream().map(piece -> Words.piece(blanket(), piece)).toList(),
+        "worked",
+        worked,
+        "counted",
+        counted,
+        "doubts",
+        doubts().stream().map(doubt -> DoubtWords.data(blanket(), doubt)).toList(),
+        "pieces",
+        counts,
+        "faults",
+        faults.stream().map(FaultLine::json).toList());
   }
 
   private Blanket blanket() {
@@ -197,8 +224,9 @@ record MarkReport(
   }
 
   private List<Integer> recounted() {
+    List<Yarn> old = before.blanket().brief().yarns();
     return IntStream.range(0, blanket().yarnCount())
-        .filter(yarn -> !blanket().yarn(yarn).equals(before.blanket().yarn(yarn)))
+        .filter(yarn -> yarn >= old.size() || !blanket().yarn(yarn).equals(old.get(yarn)))
         .boxed()
         .toList();
   }
@@ -216,15 +244,21 @@ record MarkReport(
   }
 
   private String recounted(int yarn) {
-    long left = blanket().stockMillimetres(yarn);
-    long used = blanket().usedMillimetres(now.sequences())[yarn];
+    YarnWork work = YarnWork.of(blanket(), now.sequences()).get(yarn);
+    boolean added = yarn >= before.blanket().yarnCount();
+    boolean uncounted =
+        !added
+            && blanket().yarn(yarn).counted().isEmpty()
+            && before.blanket().yarn(yarn).counted().isPresent();
     return Words.yarn(blanket(), yarn)
         + ": "
-        + (blanket().yarn(yarn).counted().isPresent() ? "" : "as before the count, ")
-        + Words.metres(left)
-        + " at hand, "
-        + Words.metres(used)
-        + " needed";
+        + (added ? "new, " : uncounted ? "as before the count, " : "")
+        + (blanket().yarn(yarn).gone()
+            ? YarnLine.GONE
+            : Words.metres(work.atHandMillimetres()) + " at hand")
+        + ", "
+        + Words.metres(work.toWorkMillimetres())
+        + " still to be worked";
   }
 
   private String states() {

@@ -14,6 +14,8 @@ import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.Range;
+import lozengy.model.input.SourceText;
+import lozengy.model.input.TreeReader;
 import lozengy.model.input.Words;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
@@ -221,6 +223,19 @@ public final class PartsReader {
    */
   public static Yarn yarn(Located located) {
     return YarnReader.read(located, 0);
+  }
+
+  /**
+   * {@return a yarn that stands by itself, as in a brief}
+   *
+   * @param source the yarn's fields and what messages call them
+   * @throws InputException with all mistakes, if there is one
+   */
+  public static Yarn yarn(SourceText source) {
+    Mistakes mistakes = new Mistakes();
+    Yarn yarn = YarnReader.read(Located.root(TreeReader.read(source, mistakes), mistakes), 0);
+    mistakes.throwIfAny();
+    return yarn;
   }
 
   /**

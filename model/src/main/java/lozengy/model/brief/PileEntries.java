@@ -70,6 +70,21 @@ public final class PileEntries {
     }
   }
 
+  /**
+   * Says that a yarn was not counted after all.
+   *
+   * @param code the yarn's code
+   */
+  public void uncount(String code) {
+    List<PileEntry> before = list();
+    counts.clear();
+    for (PileEntry entry : before) {
+      Set<String> counted = new LinkedHashSet<>(entry.counted());
+      counted.remove(code);
+      put(entry.withCounted(counted));
+    }
+  }
+
   /** {@return the entries} */
   public List<PileEntry> list() {
     List<PileEntry> list = new ArrayList<>();

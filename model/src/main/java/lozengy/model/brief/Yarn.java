@@ -4,6 +4,10 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Words;
 import lozengy.model.unit.Ratio;
 
 /**
@@ -87,6 +91,24 @@ public record Yarn(
         Optional.empty(),
         Optional.empty(),
         false);
+  }
+
+  /**
+   * {@return a mistake if a text is no code of a yarn}
+   *
+   * @param text the text
+   * @param path where it stands
+   */
+  public static Optional<Mistake> notACode(String text, BriefPath path) {
+    return YarnReader.isCode(text)
+        ? Optional.empty()
+        : Optional.of(
+            new Mistake(
+                path,
+                0,
+                MistakeCode.MALFORMED.about(text),
+                Words.quoted(text) + " is not a yarn's code",
+                YarnReader.CODE_REMEDY));
   }
 
   /**

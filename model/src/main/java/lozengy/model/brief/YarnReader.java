@@ -20,6 +20,11 @@ final class YarnReader {
 
   private static final int MOST_CODE_CHARACTERS = 12;
   private static final int MOST_NAME_CHARACTERS = 100;
+
+  /** What a code is made of. */
+  static final String CODE_REMEDY =
+      "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores";
+
   private static final Srgb STOPGAP_COLOUR = new Srgb(128, 128, 128);
 
   // Ranges in which yarn is sold, widely; totals then fit a long on any layout. Ounces and yards
@@ -63,7 +68,7 @@ final class YarnReader {
     Optional<Located> balls = of.get("balls");
     double ballCount =
         balls
-            .flatMap(b -> b.number(Range.of(0, 100_000, "balls")))
+            .flatMap(b -> b.numberOrFraction(Range.of(0, 100_000, "balls")))
             .map(BigDecimal::doubleValue)
             .orElse(0.0);
     Optional<Located> left = of.get("left");
@@ -131,14 +136,20 @@ final class YarnReader {
   /** A code, as written: a code such as {@code 101} or {@code NO} is a text all the same. */
   static Optional<String> code(Located located) {
     Optional<String> code = located.text(MOST_CODE_CHARACTERS);
-    if (code.isPresent() && !code.get().codePoints().allMatch(YarnReader::fitForCode)) {
+    if (code.isPresent() && !isCode(code.get())) {
       located.wrong(
           MistakeCode.MALFORMED.about(code.get()),
           located.shown() + " is not a yarn's code",
-          "Use 1 to " + MOST_CODE_CHARACTERS + " letters, digits, hyphens and underscores");
+          CODE_REMEDY);
       return Optional.empty();
     }
     return code;
+  }
+
+  static boolean isCode(String text) {
+    return !text.isEmpty()
+        && text.length() <= MOST_CODE_CHARACTERS
+        && text.codePoints().allMatch(YarnReader::fitForCode);
   }
 
   private static boolean fitForCode(int character) {

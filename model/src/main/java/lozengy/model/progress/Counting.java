@@ -132,14 +132,15 @@ final class Counting {
     }
     yarns.set(
         index,
-        yarn.withCount(
-            Optional.of(
-                Worked.count(
-                    blanket,
-                    wish.left(),
-                    edges(wish.code())
-                        ? edged.map(Mark.Edged::percent).orElse(edgedBefore(yarn))
-                        : 0))));
+        yarn.withGone(false)
+            .withCount(
+                Optional.of(
+                    Worked.count(
+                        blanket,
+                        wish.left(),
+                        edges(wish.code())
+                            ? edged.map(Mark.Edged::percent).orElse(edgedBefore(yarn))
+                            : 0))));
   }
 
   private static double edgedBefore(Yarn yarn) {

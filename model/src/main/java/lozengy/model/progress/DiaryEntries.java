@@ -6,13 +6,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.model.arrangement.Diary;
+import lozengy.model.arrangement.Diary.YarnEvent.What;
 import lozengy.model.arrangement.Reversal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.layout.GroupedNames;
 
 /** Writes down in a diary what a mark has come to. */
@@ -42,15 +46,35 @@ final class DiaryEntries {
         names(now, in(now, marked.states(), PieceState.MADE)),
         names(now, in(now, marked.states(), PieceState.JOINED)),
         names(now, marked.yarns()),
-        mark.counts().stream()
-            .map(
-                count ->
-                    new Diary.YarnEvent(
-                        Diary.YarnEvent.What.COUNTED, count.code(), Optional.of(count.left())))
-            .toList(),
+        events(mark, now.brief()),
         finished(now, laid) - finished(before, laidBefore),
         rounds(now, laid) - rounds(before, laidBefore),
         Optional.of(reversal));
+  }
+
+  private static List<Diary.YarnEvent> events(Mark mark, Brief brief) {
+    Stream<Diary.YarnEvent> yarns = mark.yarns().stream().map(wish -> event(wish, brief));
+    Stream<Diary.YarnEvent> counts =
+        mark.counts().stream()
+            .map(
+                count ->
+                    new Diary.YarnEvent(What.COUNTED, count.code(), Optional.of(count.left())));
+    return Stream.concat(yarns, counts).toList();
+  }
+
+  private static Diary.YarnEvent event(Mark.OfYarn wish, Brief brief) {
+    What what =
+        wish instanceof Mark.Bought
+            ? What.BOUGHT
+            : wish instanceof Mark.Gone
+                ? What.GONE
+                : wish instanceof Mark.Uncounted ? What.UNCOUNTED : What.ADDED;
+    Optional<YarnAmount> amount =
+        wish instanceof Mark.Bought bought
+            ? Stocks.amount(
+                bought, brief.yarns().get(Selections.yarn(wish.place(), brief, wish.code())))
+            : Optional.empty();
+    return new Diary.YarnEvent(what, wish.code(), amount);
   }
 
   private static List<Integer> in(Blanket blanket, List<Integer> pieces, PieceState state) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 
 /**
@@ -16,6 +17,7 @@ import lozengy.model.brief.YarnAmount;
  * @param worked pieces that were worked otherwise than planned
  * @param counts yarns that were counted again
  * @param edged part of the outline that has its edging, where stated
+ * @param yarns yarns that came or went
  * @param on when it is made, where that is known
  */
 public record Mark(
@@ -25,7 +27,20 @@ public record Mark(
     List<Work> worked,
     List<Count> counts,
     Optional<Edged> edged,
+    List<OfYarn> yarns,
     Optional<Day> on) {
+
+  /** Says nothing yet. */
+  public static final Mark NONE =
+      new Mark(
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          List.of(),
+          Optional.empty());
 
   /**
    * Copies the lists.
@@ -36,6 +51,7 @@ public record Mark(
    * @param worked pieces that were worked otherwise than planned
    * @param counts yarns that were counted again
    * @param edged part of the outline that has its edging, where stated
+   * @param yarns yarns that came or went
    * @param on when it is made, where that is known
    */
   public Mark {
@@ -44,18 +60,79 @@ public record Mark(
     steps = List.copyOf(steps);
     worked = List.copyOf(worked);
     counts = List.copyOf(counts);
+    yarns = List.copyOf(yarns);
   }
 
   /**
-   * A mark without rounds and steps, of which it is not known when it was made.
+   * {@return this mark with other states}
    *
-   * @param states pieces that have come so far
-   * @param worked pieces that were worked otherwise than planned
-   * @param counts yarns that were counted again
-   * @param edged part of the outline that has its edging, where stated
+   * @param other pieces that have come so far
    */
-  public Mark(List<State> states, List<Work> worked, List<Count> counts, Optional<Edged> edged) {
-    this(states, List.of(), List.of(), worked, counts, edged, Optional.empty());
+  public Mark withStates(List<State> other) {
+    return new Mark(other, rounds, steps, worked, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other rounds}
+   *
+   * @param other pieces of which so many rounds are worked
+   */
+  public Mark withRounds(List<Rounds> other) {
+    return new Mark(states, other, steps, worked, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other steps}
+   *
+   * @param other steps of the make list that are done
+   */
+  public Mark withSteps(List<Step> other) {
+    return new Mark(states, rounds, other, worked, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other yarns of pieces}
+   *
+   * @param other pieces that were worked otherwise than planned
+   */
+  public Mark withWorked(List<Work> other) {
+    return new Mark(states, rounds, steps, other, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other counts}
+   *
+   * @param other yarns that were counted again
+   */
+  public Mark withCounts(List<Count> other) {
+    return new Mark(states, rounds, steps, worked, other, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other edging}
+   *
+   * @param other part of the outline that has its edging
+   */
+  public Mark withEdged(Optional<Edged> other) {
+    return new Mark(states, rounds, steps, worked, counts, other, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other yarns}
+   *
+   * @param other yarns that came or went
+   */
+  public Mark withYarns(List<OfYarn> other) {
+    return new Mark(states, rounds, steps, worked, counts, edged, other, on);
+  }
+
+  /**
+   * {@return this mark of another day}
+   *
+   * @param other when it is made
+   */
+  public Mark withOn(Optional<Day> other) {
+    return new Mark(states, rounds, steps, worked, counts, edged, yarns, other);
   }
 
   /**
@@ -118,4 +195,65 @@ public record Mark(
    * @param percent the part, 0 to 100
    */
   public record Edged(String place, double percent) {}
+
+  /** A yarn that came or went. */
+  public sealed interface OfYarn {
+
+    /** {@return what messages call it} */
+    String place();
+
+    /** {@return the yarn's code} */
+    String code();
+  }
+
+  /**
+   * A shade that the brief does not know yet.
+   *
+   * @param place what messages call it
+   * @param yarn the yarn, with what is at hand of it
+   */
+  public record Added(String place, Yarn yarn) implements OfYarn {
+    @Override
+    public String code() {
+      return yarn.code();
+    }
+  }
+
+  /**
+   * Another dye lot of a shade: a yarn like it of which nothing is at hand but what is bought or
+   * counted with the same mark. The share of the shade is dealt to the two by what there is of
+   * them.
+   *
+   * @param place what messages call it
+   * @param code the lot's code, which is new
+   * @param of code of the shade
+   */
+  public record Lot(String place, String code, String of) implements OfYarn {}
+
+  /**
+   * Yarn that was bought; a yarn that was gone is there again.
+   *
+   * @param place what messages call it
+   * @param code the yarn
+   * @param balls whole or part balls, 0 or more
+   * @param loose loose yarn beside them, where there is some
+   */
+  public record Bought(String place, String code, double balls, Optional<YarnAmount> loose)
+      implements OfYarn {}
+
+  /**
+   * A yarn that is there no more.
+   *
+   * @param place what messages call it
+   * @param code the yarn
+   */
+  public record Gone(String place, String code) implements OfYarn {}
+
+  /**
+   * A yarn whose count was a mistake: as if it had never been counted.
+   *
+   * @param place what messages call it
+   * @param code the yarn
+   */
+  public record Uncounted(String place, String code) implements OfYarn {}
 }

@@ -11,7 +11,7 @@ import lozengy.model.blanket.Sequences;
  * @param sequences the pieces' yarns, as worked
  * @param states pieces that have come further, or were given up, if only in part
  * @param yarns pieces whose yarns have changed
- * @param counted yarns whose count has changed
+ * @param counted yarns that came, or of which the count or the stock has changed
  * @param overlapping pieces that were named more than once and not for the same
  */
 public record Marked(
@@ -29,7 +29,7 @@ public record Marked(
    * @param sequences the pieces' yarns, as worked
    * @param states pieces that have come further, or were given up, if only in part
    * @param yarns pieces whose yarns have changed
-   * @param counted yarns whose count has changed
+   * @param counted yarns that came, or of which the count or the stock has changed
    * @param overlapping pieces that were named more than once and not for the same
    */
   public Marked {

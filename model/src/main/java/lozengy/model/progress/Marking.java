@@ -2,8 +2,10 @@ package lozengy.model.progress;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -16,6 +18,7 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntries;
+import lozengy.model.brief.Yarn;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
@@ -26,6 +29,7 @@ import lozengy.model.making.MakeList;
 /** Marks in an arrangement what has come about: states first, then yarns, then counts. */
 public final class Marking {
 
+  private final Brief original;
   private final Blanket before;
   private final Sequences planned;
   private final List<PartWorked> workedWhenPlanned;
@@ -34,7 +38,9 @@ public final class Marking {
   private final Sequences sequences;
   private final List<Mistake> mistakes = new ArrayList<>();
 
-  private Marking(Blanket before, Sequences planned, List<PartWorked> workedWhenPlanned) {
+  private Marking(
+      Brief original, Blanket before, Sequences planned, List<PartWorked> workedWhenPlanned) {
+    this.original = original;
     this.before = before;
     this.planned = planned;
     this.workedWhenPlanned = workedWhenPlanned;
@@ -56,7 +62,9 @@ public final class Marking {
    */
   public static Marked apply(
       Blanket before, Sequences planned, List<PartWorked> workedWhenPlanned, Mark mark) {
-    return new Marking(before, planned, workedWhenPlanned).apply(mark);
+    Brief grown = NewYarns.added(before.brief(), mark.yarns());
+    Blanket ready = grown == before.brief() ? before : Blanket.ofUnjudged(grown);
+    return new Marking(before.brief(), ready, planned, workedWhenPlanned).apply(mark);
   }
 
   private Marked apply(Mark mark) {
@@ -88,6 +96,8 @@ public final class Marking {
       pile.count(mark.counts().stream().map(Mark.Count::code).collect(Collectors.toSet()));
       brief = brief.withPile(pile.list());
     }
+    brief = withStocks(brief, mark);
+    throwIfAny();
     return new Marked(
         Blanket.ofUnjudged(brief),
         sequences,
@@ -95,6 +105,20 @@ public final class Marking {
         pieces(piece -> !Arrays.equals(sequences.of(piece), planned.of(piece))),
         yarns(brief),
         pieces(marks::overlapping));
+  }
+
+  private Brief withStocks(Brief brief, Mark mark) {
+    Set<String> counted = mark.counts().stream().map(Mark.Count::code).collect(Collectors.toSet());
+    Stocks stocks = new Stocks(brief, counted);
+    mark.yarns().stream()
+        .sorted(Comparator.comparing(wish -> !(wish instanceof Mark.Gone)))
+        .forEach(wish -> attempt(() -> stocks.change(wish)));
+    for (Mark.OfYarn wish : mark.yarns()) {
+      if (wish instanceof Mark.Lot lot) {
+        attempt(() -> stocks.deal(lot));
+      }
+    }
+    return stocks.brief();
   }
 
   /** The brief without what was taken from the pile; what was worked otherwise was never on it. */
@@ -188,8 +212,9 @@ public final class Marking {
   }
 
   private List<Integer> yarns(Brief brief) {
+    List<Yarn> old = original.yarns();
     return IntStream.range(0, before.yarnCount())
-        .filter(yarn -> !brief.yarns().get(yarn).equals(before.yarn(yarn)))
+        .filter(yarn -> yarn >= old.size() || !brief.yarns().get(yarn).equals(old.get(yarn)))
         .boxed()
         .toList();
   }

@@ -19,7 +19,8 @@ import lozengy.model.unit.Ratio;
  * @param work what of it is worked, still to be worked, and at hand now
  * @param ballsNeeded whole balls that must be at hand now so that it lasts, kept-back part
  *     included; empty where no put-up is stated
- * @param purchase what must be bought, if the stock less what is kept back does not suffice
+ * @param lasts whether the stock less what is kept back suffices
+ * @param purchase what must be bought, if it does not suffice and the yarn is not gone
  */
 public record YarnNeed(
     int yarn,
@@ -27,6 +28,7 @@ public record YarnNeed(
     long stockMillimetres,
     YarnWork work,
     OptionalLong ballsNeeded,
+    boolean lasts,
     Optional<Purchase> purchase) {
 
   /**
@@ -60,6 +62,9 @@ public record YarnNeed(
         blanket.stockMillimetres(yarn),
         work,
         Purchase.balls(wanted, ball),
-        missing > 0 ? Optional.of(Purchase.of(missing, keepBack, ball)) : Optional.empty());
+        missing <= 0,
+        missing > 0 && !blanket.yarn(yarn).gone()
+            ? Optional.of(Purchase.of(missing, keepBack, ball))
+            : Optional.empty());
   }
 }

@@ -68,14 +68,9 @@ class RecountTest {
         now =
             MarkedArrangement.of(
                 now,
-                new Mark(
-                    List.of(),
-                    List.of(),
-                    List.of(new Mark.Step("step", batch.step(), batch.step(), at)),
-                    List.of(),
-                    counts,
-                    Optional.empty(),
-                    Optional.empty()));
+                Mark.NONE
+                    .withSteps(List.of(new Mark.Step("step", batch.step(), batch.step(), at)))
+                    .withCounts(counts));
         List<YarnWork> after = YarnWork.of(now.blanket(), now.sequences());
         for (int yarn = 0; yarn < balls.length; yarn++) {
           assertEquals(balls[yarn], after.get(yarn).atHandMillimetres(), "step " + batch.step());

@@ -16,6 +16,7 @@ import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
+import lozengy.report.YarnLine;
 import lozengy.solver.explain.remedy.Buying;
 
 /** Tells needs of yarn in lines for a person. */
@@ -138,7 +139,10 @@ public final class NeedWords {
       }
       row.add(metres(need.work().toWorkMillimetres()));
       row.add(count(need.ballsNeeded()));
-      row.add(metres(need.work().atHandMillimetres()));
+      row.add(
+          blanket.yarn(need.yarn()).gone()
+              ? YarnLine.GONE
+              : metres(need.work().atHandMillimetres()));
       if (purchases) {
         row.add(need.purchase().map(NeedWords::amount).orElse(NONE));
       }
@@ -150,7 +154,7 @@ public final class NeedWords {
   private static String yarnVerdict(Blanket blanket, List<YarnNeed> needs) {
     List<String> lacking =
         needs.stream()
-            .filter(each -> each.purchase().isPresent())
+            .filter(each -> !each.lasts())
             .map(each -> Words.yarn(blanket, each.yarn()))
             .toList();
     double keepBack = blanket.brief().rules().keepBackPercent();

@@ -76,7 +76,11 @@ final class YarnSection {
     html.close();
     html.text("td", line.tone().word());
     YarnWork work = line.work();
-    amount(work.atHandMillimetres(), line.balls(work.atHandMillimetres()));
+    if (line.yarn().gone()) {
+      html.text("td", YarnLine.GONE, "class", "n");
+    } else {
+      amount(work.atHandMillimetres(), line.balls(work.atHandMillimetres()));
+    }
     amount(work.workedMillimetres(), line.balls(work.workedMillimetres()));
     amount(work.toWorkMillimetres(), line.balls(work.toWorkMillimetres()));
     amount(line.leftMillimetres(), line.balls(line.leftMillimetres()));

@@ -13,6 +13,7 @@ import lozengy.report.ChartPage;
 import lozengy.report.Drawing;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.YarnLine;
 
 /** Writes the chart on a page of its own, and the yarns with what to buy. */
 final class ChartPages {
@@ -61,7 +62,7 @@ final class ChartPages {
   private void shoppingList() {
     sheet.part("Yarns, and what to buy");
     List<YarnNeed> needs = YarnNeed.of(blanket, arrangement.sequences());
-    boolean enough = needs.stream().allMatch(need -> need.purchase().isEmpty());
+    boolean enough = needs.stream().allMatch(YarnNeed::lasts);
     html.text("p", enough ? "Nothing needs to be bought: what is at hand suffices." : "");
     html.open("table");
     html.open("thead");
@@ -106,7 +107,12 @@ final class ChartPages {
         need.ballsNeeded().isPresent() ? String.valueOf(need.ballsNeeded().getAsLong()) : "-",
         "class",
         "n");
-    html.text("td", Figures.metres(need.work().atHandMillimetres()) + " m", "class", "n");
+    boolean gone = blanket.yarn(need.yarn()).gone();
+    html.text(
+        "td",
+        gone ? YarnLine.GONE : Figures.metres(need.work().atHandMillimetres()) + " m",
+        "class",
+        "n");
     html.text(
         "td",
         need.purchase()

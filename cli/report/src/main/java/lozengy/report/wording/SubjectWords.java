@@ -34,7 +34,9 @@ final class SubjectWords implements Subject.Cases<String> {
 
   @Override
   public String stock(Subject.Stock subject) {
-    return Words.yarn(blanket, subject.yarn()) + " has " + amount(subject);
+    return blanket.yarn(subject.yarn()).gone()
+        ? gone(new Subject.Gone(subject.yarn()))
+        : Words.yarn(blanket, subject.yarn()) + " has " + amount(subject);
   }
 
   private static String amount(Subject.Stock subject) {
