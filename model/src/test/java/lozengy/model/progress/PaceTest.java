@@ -48,14 +48,9 @@ class PaceTest {
   private static Arrangement on(Arrangement before, String day, int rounds, String... at) {
     return MarkedArrangement.of(
         before,
-        new Mark(
-            List.of(),
-            List.of(new Mark.Rounds("rounds", rounds, List.of(at))),
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty(),
-            Optional.of(new Mark.Day("on", LocalDate.parse(day)))));
+        Mark.NONE
+            .withRounds(List.of(new Mark.Rounds("rounds", rounds, List.of(at))))
+            .withOn(Optional.of(new Mark.Day("on", LocalDate.parse(day)))));
   }
 
   @Test

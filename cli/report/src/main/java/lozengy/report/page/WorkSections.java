@@ -12,8 +12,8 @@ import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
 import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
-import lozengy.report.PaceWords;
 import lozengy.report.Markup;
+import lozengy.report.PaceWords;
 import lozengy.report.WorkWords;
 
 /** Writes what is to be done: the make list and the strips. */
