@@ -11,7 +11,7 @@ final class ChartFurniture {
   /** A sample of the line around what is begun, in mm. */
   private static final double BEGUN_SAMPLE = 5;
 
-  private static final double BEGUN_SAMPLE_LINE = 0.35;
+  private static final double BEGUN_SAMPLE_LINE = 0.25;
 
   private static final String QUIET = "#555555";
   private static final double TITLE_FONT = 5.4;

@@ -28,9 +28,11 @@ public final class PiecesSvg {
   private static final double MARK_LINE = 0.45;
 
   /**
-   * The line around what is begun: its dark part and its dashes, by the width of its light part.
+   * The line around what is begun: its dark part and dashes by its light part, and that by a line.
    */
   private static final double BEGUN_DARK = 2.2;
+
+  private static final double BEGUN_LIGHT = 0.5;
 
   private static final double BEGUN_DASH = 3;
 
@@ -222,7 +224,7 @@ public final class PiecesSvg {
   private void mark(PieceDrawing piece) {
     if (piece.begun()) {
       double side = page.onPage(blanket.measures().sideCm());
-      double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE);
+      double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE) * BEGUN_LIGHT;
       begun(svg, points(piece.rounds().get(piece.roundsWorked() - 1)), width);
       return;
     }
