@@ -21,6 +21,7 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.layout.EdgeFit;
+import lozengy.model.layout.Pairs;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
@@ -253,6 +254,14 @@ class SummaryTest {
           worked[yarns[round]] += blanket.needMillimetres(blanket.kind(piece), round, yarns[round]);
         }
       }
+    }
+    Pairs seams = blanket.layout().seams();
+    for (int seam = 0; seam < seams.size(); seam++) {
+      boolean joined =
+          blanket.state(seams.first()[seam]) == PieceState.JOINED
+              && blanket.state(seams.second()[seam]) == PieceState.JOINED;
+      // 67.2 m along 192 seams
+      worked[blanket.yarnIndex("MUD")] += joined ? 350 : 0;
     }
     return worked;
   }

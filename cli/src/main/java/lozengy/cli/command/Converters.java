@@ -1,11 +1,14 @@
 package lozengy.cli.command;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import lozengy.model.input.Quantity;
 import lozengy.model.layout.Setting;
 import lozengy.model.progress.Anchor;
 import lozengy.report.ChartOptions;
@@ -44,8 +47,8 @@ final class Converters {
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Long.class, number(Long::valueOf, "a whole number"));
     commandLine.registerConverter(long.class, number(Long::valueOf, "a whole number"));
-    commandLine.registerConverter(
-        Double.class, number(Double::valueOf, "a number, such as 2 or 0.5"));
+    commandLine.registerConverter(Double.class, new Converter<>(Converters::number));
+    commandLine.registerConverter(Percent.class, new Converter<>(Converters::percent));
   }
 
   /** Reads one of a few words, in upper or lower case. */
@@ -64,6 +67,30 @@ final class Converters {
                                 + Arrays.stream(values)
                                     .map(word)
                                     .collect(Collectors.joining(", ")))));
+  }
+
+  /** A part in per cent, with the sign or without. */
+  record Percent(double value) {}
+
+  private static Double number(String text) {
+    try {
+      Optional<BigDecimal> number = Quantity.bare(text);
+      return number.isPresent() ? number.get().doubleValue() : Double.valueOf(text);
+    } catch (NumberFormatException e) {
+      throw noNumber(text, "a number, such as 2 or 0.5");
+    }
+  }
+
+  private static Percent percent(String text) {
+    return Quantity.parse(text)
+        .filter(quantity -> quantity.unit().isEmpty() || quantity.unit().equals("%"))
+        .map(quantity -> new Percent(quantity.number().doubleValue()))
+        .orElseThrow(() -> noNumber(text, "a part in per cent, such as 40 %"));
+  }
+
+  private static TypeConversionException noNumber(String text, String kind) {
+    String point = Quantity.pointForComma(text).map(remedy -> ". " + remedy).orElse("");
+    return new TypeConversionException("'" + text + "' is not " + kind + point);
   }
 
   private static LocalDate date(String text) {

@@ -137,7 +137,7 @@ final class MarkOptions {
       description =
           "With --left of the edging's yarn: the part of the outline that is edged already, in"
               + " per cent; as counted before, or 0, if not said.")
-  private Double edged;
+  private Converters.Percent edged;
 
   @Option(
       names = "--on",
@@ -183,12 +183,12 @@ final class MarkOptions {
               "Two lists are to come from standard input",
               "Name one list with -"));
     }
-    if (edged != null && !(edged >= 0 && edged <= ALL)) {
+    if (edged != null && !(edged.value() >= 0 && edged.value() <= ALL)) {
       mistakes.add(
           Mistake.ofWish(
               "--edged",
-              MistakeCode.OUT_OF_RANGE.about(edged, 0, ALL),
-              edged.toString(),
+              MistakeCode.OUT_OF_RANGE.about(edged.value(), 0, ALL),
+              Double.toString(edged.value()),
               "Give a number from 0 to 100"));
     }
     List<Mark.Work> works = new ArrayList<>();
@@ -217,8 +217,16 @@ final class MarkOptions {
       throw new Refusal("", mistakes);
     }
     Optional<Mark.Edged> part =
-        Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent));
-    return new Mark(states(terminal), someRounds, doneSteps, works, counts, part, yarns, day);
+        Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent.value()));
+    return Mark.NONE
+        .withStates(states(terminal))
+        .withRounds(someRounds)
+        .withSteps(doneSteps)
+        .withWorked(works)
+        .withCounts(counts)
+        .withEdged(part)
+        .withYarns(yarns)
+        .withOn(day);
   }
 
   private List<Mark.OfYarn> yarns(List<Mistake> mistakes) {
@@ -252,7 +260,8 @@ final class MarkOptions {
               read.place(),
               MistakeCode.NOT_A_QUANTITY.about(read.right()),
               "'" + read.right() + "' is no amount that can be bought",
-              "Give a number above 0 and balls, g, oz, m or yd, such as SLO=2balls"));
+              Quantity.pointForComma(read.right())
+                  .orElse("Give a number above 0 and balls, g, oz, m or yd, such as SLO=2balls")));
       return Optional.empty();
     }
     double whole = balls.map(BigDecimal::doubleValue).orElse(0.0);
@@ -352,7 +361,10 @@ final class MarkOptions {
               read.place(),
               MistakeCode.NOT_A_QUANTITY.about(read.right()),
               "'" + read.right() + "' is no amount of yarn",
-              "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left again"));
+              Quantity.pointForComma(read.right())
+                  .orElse(
+                      "Give a number and g, oz, m or yd, such as REE=85g; more yarns with --left"
+                          + " again")));
       return Optional.empty();
     }
     return Optional.of(new Mark.Count(read.place(), read.left(), amount.get()));

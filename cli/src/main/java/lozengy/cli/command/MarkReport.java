@@ -18,12 +18,15 @@ import lozengy.model.blanket.Words;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.check.Check;
+import lozengy.model.reading.Doubt;
+import lozengy.model.reading.Doubts;
 import lozengy.model.yarn.YarnWork;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
 import lozengy.report.YarnLine;
 import lozengy.report.check.FaultLine;
+import lozengy.report.wording.DoubtWords;
 
 /**
  * What a mark has changed.
@@ -81,6 +84,7 @@ record MarkReport(
     }
     reworked().forEach(piece -> lines.add(reworked(piece)));
     recounted().forEach(yarn -> lines.add(recounted(yarn)));
+    doubts().forEach(doubt -> lines.add(DoubtWords.of(blanket(), doubt)));
     lines.add(states());
     if (!faults.isEmpty()) {
       lines.add(Figures.count(faults.size(), "fault") + ":");
@@ -88,6 +92,13 @@ record MarkReport(
       lines.add("'lozengy solve' plans the rest again around what is worked.");
     }
     return lines.stream().map(PlainText::oneLine).toList();
+  }
+
+  /** What is doubtful of the counts that were made. */
+  private List<Doubt> doubts() {
+    return Doubts.of(blanket()).stream()
+        .filter(doubt -> doubt instanceof Doubt.Count count && recounted().contains(count.yarn()))
+        .toList();
   }
 
   /** The report for programs. */
@@ -136,17 +147,30 @@ record MarkReport(
             "made", count(PieceState.MADE),
             "joined", count(PieceState.JOINED));
     return Json.object(
-        "outcome", nothingNew() ? "nothing-new" : "marked",
-        "arrangement", written,
-        "on", now.diary().lastDay().map(Object::toString),
-        "states", turned,
-        "rounds_worked", rounds,
-        "overlapping", overlapping.stream().map(piece -> Words.piece(blanket(), piece)).toList(),
-        "off_pile", offPile().stream().map(piece -> Words.piece(blanket(), piece)).toList(),
-        "worked", worked,
-        "counted", counted,
-        "pieces", counts,
-        "faults", faults.stream().map(FaultLine::json).toList());
+        "outcome",
+        nothingNew() ? "nothing-new" : "marked",
+        "arrangement",
+        written,
+        "on",
+        now.diary().lastDay().map(Object::toString),
+        "states",
+        turned,
+        "rounds_worked",
+        rounds,
+        "overlapping",
+        overlapping.stream().map(piece -> Words.piece(blanket(), piece)).toList(),
+        "off_pile",
+        offPile().stream().map(piece -> Words.piece(blanket(), piece)).toList(),
+        "worked",
+        worked,
+        "counted",
+        counted,
+        "doubts",
+        doubts().stream().map(doubt -> DoubtWords.data(blanket(), doubt)).toList(),
+        "pieces",
+        counts,
+        "faults",
+        faults.stream().map(FaultLine::json).toList());
   }
 
   private Blanket blanket() {

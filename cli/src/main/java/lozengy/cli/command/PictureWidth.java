@@ -3,6 +3,7 @@ package lozengy.cli.command;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import lozengy.model.input.Quantity;
 
 /**
  * How wide a picture is to be.
@@ -66,7 +67,9 @@ record PictureWidth(double number, Unit unit) {
   static PictureWidth parse(String text) {
     Matcher matcher = FORM.matcher(text.toLowerCase(Locale.ROOT));
     if (!matcher.matches()) {
-      throw new IllegalArgumentException("is not a width, such as 1600px, 40cm or 12in");
+      throw new IllegalArgumentException(
+          "is not a width, such as 1600px, 40cm or 12in"
+              + Quantity.pointForComma(text).map(remedy -> ". " + remedy).orElse(""));
     }
     Unit unit = Unit.valueOf(matcher.group(2).toUpperCase(Locale.ROOT));
     return new PictureWidth(Double.parseDouble(matcher.group(1)), unit);

@@ -1,5 +1,6 @@
 package lozengy.cli.file;
 
+import java.util.OptionalInt;
 import java.util.function.Function;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
@@ -13,8 +14,13 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.input.InputException;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Mistakes;
 import lozengy.model.input.SourceText;
+import lozengy.model.input.TreeReader;
+import lozengy.model.reading.Doubt;
+import lozengy.model.reading.Doubts;
 import lozengy.report.PlainText;
+import lozengy.report.wording.DoubtWords;
 
 /**
  * Reads what commands work on. What follows from the rest of an arrangement's file is worked out
@@ -31,8 +37,10 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file
    */
   public static Document read(Source source, Terminal terminal) {
-    Document document = read(source, terminal, Documents::read);
+    SourceText text = source.read(terminal);
+    Document document = read(source, text, Documents::read);
     tellContradictions(source, terminal, document);
+    tellDoubts(source, text, terminal, document);
     return document;
   }
 
@@ -42,9 +50,27 @@ public final class Inputs {
    * @throws Refusal with all other mistakes of the file
    */
   public static Documents.Unjudged readUnjudged(Source source, Terminal terminal) {
-    Documents.Unjudged read = read(source, terminal, Documents::readUnjudged);
+    SourceText text = source.read(terminal);
+    Documents.Unjudged read = read(source, text, Documents::readUnjudged);
     tellContradictions(source, terminal, read.document());
+    tellDoubts(source, text, terminal, read.document());
     return read;
+  }
+
+  /** Asks about values of a brief that are hardly meant. Of an arrangement only a check asks. */
+  private static void tellDoubts(
+      Source source, SourceText text, Terminal terminal, Document document) {
+    if (!(document instanceof Documents.BriefDocument)) {
+      return;
+    }
+    Blanket blanket = blanket(document);
+    for (Doubt doubt : Doubts.of(blanket)) {
+      OptionalInt line = TreeReader.read(text, new Mistakes()).lineOf(doubt.path());
+      String place = line.isPresent() ? ", line " + line.getAsInt() + ", " : ": ";
+      terminal
+          .err()
+          .println(PlainText.oneLine(source.label() + place + DoubtWords.of(blanket, doubt)));
+    }
   }
 
   private static void tellContradictions(Source source, Terminal terminal, Document document) {
@@ -61,8 +87,7 @@ public final class Inputs {
     }
   }
 
-  private static <T> T read(Source source, Terminal terminal, Function<SourceText, T> reader) {
-    SourceText text = source.read(terminal);
+  private static <T> T read(Source source, SourceText text, Function<SourceText, T> reader) {
     try {
       return reader.apply(text);
     } catch (InputException e) {
@@ -76,7 +101,7 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file, or if it holds a brief
    */
   public static StatedArrangement readStated(Source source, Terminal terminal) {
-    return arrangement(source, read(source, terminal, Documents::read));
+    return arrangement(source, read(source, source.read(terminal), Documents::read));
   }
 
   private static StatedArrangement arrangement(Source source, Document read) {

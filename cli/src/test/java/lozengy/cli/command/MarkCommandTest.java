@@ -248,7 +248,9 @@ class MarkCommandTest {
         "--step=1=row9 | --step 1=row9: There is no piece \"row9\". The rows are row1 to row3",
         "--made=all --on=2025-02-30 | --on 2025-02-30: This is no day. Give year, month and day, such",
         "--made=all --on=9025-02-03 | --on 9025-02-03: That day is still to come. Today is ",
-        "--edged=half | Invalid value for option '--edged': 'half' is not a number",
+        "--left=NAV=31,5g | --left NAV=31,5g: '31,5g' is no amount of yarn. Write decimals with a point: 31.5g",
+        "--edged=half | Invalid value for option '--edged': 'half' is not a part in per cent, such as 40 %",
+        "--edged=4,5% | Invalid value for option '--edged': '4,5%' is not a part in per cent, such as 40 %. Write decimals with a point: 4.5%",
         "--undone | There is no option '--undone'. Perhaps '--undo' is meant."
       })
   void whatIsWrongIsToldAndTheFileLeftAlone(String option, String words) {

@@ -68,7 +68,7 @@ final class YarnReader {
     Optional<Located> balls = of.get("balls");
     double ballCount =
         balls
-            .flatMap(b -> b.number(Range.of(0, 100_000, "balls")))
+            .flatMap(b -> b.numberOrFraction(Range.of(0, 100_000, "balls")))
             .map(BigDecimal::doubleValue)
             .orElse(0.0);
     Optional<Located> left = of.get("left");

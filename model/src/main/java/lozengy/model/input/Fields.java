@@ -80,7 +80,7 @@ public final class Fields {
   }
 
   private String remedy(String name) {
-    if (name.matches("\\d+")) {
+    if (name.matches("\\d+\\s*\\D{0,6}")) {
       return "A comma ends the value before it: write decimals with a point";
     }
     return Nearest.to(name, known)

@@ -197,8 +197,10 @@ public final class Located {
     }
     Optional<BigDecimal> number = Quantity.number(text.get());
     if (number.isEmpty()) {
-      String comma = text.get().matches("\\d+,\\d+") ? ", with a point for the decimals" : "";
-      wrong(MistakeCode.NOT_A_NUMBER, shown() + " is not a number", remedy + comma);
+      wrong(
+          MistakeCode.NOT_A_NUMBER,
+          shown() + " is not a number",
+          Quantity.pointForComma(text.get()).orElse(remedy));
     } else if (((Node.Scalar) node).quoted()) {
       wrong(MistakeCode.QUOTED_NUMBER, shown() + " is a text", remedy + ", without quotes");
     } else if (range.holds(number.get())) {
@@ -207,6 +209,22 @@ public final class Located {
       wrong(range.missed(text.get()), text.get() + " is out of range", remedy);
     }
     return Optional.empty();
+  }
+
+  /**
+   * A number without a unit, or a fraction such as {@code 2 1/2}, which may stand in quotes.
+   *
+   * @param range the numbers that are right
+   * @return the value; empty if it is wrong, which is then among the mistakes
+   */
+  public Optional<BigDecimal> numberOrFraction(Range range) {
+    return Optional.of(node)
+        .filter(Node.Scalar.class::isInstance)
+        .map(scalar -> ((Node.Scalar) scalar).text())
+        .filter(text -> text.indexOf('/') >= 0)
+        .flatMap(Quantity::bare)
+        .filter(range::holds)
+        .or(() -> number(range));
   }
 
   /**
@@ -224,7 +242,10 @@ public final class Located {
     }
     Optional<Quantity> quantity = Quantity.parse(text.get());
     if (quantity.isEmpty()) {
-      wrong(MistakeCode.NOT_A_QUANTITY, shown() + " is not a number with a unit", remedy);
+      wrong(
+          MistakeCode.NOT_A_QUANTITY,
+          shown() + " is not a number with a unit",
+          Quantity.pointForComma(text.get()).orElse(remedy));
     } else if (quantity.get().unit().isEmpty()) {
       wrong(MistakeCode.NO_UNIT, shown() + " has no unit", remedy);
     } else if (!ranges.containsKey(quantity.get().unit())) {

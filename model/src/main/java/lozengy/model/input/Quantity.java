@@ -20,6 +20,7 @@ public record Quantity(BigDecimal number, String unit) {
 
   private static final Pattern FRACTION =
       Pattern.compile("(?:(\\d{1,9})[ -])?(\\d{1,9})/(\\d{1,9})");
+  private static final Pattern COMMA = Pattern.compile("(.*\\d),(\\d.*)", Pattern.DOTALL);
   private static final Pattern QUANTITY =
       Pattern.compile("([-+.\\d](?:[-+./ \\d]*[\\d.])?(?:[eE][-+]?\\d+)?)\\s*([^\\d\\s][^\\d]*)?");
 
@@ -39,6 +40,31 @@ public record Quantity(BigDecimal number, String unit) {
     Matcher fraction = FRACTION.matcher(written);
     Optional<BigDecimal> number = fraction.matches() ? value(fraction) : number(written);
     return number.map(value -> new Quantity(value, unit));
+  }
+
+  /**
+   * Reads a number without a unit, such as {@code 2.5} or {@code 2 1/2}; empty if the text is none.
+   *
+   * @param text a number
+   * @return the number; empty if the text is none
+   */
+  public static Optional<BigDecimal> bare(String text) {
+    return parse(text).filter(quantity -> quantity.unit().isEmpty()).map(Quantity::number);
+  }
+
+  /**
+   * What would be right for a number whose decimals are written with a comma.
+   *
+   * @param text what is no number
+   * @return that it is to be written with a point; empty if a comma is not what is wrong with it
+   */
+  public static Optional<String> pointForComma(String text) {
+    Matcher matcher = COMMA.matcher(text.strip());
+    return Optional.of(matcher)
+        .filter(Matcher::matches)
+        .map(each -> each.group(1) + "." + each.group(2))
+        .filter(pointed -> parse(pointed).isPresent())
+        .map(pointed -> "Write decimals with a point: " + pointed);
   }
 
   /** Reads a plain number; empty if the text is none. */

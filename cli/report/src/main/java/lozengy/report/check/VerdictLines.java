@@ -15,6 +15,7 @@ import lozengy.report.BlanketWords;
 import lozengy.report.ColourVisionWords;
 import lozengy.report.Figures;
 import lozengy.report.Json;
+import lozengy.report.wording.DoubtWords;
 
 /**
  * What a check of an arrangement found, as it is told.
@@ -22,6 +23,7 @@ import lozengy.report.Json;
  * @param verdict what was found
  * @param faults what is wrong, rules first; empty if it is as it should be
  * @param warnings what is no fault, but good to know
+ * @param doubts values of the brief that are worth a question, for programs; among the warnings too
  * @param stated what the file states that holds where there is no fault, in words
  * @param byDesign where a rule gives way by the look that is asked for, in words
  */
@@ -29,6 +31,7 @@ public record VerdictLines(
     Verdict verdict,
     List<FaultLine> faults,
     List<String> warnings,
+    List<Map<String, Object>> doubts,
     String stated,
     Optional<String> byDesign) {
 
@@ -44,6 +47,7 @@ public record VerdictLines(
         verdict,
         List.copyOf(faults),
         warnings(stated, verdict.score()),
+        DoubtWords.data(blanket),
         held(stated),
         BlanketWords.givenBorders(blanket));
   }
@@ -68,6 +72,7 @@ public record VerdictLines(
               stated.formerTotal().get(),
               score.get().total()));
     }
+    warnings.addAll(DoubtWords.of(stated.blanket()));
     warnings.addAll(ColourVisionWords.of(stated.blanket(), stated.sequences()));
     return List.copyOf(warnings);
   }
@@ -98,6 +103,15 @@ public record VerdictLines(
                 each ->
                     BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));
     return Json.object(
-        "valid", verdict.valid(), "total", total, "faults", found, "warnings", warnings);
+        "valid",
+        verdict.valid(),
+        "total",
+        total,
+        "faults",
+        found,
+        "warnings",
+        warnings,
+        "doubts",
+        doubts);
   }
 }

@@ -9,6 +9,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.check.BriefLine;
 import lozengy.report.Json;
 import lozengy.report.ReasonData;
+import lozengy.report.wording.DoubtWords;
 import lozengy.report.wording.Wording;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.miss.NearestMiss;
@@ -61,6 +62,8 @@ public final class ExplainJson {
         impossible.map(Explanation.Impossible::remediesComplete),
         "nearest_miss",
         explanation.nearest().map(this::nearest),
+        "doubts",
+        DoubtWords.data(blanket),
         "arrangement",
         written.map(Path::toString));
   }

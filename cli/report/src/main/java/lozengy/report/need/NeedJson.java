@@ -12,6 +12,7 @@ import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
+import lozengy.report.wording.DoubtWords;
 import lozengy.solver.explain.remedy.Buying;
 
 /** Needs of yarn as {@code --json} prints them; lengths in m. */
@@ -58,6 +59,8 @@ public final class NeedJson {
     return Json.object(
         "title",
         blanket.brief().title(),
+        "doubts",
+        DoubtWords.data(blanket),
         "enough",
         byTotals ? needs.enough() : buys.isEmpty(),
         "settled",

@@ -14,6 +14,7 @@ import lozengy.report.ReplanComparison;
 import lozengy.report.ReplanData;
 import lozengy.report.ReplanText;
 import lozengy.report.Summary;
+import lozengy.report.wording.DoubtWords;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
 import lozengy.solver.SolveResult.Unsettled;
@@ -72,6 +73,7 @@ public final class SolveText {
           "changes", again.map(ReplanData::of),
           "alternatives", choice.map(each -> each.data(files.all())),
           "more_to_find", unsettled.map(each -> MoreToFind.data(each, seed())),
+          "doubts", DoubtWords.data(arrangement.blanket()),
           "summary", Summary.data(arrangement));
     }
 
@@ -115,12 +117,16 @@ public final class SolveText {
   /** Why nothing was found, for programs. */
   public static Map<String, Object> notFoundData(Blanket blanket, SolveResult result) {
     return Json.object(
-        "outcome", result instanceof SolveResult.Impossible ? "impossible" : "unfinished",
-        "reasons", reasons(blanket, result),
+        "outcome",
+        result instanceof SolveResult.Impossible ? "impossible" : "unfinished",
+        "reasons",
+        reasons(blanket, result),
         "causes",
-            result instanceof SolveResult.Impossible impossible
-                ? Optional.of(ReasonData.of(blanket, impossible))
-                : Optional.empty());
+        result instanceof SolveResult.Impossible impossible
+            ? Optional.of(ReasonData.of(blanket, impossible))
+            : Optional.empty(),
+        "doubts",
+        DoubtWords.data(blanket));
   }
 
   private static List<String> reasons(Blanket blanket, SolveResult result) {

@@ -1,0 +1,95 @@
+package lozengy.report.wording;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Words;
+import lozengy.model.reading.Doubt;
+import lozengy.model.reading.Doubts;
+import lozengy.model.unit.Units;
+import lozengy.report.Json;
+
+/** Asks about values of a brief that are hardly meant: each with its place, value and question. */
+public final class DoubtWords implements Doubt.Cases<String> {
+
+  private final Blanket blanket;
+
+  private DoubtWords(Blanket blanket) {
+    this.blanket = blanket;
+  }
+
+  /** What is doubtful of a brief, a sentence or two each, the place first. */
+  public static List<String> of(Blanket blanket) {
+    return Doubts.of(blanket).stream().map(doubt -> of(blanket, doubt)).toList();
+  }
+
+  /** A doubt in words, the place first. */
+  public static String of(Blanket blanket, Doubt doubt) {
+    return doubt.path() + ": " + doubt.in(new DoubtWords(blanket));
+  }
+
+  /** What is doubtful of a brief, for programs. */
+  public static List<Map<String, Object>> data(Blanket blanket) {
+    return Doubts.of(blanket).stream().map(doubt -> data(blanket, doubt)).toList();
+  }
+
+  /** A doubt for programs. */
+  public static Map<String, Object> data(Blanket blanket, Doubt doubt) {
+    return Json.object(
+        "code", doubt.code(),
+        "path", doubt.path().toString(),
+        "words", doubt.in(new DoubtWords(blanket)));
+  }
+
+  @Override
+  public String edge(Doubt.Edge doubt) {
+    double off = doubt.fit().trianglePercent();
+    return String.format(
+        Locale.ROOT,
+        "The side triangle's long edge measures %s, and spans %s: it %s by %.0f %%. %s",
+        Units.cmInWords(doubt.fit().measuredCm()),
+        Units.cmInWords(doubt.fit().spanCm()),
+        off < 0 ? "draws in" : "ruffles",
+        Math.abs(off),
+        doubt
+            .meant()
+            .map(unit -> "Is it " + unit + "?")
+            .orElse("Is that its long edge, and is the square's side right?"));
+  }
+
+  @Override
+  public String amount(Doubt.Amount doubt) {
+    BigDecimal times =
+        BigDecimal.valueOf(Math.max(doubt.millimetres(), doubt.besideMillimetres()))
+            .divide(
+                BigDecimal.valueOf(
+                    Math.max(1, Math.min(doubt.millimetres(), doubt.besideMillimetres()))),
+                0,
+                RoundingMode.HALF_UP);
+    boolean large = doubt.millimetres() > doubt.besideMillimetres();
+    return "Round "
+        + (doubt.round() + 1)
+        + " of each "
+        + doubt.kind().word()
+        + " takes "
+        + Words.metres(doubt.millimetres())
+        + ", "
+        + (large ? times + " times what" : "a " + times + "th of what")
+        + " a round beside it takes ("
+        + Words.metres(doubt.besideMillimetres())
+        + "). Is its decimal point right?";
+  }
+
+  @Override
+  public String count(Doubt.Count doubt) {
+    return Words.yarn(blanket, doubt.yarn())
+        + ": "
+        + Words.metres(doubt.countedMillimetres())
+        + " were counted, and "
+        + Words.metres(doubt.boughtMillimetres())
+        + " were bought. Is the count right, and its unit, or is a ball missing from the brief?";
+  }
+}
