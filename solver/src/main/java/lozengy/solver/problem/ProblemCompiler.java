@@ -122,7 +122,8 @@ public final class ProblemCompiler {
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
         fixed[slot] = blanket.locked(lead[p], round);
-        if (blanket.free(lead[p], round) && !pile.fills(blanket.kind(lead[p]).ordinal())) {
+        boolean filled = blanket.takesPile(lead[p]) && pile.fills(blanket.kind(lead[p]).ordinal());
+        if (blanket.free(lead[p], round) && !filled) {
           free[freeCount++] = slot;
         }
       }
