@@ -87,9 +87,8 @@ public final class Layings {
 
   private boolean othersMayBeWorked(Set<Integer> taken) {
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      int from = taken.contains(piece) ? sequences.rounds(piece) : blanket.roundsWorked(piece);
-      for (int round = from; round < sequences.rounds(piece); round++) {
-        if (!mayBeWorked(piece, round)) {
+      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
+        if (!taken.contains(piece) && !mayBeWorked(piece, round)) {
           return false;
         }
       }
