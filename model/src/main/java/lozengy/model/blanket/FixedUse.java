@@ -68,6 +68,7 @@ final class FixedUse {
     this.fixed = new long[settled.length];
     settlePieces();
     brief.pile().forEach(this::settle);
+    settlePileBeyondStock();
     brief.joining().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
     brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
     for (int yarn = 0; yarn < fixed.length; yarn++) {
@@ -123,6 +124,27 @@ final class FixedUse {
         long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
         settled[yarn] += need * entry.count();
       }
+    }
+  }
+
+  /**
+   * Settles what finished pieces hold of a yarn beyond its stock: that they are there is a fact,
+   * and no reason to buy yarn.
+   */
+  private void settlePileBeyondStock() {
+    long[] held = new long[settled.length];
+    for (PileEntry entry : brief.pile()) {
+      for (int round = 0; round < entry.rounds().size(); round++) {
+        String code = entry.rounds().get(round);
+        int yarn = yarns.index().get(code);
+        if (!entry.counted().contains(code)) {
+          held[yarn] +=
+              motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.count();
+        }
+      }
+    }
+    for (int yarn = 0; yarn < held.length; yarn++) {
+      settled[yarn] += Math.max(0, held[yarn] - yarns.usableMillimetres()[yarn]);
     }
   }
 
