@@ -159,17 +159,12 @@ class LivesTest {
         diary.set(name, worked, false);
       }
     }
-    return new Mark(
-        overlapping.isEmpty()
-            ? List.of()
-            : List.of(new Mark.State("joined", PieceState.JOINED, overlapping)),
-        List.of(new Mark.Rounds("rounds", worked, at)),
-        List.of(),
-        List.of(),
-        List.of(),
-        Optional.empty(),
-        List.of(),
-        Optional.empty());
+    return Mark.NONE
+        .withStates(
+            overlapping.isEmpty()
+                ? List.of()
+                : List.of(new Mark.State("joined", PieceState.JOINED, overlapping)))
+        .withRounds(List.of(new Mark.Rounds("rounds", worked, at)));
   }
 
   private Mark states(PieceState state) {
@@ -177,8 +172,7 @@ class LivesTest {
     at.forEach(
         name ->
             diary.set(name, state == PieceState.PLANNED ? 0 : ROUNDS, state == PieceState.JOINED));
-    return new Mark(
-        List.of(new Mark.State(state.word(), state, at)), List.of(), List.of(), Optional.empty());
+    return Mark.NONE.withStates(List.of(new Mark.State(state.word(), state, at)));
   }
 
   private Mark counted() {
@@ -186,11 +180,7 @@ class LivesTest {
     long left = 300_000 + random.nextInt(100_000);
     diary.count(yarn, left);
     TALLY.counted++;
-    return new Mark(
-        List.of(),
-        List.of(),
-        List.of(new Mark.Count("left", yarn, new YarnAmount.Length(left))),
-        Optional.empty());
+    return Mark.NONE.withCounts(List.of(new Mark.Count("left", yarn, new YarnAmount.Length(left))));
   }
 
   private void step() {
@@ -212,16 +202,7 @@ class LivesTest {
         }
       }
     }
-    Mark mark =
-        new Mark(
-            List.of(),
-            List.of(),
-            List.of(new Mark.Step("step", from, to, at)),
-            List.of(),
-            List.of(),
-            Optional.empty(),
-            List.of(),
-            Optional.empty());
+    Mark mark = Mark.NONE.withSteps(List.of(new Mark.Step("step", from, to, at)));
     if (any) {
       mark(mark);
     } else {
@@ -242,8 +223,7 @@ class LivesTest {
       codes.add(i == round ? Optional.of(code) : Optional.empty());
     }
     PieceNote note = new PieceNote(List.of(name), codes, PieceState.PLANNED, Set.of());
-    Mark mark =
-        new Mark(List.of(), List.of(new Mark.Work("worked", note)), List.of(), Optional.empty());
+    Mark mark = Mark.NONE.withWorked(List.of(new Mark.Work("worked", note)));
     if (worked > 0 && worked <= round) {
       assertThrows(InputException.class, () -> MarkedArrangement.of(now, mark), told);
       TALLY.refused++;

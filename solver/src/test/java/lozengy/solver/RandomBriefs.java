@@ -35,9 +35,11 @@ import lozengy.model.layout.Setting;
 public final class RandomBriefs {
 
   private final SplittableRandom random;
+  private final SplittableRandom apart;
 
   private RandomBriefs(long seed) {
     random = new SplittableRandom(seed);
+    apart = new SplittableRandom(~seed);
   }
 
   /**
@@ -91,8 +93,12 @@ public final class RandomBriefs {
     Map<Part, Double> weights = new EnumMap<>(Part.class);
     for (Part part : Part.values()) {
       // without a look that asks for it, order is always full
-      weights.put(part, part == Part.ORDER ? 0 : (double) below(4));
+      double weight = part.ordinal() >= Part.ORDER.ordinal() ? 0 : below(4);
+      weights.put(part, weight);
     }
+    // told apart by a source of its own, so that a seed gives the pieces that it gave before
+    weights.put(Part.CONTRAST_BETWEEN, (double) apart.nextInt(4));
+    weights.put(Part.CONTRAST_WITHIN, (double) apart.nextInt(4));
     return Brief.of("Random", size, motifs, yarns)
         .withUses(
             below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y0", 3.5)),

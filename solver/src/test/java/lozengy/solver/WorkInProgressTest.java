@@ -115,7 +115,7 @@ class WorkInProgressTest {
               new YarnAmount.Length(20_000 + Math.max(0, spare))));
     }
     Arrangement marked =
-        MarkedArrangement.of(before, new Mark(states, List.of(), counts, Optional.empty()));
+        MarkedArrangement.of(before, Mark.NONE.withStates(states).withCounts(counts));
     Arrangement read =
         ArrangementReader.read(SourceText.of("a.json", ArrangementWriter.text(marked))).scored();
     assertEquals(before.sequences(), read.sequences());

@@ -3,13 +3,20 @@ package lozengy.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Source;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.Documents;
+import lozengy.model.arrangement.Documents.ArrangementDocument;
+import lozengy.model.arrangement.Documents.BriefDocument;
+import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Node;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.progress.Anchor;
 import lozengy.model.progress.Change;
@@ -17,6 +24,15 @@ import picocli.CommandLine.Option;
 
 /** The options that change what is asked for in the middle of the work. */
 final class ChangeOptions {
+
+  @Option(
+      names = "--brief",
+      paramLabel = "FILE",
+      description =
+          "With an arrangement: another brief to plan it by, such as the one it came from, changed"
+              + " since; - is standard input. What is worked stays, and so does what was marked of"
+              + " yarns.")
+  private String brief;
 
   @Option(
       names = "--lock",
@@ -86,36 +102,58 @@ final class ChangeOptions {
               + " top-right, bottom-left or bottom-right.")
   private Anchor anchor;
 
+  private Node briefRoot;
+
   /**
    * Sees to it that standard input is read once.
    *
    * @param source the file that is worked on
-   * @throws Refusal if the file and the pile are both to come from standard input
+   * @throws Refusal if two of the file, the brief and the pile are to come from standard input
    */
   void expectOwnInput(Source source) {
-    if (pile != null && source.isStandardInput() && new Source(pile).isStandardInput()) {
-      throw Refusal.of(
-          "--pile",
-          MistakeCode.CONTRADICTS.about("-", "FILE"),
-          "Standard input cannot be both the file and the pile",
-          "Name a file for one");
+    boolean pileThere = pile != null && new Source(pile).isStandardInput();
+    boolean briefThere = brief != null && new Source(brief).isStandardInput();
+    if (pileThere && source.isStandardInput()) {
+      throw twice("--pile", "the file and the pile");
     }
+    if (briefThere && (source.isStandardInput() || pileThere)) {
+      throw twice("--brief", pileThere ? "the brief and the pile" : "the file and the brief");
+    }
+  }
+
+  private static Refusal twice(String option, String both) {
+    return Refusal.of(
+        option,
+        MistakeCode.CONTRADICTS.about("-", "FILE"),
+        "Standard input cannot be both " + both,
+        "Name a file for one");
+  }
+
+  /** Where the values of another brief stand in its file, once the changes have been read. */
+  Optional<Node> briefRoot() {
+    return Optional.ofNullable(briefRoot);
   }
 
   /**
    * The changes that are asked for.
    *
-   * @param brief what is asked for as it is
+   * @param document what is asked for as it is
    * @param terminal where standard input comes from
    * @throws Refusal with all options that cannot be read
    */
-  List<Change> changes(Brief brief, Terminal terminal) {
-    LayoutSize size = brief.layout();
+  List<Change> changes(Document document, Terminal terminal) {
     List<Change> changes = new ArrayList<>();
+    Brief asked = Inputs.blanket(document).brief();
+    if (brief != null) {
+      Change.Rebrief rebrief = rebrief(document, terminal);
+      changes.add(rebrief);
+      asked = rebrief.brief();
+    }
+    LayoutSize size = asked.layout();
     if (pile != null) {
       Source source = new Source(pile);
       String text = source.read(terminal).text();
-      changes.add(new Change.Put("--pile " + pile, PileFile.read(source.label(), text, brief)));
+      changes.add(new Change.Put("--pile " + pile, PileFile.read(source.label(), text, asked)));
     }
     for (String pieces : moves) {
       changes.add(new Change.Move("--move " + pieces, PieceLists.selectors(pieces)));
@@ -145,9 +183,33 @@ final class ChangeOptions {
     return changes;
   }
 
+  private Change.Rebrief rebrief(Document document, Terminal terminal) {
+    String place = "--brief " + brief;
+    if (!(document instanceof ArrangementDocument plan)) {
+      throw Refusal.of(
+          place,
+          MistakeCode.CONTRADICTS.about(brief, "FILE"),
+          "There is no plan for it to change",
+          "Name an arrangement before it, or plan this brief by itself");
+    }
+    Documents.Unjudged read = Inputs.readUnjudged(new Source(brief), terminal);
+    if (!(read.document() instanceof BriefDocument another)) {
+      throw Refusal.of(
+          place,
+          MistakeCode.WRONG_FORMAT.about(Arrangement.FORMAT, Brief.FORMAT),
+          "This is an arrangement",
+          "Name a brief");
+    }
+    briefRoot = read.root();
+    return new Change.Rebrief(place, another.brief(), plan.arrangement().diary().yarns());
+  }
+
   /** The options as they were given, to give them again. */
   List<String> arguments() {
     List<String> arguments = new ArrayList<>();
+    if (brief != null) {
+      arguments.addAll(List.of("--brief", brief));
+    }
     locks.forEach(lock -> arguments.addAll(List.of("--lock", lock)));
     frees.forEach(free -> arguments.addAll(List.of("--free", free)));
     moves.forEach(pieces -> arguments.addAll(List.of("--move", pieces)));

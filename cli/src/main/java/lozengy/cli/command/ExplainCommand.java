@@ -127,8 +127,8 @@ final class ExplainCommand implements Callable<Integer> {
     boolean arrangement = read.document() instanceof ArrangementDocument;
     FileLines lines =
         new FileLines(
-            read.root(),
-            arrangement ? BriefPath.of("brief") : BriefPath.ROOT,
+            change.briefRoot().orElse(read.root()),
+            arrangement && change.briefRoot().isEmpty() ? BriefPath.of("brief") : BriefPath.ROOT,
             !arrangement && change.arguments().isEmpty(),
             task.wishes());
     boolean wrote = write(target, blanket, explanation);
@@ -148,7 +148,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   private Changed asked(Documents.Document document) {
     Blanket blanket = Inputs.blanket(document);
-    List<Change> changes = change.changes(blanket.brief(), terminal);
+    List<Change> changes = change.changes(document, terminal);
     Optional<Sequences> earlier =
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())

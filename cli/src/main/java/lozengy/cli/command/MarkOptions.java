@@ -218,7 +218,15 @@ final class MarkOptions {
     }
     Optional<Mark.Edged> part =
         Optional.ofNullable(edged).map(percent -> new Mark.Edged("--edged", percent.value()));
-    return new Mark(states(terminal), someRounds, doneSteps, works, counts, part, yarns, day);
+    return Mark.NONE
+        .withStates(states(terminal))
+        .withRounds(someRounds)
+        .withSteps(doneSteps)
+        .withWorked(works)
+        .withCounts(counts)
+        .withEdged(part)
+        .withYarns(yarns)
+        .withOn(day);
   }
 
   private List<Mark.OfYarn> yarns(List<Mistake> mistakes) {

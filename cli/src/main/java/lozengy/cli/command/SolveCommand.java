@@ -63,6 +63,7 @@ import picocli.CommandLine.Option;
       "  lozengy solve throw.arrangement.json --lock r3c2 --ban triangles=PEA",
       "  lozengy solve throw.arrangement.json --without REE --compare-afresh",
       "  lozengy solve throw.arrangement.json --down 10",
+      "  lozengy solve throw.arrangement.json --brief changed.yaml",
       "  lozengy solve throw.arrangement.json --move all",
       "  lozengy solve throw.yaml --pile finished.csv"
     })
@@ -193,7 +194,7 @@ final class SolveCommand implements Callable<Integer> {
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())
             : Optional.empty();
-    List<Change> changes = change.changes(blanket.brief(), terminal);
+    List<Change> changes = change.changes(document, terminal);
     return changes.isEmpty()
         ? new Changed(blanket, earlier, earlier, Map.of())
         : Changes.apply(new Standing(blanket.brief(), earlier), changes);

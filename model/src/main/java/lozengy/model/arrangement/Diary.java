@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
@@ -188,6 +190,14 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
   /** {@return what takes the last mark back, if it can be} */
   public Optional<Reversal> reversal() {
     return entries.isEmpty() ? Optional.empty() : entries.get(entries.size() - 1).before();
+  }
+
+  /** {@return codes of the yarns with which something has come about} */
+  public Set<String> yarns() {
+    return entries.stream()
+        .flatMap(entry -> entry.yarns().stream())
+        .map(YarnEvent::code)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** {@return the day of the last mark of which it is known} */

@@ -1,6 +1,7 @@
 package lozengy.model.blanket;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import lozengy.model.brief.PieceState;
 
 /**
@@ -117,6 +118,11 @@ public final class Stages {
    */
   public int roundsWorked(int piece) {
     return Math.min(stages[piece], rounds[piece]);
+  }
+
+  /** {@return whether any piece is joined} */
+  public boolean anyJoined() {
+    return IntStream.range(0, stages.length).anyMatch(piece -> state(piece) == PieceState.JOINED);
   }
 
   /** {@return how many pieces} */

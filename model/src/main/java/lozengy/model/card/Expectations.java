@@ -9,6 +9,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
 import lozengy.model.score.ColourVisionSeams;
 import lozengy.model.score.Layers;
+import lozengy.model.score.Points;
 import lozengy.model.score.Scorer;
 
 /**
@@ -30,12 +31,6 @@ import lozengy.model.score.Scorer;
  */
 final class Expectations {
 
-  /** What two yarns side by side count, 0 to 1. */
-  @FunctionalInterface
-  private interface PairValue {
-    double of(int yarn, int other);
-  }
-
   private final Blanket blanket;
   private final List<LayerCard> layers;
 
@@ -55,7 +50,7 @@ final class Expectations {
     exact.put(Part.SPREAD, Chance.exact(all.spread()));
     all.putContrast(exact);
     if (figures.containsKey(Part.COLOUR_VISION)) {
-      PairValue toldApart = (a, b) -> ColourVisionSeams.toldApart(blanket, a, b);
+      Points.Value toldApart = (a, b) -> ColourVisionSeams.toldApart(blanket, a, b);
       exact.put(Part.COLOUR_VISION, Chance.exact(100 * all.seam(toldApart)));
     }
     exact.keySet().retainAll(figures.keySet());
@@ -91,12 +86,12 @@ final class Expectations {
     exact.put(Part.CONTRAST_WITHIN, Chance.exact(100 * within));
   }
 
-  private PairValue contrast(boolean onSeams) {
+  private Points.Value contrast(boolean onSeams) {
     return (a, b) -> Scorer.contrast(blanket, onSeams, a, b);
   }
 
   /** The mean over seams, 1 where none counts. */
-  private double seam(PairValue value) {
+  private double seam(Points.Value value) {
     if (Scorer.countedSeams(blanket).size() == 0) {
       return 1;
     }
@@ -110,7 +105,7 @@ final class Expectations {
     return sum / pairs;
   }
 
-  private static double sum(int[] counts, int[] others, PairValue value) {
+  private static double sum(int[] counts, int[] others, Points.Value value) {
     double sum = 0;
     for (int a = 0; a < counts.length; a++) {
       for (int b = 0; counts[a] > 0 && b < others.length; b++) {

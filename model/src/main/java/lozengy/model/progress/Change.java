@@ -1,6 +1,8 @@
 package lozengy.model.progress;
 
 import java.util.List;
+import java.util.Set;
+import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PileEntry;
 
@@ -46,6 +48,13 @@ public sealed interface Change {
      * @param free the wish
      */
     R of(Free free);
+
+    /**
+     * {@return what comes of a wish for another brief}
+     *
+     * @param rebrief the wish
+     */
+    R of(Rebrief rebrief);
 
     /**
      * {@return what comes of a wish to do without a yarn}
@@ -118,6 +127,34 @@ public sealed interface Change {
    * @param at selectors of the pieces
    */
   record Free(String place, List<String> at) implements Change {
+
+    @Override
+    public <R> R in(Cases<R> cases) {
+      return cases.of(this);
+    }
+  }
+
+  /**
+   * Another brief is asked for. What is worked stays as it is, and so does what has come about with
+   * yarns.
+   *
+   * @param place what messages call it
+   * @param brief what is asked for instead
+   * @param kept codes of yarns of which something has come about since the plan was made: what
+   *     there is of them is as it stands, whatever the brief says
+   */
+  record Rebrief(String place, Brief brief, Set<String> kept) implements Change {
+
+    /**
+     * Copies the set.
+     *
+     * @param place what messages call it
+     * @param brief what is asked for instead
+     * @param kept codes of yarns of which something has come about since the plan was made
+     */
+    public Rebrief {
+      kept = Set.copyOf(kept);
+    }
 
     @Override
     public <R> R in(Cases<R> cases) {

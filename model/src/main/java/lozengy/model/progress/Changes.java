@@ -18,8 +18,8 @@ import lozengy.model.input.Mistake;
 import lozengy.model.reading.BriefJudge;
 
 /**
- * Applies changes to how things stand, whatever their order: first the size, then yarns, the pile,
- * and what pieces hold. What is worked stays as it is.
+ * Applies changes to how things stand, whatever their order: first another brief, the size, then
+ * yarns, the pile, and what pieces hold. What is worked stays as it is.
  */
 public final class Changes {
 
@@ -79,6 +79,7 @@ public final class Changes {
 
   /** When a change is made: yarns may be named that come only with an earlier one. */
   private enum Turn {
+    REBRIEF,
     SIZE,
     SWAP,
     WITHOUT,
@@ -93,6 +94,18 @@ public final class Changes {
   private record Step(Turn turn, Runnable make) {}
 
   private final class Steps implements Change.Cases<Step> {
+
+    @Override
+    public Step of(Change.Rebrief rebrief) {
+      return new Step(
+          Turn.REBRIEF,
+          () -> {
+            Standing standing = Rebriefed.of(new Standing(brief, sequences), rebrief);
+            brief = standing.brief();
+            sequences = standing.sequences();
+            before = sequences;
+          });
+    }
 
     @Override
     public Step of(Change.Resize resize) {

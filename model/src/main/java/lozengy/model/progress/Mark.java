@@ -30,6 +30,18 @@ public record Mark(
     List<OfYarn> yarns,
     Optional<Day> on) {
 
+  /** Says nothing yet. */
+  public static final Mark NONE =
+      new Mark(
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          List.of(),
+          Optional.empty());
+
   /**
    * Copies the lists.
    *
@@ -52,24 +64,75 @@ public record Mark(
   }
 
   /**
-   * A mark without rounds and steps, of which it is not known when it was made.
+   * {@return this mark with other states}
    *
-   * @param states pieces that have come so far
-   * @param worked pieces that were worked otherwise than planned
-   * @param counts yarns that were counted again
-   * @param edged part of the outline that has its edging, where stated
+   * @param other pieces that have come so far
    */
-  public Mark(List<State> states, List<Work> worked, List<Count> counts, Optional<Edged> edged) {
-    this(states, List.of(), List.of(), worked, counts, edged, List.of(), Optional.empty());
+  public Mark withStates(List<State> other) {
+    return new Mark(other, rounds, steps, worked, counts, edged, yarns, on);
   }
 
   /**
-   * {@return this mark with yarns that came or went}
+   * {@return this mark with other rounds}
    *
-   * @param others in place of those that it has
+   * @param other pieces of which so many rounds are worked
    */
-  public Mark withYarns(List<OfYarn> others) {
-    return new Mark(states, rounds, steps, worked, counts, edged, others, on);
+  public Mark withRounds(List<Rounds> other) {
+    return new Mark(states, other, steps, worked, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other steps}
+   *
+   * @param other steps of the make list that are done
+   */
+  public Mark withSteps(List<Step> other) {
+    return new Mark(states, rounds, other, worked, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other yarns of pieces}
+   *
+   * @param other pieces that were worked otherwise than planned
+   */
+  public Mark withWorked(List<Work> other) {
+    return new Mark(states, rounds, steps, other, counts, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other counts}
+   *
+   * @param other yarns that were counted again
+   */
+  public Mark withCounts(List<Count> other) {
+    return new Mark(states, rounds, steps, worked, other, edged, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other edging}
+   *
+   * @param other part of the outline that has its edging
+   */
+  public Mark withEdged(Optional<Edged> other) {
+    return new Mark(states, rounds, steps, worked, counts, other, yarns, on);
+  }
+
+  /**
+   * {@return this mark with other yarns}
+   *
+   * @param other yarns that came or went
+   */
+  public Mark withYarns(List<OfYarn> other) {
+    return new Mark(states, rounds, steps, worked, counts, edged, other, on);
+  }
+
+  /**
+   * {@return this mark of another day}
+   *
+   * @param other when it is made
+   */
+  public Mark withOn(Optional<Day> other) {
+    return new Mark(states, rounds, steps, worked, counts, edged, yarns, other);
   }
 
   /**

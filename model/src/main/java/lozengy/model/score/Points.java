@@ -137,11 +137,6 @@ public final class Points {
     return steps > 0 ? whole(part) / steps : 0;
   }
 
-  /** {@return whether any part weighs} */
-  public boolean weigh() {
-    return weights > 0;
-  }
-
   /**
    * {@return what a point of a part is worth, 0 to 1: its share of the weights}
    *

@@ -174,18 +174,18 @@ class EveryFieldTest {
                     Arrangement.Solved.OPTIMAL,
                     Optional.of(new Arrangement.Choice(3, 1)))));
     Mark mark =
-        new Mark(
-            List.of(new Mark.State("made", PieceState.MADE, List.of("top1"))),
-            List.of(
-                new Mark.Work(
-                    "worked",
-                    new PieceNote(
-                        List.of("left1"),
-                        List.of(Optional.of("REE"), Optional.empty()),
-                        PieceState.PLANNED,
-                        Set.of()))),
-            List.of(new Mark.Count("left", "REE", new YarnAmount.Length(90_000))),
-            Optional.empty());
+        Mark.NONE
+            .withStates(List.of(new Mark.State("made", PieceState.MADE, List.of("top1"))))
+            .withWorked(
+                List.of(
+                    new Mark.Work(
+                        "worked",
+                        new PieceNote(
+                            List.of("left1"),
+                            List.of(Optional.of("REE"), Optional.empty()),
+                            PieceState.PLANNED,
+                            Set.of()))))
+            .withCounts(List.of(new Mark.Count("left", "REE", new YarnAmount.Length(90_000))));
     Arrangement marked = MarkedArrangement.of(solved, mark);
     // stated again, so that the file states one of each
     return new Arrangement(

@@ -131,8 +131,8 @@ class LooksInBriefsTest {
         List.of(
             "12 look.contrast.between: \"loud\" is not a number. Write calm or lively, or give a"
                 + " number of percent from 0 to 100",
-            "12 look.contrast.beside: The field \"beside\" is not known here. Its fields are"
-                + " between and within"),
+            "12 look.contrast.beside: The field \"beside\" is not known here. Known here are"
+                + " between, within"),
         mistakes("look: { contrast: { between: loud, beside: calm } }\n"));
   }
 

@@ -317,11 +317,10 @@ class ChangesTest {
   void aSwappedEdgingYarnIsNotChargedForWhatIsEdgedAlready() {
     Blanket before = Blanket.of(Sample.brief());
     Mark mark =
-        new Mark(
-            List.of(new Mark.State("joined", PieceState.JOINED, List.of("all"))),
-            List.of(),
-            List.of(new Mark.Count("left", "PEA", new YarnAmount.Length(1_000))),
-            Optional.of(new Mark.Edged("edged", 40)));
+        Mark.NONE
+            .withStates(List.of(new Mark.State("joined", PieceState.JOINED, List.of("all"))))
+            .withCounts(List.of(new Mark.Count("left", "PEA", new YarnAmount.Length(1_000))))
+            .withEdged(Optional.of(new Mark.Edged("edged", 40)));
     Sequences plan = Sample.plan(before.brief());
     Standing half =
         new Standing(

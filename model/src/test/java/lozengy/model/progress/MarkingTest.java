@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 
 class MarkingTest {
 
-  private static final Mark NOTHING = new Mark(List.of(), List.of(), List.of(), Optional.empty());
+  private static final Mark NOTHING = Mark.NONE;
 
   private static Arrangement arrangement(String... notes) {
     Standing standing = Sample.standing(notes);
@@ -43,11 +43,7 @@ class MarkingTest {
   }
 
   private static Mark state(PieceState state, String... at) {
-    return new Mark(
-        List.of(new Mark.State(state.word(), state, List.of(at))),
-        List.of(),
-        List.of(),
-        Optional.empty());
+    return Mark.NONE.withStates(List.of(new Mark.State(state.word(), state, List.of(at))));
   }
 
   private static Mark worked(String at, String... codes) {
@@ -57,23 +53,19 @@ class MarkingTest {
             Arrays.stream(codes).map(Optional::ofNullable).toList(),
             PieceState.PLANNED,
             Set.of());
-    return new Mark(List.of(), List.of(new Mark.Work("worked", note)), List.of(), Optional.empty());
+    return Mark.NONE.withWorked(List.of(new Mark.Work("worked", note)));
   }
 
   private static Mark left(String code, YarnAmount amount) {
-    return new Mark(
-        List.of(),
-        List.of(),
-        List.of(new Mark.Count("left " + code, code, amount)),
-        Optional.empty());
+    return Mark.NONE.withCounts(List.of(new Mark.Count("left " + code, code, amount)));
   }
 
   private static Mark both(Mark a, Mark b) {
-    return new Mark(
-        join(a.states(), b.states()),
-        join(a.worked(), b.worked()),
-        join(a.counts(), b.counts()),
-        b.edged());
+    return Mark.NONE
+        .withStates(join(a.states(), b.states()))
+        .withWorked(join(a.worked(), b.worked()))
+        .withCounts(join(a.counts(), b.counts()))
+        .withEdged(b.edged());
   }
 
   private static <T> List<T> join(List<T> a, List<T> b) {
@@ -177,13 +169,12 @@ class MarkingTest {
   @Test
   void thePartThatIsEdgedGoesWithTheCountOfTheEdgingsYarn() {
     Mark mark =
-        new Mark(
-            List.of(),
-            List.of(),
-            List.of(
-                new Mark.Count("left", "PEA", new YarnAmount.Length(5)),
-                new Mark.Count("left", "SKY", new YarnAmount.Length(5))),
-            Optional.of(new Mark.Edged("edged", 40)));
+        Mark.NONE
+            .withCounts(
+                List.of(
+                    new Mark.Count("left", "PEA", new YarnAmount.Length(5)),
+                    new Mark.Count("left", "SKY", new YarnAmount.Length(5))))
+            .withEdged(Optional.of(new Mark.Edged("edged", 40)));
 
     Arrangement marked = MarkedArrangement.of(arrangement(), mark);
     Arrangement again = MarkedArrangement.of(marked, left("PEA", new YarnAmount.Length(4)));
@@ -194,11 +185,9 @@ class MarkingTest {
     assertEquals(
         "edged: The edging's yarn is not counted with it. Count what is left of PEA",
         refused(
-            new Mark(
-                List.of(),
-                List.of(),
-                List.of(new Mark.Count("left", "SKY", new YarnAmount.Length(5))),
-                Optional.of(new Mark.Edged("edged", 40)))));
+            Mark.NONE
+                .withCounts(List.of(new Mark.Count("left", "SKY", new YarnAmount.Length(5))))
+                .withEdged(Optional.of(new Mark.Edged("edged", 40)))));
   }
 
   @Test

@@ -279,18 +279,11 @@ class PileTest {
   }
 
   private static Mark mark(PieceState state, String pieces) {
-    return new Mark(
-        List.of(new Mark.State("mark", state, List.of(pieces.split(",")))),
-        List.of(),
-        List.of(),
-        Optional.empty());
+    return Mark.NONE.withStates(List.of(new Mark.State("mark", state, List.of(pieces.split(",")))));
   }
 
   private static Mark count(String code, long millimetres) {
-    return new Mark(
-        List.of(),
-        List.of(),
-        List.of(new Mark.Count("left", code, new YarnAmount.Length(millimetres))),
-        Optional.empty());
+    return Mark.NONE.withCounts(
+        List.of(new Mark.Count("left", code, new YarnAmount.Length(millimetres))));
   }
 }

@@ -75,7 +75,7 @@ final class Samples {
             .build();
     double[] wanted = {Look.LIVELY, Look.CALM, 30};
     Look look = Look.NONE.withContrast(wanted[random.nextInt(3)], wanted[random.nextInt(3)]);
-    return Blanket.of(blanket.brief().withLook(look));
+    return Blanket.ofUnjudged(blanket.brief().withLook(look));
   }
 
   /** Complete sequences, any yarn anywhere. */

@@ -69,7 +69,7 @@ class ScorerPropertiesTest {
     Blanket blanket = Samples.blanket(seed);
     Score score = score(blanket, Samples.sequences(blanket, colours));
     assertTrue(score.total() >= 0 && score.total() <= 100, score::toString);
-    assertEquals(6, score.parts().size());
+    assertEquals(8, score.parts().size());
     score.parts().values().forEach(part -> assertTrue(part >= 0 && part <= 100, score::toString));
   }
 

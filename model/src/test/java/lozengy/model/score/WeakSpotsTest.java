@@ -124,7 +124,7 @@ class WeakSpotsTest {
             .toList();
     assertEquals(
         List.of(
-            "High contrast on the seam of r1c1 and r1c2: Coal beside Sand, 82.4 (CIEDE2000) apart",
+            "High contrast on the seam of r1c1 and r1c2: Coal beside Sand, 73.6 (CIEDE2000) apart",
             "Low contrast within r1c1, rounds 1 and 2: Coal beside Coal, 0.0 (CIEDE2000) apart"),
         words(found));
     // of weights 3 + 3 + 1 + 1 + 3 + 1: the whole of the one, half of the other

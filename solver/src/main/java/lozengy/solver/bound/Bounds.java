@@ -87,11 +87,10 @@ public final class Bounds {
    * @return the bound, 0 to 100, with its proof in words
    */
   public static Bound of(Blanket blanket, BoundLimits limits, BooleanSupplier stop) {
-    Points points = Points.of(blanket);
-    if (!points.weigh() || blanket.pieceCount() == 0) {
+    if (blanket.brief().prefer().weightOfTotal() == 0 || blanket.pieceCount() == 0) {
       return new Bound(100, "no part of the score weighs");
     }
-    Bounds bounds = new Bounds(blanket, points, stop);
+    Bounds bounds = new Bounds(blanket, Points.of(blanket), stop);
     for (int stage = 0; stage <= limits.stages() && bounds.open && !stop.getAsBoolean(); stage++) {
       bounds.run(stage);
     }

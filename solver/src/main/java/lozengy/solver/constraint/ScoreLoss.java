@@ -72,7 +72,7 @@ final class ScoreLoss {
   /** States the loss of a model's arrangements. */
   static ScoreLoss of(ConstraintModel constraints, Optional<Sequences> earlier) {
     ScoreLoss loss = new ScoreLoss(constraints, earlier);
-    if (loss.counts(Part.BALANCE)) {
+    if (loss.points.whole(Part.BALANCE) > 0) {
       loss.addBalance();
     }
     if (loss.points.repeat() > 0) {
@@ -80,20 +80,16 @@ final class ScoreLoss {
     }
     loss.points.pairs().forEach(loss::addPairs);
     loss.points.fade().ifPresent(loss::addFade);
-    if (loss.counts(Part.VARIETY)) {
+    if (loss.points.copy() > 0) {
       loss.addVariety();
     }
-    if (loss.counts(Part.LEEWAY)) {
+    if (loss.points.leeway() > 0) {
       loss.addLeeway();
     }
     if (loss.points.changed() > 0) {
       loss.addKeep(earlier.orElseThrow());
     }
     return loss;
-  }
-
-  private boolean counts(Part part) {
-    return points.whole(part) > 0;
   }
 
   /** The sum of all terms, in units. */

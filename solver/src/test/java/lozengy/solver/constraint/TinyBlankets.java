@@ -64,7 +64,7 @@ public final class TinyBlankets {
     notes(builder, size, squareRounds);
     Look look =
         chance(0.5) ? Look.NONE : Look.NONE.withContrast(random.nextInt(101), random.nextInt(101));
-    return Blanket.of(builder.build().brief().withLook(look));
+    return Blanket.ofUnjudged(builder.build().brief().withLook(look));
   }
 
   private Map<Part, Double> weights() {
