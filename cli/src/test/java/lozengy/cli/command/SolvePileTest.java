@@ -177,7 +177,13 @@ class SolvePileTest {
     Result result = solve(joined, "count,rounds\n3,FOA MUD\n");
     assertEquals(3, result.code());
     assertTrue(
-        result.out().contains("Tidal mud (MUD): the pile's pieces hold 6.00 m; "), result.out());
+        result
+            .out()
+            .contains(
+                "Tidal mud (MUD): the pile's pieces hold 6.00 m and joining takes 1.20 m; 5.00 m are"
+                    + " there, what finished pieces hold included: 1.20 m short beyond what the pile"
+                    + " holds already, unless they were counted since"),
+        result.out());
   }
 
   @Test
