@@ -64,6 +64,7 @@ public final class BriefMistakes {
       found.judgeMotifs();
     }
     found.judgeYarns();
+    found.mistakes.addAll(StitchMistakes.of(brief, doubted, found.codes));
     found.judgeUse("joining", brief.joining());
     found.judgeUse("edging", brief.edging());
     if (layoutKnown) {

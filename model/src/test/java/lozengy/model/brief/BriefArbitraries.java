@@ -22,6 +22,9 @@ import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
 import lozengy.model.reading.BriefJudge;
+import lozengy.model.stitch.Stitch;
+import lozengy.model.stitch.Terms;
+import lozengy.model.stitch.YarnWeight;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -227,6 +230,9 @@ public final class BriefArbitraries {
             .withUses(use(yarns, random), use(yarns, random))
             .withRules(rules)
             .withPrefer(prefer);
+    if (random.nextInt(3) == 0) {
+      without = stitched(without, random);
+    }
     Brief noted = counted(without.withPieces(notes(without, random)), random);
     return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
@@ -253,6 +259,51 @@ public final class BriefArbitraries {
         kind == PieceKind.SQUARE || kind == PieceKind.SIDE_TRIANGLE && random.nextBoolean();
     return new Motif(
         edge ? OptionalDouble.of(1 + 20 * random.nextDouble()) : OptionalDouble.empty(), rounds);
+  }
+
+  /** With rounds in stitches, and what turns them into yarn. */
+  private static Brief stitched(Brief brief, Random random) {
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    brief
+        .motifs()
+        .forEach(
+            (kind, motif) ->
+                motifs.put(
+                    kind,
+                    new Motif(
+                        motif.edgeCm(),
+                        motif.rounds().stream().map(r -> stitched(r, random)).toList())));
+    Map<Stitch, BigDecimal> perStitch =
+        Map.of(Stitch.values()[random.nextInt(8)], BigDecimal.valueOf(10 + random.nextInt(900), 1));
+    Sample sample =
+        new Sample(
+            PieceKind.SQUARE,
+            random.nextBoolean() ? List.of() : List.of(1),
+            1 + random.nextInt(3),
+            List.of(
+                new YarnAmount.Length(100_000 + random.nextInt(9_000)),
+                new YarnAmount.Length(100_000 + random.nextInt(9_000))),
+            random.nextBoolean() ? List.of() : List.of(brief.yarns().get(0).code()));
+    Brief made =
+        brief
+            .withMotifs(motifs)
+            .withStitching(
+                new Stitching(
+                    Terms.values()[random.nextInt(2)],
+                    Optional.of(YarnWeight.values()[random.nextInt(5)]),
+                    Optional.of(BigDecimal.valueOf(20 + random.nextInt(70), 1)),
+                    random.nextBoolean() ? perStitch : Map.of(),
+                    BigDecimal.valueOf(random.nextInt(300)),
+                    random.nextBoolean() ? List.of(sample) : List.of()));
+    return BriefJudge.mistakes(made).isEmpty() ? made : brief;
+  }
+
+  private static Round stitched(Round round, Random random) {
+    Map<Stitch, Integer> counts = new EnumMap<>(Stitch.class);
+    for (int i = random.nextInt(4); i > 0; i--) {
+      counts.put(Stitch.values()[random.nextInt(8)], 1 + random.nextInt(40));
+    }
+    return counts.isEmpty() ? round : new Round(round.tones(), new StitchCounts(counts));
   }
 
   private static Optional<YarnUse> use(List<Yarn> yarns, Random random) {
