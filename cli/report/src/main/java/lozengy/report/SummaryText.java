@@ -68,6 +68,7 @@ final class SummaryText {
             + " m, outline "
             + Figures.fixed(measures.outlineLengthCm() / 100, 2)
             + " m");
+    PaceWords.of(arrangement).ifPresent(words -> paragraph("", words));
     BlanketWords.givenBorders(blanket).ifPresent(words -> paragraph("", words));
     blanket.edgeFit().ifPresent(fit -> paragraph("", BlanketWords.edge(fit)));
   }
@@ -75,9 +76,17 @@ final class SummaryText {
   private String states() {
     long made = BlanketWords.inState(arrangement, PieceState.MADE);
     long joined = BlanketWords.inState(arrangement, PieceState.JOINED);
-    return made + joined == 0
+    long begun = BlanketWords.begun(blanket);
+    return made + joined + begun == 0
         ? ""
-        : "; " + made + " made, " + joined + " joined, " + planned() + " planned";
+        : "; "
+            + made
+            + " made, "
+            + joined
+            + " joined, "
+            + planned()
+            + " planned"
+            + (begun == 0 ? "" : ", " + begun + " of them begun");
   }
 
   private long planned() {

@@ -6,13 +6,14 @@ import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
+import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.PaceWords;
 import lozengy.report.WorkWords;
 
 /** Writes what is to be done: the make list and the strips. */
@@ -36,19 +37,15 @@ final class WorkSections {
   }
 
   private void makeList() {
-    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
+    MakeList list = MakeList.of(arrangement);
+    List<MakeList.Batch> batches = list.batches();
     html.open("section", "id", "make", "aria-labelledby", "make-head");
     html.text("h2", "Make list", "id", "make-head");
     if (batches.isEmpty()) {
       html.text("p", "Every piece is made.");
     } else {
-      html.text(
-          "p",
-          "Take up one yarn, work all that is listed, take up the next: "
-              + Figures.count(batches.size(), "step")
-              + ", in an order that picks each yarn up seldom.",
-          "class",
-          "hint");
+      PaceWords.of(arrangement).ifPresent(words -> html.text("p", words));
+      html.text("p", WorkWords.listed(list), "class", "hint");
       html.open("ol", "class", "work");
       batches.forEach(this::batch);
       html.close();
@@ -60,6 +57,7 @@ final class WorkSections {
     html.open("li");
     html.open("label");
     html.empty("input", "type", "checkbox", "class", "tick");
+    html.words(" " + batch.step() + " ");
     Swatches.yarn(html, blanket, batch.yarn());
     html.close();
     html.text("span", Figures.metres(batch.millimetres(blanket)) + " m", "class", "m");
@@ -107,8 +105,9 @@ final class WorkSections {
         Arrays.stream(arrangement.sequences().of(piece))
             .mapToObj(yarn -> blanket.yarn(yarn).code())
             .collect(Collectors.joining(" "));
-    PieceState state = laid.state(piece);
-    html.text("small", codes + (state == PieceState.PLANNED ? "" : ", " + state.word()));
+    int worked = laid.roundsWorked(piece);
+    String state = worked == 0 ? "" : ", " + BlanketWords.state(laid.state(piece), worked);
+    html.text("small", codes + state);
     html.close();
   }
 }

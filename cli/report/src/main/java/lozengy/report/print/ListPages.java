@@ -25,32 +25,25 @@ final class ListPages {
 
   void write() {
     sheet.part("Make list");
-    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
+    MakeList list = MakeList.of(arrangement);
+    List<MakeList.Batch> batches = list.batches();
     if (batches.isEmpty()) {
       html.text("p", "Every piece is made.");
       return;
     }
-    html.text(
-        "p",
-        "Take up one yarn, work all that is listed, take up the next: "
-            + Figures.count(batches.size(), "step")
-            + ", in an order that picks each yarn up seldom.",
-        "class",
-        "quiet");
+    html.text("p", WorkWords.listed(list), "class", "quiet");
     html.open("table");
     html.open("tbody");
-    for (int i = 0; i < batches.size(); i++) {
-      batch(i + 1, batches.get(i));
-    }
+    batches.forEach(this::batch);
     html.close();
     html.close();
   }
 
-  private void batch(int step, MakeList.Batch batch) {
+  private void batch(MakeList.Batch batch) {
     html.open("tr");
     html.open("td", "style", "width:11mm");
     sheet.tick();
-    html.words(" " + step);
+    html.words(" " + batch.step());
     html.close();
     html.open("td", "style", "width:42mm");
     sheet.yarn(blanket, batch.yarn());

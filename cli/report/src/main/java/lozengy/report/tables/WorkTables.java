@@ -25,20 +25,19 @@ final class WorkTables {
                 "make-list",
                 "Every round still to be worked, in an order that picks yarns up seldom",
                 List.of("step", "piece", "round"),
-                Column.whole("step", "Which time a yarn is picked up, from 1", 1),
+                Column.whole(
+                    "step", "The step's number, from 1; it stays while steps are worked", 1),
                 Column.text("yarn", "Code of the yarn in hand"),
                 Column.text("piece", "Name of the piece"),
                 Column.whole("round", "Which of its rounds, 1 at the centre", 1),
                 Column.number("length_m", "Yarn that it takes, in m"))
             .refers("yarn", YarnTable.YARNS, "code")
             .refers("piece", PieceTables.PIECES, "piece");
-    int step = 0;
     for (MakeList.Batch batch : MakeList.of(arrangement).batches()) {
-      step++;
       for (MakeList.Task task : batch.tasks()) {
         Place place = blanket.place(task.piece());
         table.row(
-            whole(step),
+            whole(batch.step()),
             blanket.yarn(batch.yarn()).code(),
             place.name(),
             whole(task.round() + 1),
