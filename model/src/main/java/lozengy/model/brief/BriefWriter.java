@@ -265,7 +265,24 @@ public final class BriefWriter {
     if (use.isPresent()) {
       json.field(name).mapping();
       json.field("yarn").text(use.get().yarn());
-      json.field("metres-per-metre").number(use.get().metresPerMetre());
+      if (use.get().rounds() > 1) {
+        json.field("rounds").number(use.get().rounds());
+      }
+      rate(use.get().rate());
+      json.endMapping();
+    }
+  }
+
+  private void rate(YarnRate rate) throws IOException {
+    if (rate instanceof YarnRate.PerMetre each) {
+      json.field("metres-per-metre").number(each.metresPerMetre());
+    } else if (rate instanceof YarnRate.Strip strip) {
+      json.field("sample").mapping();
+      json.field("length").text(StitchingWriter.cm(strip.millimetres()));
+      if (strip.rounds() > 1) {
+        json.field("rounds").number(strip.rounds());
+      }
+      json.field("takes").text(amount(strip.takes()));
       json.endMapping();
     }
   }

@@ -78,7 +78,8 @@ final class StitchingWriter {
     json.endMapping();
   }
 
-  private static String cm(BigDecimal millimetres) {
+  /** A length in cm, as files state it. */
+  static String cm(BigDecimal millimetres) {
     return JsonText.shortest(millimetres.movePointLeft(1)) + " cm";
   }
 }

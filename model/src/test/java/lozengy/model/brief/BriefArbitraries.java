@@ -227,7 +227,7 @@ public final class BriefArbitraries {
     Brief without =
         Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
             .withTones(limits)
-            .withUses(use(yarns, random), use(yarns, random))
+            .withUses(use(yarns, false, random), use(yarns, true, random))
             .withRules(rules)
             .withPrefer(prefer);
     if (random.nextInt(3) == 0) {
@@ -306,10 +306,20 @@ public final class BriefArbitraries {
     return counts.isEmpty() ? round : new Round(round.tones(), new StitchCounts(counts));
   }
 
-  private static Optional<YarnUse> use(List<Yarn> yarns, Random random) {
-    String code = yarns.get(random.nextInt(yarns.size())).code();
+  private static Optional<YarnUse> use(List<Yarn> yarns, boolean edging, Random random) {
+    Yarn yarn = yarns.get(random.nextInt(yarns.size()));
+    int rounds = edging ? 1 + random.nextInt(3) : 1;
+    YarnRate rate =
+        random.nextBoolean()
+            ? new YarnRate.PerMetre(random.nextDouble() * 10)
+            : new YarnRate.Strip(
+                BigDecimal.valueOf(100 + random.nextInt(9000), 1),
+                edging ? 1 + random.nextInt(3) : 1,
+                yarn.ball().isPresent() && random.nextBoolean()
+                    ? new YarnAmount.Weight(random.nextInt(90))
+                    : new YarnAmount.Length(random.nextInt(300)));
     return random.nextBoolean()
-        ? Optional.of(new YarnUse(code, random.nextDouble() * 10))
+        ? Optional.of(new YarnUse(yarn.code(), rate, rounds))
         : Optional.empty();
   }
 
