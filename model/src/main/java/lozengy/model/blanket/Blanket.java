@@ -301,6 +301,18 @@ public final class Blanket {
   }
 
   /**
+   * {@return how much less a round of a kind takes, in mm, where its yarn goes on from the round
+   * before it without a cut} Totals do not count on it; 0 where one of the two rounds states an
+   * amount.
+   *
+   * @param kind the kind of piece
+   * @param round the round, from 0 at the centre
+   */
+  public long uncutMillimetres(PieceKind kind, int round) {
+    return motifs.uncutMillimetres()[kind.ordinal()][round];
+  }
+
+  /**
    * {@return whether a round of a kind may take a yarn by its tone}
    *
    * @param kind the kind of piece

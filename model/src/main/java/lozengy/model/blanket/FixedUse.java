@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PartWorked;
@@ -20,7 +21,6 @@ import lozengy.model.layout.Measures;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
-import lozengy.model.unit.Ratio;
 
 /**
  * What counts against a yarn whatever the free rounds take. Where a yarn's stock was counted in the
@@ -191,17 +191,17 @@ final class FixedUse {
   }
 
   /** Whole millimetres of yarn along a length, rounded down. */
-  private static long millimetres(BigDecimal lengthCm, YarnUse use) {
-    // cm x m/m = cm of yarn; 10 mm a cm
-    BigDecimal yarnCm = lengthCm.multiply(BigDecimal.valueOf(use.metresPerMetre()));
-    return Ratio.of(yarnCm.movePointRight(1)).down();
+  private long millimetres(BigDecimal lengthCm, YarnUse use) {
+    Ball ball = yarn(use).flatMap(Yarn::ball).orElse(null);
+    return use.along(lengthCm.movePointRight(1), ball).down();
+  }
+
+  private Optional<Yarn> yarn(YarnUse use) {
+    return brief.yarns().stream().filter(yarn -> yarn.code().equals(use.yarn())).findFirst();
   }
 
   private Optional<Counted> counted(YarnUse use) {
-    return brief.yarns().stream()
-        .filter(yarn -> yarn.code().equals(use.yarn()))
-        .findFirst()
-        .flatMap(FixedUse::counted);
+    return yarn(use).flatMap(FixedUse::counted);
   }
 
   /** What had been worked when a yarn was counted; of one that is gone, all that is. */
