@@ -50,6 +50,9 @@ final class StitchingWriter {
       }
       json.endList();
     }
+    if (stitching.variesPercent().isPresent()) {
+      json.field("varies").text(JsonText.shortest(stitching.variesPercent().get()) + " %");
+    }
     json.endMapping();
   }
 

@@ -295,7 +295,10 @@ public final class BriefArbitraries {
                     Optional.of(BigDecimal.valueOf(20 + random.nextInt(70), 1)),
                     random.nextBoolean() ? perStitch : Map.of(),
                     BigDecimal.valueOf(random.nextInt(300)),
-                    random.nextBoolean() ? List.of(sample) : List.of()));
+                    random.nextBoolean() ? List.of(sample) : List.of(),
+                    random.nextBoolean()
+                        ? Optional.of(BigDecimal.valueOf(random.nextInt(200), 1))
+                        : Optional.empty()));
     return BriefJudge.mistakes(made).isEmpty() ? made : brief;
   }
 
