@@ -100,7 +100,9 @@ class RecountTest {
     Blanket blanket =
         Blanket.ofUnjudged(
             brief.withYarns(
-                brief.yarns().stream().map(yarn -> yarn.withCount(Optional.empty())).toList()));
+                brief.yarns().stream()
+                    .map(yarn -> yarn.withCount(Optional.empty()).withGone(false))
+                    .toList()));
     return new Arrangement(
         blanket,
         arrangement.sequences(),
