@@ -94,7 +94,7 @@ class RecountTest {
     assertEquals(List.of(), MakeList.of(now).batches());
   }
 
-  /** Random counts tell of pieces that were not worked. */
+  /** Random counts tell of pieces that were not worked; what is gone cannot be weighed. */
   private static Arrangement uncounted(Arrangement arrangement) {
     Brief brief = arrangement.blanket().brief();
     Blanket blanket =

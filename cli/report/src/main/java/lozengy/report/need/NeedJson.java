@@ -6,10 +6,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Tone;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.UncutRounds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
 import lozengy.report.wording.DoubtWords;
@@ -20,12 +23,25 @@ public final class NeedJson {
 
   private NeedJson() {}
 
-  public static Map<String, Object> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+  public static Map<String, Object> ofYarns(
+      Blanket blanket, Sequences sequences, List<YarnNeed> needs) {
+    long[] uncut = UncutRounds.savedMillimetres(blanket, sequences);
     return Json.object(
         "title",
         blanket.brief().title(),
         "enough",
         needs.stream().allMatch(each -> each.purchase().isEmpty()),
+        "stitches",
+        StitchWords.data(blanket),
+        "hand",
+        HandWords.data(blanket, needs),
+        "uncut",
+        IntStream.range(0, uncut.length)
+            .filter(yarn -> uncut[yarn] > 0)
+            .mapToObj(
+                yarn ->
+                    Json.object("code", blanket.yarn(yarn).code(), "metres", metres(uncut[yarn])))
+            .toList(),
         "yarns",
         yarns(blanket, needs));
   }
