@@ -211,20 +211,14 @@ final class SummaryText {
   }
 
   private void pile() {
-    List<PileLine> pile = PileLine.of(arrangement);
+    List<PileLine> pile = PileLine.index(arrangement);
     if (pile.isEmpty()) {
       return;
     }
-    int pieces = blanket.pile().count();
-    paragraph(
-        "",
-        "Where the "
-            + Figures.count(pieces, "finished piece")
-            + " of the pile "
-            + (pieces == 1 ? "goes" : "go"));
+    paragraph("", PileLine.title(blanket));
     TextTable table = new TextTable(3, WIDEST_PLACES);
     for (PileLine line : pile) {
-      table.row(line.kind(), String.join(" ", line.rounds()), String.join(", ", line.at()));
+      table.row(line.kind(), String.join(" ", line.inwards()), String.join(", ", line.at()));
     }
     lines(table);
     text.append('\n');

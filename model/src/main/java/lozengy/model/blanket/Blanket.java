@@ -343,8 +343,9 @@ public final class Blanket {
 
   /**
    * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging,
-   * less the rounds that had been worked when the yarn was counted} Below 0 where these are more:
-   * added to the use of all rounds, worked ones included, it gives what counts against the stock.
+   * less the rounds that had been worked when the yarn was counted, and what the pile holds beyond
+   * the stock} Below 0 where these are more: added to the use of all rounds, worked ones included,
+   * it gives what counts against the stock.
    *
    * @param yarn the yarn's index, from 0
    */
@@ -375,6 +376,16 @@ public final class Blanket {
    */
   public long edgingMillimetres() {
     return fixedUse.edgingMillimetres();
+  }
+
+  /**
+   * {@return millimetres that finished pieces of the pile hold of a yarn beyond all that may be
+   * used of it: a fact, which counts against no stock}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long pileBeyondMillimetres(int yarn) {
+    return fixedUse.pileBeyondMillimetres()[yarn];
   }
 
   /**

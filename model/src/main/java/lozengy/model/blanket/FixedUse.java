@@ -48,6 +48,7 @@ final class FixedUse {
   private final long edging;
   private final long[] fixed;
   private final long[] settled;
+  private final long[] pileBeyond;
 
   FixedUse(
       Brief brief,
@@ -65,13 +66,15 @@ final class FixedUse {
     this.joining = joining();
     this.edging = edging();
     this.settled = new long[yarns.tones().length];
+    this.pileBeyond = new long[settled.length];
     this.fixed = new long[settled.length];
     settlePieces();
     brief.pile().forEach(this::settle);
+    findPileBeyondStock();
     brief.joining().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
     brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
     for (int yarn = 0; yarn < fixed.length; yarn++) {
-      fixed[yarn] -= settled[yarn];
+      fixed[yarn] -= settled[yarn] + pileBeyond[yarn];
     }
   }
 
@@ -85,9 +88,17 @@ final class FixedUse {
     return edging;
   }
 
-  /** By yarn, millimetres of joining and edging less those settled in rounds; not to be changed. */
+  /**
+   * By yarn, millimetres of joining and edging less those settled in rounds and those that the pile
+   * holds beyond the stock; not to be changed.
+   */
   long[] fixedMillimetres() {
     return fixed;
+  }
+
+  /** By yarn, millimetres that the pile holds beyond the stock; not to be changed. */
+  long[] pileBeyondMillimetres() {
+    return pileBeyond;
   }
 
   /** By yarn, millimetres of rounds that a count has settled; not to be changed. */
@@ -123,6 +134,27 @@ final class FixedUse {
         long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
         settled[yarn] += need * entry.count();
       }
+    }
+  }
+
+  /**
+   * Settles what finished pieces hold of a yarn beyond its stock: that they are there is a fact,
+   * and no reason to buy yarn.
+   */
+  private void findPileBeyondStock() {
+    long[] held = new long[settled.length];
+    for (PileEntry entry : brief.pile()) {
+      for (int round = 0; round < entry.rounds().size(); round++) {
+        String code = entry.rounds().get(round);
+        int yarn = yarns.index().get(code);
+        if (!entry.counted().contains(code)) {
+          held[yarn] +=
+              motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.count();
+        }
+      }
+    }
+    for (int yarn = 0; yarn < held.length; yarn++) {
+      pileBeyond[yarn] = Math.max(0, held[yarn] - yarns.usableMillimetres()[yarn]);
     }
   }
 

@@ -108,6 +108,7 @@ public final class BriefArbitraries {
             .withLeft(yarn.left())
             .withShare(yarn.share())
             .withTone(shade.statedTone())
+            .withGone(lot == 0)
             .withLotOf(Optional.of(shade.code())));
     return tied;
   }

@@ -14,6 +14,7 @@ import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.PaceWords;
+import lozengy.report.PileLine;
 import lozengy.report.WorkWords;
 
 /** Writes what is to be done: the make list and the strips. */
@@ -32,8 +33,42 @@ final class WorkSections {
   }
 
   void write() {
+    pile();
     makeList();
     strips();
+  }
+
+  private void pile() {
+    if (blanket.pile().stacks().isEmpty()) {
+      return;
+    }
+    html.open("section", "id", "pile", "aria-labelledby", "pile-head");
+    html.text("h2", PileLine.title(blanket), "id", "pile-head");
+    html.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Pile");
+    html.open("table");
+    html.open("thead");
+    html.open("tr");
+    html.text("th", "Piece", "scope", "col");
+    html.text("th", "Border, and inwards", "scope", "col");
+    html.text("th", "Place", "scope", "col");
+    html.close();
+    html.close();
+    html.open("tbody");
+    for (PileLine line : PileLine.index(arrangement)) {
+      html.open("tr");
+      html.text("td", line.kind());
+      html.open("td");
+      int border = blanket.yarnIndex(line.inwards().get(0));
+      html.text("i", "", "class", "swatch " + YarnStyle.name(border));
+      html.words(" " + String.join(" ", line.inwards()));
+      html.close();
+      html.text("td", String.join(", ", line.at()));
+      html.close();
+    }
+    html.close();
+    html.close();
+    html.close();
+    html.close();
   }
 
   private void makeList() {

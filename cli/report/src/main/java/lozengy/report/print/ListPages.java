@@ -6,9 +6,10 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.making.MakeList;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.PileLine;
 import lozengy.report.WorkWords;
 
-/** Writes the make list, with a box for every step. */
+/** Writes where finished pieces go, and the make list, with a box for every step. */
 final class ListPages {
 
   private final Sheet sheet;
@@ -24,6 +25,34 @@ final class ListPages {
   }
 
   void write() {
+    pile();
+    makeList();
+  }
+
+  /** From the piece in hand to its place. */
+  private void pile() {
+    if (blanket.pile().stacks().isEmpty()) {
+      return;
+    }
+    sheet.part("Pile");
+    html.text("p", PileLine.title(blanket) + ".", "class", "quiet");
+    html.open("table");
+    html.open("tbody");
+    for (PileLine line : PileLine.index(arrangement)) {
+      html.open("tr");
+      html.open("td");
+      sheet.tick();
+      html.words(" " + line.kind());
+      html.close();
+      html.text("td", String.join(" ", line.inwards()));
+      html.text("td", String.join(", ", line.at()));
+      html.close();
+    }
+    html.close();
+    html.close();
+  }
+
+  private void makeList() {
     sheet.part("Make list");
     MakeList list = MakeList.of(arrangement);
     List<MakeList.Batch> batches = list.batches();

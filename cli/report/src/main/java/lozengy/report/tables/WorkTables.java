@@ -11,6 +11,7 @@ import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
+import lozengy.report.PileLine;
 
 /** The tables to work by: the make list, and the strips to join. */
 final class WorkTables {
@@ -42,6 +43,27 @@ final class WorkTables {
             place.name(),
             whole(task.round() + 1),
             metres(blanket.needMillimetres(place.kind(), task.round(), batch.yarn())));
+      }
+    }
+    return table;
+  }
+
+  /** A row for every finished piece of the pile that has a place, by border and inwards. */
+  static Table pile(Arrangement arrangement) {
+    Table table =
+        new Table(
+                "pile",
+                "Where each finished piece of the pile goes: by kind, then by border and inwards",
+                List.of("piece"),
+                Column.text("kind", "What it is"),
+                Column.text("border", "Code of its border's yarn"),
+                Column.text("inwards", "Codes of its yarns, the border first, spaces between"),
+                Column.text("piece", "Name of its place"))
+            .refers("border", YarnTable.YARNS, "code")
+            .refers("piece", PieceTables.PIECES, "piece");
+    for (PileLine line : PileLine.index(arrangement)) {
+      for (String place : line.at()) {
+        table.row(line.kind(), line.inwards().get(0), String.join(" ", line.inwards()), place);
       }
     }
     return table;

@@ -190,13 +190,14 @@ final class ReasonWords implements Reason.Cases<String> {
     if (reason.fixed() > 0) {
       uses.add(Phrases.fixedUse(blanket, reason.yarn()) + " " + Words.metres(reason.fixed()));
     }
-    return ("%s: %s; %s are there, what finished pieces hold included: %s short, unless they were"
+    return ("%s: %s; %s are there, what finished pieces hold included: %s short%s, unless they were"
             + " counted since (counted in a brief, mark --left in an arrangement)")
         .formatted(
             Words.yarn(blanket, reason.yarn()),
             Words.list(uses),
             Words.metres(reason.usable()),
-            Words.metres(reason.missing()));
+            Words.metres(reason.missing()),
+            reason.beyond() > 0 ? " beyond what the pile holds already" : "");
   }
 
   @Override
