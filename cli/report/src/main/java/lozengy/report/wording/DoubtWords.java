@@ -92,4 +92,27 @@ public final class DoubtWords implements Doubt.Cases<String> {
         + Words.metres(doubt.boughtMillimetres())
         + " were bought. Is the count right, and its unit, or is a ball missing from the brief?";
   }
+
+  @Override
+  public String apart(Doubt.Apart doubt) {
+    return String.format(
+        Locale.ROOT,
+        "The sample takes %.0f %% %s than the samples together make of its rounds. Is its amount"
+            + " right, and its count, its rounds and the tail?",
+        Math.abs(doubt.percent()),
+        doubt.percent() < 0 ? "less" : "more");
+  }
+
+  @Override
+  public String heavier(Doubt.Heavier doubt) {
+    return "By its samples a "
+        + doubt.smaller().word()
+        + " takes "
+        + Words.metres(doubt.smallerMillimetres())
+        + ", and a "
+        + doubt.larger().word()
+        + ", which is larger, "
+        + Words.metres(doubt.largerMillimetres())
+        + ". Are the weights right, and the counts?";
+  }
 }
