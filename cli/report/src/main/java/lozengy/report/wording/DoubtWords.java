@@ -2,6 +2,7 @@ package lozengy.report.wording;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,7 +11,6 @@ import lozengy.model.blanket.Words;
 import lozengy.model.reading.Doubt;
 import lozengy.model.reading.Doubts;
 import lozengy.model.unit.Units;
-import lozengy.report.Json;
 
 /** Asks about values of a brief that are hardly meant: each with its place, value and question. */
 public final class DoubtWords implements Doubt.Cases<String> {
@@ -38,10 +38,11 @@ public final class DoubtWords implements Doubt.Cases<String> {
 
   /** A doubt for programs. */
   public static Map<String, Object> data(Blanket blanket, Doubt doubt) {
-    return Json.object(
-        "code", doubt.code(),
-        "path", doubt.path().toString(),
-        "words", doubt.in(new DoubtWords(blanket)));
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("code", doubt.code());
+    data.put("path", doubt.path().toString());
+    data.put("words", doubt.in(new DoubtWords(blanket)));
+    return data;
   }
 
   @Override
