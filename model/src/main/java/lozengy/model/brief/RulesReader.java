@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.input.Fields;
@@ -24,9 +25,10 @@ final class RulesReader {
       Words.meanings(WithinPiece.values(), WithinPiece::word);
 
   private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
-      Map.of("differ", true, "free", false);
+      new TreeMap<>(Map.of("differ", true, "free", false));
 
-  private static final Map<String, Boolean> LOTS = Map.of("apart", true, "free", false);
+  private static final Map<String, Boolean> LOTS =
+      new TreeMap<>(Map.of("apart", true, "free", false));
 
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 

@@ -1,6 +1,9 @@
 package lozengy.report.need;
 
+import static java.math.RoundingMode.HALF_UP;
+
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +13,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Tone;
+import lozengy.model.making.WorkTime;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.UncutRounds;
@@ -35,6 +39,8 @@ public final class NeedJson {
         StitchWords.data(blanket),
         "hand",
         HandWords.data(blanket, needs),
+        "time",
+        time(WorkTime.of(blanket, sequences)),
         "uncut",
         IntStream.range(0, uncut.length)
             .filter(yarn -> uncut[yarn] > 0)
@@ -100,6 +106,16 @@ public final class NeedJson {
         shortages,
         "held",
         yarns(blanket, needs.held()));
+  }
+
+  private static Map<String, Object> time(WorkTime time) {
+    Map<String, Object> perPiece = new LinkedHashMap<>();
+    time.perPieceMinutes()
+        .forEach((kind, minutes) -> perPiece.put(kind.word(), minutes.setScale(1, HALF_UP)));
+    return Json.object(
+        "left_minutes", time.leftMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
+        "per_piece_minutes", perPiece,
+        "ends", time.ends());
   }
 
   private static List<Map<String, Object>> amounts(Blanket blanket, Buying.Amounts buys) {

@@ -20,6 +20,7 @@ import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
+import lozengy.report.TimeWords;
 import lozengy.report.YarnLine;
 import lozengy.solver.explain.remedy.Buying;
 
@@ -42,6 +43,7 @@ public final class NeedWords {
     lines.add("");
     lines.add(yarnVerdict(blanket, needs));
     lines.addAll(HandWords.lines(blanket, needs));
+    TimeWords.of(blanket, sequences).ifPresent(lines::add);
     lines.addAll(StitchWords.uncut(blanket, UncutRounds.savedMillimetres(blanket, sequences)));
     return lines;
   }
