@@ -5,7 +5,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.TreeMap;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.ToneLimits;
 import lozengy.model.input.Fields;
@@ -25,10 +24,10 @@ final class RulesReader {
       Words.meanings(WithinPiece.values(), WithinPiece::word);
 
   private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
-      new TreeMap<>(Map.of("differ", true, "free", false));
+      Words.meanings(new Boolean[] {true, false}, differ -> differ ? "differ" : "free");
 
   private static final Map<String, Boolean> LOTS =
-      new TreeMap<>(Map.of("apart", true, "free", false));
+      Words.meanings(new Boolean[] {true, false}, apart -> apart ? "apart" : "free");
 
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 
