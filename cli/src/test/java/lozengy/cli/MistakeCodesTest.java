@@ -101,6 +101,13 @@ class MistakeCodesTest {
     brief(MistakeCode.ONE_OF, ROUND, "metres: 1.6, yards: 2 }");
     brief(MistakeCode.NAMED_TWICE, "code: BRO", "code: NAV");
     brief(MistakeCode.UNKNOWN_YARN, "edging:  { yarn: NAV", "edging:  { yarn: NVA");
+    brief(MistakeCode.UNKNOWN_STITCH, ROUND, "stitches: { shell: 12 } }");
+    brief(MistakeCode.AMBIGUOUS_STITCH, ROUND, "stitches: { dc: 12 } }");
+    brief(MistakeCode.NO_STARTING_VALUE, ROUND, "stitches: { hdc: 12 } }");
+    brief(
+        MistakeCode.LIGHTER_THAN_TAILS,
+        "motifs:",
+        "stitches: { samples: [ { of: square, rounds: 1, takes: 20 cm } ] }\nmotifs:");
     brief(MistakeCode.UNKNOWN_PIECE, "prefer:", "pieces: [ { at: r9c1, not: [FOR] } ]\nprefer:");
     brief(
         MistakeCode.NOT_COUNTED,

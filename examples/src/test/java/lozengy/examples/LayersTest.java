@@ -31,7 +31,7 @@ class LayersTest {
    */
   private static final List<List<String>> MODEL =
       List.of(
-          List.of("unit", "colour", "input"),
+          List.of("unit", "colour", "input", "stitch"),
           List.of("layout"),
           List.of("brief"),
           List.of("blanket"),

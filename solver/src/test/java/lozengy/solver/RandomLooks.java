@@ -111,7 +111,14 @@ public final class RandomLooks {
       pairs().forEach(pair -> pairs.add(new Look.Pair(pair.first(), pair.second(), on)));
       ruled = ruled.withLook(ruled.look().withApart(pairs));
     }
-    return chance(0.3) ? ruled.withYarns(lots(ruled)) : ruled;
+    ruled = chance(0.3) ? ruled.withYarns(lots(ruled)) : ruled;
+    return chance(0.15) ? ruled.withYarns(oneGone(ruled)) : ruled;
+  }
+
+  private List<Yarn> oneGone(Brief brief) {
+    List<Yarn> yarns = new ArrayList<>(brief.yarns());
+    yarns.set(0, yarns.get(0).withGone(true));
+    return yarns;
   }
 
   /** The yarns, one of them a dye lot of the next of its tone. */

@@ -61,6 +61,20 @@ public final class BlanketWords {
     };
   }
 
+  /** How far a piece has come: its state, or {@code worked to round 2}. */
+  public static String state(PieceState state, int roundsWorked) {
+    return state == PieceState.PLANNED && roundsWorked > 0
+        ? "worked to round " + roundsWorked
+        : state.word();
+  }
+
+  /** How many planned pieces have some rounds worked. */
+  public static long begun(Blanket blanket) {
+    return blanket.layout().places().stream()
+        .filter(place -> blanket.partWorked(place.index()))
+        .count();
+  }
+
   /** How many pieces have come that far; those from the pile are made. */
   public static long inState(Arrangement arrangement, PieceState state) {
     Blanket blanket = arrangement.blanket();

@@ -8,6 +8,11 @@ import lozengy.model.brief.PieceState;
 /** Writes what stands around the blanket: title, figures, scale bar, key of the marks, legend. */
 final class ChartFurniture {
 
+  /** A sample of the line around what is begun, in mm. */
+  private static final double BEGUN_SAMPLE = 5;
+
+  private static final double BEGUN_SAMPLE_LINE = 0.25;
+
   private static final String QUIET = "#555555";
   private static final double TITLE_FONT = 5.4;
   private static final double SMALL_FONT = 2.6;
@@ -72,7 +77,7 @@ final class ChartFurniture {
     return Markup.number(x) + " " + Markup.number(y);
   }
 
-  /** What the marks on pieces mean, below the blanket's right; nothing where all are planned. */
+  /** What the marks on pieces mean, below the blanket's right; nothing where none is begun. */
   void marks(Drawing drawing) {
     double right = page.width() - page.left();
     double y = page.bottom() + 4;
@@ -89,6 +94,22 @@ final class ChartFurniture {
             PiecesSvg.MARK_RADIUS);
         right -= 4;
       }
+    }
+    long begun = drawing.pieces().stream().filter(PieceDrawing::begun).count();
+    if (begun > 0) {
+      String words = "worked to the line (" + begun + ")";
+      text(words, right, y, SMALL_FONT, "fill", QUIET, "text-anchor", "end");
+      right -= TextWidth.ems(words) * SMALL_FONT + 1;
+      double middle = y - SMALL_FONT * Label.CAP_HEIGHT / 2;
+      String line =
+          Markup.number(right - BEGUN_SAMPLE)
+              + ","
+              + Markup.number(middle)
+              + " "
+              + Markup.number(right)
+              + ","
+              + Markup.number(middle);
+      PiecesSvg.begun(svg, line, BEGUN_SAMPLE_LINE);
     }
   }
 

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 
 /** Marks a drawing that stands alone: every element bears its colour. */
 final class Coloured implements PieceStyle {
@@ -26,7 +25,7 @@ final class Coloured implements PieceStyle {
   @Override
   public Optional<String> title(PieceDrawing piece) {
     String codes = piece.yarns().stream().map(this::word).collect(Collectors.joining(" "));
-    String state = piece.state() == PieceState.PLANNED ? "" : ", " + piece.state().word();
+    String state = piece.roundsWorked() == 0 ? "" : ", " + piece.stateWords();
     return Optional.of(piece.place().name() + ": " + codes + state);
   }
 

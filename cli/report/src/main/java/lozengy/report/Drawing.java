@@ -35,13 +35,14 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
     PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       PieceState state = laid.state(place.index());
-      pieces.add(piece(sequences, place, state, outlines.of(place)));
+      int worked = laid.roundsWorked(place.index());
+      pieces.add(piece(sequences, place, state, worked, outlines.of(place)));
     }
     return new Drawing(outlines.widthCm(), outlines.heightCm(), pieces);
   }
 
   private static PieceDrawing piece(
-      Sequences sequences, Place place, PieceState state, Polygon outline) {
+      Sequences sequences, Place place, PieceState state, int worked, Polygon outline) {
     int piece = place.index();
     int count = sequences.rounds(piece);
     Point centre = outline.incentre();
@@ -53,6 +54,7 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
     return new PieceDrawing(
         place,
         state,
+        worked,
         centre,
         outline.inradiusCm() / count,
         rounds,

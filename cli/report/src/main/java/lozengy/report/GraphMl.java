@@ -47,6 +47,7 @@ public final class GraphMl {
   private String write() {
     node("kind", AttributeType.STRING);
     node("state", AttributeType.STRING);
+    node("rounds_worked", AttributeType.INT);
     node("x", AttributeType.INT);
     node("y", AttributeType.INT);
     node("sequence", AttributeType.STRING);
@@ -77,6 +78,7 @@ public final class GraphMl {
     Map<String, Attribute> attributes = new LinkedHashMap<>();
     attributes.put("kind", words(place.kind().word()));
     attributes.put("state", words(laid.state(piece).word()));
+    attributes.put("rounds_worked", DefaultAttribute.createAttribute(laid.roundsWorked(piece)));
     attributes.put("x", DefaultAttribute.createAttribute(place.x()));
     attributes.put("y", DefaultAttribute.createAttribute(place.y()));
     attributes.put(

@@ -12,6 +12,7 @@ import lozengy.model.layout.Place;
  *
  * @param place where it lies, and its name
  * @param state how far it has come
+ * @param roundsWorked how many of its rounds are worked, from the centre
  * @param centre centre of its rounds
  * @param bandCm width of the band of each round
  * @param rounds what each round's outer edge encloses, centre first; the last is the outline
@@ -20,6 +21,7 @@ import lozengy.model.layout.Place;
 public record PieceDrawing(
     Place place,
     PieceState state,
+    int roundsWorked,
     Point centre,
     double bandCm,
     List<Polygon> rounds,
@@ -29,6 +31,16 @@ public record PieceDrawing(
   public PieceDrawing {
     rounds = List.copyOf(rounds);
     yarns = List.copyOf(yarns);
+  }
+
+  /** Whether some of its rounds are worked, but not all. */
+  public boolean begun() {
+    return state == PieceState.PLANNED && roundsWorked > 0;
+  }
+
+  /** How far it has come, in words. */
+  public String stateWords() {
+    return BlanketWords.state(state, roundsWorked);
   }
 
   /** The whole piece. */

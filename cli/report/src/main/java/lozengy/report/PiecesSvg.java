@@ -27,6 +27,15 @@ public final class PiecesSvg {
 
   private static final double MARK_LINE = 0.45;
 
+  /**
+   * The line around what is begun: its dark part and dashes by its light part, and that by a line.
+   */
+  private static final double BEGUN_DARK = 2.2;
+
+  private static final double BEGUN_LIGHT = 0.5;
+
+  private static final double BEGUN_DASH = 3;
+
   /** Stroke around a name, as a part of the font size. */
   private static final double HALO = 0.24;
 
@@ -206,13 +215,19 @@ public final class PiecesSvg {
             attributes));
   }
 
-  /** Writes the marks of pieces that are made or joined. */
+  /** Writes the marks of pieces that are begun, made or joined. */
   public void marks() {
     drawing.pieces().forEach(this::mark);
   }
 
   /** In the lowest corner, so far in that the mark keeps clear of the sides. */
   private void mark(PieceDrawing piece) {
+    if (piece.begun()) {
+      double side = page.onPage(blanket.measures().sideCm());
+      double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE) * BEGUN_LIGHT;
+      begun(svg, points(piece.rounds().get(piece.roundsWorked() - 1)), width);
+      return;
+    }
     List<Point> corners = piece.outline().corners();
     Point lowest = corners.get(0);
     for (Point corner : corners) {
@@ -223,6 +238,26 @@ public final class PiecesSvg {
     double way = Math.max(0, 1 - 2 * MARK_RADIUS / inradius);
     Point at = page.onPage(lowest.towards(piece.centre(), way));
     mark(svg, piece.state(), at, Math.min(MARK_RADIUS, inradius / 2));
+  }
+
+  /** A broken line around what is worked of a piece, dark and light so as to show on any colour. */
+  static void begun(Markup svg, String points, double width) {
+    for (boolean dark : new boolean[] {true, false}) {
+      svg.empty(
+          "polygon",
+          "class",
+          "begun",
+          "points",
+          points,
+          "fill",
+          "none",
+          "stroke",
+          dark ? Ink.DARK : Ink.LIGHT,
+          "stroke-width",
+          dark ? BEGUN_DARK * width : width,
+          "stroke-dasharray",
+          Markup.number(BEGUN_DASH * width));
+    }
   }
 
   /** A disc for a made piece, a square for a joined one; they show on any colour. */

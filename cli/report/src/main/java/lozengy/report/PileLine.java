@@ -2,6 +2,8 @@ package lozengy.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +12,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.PilePlacement;
+import lozengy.model.layout.PieceKind;
 
 /**
  * Where the finished pieces of one sort go.
@@ -18,7 +21,17 @@ import lozengy.model.blanket.PilePlacement;
  * @param rounds codes of their yarns, centre first
  * @param at names of their places
  */
-record PileLine(String kind, List<String> rounds, List<String> at) {
+public record PileLine(String kind, List<String> rounds, List<String> at) {
+
+  /** What the index is called. */
+  public static String title(Blanket blanket) {
+    int pieces = blanket.pile().count();
+    return "Where the "
+        + Figures.count(pieces, "finished piece")
+        + " of the pile "
+        + (pieces == 1 ? "goes" : "go")
+        + ", by border and inwards";
+  }
 
   /** One for each sort of the pile, in the brief's order. */
   static List<PileLine> of(Arrangement arrangement) {
@@ -40,6 +53,35 @@ record PileLine(String kind, List<String> rounds, List<String> at) {
                   .toList()));
     }
     return lines;
+  }
+
+  /**
+   * The same as an index from the piece in hand to its place: by kind, then by border and inwards,
+   * in the order of the brief's yarns.
+   */
+  public static List<PileLine> index(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
+    List<String> kinds = Arrays.stream(PieceKind.values()).map(PieceKind::word).toList();
+    List<PileLine> lines = new ArrayList<>(of(arrangement));
+    lines.sort(
+        Comparator.<PileLine>comparingInt(line -> kinds.indexOf(line.kind()))
+            .thenComparing(
+                line -> line.inwards().stream().map(blanket::yarnIndex).toList(),
+                PileLine::inOrder));
+    return lines;
+  }
+
+  private static int inOrder(List<Integer> first, List<Integer> second) {
+    return Arrays.compare(
+        first.stream().mapToInt(Integer::intValue).toArray(),
+        second.stream().mapToInt(Integer::intValue).toArray());
+  }
+
+  /** Codes of their yarns, the border first. */
+  public List<String> inwards() {
+    List<String> inwards = new ArrayList<>(rounds);
+    Collections.reverse(inwards);
+    return inwards;
   }
 
   /** The same for programs. */

@@ -43,6 +43,8 @@ final class SummaryData {
     measures(data);
     data.put("pieces", pieces());
     data.put("states", states());
+    data.put("part_worked", BlanketWords.begun(blanket));
+    PaceWords.data(arrangement).ifPresent(work -> data.put("work", work));
     data.put("pile", PileLine.of(arrangement).stream().map(PileLine::data).toList());
     data.put("score", score());
     data.put("weak_spots", weakSpots.stream().map(this::weakSpot).toList());

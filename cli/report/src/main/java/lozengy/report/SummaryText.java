@@ -68,6 +68,7 @@ final class SummaryText {
             + " m, outline "
             + Figures.fixed(measures.outlineLengthCm() / 100, 2)
             + " m");
+    PaceWords.of(arrangement).ifPresent(words -> paragraph("", words));
     BlanketWords.givenBorders(blanket).ifPresent(words -> paragraph("", words));
     blanket.edgeFit().ifPresent(fit -> paragraph("", BlanketWords.edge(fit)));
   }
@@ -75,9 +76,17 @@ final class SummaryText {
   private String states() {
     long made = BlanketWords.inState(arrangement, PieceState.MADE);
     long joined = BlanketWords.inState(arrangement, PieceState.JOINED);
-    return made + joined == 0
+    long begun = BlanketWords.begun(blanket);
+    return made + joined + begun == 0
         ? ""
-        : "; " + made + " made, " + joined + " joined, " + planned() + " planned";
+        : "; "
+            + made
+            + " made, "
+            + joined
+            + " joined, "
+            + planned()
+            + " planned"
+            + (begun == 0 ? "" : ", " + begun + " of them begun");
   }
 
   private long planned() {
@@ -202,20 +211,14 @@ final class SummaryText {
   }
 
   private void pile() {
-    List<PileLine> pile = PileLine.of(arrangement);
+    List<PileLine> pile = PileLine.index(arrangement);
     if (pile.isEmpty()) {
       return;
     }
-    int pieces = blanket.pile().count();
-    paragraph(
-        "",
-        "Where the "
-            + Figures.count(pieces, "finished piece")
-            + " of the pile "
-            + (pieces == 1 ? "goes" : "go"));
+    paragraph("", PileLine.title(blanket));
     TextTable table = new TextTable(3, WIDEST_PLACES);
     for (PileLine line : pile) {
-      table.row(line.kind(), String.join(" ", line.rounds()), String.join(", ", line.at()));
+      table.row(line.kind(), String.join(" ", line.inwards()), String.join(", ", line.at()));
     }
     lines(table);
     text.append('\n');

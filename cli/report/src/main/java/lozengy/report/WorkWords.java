@@ -21,6 +21,17 @@ public final class WorkWords {
    */
   public record Line(String what, List<String> pieces) {}
 
+  /** What a make list is, above its steps. */
+  public static String listed(MakeList list) {
+    int left = list.batches().size();
+    String all = Figures.count(list.steps(), "step");
+    return "Take up one yarn, work all that is listed, take up the next: "
+        + (left == list.steps() ? all : left + " of " + all + " left")
+        + ", in an order that picks each yarn up seldom. 'lozengy mark --step "
+        + list.batches().get(0).step()
+        + "' tells that the first is done.";
+  }
+
   /** The rounds of a batch, those of one kind of piece and one number together. */
   public static List<Line> lines(Blanket blanket, MakeList.Batch batch) {
     Map<List<Integer>, List<Integer>> groups = new LinkedHashMap<>();

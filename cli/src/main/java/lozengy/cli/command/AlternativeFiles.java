@@ -87,7 +87,7 @@ record AlternativeFiles(SolveTargets first, int count, double withinPoints) {
   /** The file of an arrangement, counted from 0. */
   Path file(int index) {
     Path named = first.arrangement().orElseThrow();
-    return index == 0 ? named : FileNames.numbered(named, index + 1);
+    return index == 0 ? named : FileNames.alternative(named, index + 1);
   }
 
   private Path chart(int index) {

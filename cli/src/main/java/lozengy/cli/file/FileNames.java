@@ -14,7 +14,9 @@ public final class FileNames {
   public static final String ARRANGEMENT = ".arrangement.json";
 
   private static final List<String> ENDINGS = List.of(ARRANGEMENT, ".json", ".yaml", ".yml");
-  private static final Pattern NUMBERED = Pattern.compile("(.*)-([1-9][0-9]{0,5})");
+  private static final String ALTERNATIVE = "-alternative-";
+  private static final Pattern NUMBERED =
+      Pattern.compile("(.*(?<!-alternative))-([1-9][0-9]{0,5})");
 
   private FileNames() {}
 
@@ -44,20 +46,13 @@ public final class FileNames {
   }
 
   /**
-   * The arrangement of that number beside a first one: {@code throw-3.arrangement.json}, or counted
-   * on from a number that the first already has.
+   * The alternative of that number beside a first arrangement: {@code
+   * throw-alternative-3.arrangement.json}. Planned again, it counts on from its own name.
    *
    * @param number which, the first being 1
    */
-  public static Path numbered(Path first, int number) {
-    String stem = stem(first);
-    int from = 1;
-    Matcher numbered = NUMBERED.matcher(stem);
-    if (numbered.matches()) {
-      stem = numbered.group(1);
-      from = Integer.parseInt(numbered.group(2));
-    }
-    return first.resolveSibling(stem + "-" + (from + number - 1) + ARRANGEMENT);
+  public static Path alternative(Path first, int number) {
+    return first.resolveSibling(stem(first) + ALTERNATIVE + number + ARRANGEMENT);
   }
 
   /**

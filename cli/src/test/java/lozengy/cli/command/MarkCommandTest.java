@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -154,6 +155,69 @@ class MarkCommandTest {
     Result again = mark("--undo");
     assertEquals(2, again.code());
     assertTrue(again.err().contains("There is no mark to take back"), again.err());
+  }
+
+  @Test
+  void yarnComesAndGoesAndIsTakenBackToTheLastByte() {
+    done(mark("--made", "row1"));
+    assertTrue(
+        done(mark(
+                "--add", "code: COP, colour: \"#8a4b2d\", balls: 2, ball: {grams: 50, metres: 90}"))
+            .out()
+            .contains("COP: new, 180.00 m at hand, "));
+    assertTrue(done(mark("--bought", "COP=1 1/2 balls")).out().contains("COP: 315.00 m at hand, "));
+    assertTrue(
+        done(mark("--lot", "NA2=NAV", "--bought", "NA2=20 m"))
+            .out()
+            .contains("Navy, lot NA2 (NA2): new, 20.00 m at hand, "));
+    Result gone = done(mark("--gone", "BRO"));
+    assertTrue(gone.out().contains("Brown (BRO): gone, "), gone.out());
+    assertTrue(gone.out().contains("has Brown (BRO), which is gone"), gone.out());
+    assertTrue(done(Run.of("need", file)).out().contains(" gone "), "no word of it");
+    Parsed need = Parsed.of(done(Run.of("need", file, "--json")));
+    assertEquals("BRO", need.at("yarns[1].code"));
+    assertEquals("true", need.at("yarns[1].gone").toString());
+    for (int i = 0; i < 5; i++) {
+      done(mark("--undo"));
+    }
+    assertEquals(original, Briefs.text(file));
+  }
+
+  @Test
+  void yarnThatCannotBeIsRefusedWithWhatWouldBeRight() {
+    assertEquals(
+        "lozengy: --add colour: \"red\" is not a colour. Give it as \"#rrggbb\", six hexadecimal"
+            + " digits, in quotes\n",
+        mark("--add", "code: RUS, colour: red, left: 3 m").err());
+    assertEquals(
+        "lozengy: --bought NAV=2: '2' is no amount that can be bought. Give a number above 0 and"
+            + " balls, g, oz, m or yd, such as SLO=2balls\n",
+        mark("--bought", "NAV=2").err());
+    assertEquals(
+        "lozengy: --gone NAW: No yarn has the code \"NAW\". Maybe NAV is meant\n",
+        mark("--gone", "NAW").err());
+    assertEquals(original, Briefs.text(file));
+  }
+
+  @Test
+  void anotherBriefIsPlannedCloseToWhatStands() throws IOException {
+    done(mark("--made", "row1", "--gone", "BRO"));
+    Path brief = folder.resolve("small.yaml");
+    Path changed = folder.resolve("changed.yaml");
+    Files.writeString(
+        changed,
+        Files.readString(brief).replace("\nrules:\n", "\nrules:\n  neighbour-centres: differ\n"));
+    String[] wish = {"solve", file, "--brief", changed.toString(), "--moves", Briefs.MOVES};
+    Result result = Run.of(wish);
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("What has changed: "), result.out());
+    StatedArrangement now = ArrangementReader.read(folder.resolve("small-2.arrangement.json"));
+    assertTrue(now.blanket().brief().rules().centresDiffer());
+    assertTrue(now.blanket().yarn(now.blanket().yarnIndex("BRO")).gone());
+    assertEquals(stated().blanket().locks().yarn(0, 0), now.blanket().locks().yarn(0, 0), "worked");
+    Result plain = Run.of("solve", brief.toString(), "--brief", changed.toString());
+    assertEquals(2, plain.code());
+    assertTrue(plain.err().contains("There is no plan for it to change"), plain.err());
   }
 
   @Test

@@ -71,8 +71,8 @@ class ScoreCardCommandTest {
           1e-9);
     }
     assertTrue(Files.exists(folder.resolve("small.arrangement.json")));
-    assertTrue(Files.exists(folder.resolve("small-2.arrangement.json")));
-    assertTrue(Files.exists(folder.resolve("small-2.svg")));
+    assertTrue(Files.exists(folder.resolve("small-alternative-2.arrangement.json")));
+    assertTrue(Files.exists(folder.resolve("small-alternative-2.svg")));
     Result again = Run.of("solve", brief, "--count", "3", "--moves", "20000");
     assertEquals(2, again.code());
     assertEquals(2, Run.of("solve", brief, "--count", "0").code());
@@ -85,7 +85,7 @@ class ScoreCardCommandTest {
     String brief = Briefs.write(folder);
     String[] call = {"solve", brief, "--count", "2", "--within", "20", "--moves", "20000"};
     Result result = Run.of(call);
-    String second = folder.resolve("small-2.arrangement.json").toString();
+    String second = folder.resolve("small-alternative-2.arrangement.json").toString();
     Parsed parsed = Parsed.of(Briefs.text(second));
     assertEquals("2", parsed.at("solved.choice.count"));
     String told = Run.of("report", second).out();
@@ -114,7 +114,7 @@ class ScoreCardCommandTest {
   void fewerThanAskedForAreToldSoAndOldFilesBesideThem() {
     String brief = folder.resolve("two.yaml").toString();
     Briefs.write(folder, "two.yaml", TWO_SQUARES);
-    Briefs.write(folder, "two-2.arrangement.json", "from before");
+    Briefs.write(folder, "two-alternative-2.arrangement.json", "from before");
     Result result = Run.of("solve", brief, "--count", "2", "--moves", "1000", "--overwrite");
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("Only 1 arrangement of the 2 asked for"), result.out());

@@ -8,8 +8,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import lozengy.cli.Briefs;
+import lozengy.cli.Parsed;
 import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
 import lozengy.model.arrangement.ArrangementReader;
@@ -62,7 +64,11 @@ class SolvePileTest {
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("9 squares of 10 cm; 6 made, 0 joined, 3 planned"));
     assertTrue(
-        result.out().contains("Where the 6 finished pieces of the pile go\n  square  FOA MUD  r"),
+        result
+            .out()
+            .contains(
+                "Where the 6 finished pieces of the pile go, by border and inwards\n"
+                    + "  square  MUD FOA  r"),
         result.out());
     assertTrue(result.out().contains("--pile " + folder.resolve("pile.csv") + " --seed 1"));
     StatedArrangement laid = ArrangementReader.read(folder.resolve("laid.json"));
@@ -141,17 +147,42 @@ class SolvePileTest {
         kept.out());
   }
 
+  /** The colours of finished pieces are facts, owned or not: nothing is to be bought for them. */
   @Test
-  void finishedPiecesThatTakeMoreYarnThanThereIsAreTold() throws IOException {
-    Result result = solve(BRIEF.replace("left: 40 m", "left: 5 m"), "count,rounds\n3,FOA MUD\n");
+  void finishedPiecesInYarnThatIsNotOwnedAreNoShortage() throws IOException {
+    String gone = BRIEF.replaceFirst("left: 40 m", "left: 0 m");
+    String table = "count,rounds\n3,FOA MUD\n1,MUD REE\n";
+    Result result = solve(gone, table);
+    assertEquals(0, result.code(), result.out() + result.err());
+    String laid = folder.resolve("laid.json").toString();
+    assertEquals(0, Run.of("check", laid).code());
+    StatedArrangement answer = ArrangementReader.read(Path.of(laid));
+    long shown = 0;
+    for (int piece = 0; piece < answer.blanket().pieceCount(); piece++) {
+      shown += Arrays.stream(answer.sequences().of(piece)).filter(yarn -> yarn == 0).count();
+    }
+    assertEquals(4, shown, "only what is finished shows mud");
+    Parsed need = Parsed.of(Run.of("need", laid, "--json"));
+    assertEquals("true", need.at("enough"));
+    assertEquals("MUD", need.at("yarns[0].code"));
+    assertEquals(7.0, need.number("yarns[0].worked_m"));
+    assertEquals(0.0, need.number("yarns[0].to_work_m"));
+    assertEquals(0.0, need.number("yarns[0].at_hand_m"));
+  }
+
+  @Test
+  void whatIsWorkedBesideThePileMustBeThere() throws IOException {
+    String joined = BRIEF.replaceFirst("left: 40 m", "left: 5 m");
+    joined += "joining: { yarn: MUD, metres-per-metre: 1 }\n";
+    Result result = solve(joined, "count,rounds\n3,FOA MUD\n");
     assertEquals(3, result.code());
     assertTrue(
         result
             .out()
             .contains(
-                "Tidal mud (MUD): the pile's pieces hold 6.00 m; 5.00 m are there, what finished"
-                    + " pieces hold included: 1.00 m short, unless they were counted since (counted in a"
-                    + " brief, mark --left in an arrangement)"),
+                "Tidal mud (MUD): the pile's pieces hold 6.00 m and joining takes 1.20 m; 5.00 m are"
+                    + " there, what finished pieces hold included: 1.20 m short beyond what the pile"
+                    + " holds already, unless they were counted since"),
         result.out());
   }
 

@@ -43,10 +43,21 @@ class FileNamesTest {
     "throw-2.arrangement.json, throw-3.arrangement.json",
     "throw-9.json, throw-10.arrangement.json",
     "throw-0.json, throw-0-2.arrangement.json",
-    "-.json, --2.arrangement.json"
+    "-.json, --2.arrangement.json",
+    "throw-alternative-2.arrangement.json, throw-alternative-2-2.arrangement.json",
+    "throw-alternative-2-2.arrangement.json, throw-alternative-2-3.arrangement.json"
   })
   void nextCountsOn(String name, String next) {
     assertEquals(folder.resolve(next), next(name));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "throw.arrangement.json, throw-alternative-3.arrangement.json",
+    "throw-2.arrangement.json, throw-2-alternative-3.arrangement.json"
+  })
+  void alternativesAreNumberedApartFromWhatIsPlannedAgain(String name, String third) {
+    assertEquals(folder.resolve(third), FileNames.alternative(folder.resolve(name), 3));
   }
 
   @Test

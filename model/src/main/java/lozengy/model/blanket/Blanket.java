@@ -301,6 +301,18 @@ public final class Blanket {
   }
 
   /**
+   * {@return how much less a round of a kind takes, in mm, where its yarn goes on from the round
+   * before it without a cut} Totals do not count on it; 0 where one of the two rounds states an
+   * amount.
+   *
+   * @param kind the kind of piece
+   * @param round the round, from 0 at the centre
+   */
+  public long uncutMillimetres(PieceKind kind, int round) {
+    return motifs.uncutMillimetres()[kind.ordinal()][round];
+  }
+
+  /**
    * {@return whether a round of a kind may take a yarn by its tone}
    *
    * @param kind the kind of piece
@@ -331,8 +343,9 @@ public final class Blanket {
 
   /**
    * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging,
-   * less the rounds that had been worked when the yarn was counted} Below 0 where these are more:
-   * added to the use of all rounds, worked ones included, it gives what counts against the stock.
+   * less the rounds that had been worked when the yarn was counted, and what the pile holds beyond
+   * the stock} Below 0 where these are more: added to the use of all rounds, worked ones included,
+   * it gives what counts against the stock.
    *
    * @param yarn the yarn's index, from 0
    */
@@ -363,6 +376,16 @@ public final class Blanket {
    */
   public long edgingMillimetres() {
     return fixedUse.edgingMillimetres();
+  }
+
+  /**
+   * {@return millimetres that finished pieces of the pile hold of a yarn beyond all that may be
+   * used of it: a fact, which counts against no stock}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long pileBeyondMillimetres(int yarn) {
+    return fixedUse.pileBeyondMillimetres()[yarn];
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
+import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PartWorked;
@@ -20,7 +21,6 @@ import lozengy.model.layout.Measures;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
-import lozengy.model.unit.Ratio;
 
 /**
  * What counts against a yarn whatever the free rounds take. Where a yarn's stock was counted in the
@@ -48,6 +48,7 @@ final class FixedUse {
   private final long edging;
   private final long[] fixed;
   private final long[] settled;
+  private final long[] pileBeyond;
 
   FixedUse(
       Brief brief,
@@ -65,13 +66,15 @@ final class FixedUse {
     this.joining = joining();
     this.edging = edging();
     this.settled = new long[yarns.tones().length];
+    this.pileBeyond = new long[settled.length];
     this.fixed = new long[settled.length];
     settlePieces();
     brief.pile().forEach(this::settle);
+    findPileBeyondStock();
     brief.joining().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
     brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
     for (int yarn = 0; yarn < fixed.length; yarn++) {
-      fixed[yarn] -= settled[yarn];
+      fixed[yarn] -= settled[yarn] + pileBeyond[yarn];
     }
   }
 
@@ -85,9 +88,17 @@ final class FixedUse {
     return edging;
   }
 
-  /** By yarn, millimetres of joining and edging less those settled in rounds; not to be changed. */
+  /**
+   * By yarn, millimetres of joining and edging less those settled in rounds and those that the pile
+   * holds beyond the stock; not to be changed.
+   */
   long[] fixedMillimetres() {
     return fixed;
+  }
+
+  /** By yarn, millimetres that the pile holds beyond the stock; not to be changed. */
+  long[] pileBeyondMillimetres() {
+    return pileBeyond;
   }
 
   /** By yarn, millimetres of rounds that a count has settled; not to be changed. */
@@ -126,6 +137,27 @@ final class FixedUse {
     }
   }
 
+  /**
+   * Settles what finished pieces hold of a yarn beyond its stock: that they are there is a fact,
+   * and no reason to buy yarn.
+   */
+  private void findPileBeyondStock() {
+    long[] held = new long[settled.length];
+    for (PileEntry entry : brief.pile()) {
+      for (int round = 0; round < entry.rounds().size(); round++) {
+        String code = entry.rounds().get(round);
+        int yarn = yarns.index().get(code);
+        if (!entry.counted().contains(code)) {
+          held[yarn] +=
+              motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.count();
+        }
+      }
+    }
+    for (int yarn = 0; yarn < held.length; yarn++) {
+      pileBeyond[yarn] = Math.max(0, held[yarn] - yarns.usableMillimetres()[yarn]);
+    }
+  }
+
   private long joining() {
     long settled = brief.joining().flatMap(this::counted).map(this::settledSeams).orElse(0L);
     return joiningMillimetres(layout.seams().size() - settled);
@@ -159,17 +191,17 @@ final class FixedUse {
   }
 
   /** Whole millimetres of yarn along a length, rounded down. */
-  private static long millimetres(BigDecimal lengthCm, YarnUse use) {
-    // cm x m/m = cm of yarn; 10 mm a cm
-    BigDecimal yarnCm = lengthCm.multiply(BigDecimal.valueOf(use.metresPerMetre()));
-    return Ratio.of(yarnCm.movePointRight(1)).down();
+  private long millimetres(BigDecimal lengthCm, YarnUse use) {
+    Ball ball = yarn(use).flatMap(Yarn::ball).orElse(null);
+    return use.along(lengthCm.movePointRight(1), ball).down();
+  }
+
+  private Optional<Yarn> yarn(YarnUse use) {
+    return brief.yarns().stream().filter(yarn -> yarn.code().equals(use.yarn())).findFirst();
   }
 
   private Optional<Counted> counted(YarnUse use) {
-    return brief.yarns().stream()
-        .filter(yarn -> yarn.code().equals(use.yarn()))
-        .findFirst()
-        .flatMap(FixedUse::counted);
+    return yarn(use).flatMap(FixedUse::counted);
   }
 
   /** What had been worked when a yarn was counted; of one that is gone, all that is. */

@@ -28,6 +28,7 @@ import lozengy.model.layout.PieceKind;
  * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
  *     both hold
  * @param pile finished pieces that have no place yet, in the brief's order
+ * @param stitching what turns the stitches of rounds into yarn
  */
 public record Brief(
     String title,
@@ -41,7 +42,8 @@ public record Brief(
     Preferences prefer,
     Look look,
     List<PieceNote> pieces,
-    List<PileEntry> pile) {
+    List<PileEntry> pile,
+    Stitching stitching) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -62,6 +64,7 @@ public record Brief(
    * @param pieces what is known of single pieces, in the brief's order; of two notes on one piece
    *     both hold
    * @param pile finished pieces that have no place yet, in the brief's order
+   * @param stitching what turns the stitches of rounds into yarn
    */
   public Brief {
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
@@ -79,7 +82,8 @@ public record Brief(
    */
   public Brief withPile(List<PileEntry> other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other,
+        stitching);
   }
 
   /**
@@ -104,7 +108,8 @@ public record Brief(
         Preferences.DEFAULT,
         Look.NONE,
         List.of(),
-        List.of());
+        List.of(),
+        Stitching.NONE);
   }
 
   /**
@@ -114,7 +119,8 @@ public record Brief(
    */
   public Brief withTones(ToneLimits other) {
     return new Brief(
-        title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile);
+        title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -124,7 +130,8 @@ public record Brief(
    */
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile,
+        stitching);
   }
 
   /**
@@ -144,7 +151,8 @@ public record Brief(
    */
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
-        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile);
+        title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -154,7 +162,8 @@ public record Brief(
    */
   public Brief withRules(Rules other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile);
+        title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -164,7 +173,8 @@ public record Brief(
    */
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
-        title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
+        title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -174,7 +184,8 @@ public record Brief(
    */
   public Brief withLayout(LayoutSize other) {
     return new Brief(
-        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile);
+        title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -196,7 +207,8 @@ public record Brief(
         prefer,
         look,
         pieces,
-        pile);
+        pile,
+        stitching);
   }
 
   /**
@@ -206,7 +218,8 @@ public record Brief(
    */
   public Brief withPrefer(Preferences other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile);
+        title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -216,6 +229,18 @@ public record Brief(
    */
   public Brief withLook(Look other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile,
+        stitching);
+  }
+
+  /**
+   * {@return this brief with another way to turn stitches into yarn}
+   *
+   * @param other what stands in its place
+   */
+  public Brief withStitching(Stitching other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        other);
   }
 }

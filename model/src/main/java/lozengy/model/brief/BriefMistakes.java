@@ -64,6 +64,7 @@ public final class BriefMistakes {
       found.judgeMotifs();
     }
     found.judgeYarns();
+    found.mistakes.addAll(StitchMistakes.of(brief, doubted, found.codes));
     found.judgeUse("joining", brief.joining());
     found.judgeUse("edging", brief.edging());
     if (layoutKnown) {
@@ -248,8 +249,24 @@ public final class BriefMistakes {
 
   private void judgeUse(String name, Optional<YarnUse> use) {
     BriefPath path = BriefPath.of(name, "yarn");
-    if (use.isPresent() && !doubted.test(path)) {
-      unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
+    if (use.isEmpty() || doubted.test(path)) {
+      return;
+    }
+    unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
+    int yarn = codes.indexOf(use.get().yarn());
+    if (yarn >= 0 && use.get().weighed() && brief.yarns().get(yarn).ball().isEmpty()) {
+      BriefPath ball = BriefPath.of("yarns").item(yarn).field("ball");
+      if (!doubted.test(ball)) {
+        add(
+            ball,
+            MistakeCode.FIELD_MISSING.about("ball"),
+            "A strip of the "
+                + name
+                + " was weighed, and "
+                + use.get().yarn()
+                + " has no put-up to turn the weight into metres",
+            "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
+      }
     }
   }
 

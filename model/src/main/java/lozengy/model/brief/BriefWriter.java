@@ -59,10 +59,11 @@ public final class BriefWriter {
     json.field("motifs").tallMapping();
     for (PieceKind kind : PieceKind.values()) {
       if (brief.motifs().containsKey(kind)) {
-        motif(kind, brief.motifs().get(kind));
+        motif(kind, brief.motifs().get(kind), brief.stitching());
       }
     }
     json.endMapping();
+    StitchingWriter.write(json, brief.stitching());
     json.field("yarns").tallList();
     for (Yarn yarn : brief.yarns()) {
       yarn(json, yarn);
@@ -150,7 +151,7 @@ public final class BriefWriter {
     json.endMapping();
   }
 
-  private void motif(PieceKind kind, Motif motif) throws IOException {
+  private void motif(PieceKind kind, Motif motif, Stitching stitching) throws IOException {
     json.field(kind.word()).tallMapping();
     if (motif.edgeCm().isPresent()) {
       String cm = JsonText.shortest(BigDecimal.valueOf(motif.edgeCm().getAsDouble())) + " cm";
@@ -169,6 +170,8 @@ public final class BriefWriter {
         json.field("metres").number(thousandths(length.millimetres()));
       } else if (round.amount() instanceof YarnAmount.Weight weight) {
         json.field("grams").number(thousandths(weight.milligrams()));
+      } else if (round.amount() instanceof StitchCounts stitches) {
+        StitchingWriter.counts(json, stitches, stitching.terms());
       }
       json.endMapping();
     }
@@ -269,7 +272,24 @@ public final class BriefWriter {
     if (use.isPresent()) {
       json.field(name).mapping();
       json.field("yarn").text(use.get().yarn());
-      json.field("metres-per-metre").number(use.get().metresPerMetre());
+      if (use.get().rounds() > 1) {
+        json.field("rounds").number(use.get().rounds());
+      }
+      rate(use.get().rate());
+      json.endMapping();
+    }
+  }
+
+  private void rate(YarnRate rate) throws IOException {
+    if (rate instanceof YarnRate.PerMetre each) {
+      json.field("metres-per-metre").number(each.metresPerMetre());
+    } else if (rate instanceof YarnRate.Strip strip) {
+      json.field("sample").mapping();
+      json.field("length").text(StitchingWriter.cm(strip.millimetres()));
+      if (strip.rounds() > 1) {
+        json.field("rounds").number(strip.rounds());
+      }
+      json.field("takes").text(amount(strip.takes()));
       json.endMapping();
     }
   }

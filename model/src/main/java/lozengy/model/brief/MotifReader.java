@@ -23,7 +23,10 @@ final class MotifReader {
 
   static final Map<String, Tone> TONES = Words.meanings(Tone.values(), Tone::word);
 
-  private static final int MOST_ROUNDS = 50;
+  private static final String STITCHES = "stitches";
+
+  /** Rounds that a motif has at most. */
+  static final int MOST_ROUNDS = 50;
 
   /**
    * A millimetre at least; and so little at most that totals fit a long on any layout. Ounces,
@@ -50,7 +53,7 @@ final class MotifReader {
   private MotifReader() {}
 
   /** The motif; empty where a mistake leaves no rounds. */
-  static Optional<Motif> read(PieceKind kind, Located located) {
+  static Optional<Motif> read(PieceKind kind, Located located, StitchReader stitches) {
     Optional<Fields> found = located.fields();
     if (found.isEmpty()) {
       return Optional.empty();
@@ -66,7 +69,7 @@ final class MotifReader {
         edge.flatMap(e -> e.quantity(EDGES, "10 cm or 3 1/2 in"))
             .map(quantity -> Amounts.cm(quantity.number(), quantity.unit()));
     Optional<Located> rounds = of.need("rounds", "rounds: [ { tone: dark, metres: 6.8 } ]");
-    List<Round> read = rounds.map(MotifReader::rounds).orElse(List.of());
+    List<Round> read = rounds.map(list -> rounds(list, stitches)).orElse(List.of());
     of.tellUnknown();
     return read.isEmpty()
         ? Optional.empty()
@@ -74,7 +77,7 @@ final class MotifReader {
             new Motif(edgeCm.map(OptionalDouble::of).orElse(OptionalDouble.empty()), read));
   }
 
-  private static List<Round> rounds(Located located) {
+  private static List<Round> rounds(Located located, StitchReader stitches) {
     List<Located> items = located.items("rounds, the centre first");
     if (items.size() > MOST_ROUNDS) {
       located.wrong(
@@ -85,7 +88,7 @@ final class MotifReader {
     }
     List<Round> rounds = new ArrayList<>();
     for (Located item : items) {
-      rounds.add(round(item));
+      rounds.add(round(item, stitches));
     }
     if (items.isEmpty()) {
       located.wrong(
@@ -96,7 +99,7 @@ final class MotifReader {
     return rounds;
   }
 
-  private static Round round(Located located) {
+  private static Round round(Located located, StitchReader stitches) {
     Optional<Fields> found = located.fields();
     if (found.isEmpty()) {
       return new Round(EnumSet.allOf(Tone.class), new YarnAmount.Length(1));
@@ -113,14 +116,14 @@ final class MotifReader {
               "No tone is listed",
               "List one, or leave tone out to allow any");
     }
-    YarnAmount amount = amount(of, located);
+    RoundYarn amount = amount(of, located, stitches);
     of.tellUnknown();
     return new Round(tones.isEmpty() ? EnumSet.allOf(Tone.class) : tones, amount);
   }
 
-  private static YarnAmount amount(Fields of, Located round) {
+  private static RoundYarn amount(Fields of, Located round, StitchReader stitches) {
     List<String> given = new ArrayList<>();
-    YarnAmount amount = new YarnAmount.Length(1);
+    RoundYarn amount = new YarnAmount.Length(1);
     for (Map.Entry<String, Range> unit : AMOUNTS.entrySet()) {
       Optional<Located> field = of.get(unit.getKey());
       if (field.isPresent()) {
@@ -131,8 +134,15 @@ final class MotifReader {
         }
       }
     }
-    String remedy = "Give the yarn of a round in one of " + Words.or(AMOUNTS.keySet());
-    Mistake.Sort sort = MistakeCode.ONE_OF.about(AMOUNTS.keySet(), given);
+    Optional<Located> counted = of.get(STITCHES);
+    if (counted.isPresent()) {
+      given.add(STITCHES);
+      amount = stitches.counts(counted.get()).<RoundYarn>map(counts -> counts).orElse(amount);
+    }
+    List<String> ways = new ArrayList<>(AMOUNTS.keySet());
+    ways.add(STITCHES);
+    String remedy = "Give the yarn of a round in one of " + Words.or(ways);
+    Mistake.Sort sort = MistakeCode.ONE_OF.about(ways, given);
     if (given.isEmpty()) {
       round.wrong(sort, "The round does not say how much yarn it takes", remedy);
     } else if (given.size() > 1) {

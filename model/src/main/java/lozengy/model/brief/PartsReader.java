@@ -20,6 +20,7 @@ import lozengy.model.input.Words;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
+import lozengy.model.stitch.Terms;
 
 /** Reads briefs from the trees of YAML or JSON, and judges whether their parts fit together. */
 public final class PartsReader {
@@ -72,22 +73,24 @@ public final class PartsReader {
     Fields of = fields.get();
     checkFormat(of, mistakes);
     Look look = LookReader.read(of);
+    Optional<Terms> terms = StitchingReader.terms(of);
     Brief brief =
         new Brief(
             of.need("title", "title: Saltmarsh throw")
                 .flatMap(title -> title.text(MOST_TITLE_CHARACTERS))
                 .orElse("?"),
             layout(of),
-            motifs(of),
+            motifs(of, new StitchReader(terms)),
             yarns(of, stockWanted),
             RulesReader.tones(of),
-            RulesReader.use(of, "joining"),
-            RulesReader.use(of, "edging"),
+            UseReader.read(of, "joining", false),
+            UseReader.read(of, "edging", true),
             RulesReader.rules(of),
             prefer(of, look),
             look,
             notes(of),
-            PileReader.read(of));
+            PileReader.read(of),
+            StitchingReader.read(of, terms));
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
@@ -185,7 +188,7 @@ public final class PartsReader {
     return triangles;
   }
 
-  private static Map<PieceKind, Motif> motifs(Fields of) {
+  private static Map<PieceKind, Motif> motifs(Fields of, StitchReader stitches) {
     Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
     Optional<Fields> found =
         of.need("motifs", "motifs: { square: { side: 10 cm, rounds: [ { metres: 3 } ] } }")
@@ -195,7 +198,7 @@ public final class PartsReader {
         found
             .get()
             .get(kind.word())
-            .flatMap(motif -> MotifReader.read(kind, motif))
+            .flatMap(motif -> MotifReader.read(kind, motif, stitches))
             .ifPresent(motif -> motifs.put(kind, motif));
       }
       found.get().tellUnknown();

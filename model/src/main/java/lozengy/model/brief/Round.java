@@ -7,15 +7,15 @@ import lozengy.model.colour.Tone;
  * One ring of a motif.
  *
  * @param tones tones it may take, not empty; all three where the brief states none
- * @param amount yarn that it takes
+ * @param amount yarn that it takes, in an amount or in stitches
  */
-public record Round(Set<Tone> tones, YarnAmount amount) {
+public record Round(Set<Tone> tones, RoundYarn amount) {
 
   /**
    * Copies the tones.
    *
    * @param tones tones it may take, not empty; all three where the brief states none
-   * @param amount yarn that it takes
+   * @param amount yarn that it takes, in an amount or in stitches
    * @throws IllegalArgumentException if no tone is allowed
    */
   public Round {

@@ -73,20 +73,6 @@ final class RulesReader {
     return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
-  static Optional<YarnUse> use(Fields brief, String name) {
-    Optional<Fields> found = brief.get(name).flatMap(Located::fields);
-    if (found.isEmpty()) {
-      return Optional.empty();
-    }
-    Fields of = found.get();
-    Optional<String> yarn = of.need("yarn", "yarn: MUD").flatMap(YarnReader::code);
-    Optional<BigDecimal> metres =
-        of.need("metres-per-metre", "metres-per-metre: 3.5")
-            .flatMap(m -> m.number(Range.of(0, 1000, "metres of yarn per metre")));
-    of.tellUnknown();
-    return yarn.map(code -> new YarnUse(code, metres.map(BigDecimal::doubleValue).orElse(0.0)));
-  }
-
   static Rules rules(Fields brief) {
     Optional<Fields> found = brief.get("rules").flatMap(Located::fields);
     if (found.isEmpty()) {

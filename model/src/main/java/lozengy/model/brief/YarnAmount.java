@@ -5,7 +5,7 @@ import java.util.Optional;
 import lozengy.model.unit.Ratio;
 
 /** An amount of yarn, by length or by weight. */
-public sealed interface YarnAmount {
+public sealed interface YarnAmount extends RoundYarn {
 
   /**
    * A length.

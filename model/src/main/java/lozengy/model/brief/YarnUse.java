@@ -1,23 +1,79 @@
 package lozengy.model.brief;
 
+import static java.math.MathContext.DECIMAL128;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import lozengy.model.unit.Ratio;
+
 /**
  * Yarn used along a length: joining along the seams, edging along the outline.
  *
  * @param yarn code of the yarn
- * @param metresPerMetre metres of yarn per metre of seam or outline, 0 or more
+ * @param rate how much of it a round takes along a length
+ * @param rounds how many rounds are worked, one above the other, at least 1; each along the same
+ *     length
  */
-public record YarnUse(String yarn, double metresPerMetre) {
+public record YarnUse(String yarn, YarnRate rate, int rounds) {
 
   /**
    * Checks the number.
    *
    * @param yarn code of the yarn
+   * @param rate how much of it a round takes along a length
+   * @param rounds how many rounds are worked, one above the other, at least 1; each along the same
+   *     length
+   * @throws IllegalArgumentException if there is no round
+   */
+  public YarnUse {
+    if (rounds < 1) {
+      throw new IllegalArgumentException("there must be a round at least");
+    }
+  }
+
+  /**
+   * One round at so much a metre.
+   *
+   * @param yarn code of the yarn
    * @param metresPerMetre metres of yarn per metre of seam or outline, 0 or more
    * @throws IllegalArgumentException if negative or not finite
    */
-  public YarnUse {
-    if (!(metresPerMetre >= 0 && Double.isFinite(metresPerMetre))) {
-      throw new IllegalArgumentException("metres-per-metre must be 0 or more");
+  public YarnUse(String yarn, double metresPerMetre) {
+    this(yarn, new YarnRate.PerMetre(metresPerMetre), 1);
+  }
+
+  /**
+   * {@return the yarn that all rounds take along a length, in its unit}
+   *
+   * @param length the length
+   * @param ball the put-up of the yarn; may be null where no weight comes in
+   * @throws IllegalArgumentException if a strip was weighed and there is no put-up
+   */
+  public Ratio along(BigDecimal length, Ball ball) {
+    return rate.along(length, ball).times(BigDecimal.valueOf(rounds));
+  }
+
+  /** {@return whether the yarn needs a put-up, because a strip was weighed} */
+  public boolean weighed() {
+    return rate instanceof YarnRate.Strip strip && strip.takes() instanceof YarnAmount.Weight;
+  }
+
+  /**
+   * {@return the same in another yarn} What a strip weighed in this one becomes a length, which is
+   * the same in the other.
+   *
+   * @param code the other yarn's code
+   * @param ball put-up of this one
+   */
+  public YarnUse in(String code, Optional<Ball> ball) {
+    if (!weighed()) {
+      return new YarnUse(code, rate, rounds);
     }
+    YarnRate.Strip strip = (YarnRate.Strip) rate;
+    Ratio millimetres = strip.takes().millimetresIn(ball.orElse(null));
+    YarnAmount length =
+        new YarnAmount.Length(millimetres.over().divide(millimetres.under(), DECIMAL128));
+    return new YarnUse(
+        code, new YarnRate.Strip(strip.millimetres(), strip.rounds(), length), rounds);
   }
 }

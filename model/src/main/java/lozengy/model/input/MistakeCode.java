@@ -53,6 +53,14 @@ public enum MistakeCode {
   NAMED_TWICE("value", "with"),
   /** No yarn has the code. */
   UNKNOWN_YARN("yarn"),
+  /** No stitch has the name, in the brief's terms. */
+  UNKNOWN_STITCH("stitch"),
+  /** A stitch's name that means two things, where the terms are not said. */
+  AMBIGUOUS_STITCH("stitch", "us", "uk"),
+  /** Neither a sample nor a starting value tells how much yarn stitches take. */
+  NO_STARTING_VALUE("stitches"),
+  /** A sample that leaves nothing for its stitches once its tails are taken off. */
+  LIGHTER_THAN_TAILS("value", "tails"),
   /** No piece or group of pieces has the name. */
   UNKNOWN_PIECE("piece"),
   /** A yarn that was not counted. */

@@ -16,12 +16,15 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.InputException;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.unit.Ratio;
 
 /** Changes what there is of yarns: bought, gone, counted by mistake, and dealt to dye lots. */
 final class Stocks {
 
   /** Shares that are dealt are rounded to so many decimals. */
   private static final int SHARE_DECIMALS = 3;
+
+  private static final int DIGITS = 9;
 
   private final Set<String> counted;
   private final Set<String> gone = new LinkedHashSet<>();
@@ -121,7 +124,10 @@ final class Stocks {
     return Optional.of(wish.loose().map(loose -> sum(weight, loose, yarn)).orElse(weight));
   }
 
-  /** Two amounts as one: of one kind as they are, else by length, rounded up to whole mm. */
+  /**
+   * Two amounts as one: of one kind as they are, else by length, to a billionth of a millimetre.
+   * Put-ups have few digits, so that whole millimetres come out as they would of the two apart.
+   */
   private static YarnAmount sum(YarnAmount first, YarnAmount second, Yarn yarn) {
     if (first instanceof YarnAmount.Weight weight && second instanceof YarnAmount.Weight more) {
       return new YarnAmount.Weight(weight.milligrams().add(more.milligrams()));
@@ -130,7 +136,8 @@ final class Stocks {
       return new YarnAmount.Length(length.millimetres().add(more.millimetres()));
     }
     Ball ball = yarn.ball().orElse(null);
-    return new YarnAmount.Length(first.millimetresIn(ball).plus(second.millimetresIn(ball)).up());
+    Ratio length = first.millimetresIn(ball).plus(second.millimetresIn(ball));
+    return new YarnAmount.Length(length.over().divide(length.under(), DIGITS, RoundingMode.FLOOR));
   }
 
   private void uncount(Mark.OfYarn wish) {

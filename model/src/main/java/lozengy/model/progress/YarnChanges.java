@@ -84,15 +84,15 @@ final class YarnChanges {
     }
     swapped =
         swapped.withUses(
-            brief.joining().map(use -> swapped(use, wish)),
-            brief.edging().map(use -> swapped(use, wish)));
+            brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))),
+            brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
     swapped = swapped.withPieces(notes(blanket, wish));
     return new Standing(
         banned(swapped, wish.from()), standing.sequences().map(s -> swapped(blanket, s, from, to)));
   }
 
-  private static YarnUse swapped(YarnUse use, Change.Swap wish) {
-    return use.yarn().equals(wish.from()) ? new YarnUse(wish.to(), use.metresPerMetre()) : use;
+  private static YarnUse swapped(YarnUse use, Change.Swap wish, Yarn from) {
+    return use.yarn().equals(wish.from()) ? use.in(wish.to(), from.ball()) : use;
   }
 
   private static Sequences swapped(Blanket blanket, Sequences old, int from, int to) {

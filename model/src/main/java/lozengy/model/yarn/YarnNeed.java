@@ -14,7 +14,8 @@ import lozengy.model.unit.Ratio;
  * What one yarn is needed for.
  *
  * @param yarn its index
- * @param neededMillimetres length in mm that counts against the stock, joining and edging included
+ * @param neededMillimetres length in mm that counts against a stock that suffices, joining and
+ *     edging included
  * @param stockMillimetres length in mm of the stock as the brief tells it, or as it was counted
  * @param work what of it is worked, still to be worked, and at hand now
  * @param ballsNeeded whole balls that must be at hand now so that it lasts, kept-back part
@@ -48,8 +49,11 @@ public record YarnNeed(
     return needs;
   }
 
-  private static YarnNeed of(Blanket blanket, int yarn, long needed, YarnWork work) {
+  private static YarnNeed of(Blanket blanket, int yarn, long used, YarnWork work) {
     Optional<Ball> ball = blanket.yarn(yarn).ball();
+    boolean enough = used <= blanket.usableMillimetres(yarn);
+    // what is bought serves the pile's pieces first, as all stock does
+    long needed = enough ? used : used + blanket.pileBeyondMillimetres(yarn);
     long missing = needed - blanket.usableMillimetres(yarn);
     double keepBack = blanket.brief().rules().keepBackPercent();
     // what was worked since the stock was told is not at hand any more
@@ -61,7 +65,9 @@ public record YarnNeed(
         needed,
         blanket.stockMillimetres(yarn),
         work,
-        Purchase.balls(wanted, ball),
+        work.toWorkMillimetres() > 0
+            ? Purchase.balls(wanted, ball)
+            : ball.stream().mapToLong(each -> 0).findFirst(),
         missing <= 0,
         missing > 0 && !blanket.yarn(yarn).gone()
             ? Optional.of(Purchase.of(missing, keepBack, ball))

@@ -22,6 +22,9 @@ import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
 import lozengy.model.reading.BriefJudge;
+import lozengy.model.stitch.Stitch;
+import lozengy.model.stitch.Terms;
+import lozengy.model.stitch.YarnWeight;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -105,6 +108,7 @@ public final class BriefArbitraries {
             .withLeft(yarn.left())
             .withShare(yarn.share())
             .withTone(shade.statedTone())
+            .withGone(lot == 0)
             .withLotOf(Optional.of(shade.code())));
     return tied;
   }
@@ -229,9 +233,12 @@ public final class BriefArbitraries {
     Brief without =
         Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
             .withTones(limits)
-            .withUses(use(yarns, random), use(yarns, random))
+            .withUses(use(yarns, false, random), use(yarns, true, random))
             .withRules(rules)
             .withPrefer(prefer);
+    if (random.nextInt(3) == 0) {
+      without = stitched(without, random);
+    }
     Brief noted = counted(without.withPieces(notes(without, random)), random);
     return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
   }
@@ -260,10 +267,65 @@ public final class BriefArbitraries {
         edge ? OptionalDouble.of(1 + 20 * random.nextDouble()) : OptionalDouble.empty(), rounds);
   }
 
-  private static Optional<YarnUse> use(List<Yarn> yarns, Random random) {
-    String code = yarns.get(random.nextInt(yarns.size())).code();
+  /** With rounds in stitches, and what turns them into yarn. */
+  private static Brief stitched(Brief brief, Random random) {
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    brief
+        .motifs()
+        .forEach(
+            (kind, motif) ->
+                motifs.put(
+                    kind,
+                    new Motif(
+                        motif.edgeCm(),
+                        motif.rounds().stream().map(r -> stitched(r, random)).toList())));
+    Map<Stitch, BigDecimal> perStitch =
+        Map.of(Stitch.values()[random.nextInt(8)], BigDecimal.valueOf(10 + random.nextInt(900), 1));
+    Sample sample =
+        new Sample(
+            PieceKind.SQUARE,
+            random.nextBoolean() ? List.of() : List.of(1),
+            1 + random.nextInt(3),
+            List.of(
+                new YarnAmount.Length(100_000 + random.nextInt(9_000)),
+                new YarnAmount.Length(100_000 + random.nextInt(9_000))),
+            random.nextBoolean() ? List.of() : List.of(brief.yarns().get(0).code()));
+    Brief made =
+        brief
+            .withMotifs(motifs)
+            .withStitching(
+                new Stitching(
+                    Terms.values()[random.nextInt(2)],
+                    Optional.of(YarnWeight.values()[random.nextInt(5)]),
+                    Optional.of(BigDecimal.valueOf(20 + random.nextInt(70), 1)),
+                    random.nextBoolean() ? perStitch : Map.of(),
+                    BigDecimal.valueOf(random.nextInt(300)),
+                    random.nextBoolean() ? List.of(sample) : List.of()));
+    return BriefJudge.mistakes(made).isEmpty() ? made : brief;
+  }
+
+  private static Round stitched(Round round, Random random) {
+    Map<Stitch, Integer> counts = new EnumMap<>(Stitch.class);
+    for (int i = random.nextInt(4); i > 0; i--) {
+      counts.put(Stitch.values()[random.nextInt(8)], 1 + random.nextInt(40));
+    }
+    return counts.isEmpty() ? round : new Round(round.tones(), new StitchCounts(counts));
+  }
+
+  private static Optional<YarnUse> use(List<Yarn> yarns, boolean edging, Random random) {
+    Yarn yarn = yarns.get(random.nextInt(yarns.size()));
+    int rounds = edging ? 1 + random.nextInt(3) : 1;
+    YarnRate rate =
+        random.nextBoolean()
+            ? new YarnRate.PerMetre(random.nextDouble() * 10)
+            : new YarnRate.Strip(
+                BigDecimal.valueOf(100 + random.nextInt(9000), 1),
+                edging ? 1 + random.nextInt(3) : 1,
+                yarn.ball().isPresent() && random.nextBoolean()
+                    ? new YarnAmount.Weight(random.nextInt(90))
+                    : new YarnAmount.Length(random.nextInt(300)));
     return random.nextBoolean()
-        ? Optional.of(new YarnUse(code, random.nextDouble() * 10))
+        ? Optional.of(new YarnUse(yarn.code(), rate, rounds))
         : Optional.empty();
   }
 

@@ -249,10 +249,9 @@ class BriefReaderTest {
                 34,
                 "  - { code: SLO, colour: \"#303050\", left: 1 m, ball: {grams: 50, metres: 100}"
                     + " }"));
-    Round round = brief.motifs().get(PieceKind.SQUARE).rounds().get(0);
+    YarnAmount taken = RoundLengths.of(brief).amount(PieceKind.SQUARE, 0);
     assertEquals(
-        millimetres,
-        round.amount().millimetresIn(brief.yarns().get(0).ball().orElseThrow()).down());
+        millimetres, taken.millimetresIn(brief.yarns().get(0).ball().orElseThrow()).down());
   }
 
   /** Words that YAML may take for something else are codes all the same. */

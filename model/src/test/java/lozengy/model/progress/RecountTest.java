@@ -19,8 +19,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 
 /**
- * Walks make lists step by step beside balls of yarn that only know what was taken off them, weighs
- * now and then, and holds what is said to be at hand against the balls, to the millimetre.
+ * Walks make lists step by step beside balls of yarn that only know what was taken off them, buys
+ * and weighs now and then, and holds what is said to be at hand against the balls, to the
+ * millimetre.
  */
 class RecountTest {
 
@@ -64,13 +65,26 @@ class RecountTest {
               new Mark.Count(
                   "left", blanket.yarn(weighed).code(), new YarnAmount.Length(balls[weighed])));
         }
+        List<Mark.OfYarn> bought = new ArrayList<>();
+        int more = random.nextInt(2 * balls.length);
+        if (more < balls.length && more != weighed) {
+          long length = 1 + random.nextInt(50_000);
+          balls[more] += length;
+          bought.add(
+              new Mark.Bought(
+                  "bought",
+                  blanket.yarn(more).code(),
+                  0,
+                  Optional.of(new YarnAmount.Length(length))));
+        }
         List<String> at = part.stream().map(piece -> blanket.place(piece).name()).toList();
         now =
             MarkedArrangement.of(
                 now,
                 Mark.NONE
                     .withSteps(List.of(new Mark.Step("step", batch.step(), batch.step(), at)))
-                    .withCounts(counts));
+                    .withCounts(counts)
+                    .withYarns(bought));
         List<YarnWork> after = YarnWork.of(now.blanket(), now.sequences());
         for (int yarn = 0; yarn < balls.length; yarn++) {
           assertEquals(balls[yarn], after.get(yarn).atHandMillimetres(), "step " + batch.step());

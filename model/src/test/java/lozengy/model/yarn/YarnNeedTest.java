@@ -48,7 +48,9 @@ class YarnNeedTest {
     for (Brief example : examples()) {
       for (double percent : KEPT_BACK) {
         Rules rules = example.rules();
-        Brief brief = poor(example, random).withRules(rules.withKeepBack(percent));
+        // filled at random, the pile would not be laid
+        Brief free = example.withPile(List.of());
+        Brief brief = poor(free, random).withRules(rules.withKeepBack(percent));
         Blanket blanket = Blanket.ofUnjudged(brief);
         Sequences sequences = filled(blanket, random);
         List<YarnNeed> needs = YarnNeed.of(blanket, sequences);

@@ -61,6 +61,31 @@ class YarnWorkTest {
     assertEquals(39_000, need.neededMillimetres());
   }
 
+  /** A finished square in a yarn that is not owned is a fact; work beside it must be bought. */
+  @Test
+  void whatThePileHoldsBeyondTheStockIsNoShortage() {
+    String text =
+        BRIEF
+                .replace("STOCK", "left: 0 m")
+                .replaceAll("(?s)joining:.*", "rules: { within-piece: free }\n")
+                .replace("left: 10 m", "left: 60 m")
+            + "pile: [ { kind: square, rounds: [B, A] } ]\n";
+    Blanket blanket = Blanket.of(BriefReader.read(SourceText.of("b.yaml", text)));
+    Sequences laid = blanket.open();
+    for (int piece = 0; piece < 4; piece++) {
+      laid.set(piece, 0, 1);
+      laid.set(piece, 1, piece == 0 ? 0 : 1);
+    }
+    YarnNeed owned = YarnNeed.of(blanket, laid).get(0);
+    assertEquals(new YarnWork(10_000, 0, 0), owned.work());
+    assertTrue(owned.purchase().isEmpty());
+    assertEquals(0, owned.ballsNeeded().getAsLong());
+    laid.set(1, 0, 0);
+    YarnNeed more = YarnNeed.of(blanket, laid).get(0);
+    assertEquals(5_000, more.work().toWorkMillimetres());
+    assertEquals(15_000, more.purchase().orElseThrow().missingMillimetres());
+  }
+
   private static YarnNeed need(String stock) {
     String text = BRIEF.replace("STOCK", stock);
     Blanket blanket = Blanket.of(BriefReader.read(SourceText.of("b.yaml", text)));

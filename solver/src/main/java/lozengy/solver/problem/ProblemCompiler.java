@@ -117,12 +117,13 @@ public final class ProblemCompiler {
     int[] free = new int[count];
     int freeCount = 0;
     for (int p = 0; p < pieces; p++) {
+      boolean filled = blanket.takesPile(lead[p]) && pile.fills(blanket.kind(lead[p]).ordinal());
       for (int slot = start[p]; slot < start[p + 1]; slot++) {
         int round = slot - start[p];
         piece[slot] = p;
         layer[slot] = start[p + 1] - 1 - slot;
         fixed[slot] = blanket.locked(lead[p], round);
-        if (blanket.free(lead[p], round) && !pile.fills(blanket.kind(lead[p]).ordinal())) {
+        if (blanket.free(lead[p], round) && !filled) {
           free[freeCount++] = slot;
         }
       }

@@ -10,7 +10,6 @@ import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceNote;
-import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.layout.Place;
 
@@ -38,7 +37,7 @@ public final class Layings {
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       int stack = random.nextInt(stacks.size());
       boolean lies =
-          blanket.state(piece) == PieceState.PLANNED
+          blanket.roundsWorked(piece) == 0
               && stacks.get(stack).kind() == blanket.kind(piece)
               && (left[stack]-- > 0 || random.nextInt(3) == 0);
       for (int round = 0; round < sequences.rounds(piece); round++) {
@@ -72,7 +71,7 @@ public final class Layings {
     for (int piece = from; piece < sequences.pieces(); piece++) {
       boolean here =
           !taken.contains(piece)
-              && blanket.state(piece) == PieceState.PLANNED
+              && blanket.roundsWorked(piece) == 0
               && blanket.kind(piece) == stacks.get(stack).kind()
               && Arrays.equals(sequences.of(piece), stacks.get(stack).yarns());
       if (here) {
@@ -88,9 +87,8 @@ public final class Layings {
 
   private boolean othersMayBeWorked(Set<Integer> taken) {
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      boolean toWork = blanket.state(piece) == PieceState.PLANNED && !taken.contains(piece);
-      for (int round = 0; toWork && round < sequences.rounds(piece); round++) {
-        if (!mayBeWorked(piece, round)) {
+      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
+        if (!taken.contains(piece) && !mayBeWorked(piece, round)) {
           return false;
         }
       }

@@ -120,7 +120,7 @@ public final class TinyPiles {
     boolean all = random.nextInt(4) == 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       boolean alike = !pile.isEmpty() && random.nextInt(3) == 0;
-      if (!all && random.nextInt(2) == 0) {
+      if (blanket.roundsWorked(piece) > 0 || !all && random.nextInt(2) == 0) {
         continue;
       }
       PileEntry last = alike ? pile.get(pile.size() - 1) : null;

@@ -57,11 +57,16 @@ public final class NeedJson {
             .map(
                 each ->
                     Json.object(
-                        "tones", tones(each.tones()),
-                        "needed_m", metres(each.neededMillimetres()),
-                        "usable_m", metres(each.usableMillimetres()),
-                        "missing_m", metres(each.missingMillimetres()),
-                        "buy", purchase(each.purchase())))
+                        "tones",
+                        tones(each.tones()),
+                        "needed_m",
+                        metres(each.neededMillimetres()),
+                        "usable_m",
+                        metres(each.usableMillimetres()),
+                        "missing_m",
+                        metres(each.missingMillimetres()),
+                        "buy",
+                        purchase(each.purchase())))
             .toList();
     return Json.object(
         "title",
@@ -113,6 +118,7 @@ public final class NeedJson {
                 Json.object(
                     "code", blanket.yarn(each.yarn()).code(),
                     "name", blanket.yarn(each.yarn()).name(),
+                    "gone", blanket.yarn(each.yarn()).gone() ? Optional.of(true) : Optional.empty(),
                     "needed_m", metres(each.neededMillimetres()),
                     "worked_m", metres(each.work().workedMillimetres()),
                     "to_work_m", metres(each.work().toWorkMillimetres()),

@@ -90,6 +90,9 @@ public final class Page {
     link(html, "plan", "Blanket");
     link(html, "score", "Score");
     link(html, "yarns", "Yarns");
+    if (!blanket.pile().stacks().isEmpty()) {
+      link(html, "pile", "Pile");
+    }
     link(html, "make", "Make list");
     link(html, "strips", "Strips");
     if (arrangement.earlier().isPresent()) {

@@ -86,7 +86,8 @@ final class PageData {
   }
 
   /**
-   * Name, kind, state, strip, place in the strip, x, y, yarns, and which rounds the brief locks.
+   * Name, kind, state, strip, place in the strip, x, y, yarns, which rounds the brief locks, and
+   * how many are worked.
    */
   private List<Object> pieces() {
     int[] strip = new int[blanket.pieceCount()];
@@ -114,7 +115,8 @@ final class PageData {
               IntStream.range(0, sequences.rounds(piece))
                   .filter(round -> blanket.locked(piece, round) != Sequences.OPEN)
                   .boxed()
-                  .toList()));
+                  .toList(),
+              laid.roundsWorked(piece)));
     }
     return pieces;
   }

@@ -26,7 +26,7 @@ final class PieceWords {
             + ", "
             + BlanketWords.noun(piece.place().kind())
             + ", "
-            + piece.state().word()
+            + piece.stateWords()
             + ": "
             + yarns);
   }

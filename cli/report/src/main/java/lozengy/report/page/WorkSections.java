@@ -6,13 +6,15 @@ import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
-import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
+import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.PaceWords;
+import lozengy.report.PileLine;
 import lozengy.report.WorkWords;
 
 /** Writes what is to be done: the make list and the strips. */
@@ -31,24 +33,54 @@ final class WorkSections {
   }
 
   void write() {
+    pile();
     makeList();
     strips();
   }
 
+  private void pile() {
+    if (blanket.pile().stacks().isEmpty()) {
+      return;
+    }
+    html.open("section", "id", "pile", "aria-labelledby", "pile-head");
+    html.text("h2", PileLine.title(blanket), "id", "pile-head");
+    html.open("div", "class", "scroll", "tabindex", "0", "role", "region", "aria-label", "Pile");
+    html.open("table");
+    html.open("thead");
+    html.open("tr");
+    html.text("th", "Piece", "scope", "col");
+    html.text("th", "Border, and inwards", "scope", "col");
+    html.text("th", "Place", "scope", "col");
+    html.close();
+    html.close();
+    html.open("tbody");
+    for (PileLine line : PileLine.index(arrangement)) {
+      html.open("tr");
+      html.text("td", line.kind());
+      html.open("td");
+      int border = blanket.yarnIndex(line.inwards().get(0));
+      html.text("i", "", "class", "swatch " + YarnStyle.name(border));
+      html.words(" " + String.join(" ", line.inwards()));
+      html.close();
+      html.text("td", String.join(", ", line.at()));
+      html.close();
+    }
+    html.close();
+    html.close();
+    html.close();
+    html.close();
+  }
+
   private void makeList() {
-    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
+    MakeList list = MakeList.of(arrangement);
+    List<MakeList.Batch> batches = list.batches();
     html.open("section", "id", "make", "aria-labelledby", "make-head");
     html.text("h2", "Make list", "id", "make-head");
     if (batches.isEmpty()) {
       html.text("p", "Every piece is made.");
     } else {
-      html.text(
-          "p",
-          "Take up one yarn, work all that is listed, take up the next: "
-              + Figures.count(batches.size(), "step")
-              + ", in an order that picks each yarn up seldom.",
-          "class",
-          "hint");
+      PaceWords.of(arrangement).ifPresent(words -> html.text("p", words));
+      html.text("p", WorkWords.listed(list), "class", "hint");
       html.open("ol", "class", "work");
       batches.forEach(this::batch);
       html.close();
@@ -60,6 +92,7 @@ final class WorkSections {
     html.open("li");
     html.open("label");
     html.empty("input", "type", "checkbox", "class", "tick");
+    html.words(" " + batch.step() + " ");
     Swatches.yarn(html, blanket, batch.yarn());
     html.close();
     html.text("span", Figures.metres(batch.millimetres(blanket)) + " m", "class", "m");
@@ -107,8 +140,9 @@ final class WorkSections {
         Arrays.stream(arrangement.sequences().of(piece))
             .mapToObj(yarn -> blanket.yarn(yarn).code())
             .collect(Collectors.joining(" "));
-    PieceState state = laid.state(piece);
-    html.text("small", codes + (state == PieceState.PLANNED ? "" : ", " + state.word()));
+    int worked = laid.roundsWorked(piece);
+    String state = worked == 0 ? "" : ", " + BlanketWords.state(laid.state(piece), worked);
+    html.text("small", codes + state);
     html.close();
   }
 }

@@ -89,8 +89,8 @@ final class CardPages {
     html.text("p", strips.get(place), "class", "quiet");
     html.open("div", "class", "rounds", "style", "clear:both");
     boolean made = piece.state() == PieceState.MADE;
-    if (made) {
-      html.text("p", "made");
+    if (made || piece.begun()) {
+      html.text("p", piece.stateWords());
     }
     if (columns == 1) {
       rounds(piece, 0, piece.yarns().size());
@@ -117,11 +117,12 @@ final class CardPages {
 
   private void rounds(PieceDrawing piece, int from, int to) {
     Place place = piece.place();
-    boolean made = piece.state() == PieceState.MADE;
     for (int round = from; round < to; round++) {
       html.open("p");
-      if (!made) {
+      if (round >= piece.roundsWorked()) {
         sheet.tick();
+      } else if (piece.begun()) {
+        sheet.ticked();
       }
       html.words(" " + (round + 1) + " ");
       int yarn = piece.yarns().get(round);

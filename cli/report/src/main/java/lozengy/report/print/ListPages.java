@@ -6,9 +6,10 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.making.MakeList;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.PileLine;
 import lozengy.report.WorkWords;
 
-/** Writes the make list, with a box for every step. */
+/** Writes where finished pieces go, and the make list, with a box for every step. */
 final class ListPages {
 
   private final Sheet sheet;
@@ -24,33 +25,54 @@ final class ListPages {
   }
 
   void write() {
-    sheet.part("Make list");
-    List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
-    if (batches.isEmpty()) {
-      html.text("p", "Every piece is made.");
+    pile();
+    makeList();
+  }
+
+  /** From the piece in hand to its place. */
+  private void pile() {
+    if (blanket.pile().stacks().isEmpty()) {
       return;
     }
-    html.text(
-        "p",
-        "Take up one yarn, work all that is listed, take up the next: "
-            + Figures.count(batches.size(), "step")
-            + ", in an order that picks each yarn up seldom.",
-        "class",
-        "quiet");
+    sheet.part("Pile");
+    html.text("p", PileLine.title(blanket) + ".", "class", "quiet");
     html.open("table");
     html.open("tbody");
-    for (int i = 0; i < batches.size(); i++) {
-      batch(i + 1, batches.get(i));
+    for (PileLine line : PileLine.index(arrangement)) {
+      html.open("tr");
+      html.open("td");
+      sheet.tick();
+      html.words(" " + line.kind());
+      html.close();
+      html.text("td", String.join(" ", line.inwards()));
+      html.text("td", String.join(", ", line.at()));
+      html.close();
     }
     html.close();
     html.close();
   }
 
-  private void batch(int step, MakeList.Batch batch) {
+  private void makeList() {
+    sheet.part("Make list");
+    MakeList list = MakeList.of(arrangement);
+    List<MakeList.Batch> batches = list.batches();
+    if (batches.isEmpty()) {
+      html.text("p", "Every piece is made.");
+      return;
+    }
+    html.text("p", WorkWords.listed(list), "class", "quiet");
+    html.open("table");
+    html.open("tbody");
+    batches.forEach(this::batch);
+    html.close();
+    html.close();
+  }
+
+  private void batch(MakeList.Batch batch) {
     html.open("tr");
     html.open("td", "style", "width:11mm");
     sheet.tick();
-    html.words(" " + step);
+    html.words(" " + batch.step());
     html.close();
     html.open("td", "style", "width:42mm");
     sheet.yarn(blanket, batch.yarn());

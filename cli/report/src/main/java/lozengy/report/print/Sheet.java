@@ -52,6 +52,11 @@ final class Sheet {
     html.text("span", "", "class", "tick");
   }
 
+  /** A box that is ticked already. */
+  void ticked() {
+    html.text("span", "", "class", "tick done");
+  }
+
   /** A yarn's swatch with its letter, its code and its name, if the font has that. */
   void yarn(Blanket blanket, int yarn) {
     String hex = blanket.yarn(yarn).colour().hex();

@@ -45,6 +45,7 @@ final class PieceTables {
                     0),
                 Column.whole("y", "Lattice coordinate from the top, in the same unit", 0),
                 Column.whole("rounds", "How many rounds it has", 1),
+                Column.whole("rounds_worked", "How many of them are worked, from the centre", 0),
                 Column.text("sequence", "Codes of its yarns, centre first, spaces between"),
                 Column.text("border", "Code of its last round's yarn"),
                 Column.whole(
@@ -64,6 +65,7 @@ final class PieceTables {
           whole(place.x()),
           whole(place.y()),
           whole(sequences.rounds(piece)),
+          whole(laid.roundsWorked(piece)),
           Arrays.stream(sequences.of(piece))
               .mapToObj(yarn -> blanket.yarn(yarn).code())
               .collect(Collectors.joining(" ")),
@@ -97,12 +99,14 @@ final class PieceTables {
                 Column.flag("border", "Whether it is the piece's last round"),
                 Column.text("yarn", "Code of its yarn"),
                 Column.number("length_m", "Yarn that it takes, in m"),
-                Column.flag("fixed", "Whether the brief locks it, or the piece is made or joined"),
+                Column.flag("fixed", "Whether the brief locks it, or it is worked"),
+                Column.flag("worked", "Whether it is worked"),
                 Column.text("earlier_yarn", "Its yarn in the earlier arrangement; empty without")
                     .optional())
             .refers("piece", PIECES, "piece")
             .refers("yarn", YarnTable.YARNS, "code");
     Sequences sequences = arrangement.sequences();
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (Place place : blanket.layout().places()) {
       int piece = place.index();
       for (int round = 0; round < sequences.rounds(piece); round++) {
@@ -114,6 +118,7 @@ final class PieceTables {
             blanket.yarn(yarn).code(),
             metres(blanket.needMillimetres(place.kind(), round, yarn)),
             !blanket.free(piece, round),
+            round < laid.roundsWorked(piece),
             earlier(arrangement, piece, round));
       }
     }

@@ -18,7 +18,8 @@ public final class Tables {
           "seams.csv",
           "yarns.csv",
           "make-list.csv",
-          "strips.csv");
+          "strips.csv",
+          "pile.csv");
 
   private Tables() {}
 
@@ -35,7 +36,8 @@ public final class Tables {
             SeamTable.of(arrangement),
             YarnTable.of(arrangement),
             WorkTables.makeList(arrangement),
-            WorkTables.strips(arrangement));
+            WorkTables.strips(arrangement),
+            WorkTables.pile(arrangement));
     Map<String, byte[]> files = new LinkedHashMap<>();
     String title = arrangement.blanket().brief().title();
     files.put(Descriptor.FILE, bytes(Descriptor.text(title, tables)));

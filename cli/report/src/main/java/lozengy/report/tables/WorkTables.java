@@ -11,6 +11,7 @@ import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
+import lozengy.report.PileLine;
 
 /** The tables to work by: the make list, and the strips to join. */
 final class WorkTables {
@@ -25,24 +26,44 @@ final class WorkTables {
                 "make-list",
                 "Every round still to be worked, in an order that picks yarns up seldom",
                 List.of("step", "piece", "round"),
-                Column.whole("step", "Which time a yarn is picked up, from 1", 1),
+                Column.whole(
+                    "step", "The step's number, from 1; it stays while steps are worked", 1),
                 Column.text("yarn", "Code of the yarn in hand"),
                 Column.text("piece", "Name of the piece"),
                 Column.whole("round", "Which of its rounds, 1 at the centre", 1),
                 Column.number("length_m", "Yarn that it takes, in m"))
             .refers("yarn", YarnTable.YARNS, "code")
             .refers("piece", PieceTables.PIECES, "piece");
-    int step = 0;
     for (MakeList.Batch batch : MakeList.of(arrangement).batches()) {
-      step++;
       for (MakeList.Task task : batch.tasks()) {
         Place place = blanket.place(task.piece());
         table.row(
-            whole(step),
+            whole(batch.step()),
             blanket.yarn(batch.yarn()).code(),
             place.name(),
             whole(task.round() + 1),
             metres(blanket.needMillimetres(place.kind(), task.round(), batch.yarn())));
+      }
+    }
+    return table;
+  }
+
+  /** A row for every finished piece of the pile that has a place, by border and inwards. */
+  static Table pile(Arrangement arrangement) {
+    Table table =
+        new Table(
+                "pile",
+                "Where each finished piece of the pile goes: by kind, then by border and inwards",
+                List.of("piece"),
+                Column.text("kind", "What it is"),
+                Column.text("border", "Code of its border's yarn"),
+                Column.text("inwards", "Codes of its yarns, the border first, spaces between"),
+                Column.text("piece", "Name of its place"))
+            .refers("border", YarnTable.YARNS, "code")
+            .refers("piece", PieceTables.PIECES, "piece");
+    for (PileLine line : PileLine.index(arrangement)) {
+      for (String place : line.at()) {
+        table.row(line.kind(), line.inwards().get(0), String.join(" ", line.inwards()), place);
       }
     }
     return table;

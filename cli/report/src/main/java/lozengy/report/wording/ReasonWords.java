@@ -40,7 +40,10 @@ final class ReasonWords implements Reason.Cases<String> {
           case TONE -> "must be " + Phrases.tones(reason.tones());
           case LOOK_BORDER ->
               "the look gives it " + Words.yarn(blanket, reason.given().orElseThrow());
-          case BAN -> "that yarn is banned from the piece";
+          case BAN ->
+              blanket.yarn(reason.yarn()).gone()
+                  ? "that yarn is gone"
+                  : "that yarn is banned from the piece";
           case ZONE -> "its zone takes other yarns alone";
           case COUNT -> "the look lets no such round have it";
         };
@@ -55,7 +58,12 @@ final class ReasonWords implements Reason.Cases<String> {
         switch (reason.bar()) {
           case COUNT -> "kept out by the look's counts, or by zones and bans";
           case ZONE -> "kept out by its zones and bans";
-          default -> "banned from the piece";
+          default ->
+              reason.yarns().stream().allMatch(yarn -> blanket.yarn(yarn).gone())
+                  ? "gone"
+                  : reason.yarns().stream().anyMatch(yarn -> blanket.yarn(yarn).gone())
+                      ? "gone or banned from the piece"
+                      : "banned from the piece";
         };
     return "%s must be %s, but %s %s %s"
         .formatted(
@@ -158,7 +166,10 @@ final class ReasonWords implements Reason.Cases<String> {
                   reason.roundCount() == 1 ? "round that may have" : "rounds that may have",
                   Words.metres(reason.inRounds()),
                   reason.settled() > 0
-                      ? ", " + Words.metres(reason.settled()) + " of it before the yarn was counted"
+                      ? ", "
+                          + Words.metres(reason.settled())
+                          + " of it before the yarn was "
+                          + (blanket.yarn(reason.yarn()).gone() ? "gone" : "counted")
                       : ""));
     }
     return "%s: %s; %s are there to use: %s short"
@@ -179,13 +190,14 @@ final class ReasonWords implements Reason.Cases<String> {
     if (reason.fixed() > 0) {
       uses.add(Phrases.fixedUse(blanket, reason.yarn()) + " " + Words.metres(reason.fixed()));
     }
-    return ("%s: %s; %s are there, what finished pieces hold included: %s short, unless they were"
+    return ("%s: %s; %s are there, what finished pieces hold included: %s short%s, unless they were"
             + " counted since (counted in a brief, mark --left in an arrangement)")
         .formatted(
             Words.yarn(blanket, reason.yarn()),
             Words.list(uses),
             Words.metres(reason.usable()),
-            Words.metres(reason.missing()));
+            Words.metres(reason.missing()),
+            reason.beyond() > 0 ? " beyond what the pile holds already" : "");
   }
 
   @Override

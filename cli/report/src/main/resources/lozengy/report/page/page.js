@@ -7,8 +7,8 @@
   const chart = byId('chart');
   const card = byId('card-body');
   const rounds = data.pieces.map((piece, i) => [...byId('p' + i).children].reverse());
-  const pieces = data.pieces.map(([name, kind, state, strip, order, x, y, yarns, locked], i) =>
-    ({ i, name, kind, state, strip, order, x, y, yarns, locked, element: byId('p' + i), seams: [], touches: [] }));
+  const pieces = data.pieces.map(([name, kind, state, strip, order, x, y, yarns, locked, worked], i) =>
+    ({ i, name, kind, state, strip, order, x, y, yarns, locked, worked, element: byId('p' + i), seams: [], touches: [] }));
   for (let k = 0; k < data.seams.length; k += 3) {
     const [a, b, tenths] = data.seams.slice(k, k + 3);
     pieces[a].seams.push([b, tenths]);
@@ -44,7 +44,9 @@
   };
   const picks = new Map();
 
-  const fits = (piece, pick) => PICKS[pick].states.includes(piece.state);
+  const begun = piece => piece.state === 0 && piece.worked > 0;
+  const state = piece => begun(piece) ? 'worked to round ' + piece.worked : data.states[piece.state];
+  const fits = (piece, pick) => PICKS[pick].states.includes(piece.state) || pick === 'planned' && begun(piece);
   const list = pick => pieces.filter(piece => picks.get(piece.i) === pick).map(piece => piece.name).join(',');
   const quoted = file => /^[\w./+-]+$/.test(file) ? file : "'" + file.replaceAll("'", "'\\''") + "'";
 
@@ -60,7 +62,7 @@
 
   function toggle(piece, pick) {
     if (!fits(piece, pick)) {
-      tellPicks(piece.name + ' is ' + data.states[piece.state] + ': ' + PICKS[pick].words.toLowerCase() + ' does not fit.');
+      tellPicks(piece.name + ' is ' + state(piece) + ': ' + PICKS[pick].words.toLowerCase() + ' does not fit.');
       return;
     }
     if (picks.get(piece.i) === pick) {
@@ -146,7 +148,9 @@
     piece.yarns.forEach((yarn, round) => {
       const [code, name] = data.yarns[yarn];
       const notes = [metres(piece, round)];
-      if (piece.locked.includes(round) && piece.state === 0) {
+      if (round < piece.worked) {
+        notes.push('worked');
+      } else if (piece.locked.includes(round)) {
         notes.push('locked');
       }
       if (earlier && earlier[round] !== yarn) {
@@ -170,7 +174,7 @@
     const touches = piece.touches.map(other => pieces[other].name).join(', ');
     byId('card-head').textContent = piece.name;
     card.replaceChildren(
-      make('p', {}, data.kinds[piece.kind] + ', ' + data.states[piece.state] + '; strip ' + piece.strip + ', place ' + piece.order),
+      make('p', {}, data.kinds[piece.kind] + ', ' + state(piece) + '; strip ' + piece.strip + ', place ' + piece.order),
       list,
       make('p', { className: 'hint' }, 'Joined along a side to'),
       near,
@@ -315,7 +319,7 @@
       return { on: piece => piece.strip === strip, words: 'Strip ' + strip };
     }
     if (value === 'left') {
-      return { on: piece => piece.state === 0, words: 'Left to make' };
+      return { on: (piece, round) => round >= piece.worked, words: 'Left to make' };
     }
     if (value.startsWith('weak')) {
       const spots = value === 'weak' ? data.weak : [data.weak[Number(value.slice(5))]];

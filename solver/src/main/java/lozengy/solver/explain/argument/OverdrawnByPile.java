@@ -29,8 +29,9 @@ final class OverdrawnByPile implements Argument {
             new Reason.PileOverdrawn(
                 yarn,
                 onPile[yarn],
+                blanket.pileBeyondMillimetres(yarn),
                 placed[yarn],
-                blanket.fixedUseMillimetres(yarn),
+                blanket.fixedUseMillimetres(yarn) + blanket.pileBeyondMillimetres(yarn),
                 blanket.usableMillimetres(yarn));
         findings.add(Finding.of(reason, List.of(), RuleId.PILE, RuleId.LOCKS).withYarns(yarns));
       }

@@ -50,7 +50,8 @@ final class OverdrawnYarns implements Argument {
   }
 
   private static Reason reason(Blanket blanket, YarnLoad load) {
-    long settled = blanket.settledMillimetres(load.yarn());
+    long settled =
+        blanket.settledMillimetres(load.yarn()) + blanket.pileBeyondMillimetres(load.yarn());
     return new Reason.YarnOverdrawn(
         load.yarn(),
         blanket.fixedUseMillimetres(load.yarn()) + settled,

@@ -368,11 +368,12 @@ public sealed interface Reason {
    *
    * @param yarn the yarn
    * @param onPile what the pile's pieces hold
+   * @param beyond what of that lies beyond the stock, and is no shortage
    * @param placed what other finished pieces hold
    * @param fixed what joining and edging take
    * @param usable what there is to use
    */
-  record PileOverdrawn(int yarn, long onPile, long placed, long fixed, long usable)
+  record PileOverdrawn(int yarn, long onPile, long beyond, long placed, long fixed, long usable)
       implements Reason {
     @Override
     public String code() {
@@ -381,7 +382,7 @@ public sealed interface Reason {
 
     /** {@return what is missing, in mm} */
     public long missing() {
-      return onPile + placed + fixed - usable;
+      return onPile - beyond + placed + fixed - usable;
     }
 
     @Override

@@ -61,14 +61,18 @@ final class FinishRelaxing implements Relaxing {
   }
 
   private static Brief edged(Brief brief, String code) {
-    return brief.withUses(brief.joining(), brief.edging().map(use -> in(use, code)));
+    return brief.withUses(brief.joining(), brief.edging().map(use -> in(brief, use, code)));
   }
 
   private static Brief joined(Brief brief, String code) {
-    return brief.withUses(brief.joining().map(use -> in(use, code)), brief.edging());
+    return brief.withUses(brief.joining().map(use -> in(brief, use, code)), brief.edging());
   }
 
-  private static YarnUse in(YarnUse use, String code) {
-    return new YarnUse(code, use.metresPerMetre());
+  private static YarnUse in(Brief brief, YarnUse use, String code) {
+    return brief.yarns().stream()
+        .filter(yarn -> yarn.code().equals(use.yarn()))
+        .findFirst()
+        .map(yarn -> use.in(code, yarn.ball()))
+        .orElseThrow();
   }
 }

@@ -25,7 +25,8 @@ final class NoteRelaxing implements Relaxing {
 
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
-    if (line.rule() != RuleId.LOCKS && line.rule() != RuleId.BANS) {
+    boolean note = line.rule() == RuleId.LOCKS || line.rule() == RuleId.BANS;
+    if (!note || !line.path().inItem("pieces")) {
       return List.of();
     }
     int index = Relaxing.index(line);

@@ -7,7 +7,6 @@ import java.util.Map;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
-import lozengy.model.brief.PieceState;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.Check;
 import lozengy.model.check.RuleBook;
@@ -51,10 +50,8 @@ class MissSearchTest {
   private static Sequences worked(Blanket blanket) {
     Sequences worked = blanket.open();
     for (int piece = 0; piece < worked.pieces(); piece++) {
-      for (int round = 0; round < worked.rounds(piece); round++) {
-        if (blanket.state(piece) != PieceState.PLANNED) {
-          worked.set(piece, round, blanket.locked(piece, round));
-        }
+      for (int round = 0; round < blanket.roundsWorked(piece); round++) {
+        worked.set(piece, round, blanket.locked(piece, round));
       }
     }
     return worked;

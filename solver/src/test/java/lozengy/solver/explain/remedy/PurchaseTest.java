@@ -73,7 +73,7 @@ class PurchaseTest {
       rules: { min-contrast: 5, keep-back: 5 % }
       """;
 
-  private static final int SEEDS = 60;
+  private static final int SEEDS = 140;
 
   @Test
   void ballsOfOneDarkAndOneMidShadeAreFoundWhereBothTonesAreShort() {

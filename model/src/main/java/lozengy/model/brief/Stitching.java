@@ -1,0 +1,63 @@
+package lozengy.model.brief;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.stitch.StartingValues;
+import lozengy.model.stitch.Stitch;
+import lozengy.model.stitch.Terms;
+import lozengy.model.stitch.YarnWeight;
+
+/**
+ * What turns the stitches of rounds into yarn.
+ *
+ * @param terms in whose terms stitches are named
+ * @param yarnWeight how thick the yarns are, where told
+ * @param hookMillimetres diameter of the hook in mm, where told
+ * @param perStitchMillimetres yarn that stitches take, in mm, where it was measured
+ * @param tailMillimetres length in mm that is left over at each end of a length of yarn, 0 or more
+ * @param samples what was weighed or measured
+ */
+public record Stitching(
+    Terms terms,
+    Optional<YarnWeight> yarnWeight,
+    Optional<BigDecimal> hookMillimetres,
+    Map<Stitch, BigDecimal> perStitchMillimetres,
+    BigDecimal tailMillimetres,
+    List<Sample> samples) {
+
+  /** A tail of 15 cm at each end: common practice, no source. */
+  public static final BigDecimal USUAL_TAIL = new BigDecimal(150);
+
+  /** Nothing is told. */
+  public static final Stitching NONE =
+      new Stitching(Terms.US, Optional.empty(), Optional.empty(), Map.of(), USUAL_TAIL, List.of());
+
+  /**
+   * Copies the collections; equal numbers are held alike.
+   *
+   * @param terms in whose terms stitches are named
+   * @param yarnWeight how thick the yarns are, where told
+   * @param hookMillimetres diameter of the hook in mm, where told
+   * @param perStitchMillimetres yarn that stitches take, in mm, where it was measured
+   * @param tailMillimetres length in mm that is left over at each end of a length of yarn, 0 or
+   *     more
+   * @param samples what was weighed or measured
+   */
+  public Stitching {
+    hookMillimetres = hookMillimetres.map(BigDecimal::stripTrailingZeros);
+    Map<Stitch, BigDecimal> stated = new EnumMap<>(Stitch.class);
+    perStitchMillimetres.forEach((stitch, each) -> stated.put(stitch, each.stripTrailingZeros()));
+    perStitchMillimetres = Collections.unmodifiableMap(stated);
+    tailMillimetres = tailMillimetres.stripTrailingZeros();
+    samples = List.copyOf(samples);
+  }
+
+  /** {@return how much yarn each stitch takes before any sample} */
+  public StartingValues startingValues() {
+    return StartingValues.of(perStitchMillimetres, yarnWeight, hookMillimetres);
+  }
+}

@@ -1,0 +1,85 @@
+package lozengy.model.brief;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lozengy.model.input.Fields;
+import lozengy.model.input.Located;
+import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Range;
+
+/** Reads yarn that is used along a length. */
+final class UseReader {
+
+  private static final List<String> RATES = List.of("metres-per-metre", "sample");
+  private static final Range ROUNDS = Range.whole(1, MotifReader.MOST_ROUNDS, "rounds");
+  private static final YarnRate STOPGAP = new YarnRate.PerMetre(0);
+  private static final Map<String, Range> LENGTHS = new LinkedHashMap<>();
+
+  static {
+    LENGTHS.put("cm", Range.of(1, 10_000, "cm"));
+    LENGTHS.put("in", Range.of(1, 3_900, "in"));
+  }
+
+  private UseReader() {}
+
+  /**
+   * What is used along a length.
+   *
+   * @param name the field that says it
+   * @param rounds whether it may be worked in several rounds
+   */
+  static Optional<YarnUse> read(Fields brief, String name, boolean rounds) {
+    Optional<Fields> found = brief.get(name).flatMap(Located::fields);
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<String> yarn = of.need("yarn", "yarn: MUD").flatMap(YarnReader::code);
+    int count = rounds ? rounds(of) : 1;
+    YarnRate rate = rate(of, brief.get(name).get(), rounds);
+    of.tellUnknown();
+    return yarn.map(code -> new YarnUse(code, rate, count));
+  }
+
+  private static int rounds(Fields of) {
+    return of.get("rounds").flatMap(r -> r.number(ROUNDS)).map(BigDecimal::intValueExact).orElse(1);
+  }
+
+  private static YarnRate rate(Fields of, Located located, boolean rounds) {
+    Optional<Located> sample = of.get("sample");
+    if (sample.isEmpty()) {
+      return of.need("metres-per-metre", "metres-per-metre: 3.5")
+          .flatMap(m -> m.number(Range.of(0, 1000, "metres of yarn per metre")))
+          .<YarnRate>map(metres -> new YarnRate.PerMetre(metres.doubleValue()))
+          .orElse(STOPGAP);
+    }
+    if (of.get("metres-per-metre").isPresent()) {
+      located.wrong(
+          MistakeCode.ONE_OF.about(RATES, new ArrayList<>(RATES)),
+          "Both metres-per-metre and sample are given",
+          "Give one of the two");
+    }
+    return sample.flatMap(strip -> strip(strip, rounds)).<YarnRate>map(s -> s).orElse(STOPGAP);
+  }
+
+  private static Optional<YarnRate.Strip> strip(Located located, boolean rounds) {
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<BigDecimal> length =
+        of.need("length", "length: 40 cm")
+            .flatMap(l -> l.quantity(LENGTHS, "40 cm"))
+            .map(StitchingReader::millimetres);
+    int count = rounds ? rounds(of) : 1;
+    Optional<YarnAmount> takes = of.need("takes", "takes: 1.4 g").flatMap(YarnReader::amount);
+    of.tellUnknown();
+    return length.flatMap(
+        millimetres -> takes.map(amount -> new YarnRate.Strip(millimetres, count, amount)));
+  }
+}

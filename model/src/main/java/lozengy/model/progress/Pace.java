@@ -1,0 +1,164 @@
+package lozengy.model.progress;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.Diary;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.PilePlacement;
+
+/**
+ * How the work goes, by the days of the diary: no clock is asked. What was marked on the first day
+ * was worked before it, and so tells of no pace; from then on each day with marks ends a stretch of
+ * work.
+ *
+ * @param finished pieces that are made, joined or from the pile
+ * @param piecesToGo the other pieces
+ * @param roundsToGo rounds that are still to be worked; joining and edging aside
+ * @param week what is worked in a week, where there are two days with marks or more
+ * @param end when the last round is likely to be worked, where there are days enough to tell
+ */
+public record Pace(
+    int finished, int piecesToGo, int roundsToGo, Optional<Week> week, Optional<End> end) {
+
+  /** Days with marks that it takes to tell an end: three stretches of work between them. */
+  public static final int LEAST_DAYS = 4;
+
+  /** No end is told of a shorter time, in days: one weekend says little of a winter. */
+  public static final int LEAST_SPAN = 7;
+
+  private static final double DAYS_A_WEEK = 7;
+
+  /** Beyond so many days an end says nothing. */
+  private static final double MOST_DAYS = 36_525;
+
+  /**
+   * Student's t at 0.9, two-sided 80 %, for 2 to 10 degrees of freedom; beyond, that of the normal
+   * distribution is near enough.
+   */
+  private static final double[] STUDENT = {
+    1.886, 1.638, 1.533, 1.476, 1.440, 1.415, 1.397, 1.383, 1.372
+  };
+
+  private static final double NORMAL = 1.282;
+
+  /**
+   * What is worked in a week, on average over all days from the first mark to the last.
+   *
+   * @param first the day of the first mark
+   * @param last the day of the last mark
+   * @param pieces pieces finished in a week
+   * @param rounds rounds worked in a week
+   */
+  public record Week(LocalDate first, LocalDate last, double pieces, double rounds) {}
+
+  /**
+   * When the last round is likely to be worked. With rounds x(i) in the stretches of t(i) days, n
+   * of them, a day sees r = sum x / sum t rounds, with the standard error of a ratio, the root of n
+   * / (n - 1) sum (x(i) - r t(i))^2 / (sum t)^2 (Cochran 1977, Sampling Techniques, chapter 6). The
+   * days are those on which r plus and minus as many errors as hold four times of five (Student's
+   * t, n - 1) come to its end. It takes the weeks to come for like those that were.
+   *
+   * @param from the earlier day
+   * @param to the later one; empty where the pace varies so much that none can be told
+   */
+  public record End(LocalDate from, Optional<LocalDate> to) {}
+
+  /**
+   * Tells how the work on an arrangement goes; O(pieces x rounds + marks).
+   *
+   * @param arrangement the arrangement
+   * @return the pace; empty where nothing was marked
+   */
+  public static Optional<Pace> of(Arrangement arrangement) {
+    if (arrangement.diary().entries().isEmpty()) {
+      return Optional.empty();
+    }
+    Blanket blanket = arrangement.blanket();
+    PilePlacement laid = PilePlacement.of(blanket, arrangement.sequences());
+    int pieces = blanket.pieceCount();
+    int finished = (int) IntStream.range(0, pieces).filter(laid::worked).count();
+    int toGo =
+        IntStream.range(0, pieces)
+            .map(piece -> blanket.roundCount(piece) - laid.roundsWorked(piece))
+            .sum();
+    TreeMap<LocalDate, int[]> days = days(arrangement.diary());
+    return Optional.of(
+        new Pace(
+            finished,
+            pieces - finished,
+            toGo,
+            week(days),
+            toGo == 0 ? Optional.empty() : end(days, toGo)));
+  }
+
+  /** By day, pieces finished and rounds worked. */
+  private static TreeMap<LocalDate, int[]> days(Diary diary) {
+    TreeMap<LocalDate, int[]> days = new TreeMap<>();
+    for (Diary.Entry entry : diary.entries()) {
+      entry
+          .on()
+          .ifPresent(
+              day -> {
+                int[] sums = days.computeIfAbsent(day, d -> new int[2]);
+                sums[0] += entry.pieces();
+                sums[1] += entry.rounds();
+              });
+    }
+    return days;
+  }
+
+  private static Optional<Week> week(TreeMap<LocalDate, int[]> days) {
+    if (days.size() < 2) {
+      return Optional.empty();
+    }
+    LocalDate first = days.firstKey();
+    LocalDate last = days.lastKey();
+    double weeks = ChronoUnit.DAYS.between(first, last) / DAYS_A_WEEK;
+    int pieces = 0;
+    int rounds = 0;
+    for (int[] sums : days.tailMap(first, false).values()) {
+      pieces += sums[0];
+      rounds += sums[1];
+    }
+    return Optional.of(new Week(first, last, pieces / weeks, rounds / weeks));
+  }
+
+  private static Optional<End> end(TreeMap<LocalDate, int[]> days, int toGo) {
+    if (days.size() < LEAST_DAYS) {
+      return Optional.empty();
+    }
+    LocalDate first = days.firstKey();
+    LocalDate last = days.lastKey();
+    double span = ChronoUnit.DAYS.between(first, last);
+    double worked = days.tailMap(first, false).values().stream().mapToInt(sums -> sums[1]).sum();
+    if (span < LEAST_SPAN || worked <= 0) {
+      return Optional.empty();
+    }
+    double rate = worked / span;
+    int stretches = days.size() - 1;
+    double squares = 0;
+    LocalDate before = first;
+    for (Map.Entry<LocalDate, int[]> day : days.tailMap(first, false).entrySet()) {
+      double off = day.getValue()[1] - rate * ChronoUnit.DAYS.between(before, day.getKey());
+      squares += off * off;
+      before = day.getKey();
+    }
+    double error = Math.sqrt(stretches / (stretches - 1.0) * squares) / span;
+    int freedom = stretches - 1;
+    double times = freedom - 2 < STUDENT.length ? STUDENT[freedom - 2] : NORMAL;
+    return day(last, toGo, rate + times * error)
+        .map(from -> new End(from, day(last, toGo, rate - times * error)));
+  }
+
+  private static Optional<LocalDate> day(LocalDate last, int toGo, double rate) {
+    double days = toGo / rate;
+    return rate <= 0 || days > MOST_DAYS
+        ? Optional.empty()
+        : Optional.of(last.plusDays((long) Math.ceil(days)));
+  }
+}

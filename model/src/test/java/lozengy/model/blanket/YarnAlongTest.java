@@ -1,0 +1,86 @@
+package lozengy.model.blanket;
+
+import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Optional;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.BriefWriter;
+import lozengy.model.brief.YarnUse;
+import lozengy.model.input.SourceText;
+import lozengy.model.reading.BriefReader;
+import org.junit.jupiter.api.Test;
+
+/** Joining and edging by the metre, by a strip, and in several rounds. */
+class YarnAlongTest {
+
+  /** 2 x 2 straight squares of 10 cm: 4 seams, 40 cm in all, and an outline of 80 cm. */
+  private static Brief with(String joining, String edging) {
+    return BriefReader.read(
+        SourceText.of(
+            "brief.yaml",
+            """
+            format: lozengy-brief/1
+            title: Four squares
+            layout: { setting: straight, across: 2, down: 2 }
+            motifs: { square: { side: 10 cm, rounds: [ { metres: 3 } ] } }
+            joining: JOINING
+            edging: EDGING
+            yarns:
+              - { code: MUD, colour: "#2c2a29", balls: 2, ball: { grams: 50, metres: 120 } }
+              - { code: FOA, colour: "#f1eee3", left: 200 m }
+            """
+                .replace("JOINING", joining)
+                .replace("EDGING", edging)));
+  }
+
+  @Test
+  void aStripTellsWhatASeamTakes() {
+    Brief brief =
+        with(
+            "{ yarn: MUD, sample: { length: 16 cm, takes: 0.5 g } }",
+            "{ yarn: FOA, sample: { length: 8 in, takes: 2 m } }");
+    Blanket blanket = Blanket.of(brief);
+
+    // 0.5 g are 1.2 m; 1.2 m / 16 cm x 40 cm
+    assertAll(
+        () -> assertEquals(3000, blanket.joiningMillimetres()),
+        () -> assertEquals(7874, blanket.edgingMillimetres()), // 2 m / 20.32 cm x 80 cm
+        () -> assertEquals(brief, reread(brief)));
+  }
+
+  @Test
+  void roundsOfTheEdgingAddUp() {
+    assertAll(
+        () -> assertEquals(3 * 80 * 40, edging("{ yarn: MUD, rounds: 3, metres-per-metre: 4 }")),
+        // a strip of three rounds, 20 cm of each: 24 m / 60 cm x 240 cm
+        () ->
+            assertEquals(
+                96_000,
+                edging(
+                    "{ yarn: MUD, rounds: 3, sample: { length: 20 cm, rounds: 3, takes: 10 g } }")));
+  }
+
+  private static long edging(String edging) {
+    Brief brief = with("{ yarn: MUD, metres-per-metre: 3 }", edging);
+    assertEquals(brief, reread(brief));
+    return Blanket.of(brief).edgingMillimetres();
+  }
+
+  /** What was weighed in one yarn is as long in another, whose put-up may be untold. */
+  @Test
+  void aStripThatWasWeighedIsALengthInAnotherYarn() {
+    Brief brief =
+        with(
+            "{ yarn: MUD, sample: { length: 16 cm, takes: 0.5 g } }",
+            "{ yarn: FOA, metres-per-metre: 4 }");
+    YarnUse other = brief.joining().orElseThrow().in("FOA", brief.yarns().get(0).ball());
+    Brief changed = brief.withUses(Optional.of(other), brief.edging());
+
+    assertEquals(3000, Blanket.of(changed).joiningMillimetres());
+  }
+
+  private static Brief reread(Brief brief) {
+    return BriefReader.read(SourceText.of("again.json", BriefWriter.text(brief)));
+  }
+}
