@@ -53,7 +53,9 @@ final class Floors {
         sum += floors[cover];
       }
     }
-    for (int yarn = taken.nextClearBit(0); yarn < shades.count(); yarn = taken.nextClearBit(yarn + 1)) {
+    for (int yarn = taken.nextClearBit(0);
+        yarn < shades.count();
+        yarn = taken.nextClearBit(yarn + 1)) {
       sum += shades.least(yarn) * shades.cost(yarn);
     }
     return sum;

@@ -73,8 +73,7 @@ public final class Packer {
       rounds += blanket.roundCount(piece);
     }
     this.solving =
-        usual.withMoves(
-            options.moves().orElse(Math.max(LEAST_MOVES, MOVES_PER_ROUND * rounds)));
+        usual.withMoves(options.moves().orElse(Math.max(LEAST_MOVES, MOVES_PER_ROUND * rounds)));
   }
 
   /**
@@ -169,8 +168,7 @@ public final class Packer {
   /** Solves with exactly a pack; where that fails, nothing smaller is proposed any more. */
   private Optional<Hit> settle(int[] balls) {
     solves++;
-    SolveResult result =
-        Solver.solve(shades.trial(balls), Optional.empty(), solving);
+    SolveResult result = Solver.solve(shades.trial(balls), Optional.empty(), solving);
     boolean refuted = result instanceof SolveResult.Impossible;
     if (result instanceof SolveResult.Found found) {
       Arrangement arrangement = found.arrangement();
@@ -239,12 +237,6 @@ public final class Packer {
     long cost = shades.cost(hit.balls());
     boolean least = cost <= proposals.floor() || proposals.complete() && open >= cost;
     return new Packing.Packed(
-        each,
-        arrangement,
-        from.score().total(),
-        wanted,
-        least,
-        proposals.floor(),
-        failed);
+        each, arrangement, from.score().total(), wanted, least, proposals.floor(), failed);
   }
 }

@@ -16,8 +16,8 @@ public sealed interface Packing {
    * @param score its score, leeway aside, 0 to 100
    * @param wanted the score that was to be reached
    * @param least whether it is proved that no smaller pack does
-   * @param floor by totals alone no pack does with less, in balls, in the currency's ten-thousandth,
-   *     or in mg
+   * @param floor by totals alone no pack does with less, in balls, in the currency's
+   *     ten-thousandth, or in mg
    * @param failed packs that were tried and from which no such arrangement was found
    */
   record Packed(

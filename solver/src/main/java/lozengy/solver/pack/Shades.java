@@ -161,8 +161,7 @@ final class Shades {
   /** More of everything than is used; within what shares may bend to, or else without limits. */
   Blanket plenty(boolean bent) {
     long all = everything();
-    return trial(
-        yarn -> bent ? highest[yarn] : all, yarn -> 0);
+    return trial(yarn -> bent ? highest[yarn] : all, yarn -> 0);
   }
 
   /** What all rounds, joining and edging take in whichever yarns, in mm, and more. */
@@ -213,8 +212,7 @@ final class Shades {
     words.putAll(brief.prefer().words());
     words.remove(Part.LEEWAY);
     weights.put(Part.LEEWAY, 0.0);
-    return Blanket.ofUnjudged(
-        brief.withYarns(yarns).withPrefer(new Preferences(weights, words)));
+    return Blanket.ofUnjudged(brief.withYarns(yarns).withPrefer(new Preferences(weights, words)));
   }
 
   /** The stock of which so much may be used, in mm. */

@@ -45,8 +45,7 @@ public final class NeedWords {
    *
    * @param buying what to buy; empty where nothing at all is at hand
    */
-  public static List<String> ofTones(
-      Blanket blanket, ToneNeeds needs, Optional<Buying> buying) {
+  public static List<String> ofTones(Blanket blanket, ToneNeeds needs, Optional<Buying> buying) {
     List<String> lines = new ArrayList<>();
     lines.add(PlainText.oneLine(blanket.brief().title()) + ": yarn needed, before it is planned");
     lines.add("");

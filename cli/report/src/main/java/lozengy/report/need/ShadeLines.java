@@ -1,18 +1,18 @@
 package lozengy.report.need;
 
 import java.math.BigDecimal;
-import lozengy.model.unit.Ratio;
 import java.math.RoundingMode;
-import java.util.Arrays;
-import java.util.stream.Stream;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Price;
+import lozengy.model.unit.Ratio;
 import lozengy.model.unit.Units;
 import lozengy.model.yarn.ShadeNeed;
 import lozengy.report.Amount;
@@ -107,11 +107,7 @@ record ShadeLines(Blanket blanket, List<ShadeNeed> needs) {
 
   /** The whole length, rounded up once. */
   private long millimetres() {
-    return needs.stream()
-        .map(ShadeNeed::length)
-        .reduce(Ratio::plus)
-        .orElseThrow()
-        .up();
+    return needs.stream().map(ShadeNeed::length).reduce(Ratio::plus).orElseThrow().up();
   }
 
   private Optional<BigDecimal> grams() {
