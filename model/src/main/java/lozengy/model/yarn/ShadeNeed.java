@@ -2,7 +2,6 @@ package lozengy.model.yarn;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -14,9 +13,9 @@ import lozengy.model.unit.Ratio;
 
 /**
  * How much of a shade a blanket takes where every layer shows the yarns exactly as often as {@link
- * Targets} has it, whatever is at hand. Which kinds of pieces show it is left open: a round of a
- * layer counts as the mean of the layer's rounds that may take the shade, which is exact where they
- * take alike, and otherwise adds up rightly over the shades.
+ * Targets} has it, whatever is at hand. Which kinds of pieces show it is left open: a round counts
+ * as the mean of those that are dealt together with it, which is exact where they take alike, and
+ * otherwise adds up rightly over the shades (where rounds are given by length).
  *
  * @param yarn its index, from 0
  * @param rounds rounds that are to be in it
@@ -31,17 +30,16 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
    * @return one for each yarn, in the brief's order
    */
   public static List<ShadeNeed> of(Blanket blanket) {
-    int[][] targets = Targets.of(blanket).counts();
+    List<Targets.Dealt> dealt = Targets.dealt(blanket);
     List<ShadeNeed> needs = new ArrayList<>();
-    long[][] kinds = kinds(blanket);
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       long rounds = 0;
       Ratio length = Ratio.of(BigDecimal.valueOf(blanket.fixedUseMillimetres(yarn)));
-      for (int layer = 0; layer < targets.length; layer++) {
-        int wanted = targets[layer][yarn];
+      for (Targets.Dealt each : dealt) {
+        int wanted = each.counts()[yarn];
         if (wanted > 0) {
           rounds += wanted;
-          length = length.plus(mean(blanket, kinds[layer], layer, yarn).times(decimal(wanted)));
+          length = length.plus(mean(blanket, each, yarn).times(BigDecimal.valueOf(wanted)));
         }
       }
       needs.add(new ShadeNeed(yarn, rounds, length));
@@ -49,46 +47,18 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
     return needs;
   }
 
-  /** Pieces by layer and kind. */
-  private static long[][] kinds(Blanket blanket) {
-    long[][] pieces = new long[blanket.layerCount()][PieceKind.values().length];
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      for (int layer = 0; layer < blanket.roundCount(piece); layer++) {
-        pieces[layer][blanket.kind(piece).ordinal()]++;
-      }
-    }
-    return pieces;
-  }
-
-  private static Ratio mean(Blanket blanket, long[] pieces, int layer, int yarn) {
-    long[] millimetres = new long[pieces.length];
-    boolean[] fits = new boolean[pieces.length];
-    for (PieceKind kind : PieceKind.values()) {
-      if (pieces[kind.ordinal()] > 0) {
-        int round = blanket.motif(kind).rounds().size() - 1 - layer;
-        millimetres[kind.ordinal()] = blanket.needMillimetres(kind, round, yarn);
-        fits[kind.ordinal()] = blanket.toneAllows(kind, round, yarn);
-      }
-    }
-    boolean any = false;
-    for (boolean each : fits) {
-      any |= each;
-    }
-    // a border that is given may show a yarn against its tone
-    if (!any) {
-      Arrays.fill(fits, true);
-    }
+  private static Ratio mean(Blanket blanket, Targets.Dealt dealt, int yarn) {
     long sum = 0;
     long count = 0;
-    for (int kind = 0; kind < pieces.length; kind++) {
-      sum += fits[kind] ? pieces[kind] * millimetres[kind] : 0;
-      count += fits[kind] ? pieces[kind] : 0;
+    for (PieceKind kind : PieceKind.values()) {
+      int pieces = dealt.kinds()[kind.ordinal()];
+      if (pieces > 0) {
+        int round = blanket.motif(kind).rounds().size() - 1 - dealt.layer();
+        sum += pieces * blanket.needMillimetres(kind, round, yarn);
+        count += pieces;
+      }
     }
-    return Ratio.of(decimal(sum)).dividedBy(decimal(count));
-  }
-
-  private static BigDecimal decimal(long number) {
-    return BigDecimal.valueOf(number);
+    return Ratio.of(BigDecimal.valueOf(sum)).dividedBy(BigDecimal.valueOf(count));
   }
 
   /** {@return the length in whole mm, rounded up} */

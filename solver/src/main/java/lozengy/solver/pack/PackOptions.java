@@ -12,8 +12,8 @@ import java.util.function.BooleanSupplier;
  * @param leastScore points, 0 to 100, that an arrangement from it must reach, leeway aside; where
  *     empty, as many as one from plenty of yarn, less the margin
  * @param marginPoints that margin, 0 or more
- * @param bendPercent by how much of its share's length each shade may be used more or less, 0 or
- *     more
+ * @param bendPercent by how much of its share's length each shade may be used more or less, to the
+ *     next round, 0 or more
  * @param seed seed of the random source
  * @param moves moves of each solve, where said; with the seed they fix the result
  * @param threads threads to use, at least 1; they do not change the result

@@ -51,6 +51,7 @@ public final class Packer {
   private final Proposals proposals;
   private final List<Failed> failed = new ArrayList<>();
   private int solves;
+  private double reached;
   private double wanted;
 
   /** What a cheaper pack costs of which it is not proved that it does not do. */
@@ -101,7 +102,7 @@ public final class Packer {
     if (!(most instanceof SolveResult.Found found)) {
       return new Packing.Unfinished();
     }
-    double reached = found.arrangement().score().total();
+    reached = found.arrangement().score().total();
     OptionalDouble asked = options.leastScore();
     wanted = asked.orElse(Math.max(0, reached - options.marginPoints()));
     if (wanted > reached + SAME) {
@@ -237,6 +238,6 @@ public final class Packer {
     long cost = shades.cost(hit.balls());
     boolean least = cost <= proposals.floor() || proposals.complete() && open >= cost;
     return new Packing.Packed(
-        each, arrangement, from.score().total(), wanted, least, proposals.floor(), failed);
+        each, arrangement, from.score().total(), wanted, reached, least, proposals.floor(), failed);
   }
 }

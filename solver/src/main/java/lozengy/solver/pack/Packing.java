@@ -15,6 +15,7 @@ public sealed interface Packing {
    * @param arrangement an arrangement whose brief has the pack for its stock
    * @param score its score, leeway aside, 0 to 100
    * @param wanted the score that was to be reached
+   * @param plenty the score that plenty of yarn gave
    * @param least whether it is proved that no smaller pack does
    * @param floor by totals alone no pack does with less, in balls, in the currency's
    *     ten-thousandth, or in mg
@@ -25,6 +26,7 @@ public sealed interface Packing {
       Arrangement arrangement,
       double score,
       double wanted,
+      double plenty,
       boolean least,
       long floor,
       List<Failed> failed)
@@ -36,6 +38,7 @@ public sealed interface Packing {
      * @param arrangement an arrangement whose brief has the pack for its stock
      * @param score its score, leeway aside, 0 to 100
      * @param wanted the score that was to be reached
+     * @param plenty the score that plenty of yarn gave
      * @param least whether it is proved that no smaller pack does
      * @param floor by totals alone no pack does with less
      * @param failed packs that were tried and from which no such arrangement was found

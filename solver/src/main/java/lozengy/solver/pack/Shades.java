@@ -15,13 +15,15 @@ import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Weight;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.unit.Ratio;
 import lozengy.model.yarn.ShadeNeed;
 
 /**
  * What can be packed of each yarn: how many balls at the least and at the most, what of them may be
- * used, and what they cost. What is used of a shade stays within what its share may bend to; so the
- * most is told the solver as a shorter stock, and fewer balls than hold the least are not packed.
+ * used, and what they cost. What is used of a shade stays within what its share may bend to, to the
+ * next round; so the most is told the solver as a shorter stock, and fewer balls than hold the
+ * least are not packed.
  */
 final class Shades {
 
@@ -50,8 +52,11 @@ final class Shades {
     for (int yarn = 0; yarn < yarns; yarn++) {
       boolean gone = bare.yarn(yarn).gone();
       double bend = bendPercent / 100;
-      lowest[yarn] = gone ? 0 : (long) Math.ceil(shared[yarn] * Math.max(0, 1 - bend));
-      highest[yarn] = gone ? 0 : Math.max(held[yarn], (long) (shared[yarn] * (1 + bend)));
+      long round = longest(yarn);
+      long low = (long) Math.ceil(shared[yarn] * (1 - bend)) - round;
+      long high = (long) (shared[yarn] * (1 + bend)) + round;
+      lowest[yarn] = gone ? 0 : Math.max(0, low);
+      highest[yarn] = gone ? 0 : Math.max(held[yarn], shared[yarn] == 0 ? 0 : high);
       least[yarn] = balls(yarn, Math.max(held[yarn], lowest[yarn]));
       most[yarn] = Math.max(least[yarn], balls(yarn, highest[yarn]));
     }
@@ -63,6 +68,19 @@ final class Shades {
         brief.yarns().stream()
             .map(yarn -> yarn.withBalls(0).withLeft(Optional.empty()).withCount(Optional.empty()))
             .toList());
+  }
+
+  /** The longest round that a yarn may have, in mm: shares bend to whole rounds. */
+  private long longest(int yarn) {
+    long longest = 0;
+    for (PieceKind kind : bare.brief().motifs().keySet()) {
+      for (int round = 0; round < bare.motif(kind).rounds().size(); round++) {
+        if (bare.toneAllows(kind, round, yarn)) {
+          longest = Math.max(longest, bare.needMillimetres(kind, round, yarn));
+        }
+      }
+    }
+    return longest;
   }
 
   private int balls(int yarn, long millimetres) {
