@@ -60,7 +60,8 @@ class SchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
+  @ValueSource(
+      strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw", "counted-throw"})
   void answersHold(String name) throws IOException {
     String written = ArrangementWriter.text(SolvedExamples.of(name));
 

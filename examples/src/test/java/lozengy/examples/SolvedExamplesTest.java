@@ -26,7 +26,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SolvedExamplesTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
+  @ValueSource(
+      strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw", "counted-throw"})
   void isSolvedAndPassesTheCheckFromScratch(String name) {
     Arrangement arrangement = SolvedExamples.of(name);
 
@@ -34,7 +35,8 @@ class SolvedExamplesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
+  @ValueSource(
+      strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw", "counted-throw"})
   void bearsTheScoreThatScoringFromScratchGives(String name) {
     Arrangement arrangement = SolvedExamples.of(name);
 
@@ -44,7 +46,8 @@ class SolvedExamplesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw"})
+  @ValueSource(
+      strings = {"saltmarsh-throw", "cushion", "stash-blanket", "locked-throw", "counted-throw"})
   void readsBackAsItWasWritten(String name) {
     Arrangement arrangement = SolvedExamples.of(name);
     String written = ArrangementWriter.text(arrangement);

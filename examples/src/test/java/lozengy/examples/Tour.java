@@ -6,8 +6,10 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import lozengy.cli.command.Lozengy;
 import lozengy.cli.process.Terminal;
@@ -28,6 +30,28 @@ record Tour(
   static final String SOLVE = "./lozengy solve examples/saltmarsh-throw.yaml";
   static final String CHECK = "./lozengy check examples/saltmarsh-throw.arrangement.json";
   static final String IMPOSSIBLE = "./lozengy solve examples/cannot-be-done.yaml";
+
+  /** What becomes of the demonstration, in its order. */
+  static final List<String> LIFE =
+      List.of(
+          "./lozengy mark examples/saltmarsh-throw.arrangement.json --step 1-3 --on 2026-01-04",
+          "./lozengy mark examples/saltmarsh-throw.arrangement.json --made strip1..strip3"
+              + " --on 2026-01-18",
+          "./lozengy mark examples/saltmarsh-throw.arrangement.json --bought SND=1ball --on"
+              + " 2026-01-20",
+          "./lozengy mark examples/saltmarsh-throw.arrangement.json --gone THR --on 2026-01-25",
+          "./lozengy solve examples/saltmarsh-throw.arrangement.json -o examples/again.json"
+              + " | tail -15",
+          "./lozengy mark examples/again.json --joined strip1..strip3 --made strip4 --on"
+              + " 2026-02-08",
+          "./lozengy report examples/again.json | head -9");
+
+  /** All commands that the README shows, in its order. */
+  static List<String> commands() {
+    List<String> commands = new ArrayList<>(List.of(SOLVE, CHECK, IMPOSSIBLE));
+    commands.addAll(LIFE);
+    return commands;
+  }
 
   /** The arrangement, where it is kept. */
   static Path arrangementFile() {
@@ -56,17 +80,30 @@ record Tour(
     }
     Map<String, String> screens = new LinkedHashMap<>();
     Map<String, Integer> codes = new LinkedHashMap<>();
-    for (String command : new String[] {SOLVE, CHECK, IMPOSSIBLE}) {
+    String arrangement = "";
+    for (String command : commands()) {
+      String[] parts = command.split(" \\| ");
       ByteArrayOutputStream out = new ByteArrayOutputStream();
-      codes.put(command, run(folder, command, out));
-      String screen = out.toString(StandardCharsets.UTF_8);
-      screens.put(command, screen.replace(examples.toString(), "examples"));
+      codes.put(command, run(folder, parts[0], out));
+      String screen = out.toString(StandardCharsets.UTF_8).replace(examples.toString(), "examples");
+      screens.put(command, parts.length == 1 ? screen : part(screen, parts[1]));
+      if (command.equals(SOLVE)) {
+        arrangement = Files.readString(examples.resolve("saltmarsh-throw.arrangement.json"));
+      }
     }
     return new Tour(
-        Files.readString(examples.resolve("saltmarsh-throw.arrangement.json")),
-        Files.readString(examples.resolve("saltmarsh-throw.svg")),
-        screens,
-        codes);
+        arrangement, Files.readString(examples.resolve("saltmarsh-throw.svg")), screens, codes);
+  }
+
+  /** The first or the last lines of a screen, as {@code head -9} or {@code tail -9} shows them. */
+  private static String part(String screen, String filter) {
+    String[] words = filter.split(" -");
+    List<String> lines = screen.lines().toList();
+    int most = Math.min(lines.size(), Integer.parseInt(words[1]));
+    boolean head = words[0].equals("head");
+    List<String> shown =
+        head ? lines.subList(0, most) : lines.subList(lines.size() - most, lines.size());
+    return String.join("\n", shown) + "\n";
   }
 
   /** Makes what is kept of the tour anew; to be run in the project's folder. */

@@ -20,6 +20,7 @@ import lozengy.model.progress.Mark;
 import lozengy.model.progress.Marked;
 import lozengy.model.progress.MarkedArrangement;
 import lozengy.report.Json;
+import lozengy.report.mark.MarkReport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;

@@ -12,6 +12,7 @@ import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.YarnNeed;
@@ -67,8 +68,11 @@ final class NeedCommand implements Callable<Integer> {
           "Keep back less");
     }
     if (document instanceof ArrangementDocument answer) {
-      List<YarnNeed> needs = YarnNeed.of(blanket, answer.arrangement().sequences());
-      print(() -> NeedJson.ofYarns(blanket, needs), () -> NeedWords.ofYarns(blanket, needs));
+      Sequences sequences = answer.arrangement().sequences();
+      List<YarnNeed> needs = YarnNeed.of(blanket, sequences);
+      print(
+          () -> NeedJson.ofYarns(blanket, sequences, needs),
+          () -> NeedWords.ofYarns(blanket, sequences, needs));
     } else {
       ToneNeeds needs = ToneNeeds.of(blanket);
       Optional<Buying> buying =

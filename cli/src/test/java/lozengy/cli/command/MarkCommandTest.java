@@ -315,7 +315,7 @@ class MarkCommandTest {
         "--left=NAV=31,5g | --left NAV=31,5g: '31,5g' is no amount of yarn. Write decimals with a point: 31.5g",
         "--edged=half | Invalid value for option '--edged': 'half' is not a part in per cent, such as 40 %",
         "--edged=4,5% | Invalid value for option '--edged': '4,5%' is not a part in per cent, such as 40 %. Write decimals with a point: 4.5%",
-        "--undone | There is no option '--undone'. Perhaps '--undo' is meant."
+        "--undone | There is no option '--undone'. Perhaps '--uncount' or '--undo' is meant."
       })
   void whatIsWrongIsToldAndTheFileLeftAlone(String option, String words) {
     Result result = mark(option.split(" "));

@@ -171,4 +171,34 @@ class NeedCommandTest {
     assertEquals(2, result.code());
     assertTrue(result.err().contains("Keep back less"), result.err());
   }
+
+  @Test
+  void stitchesAreToldWithWhatTheyCameToAndHowMuchLooserTheHandMayBe() {
+    String brief = Path.of("../examples/counted-throw.yaml").toString();
+    String to = folder.resolve("counted.json").toString();
+    assertEquals(0, Run.of("solve", brief, "--moves", "20000", "-o", to).code());
+
+    String before = Run.of("need", brief).out();
+    String after = Run.of("need", to).out();
+    Parsed parsed = Parsed.of(Run.of("need", to, "--json"));
+
+    // three squares of 4.4 g on average, with 120 m to 50 g; two triangles of 5 g
+    for (String told : new String[] {before, after}) {
+      assertTrue(told.contains("square: 1.5 + 2.3 + 2.9 + 3.8 = 10.6 m, by its samples"), told);
+      assertTrue(told.contains("= 6.0 m, by its samples"), told);
+    }
+    assertEquals("sample", parsed.at("stitches[7].from"));
+    assertEquals("33", parsed.at("stitches[7].stitches"));
+    double tightest = Double.MAX_VALUE;
+    for (int yarn = 0; yarn < parsed.size("yarns"); yarn++) {
+      String at = "yarns[" + yarn + "].";
+      double needed = parsed.number(at + "needed_m");
+      tightest = Math.min(tightest, parsed.number(at + "available_m") * 0.95 / needed - 1);
+    }
+    assertEquals(100 * tightest, parsed.number("hand.looser_percent"), 0.1);
+    assertTrue(
+        after.contains("Your hand may be " + parsed.at("hand.looser_percent") + " % looser"),
+        after);
+    assertEquals("2.3", parsed.at("hand.to_percent"));
+  }
 }

@@ -173,6 +173,9 @@ public final class BriefWriter {
       } else if (round.amount() instanceof StitchCounts stitches) {
         StitchingWriter.counts(json, stitches, stitching.terms());
       }
+      if (round.minutes().isPresent()) {
+        json.field("minutes").number(round.minutes().get());
+      }
       json.endMapping();
     }
     json.endList().endMapping();

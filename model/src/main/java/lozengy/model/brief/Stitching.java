@@ -20,6 +20,8 @@ import lozengy.model.stitch.YarnWeight;
  * @param perStitchMillimetres yarn that stitches take, in mm, where it was measured
  * @param tailMillimetres length in mm that is left over at each end of a length of yarn, 0 or more
  * @param samples what was weighed or measured
+ * @param variesPercent by how many per cent the yarn may come to more or less, where that is stated
+ * @param perMinute stitches of all kinds that are worked in a minute, above 0, where that is stated
  */
 public record Stitching(
     Terms terms,
@@ -27,14 +29,24 @@ public record Stitching(
     Optional<BigDecimal> hookMillimetres,
     Map<Stitch, BigDecimal> perStitchMillimetres,
     BigDecimal tailMillimetres,
-    List<Sample> samples) {
+    List<Sample> samples,
+    Optional<BigDecimal> variesPercent,
+    Optional<BigDecimal> perMinute) {
 
   /** A tail of 15 cm at each end: common practice, no source. */
   public static final BigDecimal USUAL_TAIL = new BigDecimal(150);
 
   /** Nothing is told. */
   public static final Stitching NONE =
-      new Stitching(Terms.US, Optional.empty(), Optional.empty(), Map.of(), USUAL_TAIL, List.of());
+      new Stitching(
+          Terms.US,
+          Optional.empty(),
+          Optional.empty(),
+          Map.of(),
+          USUAL_TAIL,
+          List.of(),
+          Optional.empty(),
+          Optional.empty());
 
   /**
    * Copies the collections; equal numbers are held alike.
@@ -46,6 +58,10 @@ public record Stitching(
    * @param tailMillimetres length in mm that is left over at each end of a length of yarn, 0 or
    *     more
    * @param samples what was weighed or measured
+   * @param variesPercent by how many per cent the yarn may come to more or less, where that is
+   *     stated
+   * @param perMinute stitches of all kinds that are worked in a minute, above 0, where that is
+   *     stated
    */
   public Stitching {
     hookMillimetres = hookMillimetres.map(BigDecimal::stripTrailingZeros);
@@ -54,6 +70,8 @@ public record Stitching(
     perStitchMillimetres = Collections.unmodifiableMap(stated);
     tailMillimetres = tailMillimetres.stripTrailingZeros();
     samples = List.copyOf(samples);
+    variesPercent = variesPercent.map(BigDecimal::stripTrailingZeros);
+    perMinute = perMinute.map(BigDecimal::stripTrailingZeros);
   }
 
   /** {@return how much yarn each stitch takes before any sample} */

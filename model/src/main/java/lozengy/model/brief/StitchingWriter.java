@@ -50,6 +50,12 @@ final class StitchingWriter {
       }
       json.endList();
     }
+    if (stitching.variesPercent().isPresent()) {
+      json.field("varies").text(JsonText.shortest(stitching.variesPercent().get()) + " %");
+    }
+    if (stitching.perMinute().isPresent()) {
+      json.field("per-minute").number(stitching.perMinute().get());
+    }
     json.endMapping();
   }
 

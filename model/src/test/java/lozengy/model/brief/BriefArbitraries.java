@@ -300,7 +300,13 @@ public final class BriefArbitraries {
                     Optional.of(BigDecimal.valueOf(20 + random.nextInt(70), 1)),
                     random.nextBoolean() ? perStitch : Map.of(),
                     BigDecimal.valueOf(random.nextInt(300)),
-                    random.nextBoolean() ? List.of(sample) : List.of()));
+                    random.nextBoolean() ? List.of(sample) : List.of(),
+                    random.nextBoolean()
+                        ? Optional.of(BigDecimal.valueOf(random.nextInt(200), 1))
+                        : Optional.empty(),
+                    random.nextBoolean()
+                        ? Optional.of(BigDecimal.valueOf(1 + random.nextInt(200), 1))
+                        : Optional.empty()));
     return BriefJudge.mistakes(made).isEmpty() ? made : brief;
   }
 
@@ -309,7 +315,14 @@ public final class BriefArbitraries {
     for (int i = random.nextInt(4); i > 0; i--) {
       counts.put(Stitch.values()[random.nextInt(8)], 1 + random.nextInt(40));
     }
-    return counts.isEmpty() ? round : new Round(round.tones(), new StitchCounts(counts));
+    return counts.isEmpty()
+        ? round
+        : new Round(
+            round.tones(),
+            new StitchCounts(counts),
+            random.nextBoolean()
+                ? Optional.of(BigDecimal.valueOf(1 + random.nextInt(200), 1))
+                : Optional.empty());
   }
 
   private static Optional<YarnUse> use(List<Yarn> yarns, boolean edging, Random random) {

@@ -94,13 +94,15 @@ class RecountTest {
     assertEquals(List.of(), MakeList.of(now).batches());
   }
 
-  /** Random counts tell of pieces that were not worked. */
+  /** Random counts tell of pieces that were not worked; what is gone cannot be weighed. */
   private static Arrangement uncounted(Arrangement arrangement) {
     Brief brief = arrangement.blanket().brief();
     Blanket blanket =
         Blanket.ofUnjudged(
             brief.withYarns(
-                brief.yarns().stream().map(yarn -> yarn.withCount(Optional.empty())).toList()));
+                brief.yarns().stream()
+                    .map(yarn -> yarn.withCount(Optional.empty()).withGone(false))
+                    .toList()));
     return new Arrangement(
         blanket,
         arrangement.sequences(),

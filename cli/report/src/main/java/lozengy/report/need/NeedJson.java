@@ -1,15 +1,22 @@
 package lozengy.report.need;
 
+import static java.math.RoundingMode.HALF_UP;
+
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Tone;
+import lozengy.model.making.WorkTime;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneNeeds;
+import lozengy.model.yarn.UncutRounds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
 import lozengy.report.wording.DoubtWords;
@@ -20,12 +27,27 @@ public final class NeedJson {
 
   private NeedJson() {}
 
-  public static Map<String, Object> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+  public static Map<String, Object> ofYarns(
+      Blanket blanket, Sequences sequences, List<YarnNeed> needs) {
+    long[] uncut = UncutRounds.savedMillimetres(blanket, sequences);
     return Json.object(
         "title",
         blanket.brief().title(),
         "enough",
         needs.stream().allMatch(each -> each.purchase().isEmpty()),
+        "stitches",
+        StitchWords.data(blanket),
+        "hand",
+        HandWords.data(blanket, needs),
+        "time",
+        time(WorkTime.of(blanket, sequences)),
+        "uncut",
+        IntStream.range(0, uncut.length)
+            .filter(yarn -> uncut[yarn] > 0)
+            .mapToObj(
+                yarn ->
+                    Json.object("code", blanket.yarn(yarn).code(), "metres", metres(uncut[yarn])))
+            .toList(),
         "yarns",
         yarns(blanket, needs));
   }
@@ -93,6 +115,16 @@ public final class NeedJson {
         shortages,
         "held",
         yarns(blanket, needs.held()));
+  }
+
+  private static Map<String, Object> time(WorkTime time) {
+    Map<String, Object> perPiece = new LinkedHashMap<>();
+    time.perPieceMinutes()
+        .forEach((kind, minutes) -> perPiece.put(kind.word(), minutes.setScale(1, HALF_UP)));
+    return Json.object(
+        "left_minutes", time.leftMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
+        "per_piece_minutes", perPiece,
+        "ends", time.ends());
   }
 
   private static List<Map<String, Object>> amounts(Blanket blanket, Buying.Amounts buys) {

@@ -7,16 +7,20 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.HandRange;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneDemand;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.ToneShortage;
+import lozengy.model.yarn.UncutRounds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
+import lozengy.report.TimeWords;
 import lozengy.report.YarnLine;
 import lozengy.solver.explain.remedy.Buying;
 
@@ -29,14 +33,18 @@ public final class NeedWords {
   private NeedWords() {}
 
   /** An arrangement's needs, yarn by yarn. */
-  public static List<String> ofYarns(Blanket blanket, List<YarnNeed> needs) {
+  public static List<String> ofYarns(Blanket blanket, Sequences sequences, List<YarnNeed> needs) {
     List<String> lines = new ArrayList<>();
     lines.add(
         PlainText.oneLine(blanket.brief().title()) + ": yarn needed, with joining and edging");
     lines.add("");
+    lines.addAll(StitchWords.lines(blanket));
     lines.addAll(yarnTable(blanket, needs, "yarn", true));
     lines.add("");
     lines.add(yarnVerdict(blanket, needs));
+    lines.addAll(HandWords.lines(blanket, needs));
+    TimeWords.of(blanket, sequences).ifPresent(lines::add);
+    lines.addAll(StitchWords.uncut(blanket, UncutRounds.savedMillimetres(blanket, sequences)));
     return lines;
   }
 
@@ -49,6 +57,7 @@ public final class NeedWords {
     List<String> lines = new ArrayList<>();
     lines.add(PlainText.oneLine(blanket.brief().title()) + ": yarn needed, before it is planned");
     lines.add("");
+    lines.addAll(StitchWords.lines(blanket));
     lines.addAll(ShadeLines.of(blanket).lines());
     lines.add("");
     if (buying.isEmpty()) {
@@ -141,12 +150,17 @@ public final class NeedWords {
   private static List<String> yarnTable(
       Blanket blanket, List<YarnNeed> needs, String what, boolean purchases) {
     TextTable table = new TextTable(1, WIDEST_NAME);
+    Optional<HandRange> range = HandRange.of(blanket.brief());
     boolean worked = needs.stream().anyMatch(need -> need.work().workedMillimetres() > 0);
     List<String> head = new ArrayList<>(List.of(what));
     if (worked) {
       head.add("worked");
     }
-    head.addAll(List.of(worked ? "to work" : "needed", "in balls", "at hand"));
+    head.add(worked ? "to work" : "needed");
+    if (range.isPresent()) {
+      head.add("from, to");
+    }
+    head.addAll(List.of("in balls", "at hand"));
     if (purchases) {
       head.add("to buy");
     }
@@ -157,6 +171,7 @@ public final class NeedWords {
         row.add(metres(need.work().workedMillimetres()));
       }
       row.add(metres(need.work().toWorkMillimetres()));
+      range.ifPresent(hand -> row.add(HandWords.range(hand, need.work().toWorkMillimetres())));
       row.add(count(need.ballsNeeded()));
       row.add(
           blanket.yarn(need.yarn()).gone()

@@ -1,4 +1,4 @@
-package lozengy.cli.command;
+package lozengy.report.mark;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -29,17 +29,41 @@ import lozengy.report.check.FaultLine;
 import lozengy.report.wording.DoubtWords;
 
 /**
- * What a mark has changed.
+ * What a mark has changed, for a terminal and for programs.
  *
  * @param before the arrangement before it
  * @param now the arrangement now
  * @param faults what is wrong with it now
  * @param overlapping pieces that were named more than once and not for the same
  */
-record MarkReport(
+public record MarkReport(
     Arrangement before, Arrangement now, List<FaultLine> faults, List<Integer> overlapping) {
 
-  static MarkReport of(Arrangement before, Arrangement now, List<Integer> overlapping) {
+  /** So many faults are told one by one. */
+  private static final int MOST_FAULTS = 8;
+
+  /**
+   * Copies the lists.
+   *
+   * @param before the arrangement before it
+   * @param now the arrangement now
+   * @param faults what is wrong with it now
+   * @param overlapping pieces that were named more than once and not for the same
+   */
+  public MarkReport {
+    faults = List.copyOf(faults);
+    overlapping = List.copyOf(overlapping);
+  }
+
+  /**
+   * Compares.
+   *
+   * @param before the arrangement before a mark
+   * @param now the arrangement now; the same one where nothing is new
+   * @param overlapping pieces that were named more than once and not for the same
+   * @return what has changed
+   */
+  public static MarkReport of(Arrangement before, Arrangement now, List<Integer> overlapping) {
     List<FaultLine> faults =
         Check.faults(now.blanket(), now.sequences()).stream()
             .map(fault -> FaultLine.of(now.blanket(), fault))
@@ -47,13 +71,17 @@ record MarkReport(
     return new MarkReport(before, now, faults, overlapping);
   }
 
-  /** Whether all was as marked before. */
-  boolean nothingNew() {
+  /** {@return whether all was as marked before} */
+  public boolean nothingNew() {
     return before == now;
   }
 
-  /** The report for a terminal. */
-  List<String> lines(boolean undone) {
+  /**
+   * {@return the report for a terminal}
+   *
+   * @param undone whether a mark was taken back
+   */
+  public List<String> lines(boolean undone) {
     if (nothingNew()) {
       return List.of("Nothing new: all of this is marked already.");
     }
@@ -88,7 +116,10 @@ record MarkReport(
     lines.add(states());
     if (!faults.isEmpty()) {
       lines.add(Figures.count(faults.size(), "fault") + ":");
-      faults.forEach(fault -> lines.add("  " + fault.line()));
+      faults.stream().limit(MOST_FAULTS).forEach(fault -> lines.add("  " + fault.line()));
+      if (faults.size() > MOST_FAULTS) {
+        lines.add("  and " + (faults.size() - MOST_FAULTS) + " more; 'lozengy check' tells all");
+      }
       lines.add("'lozengy solve' plans the rest again around what is worked.");
     }
     return lines.stream().map(PlainText::oneLine).toList();
@@ -101,8 +132,12 @@ record MarkReport(
         .toList();
   }
 
-  /** The report for programs. */
-  Map<String, Object> json(Optional<String> written) {
+  /**
+   * {@return the report for programs}
+   *
+   * @param written where the arrangement was written, if it was
+   */
+  public Map<String, Object> json(Optional<String> written) {
     List<Object> turned = new ArrayList<>();
     for (PieceState state : PieceState.values()) {
       for (int piece : turned(state)) {

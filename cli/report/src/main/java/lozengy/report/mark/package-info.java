@@ -1,0 +1,2 @@
+/** What a mark has changed. */
+package lozengy.report.mark;

@@ -1,0 +1,37 @@
+package lozengy.model.yarn;
+
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.PilePlacement;
+import lozengy.model.blanket.Sequences;
+
+/**
+ * What is left over because a round goes on in the yarn of the one before it, without a cut. Totals
+ * count every round as cut: whether it is shows only in an arrangement.
+ */
+public final class UncutRounds {
+
+  private UncutRounds() {}
+
+  /**
+   * What rounds that are still to be worked take less than their totals say; O(rounds).
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
+   * @return by yarn, the length in mm, 0 or more
+   */
+  public static long[] savedMillimetres(Blanket blanket, Sequences sequences) {
+    long[] saved = new long[blanket.yarnCount()];
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
+    for (int piece = 0; piece < sequences.pieces(); piece++) {
+      for (int round = Math.max(1, laid.roundsWorked(piece));
+          round < sequences.rounds(piece);
+          round++) {
+        int yarn = sequences.yarn(piece, round);
+        if (yarn != Sequences.OPEN && yarn == sequences.yarn(piece, round - 1)) {
+          saved[yarn] += blanket.uncutMillimetres(blanket.kind(piece), round);
+        }
+      }
+    }
+    return saved;
+  }
+}
