@@ -25,7 +25,9 @@ class PackCommandTest {
         folder,
         "bare.yaml",
         Run.of("new", "--across", "2", "--down", "2")
-            .out().replaceAll("balls: [0-9.]+, ", "").replace(PUT_UP, ball));
+            .out()
+            .replaceAll("balls: [0-9.]+, ", "")
+            .replace(PUT_UP, ball));
   }
 
   private static Result pack(String... arguments) {
@@ -84,8 +86,7 @@ class PackCommandTest {
     String brief =
         Briefs.write(folder, "two.yaml", text.replaceFirst("price: 2 EUR", "price: 9 EUR"));
     Parsed fewest = Parsed.of(pack(brief, "--within", "20", "--json"));
-    Parsed cheapest =
-        Parsed.of(pack(brief, "--least", "price", "--within", "20", "--json"));
+    Parsed cheapest = Parsed.of(pack(brief, "--least", "price", "--within", "20", "--json"));
     assertTrue(cheapest.number("price") <= fewest.number("price"), "not the cheapest");
     assertTrue(cheapest.number("price") >= cheapest.number("floor"));
   }
