@@ -71,6 +71,43 @@ class NeedCommandTest {
     assertEquals("9", parsed.at("open[3].rounds"));
   }
 
+  /** Shade by shade from the shares alone, where no yarn says what is at hand. */
+  @Test
+  void briefWithoutStockIsToldByShade() {
+    String text = Briefs.text(Briefs.write(folder)).replaceAll("balls: [0-9.]+, ", "");
+    String priced = text.replaceAll("(grams: 50, metres: 120 })", "$1, price: 4.25 EUR");
+    String brief = Briefs.write(folder, "nothing.yaml", priced);
+    Result solved = Run.of("solve", brief, "-o", folder.resolve("none.json").toString());
+    assertEquals(2, solved.code());
+    assertEquals(1, solved.err().lines().count(), solved.err());
+    assertTrue(solved.err().contains("No yarn says what is at hand"), solved.err());
+    Result result = Run.of("need", brief);
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("Nothing is at hand yet."), result.out());
+    Parsed parsed = Parsed.of(Run.of("need", brief, "--json"));
+    double metres = 0;
+    for (int i = 0; i < parsed.size("shades"); i++) {
+      String at = "shades[" + i + "].";
+      double needed = parsed.number(at + "needed_m");
+      metres += needed;
+      // 50 g with 120 m, 5 % kept back, 0.9144 m in a yard and 28.349523125 g in an ounce
+      assertEquals(needed / 120 * 50, parsed.number(at + "needed_g"), 0.001);
+      assertEquals(needed / 0.9144, parsed.number(at + "needed_yd"), 0.001);
+      assertEquals(needed / 120 * 50 / 28.349523125, parsed.number(at + "needed_oz"), 0.001);
+      double balls = Math.ceil(needed / 0.95 / 120);
+      assertEquals(balls, parsed.number(at + "balls"));
+      assertEquals(balls * 4.25, parsed.number(at + "price"), 1e-9);
+    }
+    double all = 0;
+    for (int i = 0; i < parsed.size("open"); i++) {
+      all += parsed.number("open[" + i + "].needed_m");
+    }
+    for (int i = 0; i < parsed.size("held"); i++) {
+      all += parsed.number("held[" + i + "].needed_m");
+    }
+    assertEquals(all, metres, 0.001 * parsed.size("shades"));
+  }
+
   @Test
   void toneThatDoesNotSufficeIsToldWithWhatToBuy() {
     String brief =

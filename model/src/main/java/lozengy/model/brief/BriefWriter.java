@@ -207,6 +207,9 @@ public final class BriefWriter {
       json.field("metres").number(thousandths(yarn.ball().get().millimetres()));
       json.endMapping();
     }
+    if (yarn.price().isPresent()) {
+      json.field("price").text(price(yarn.price().get()));
+    }
     json.field("share").number(yarn.share());
     if (yarn.statedTone().isPresent()) {
       json.field("tone").text(yarn.statedTone().get().word());
@@ -242,6 +245,10 @@ public final class BriefWriter {
     }
     json.field("edged").text(percent(counted.edgedPercent()));
     json.endMapping();
+  }
+
+  private static String price(Price price) {
+    return JsonText.shortest(price.amount()) + " " + price.currency();
   }
 
   private static String percent(double percent) {

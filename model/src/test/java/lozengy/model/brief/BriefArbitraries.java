@@ -141,16 +141,21 @@ public final class BriefArbitraries {
             Arbitraries.doubles().between(0, 20),
             amounts(200_000).optional(0.5),
             shares,
-            Arbitraries.of(Tone.class).optional(0.2))
+            Arbitraries.of(Tone.class).optional(0.2),
+            Arbitraries.longs()
+                .between(0, 999_999)
+                .map(hundredths -> new Price(BigDecimal.valueOf(hundredths, 2), "EUR"))
+                .optional(0.3))
         .as(
-            (name, colour, ball, count, left, share, tone) ->
+            (name, colour, ball, count, left, share, tone, price) ->
                 Yarn.of(code, colour)
                     .withName(name)
                     .withBall(ball)
                     .withBalls(ball.isPresent() ? count : 0)
                     .withLeft(left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length))
                     .withShare(share)
-                    .withTone(tone));
+                    .withTone(tone)
+                    .withPrice(price.filter(each -> ball.isPresent())));
   }
 
   private static Arbitrary<YarnAmount> amounts(long mostThousandths) {

@@ -52,7 +52,14 @@ public final class NeedJson {
         yarns(blanket, needs));
   }
 
-  public static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+  /**
+   * A brief's needs.
+   *
+   * @param sought what to buy; empty where nothing at all is at hand, which leaves it unsettled
+   */
+  public static Map<String, Object> ofTones(
+      Blanket blanket, ToneNeeds needs, Optional<Buying> sought) {
+    Buying buying = sought.orElse(new Buying.Unsettled());
     boolean settled = !(buying instanceof Buying.Unsettled);
     boolean byTotals = buying instanceof Buying.NoHelp || !settled;
     Optional<Buying.Amounts> buys =
@@ -88,6 +95,8 @@ public final class NeedJson {
         blanket.brief().title(),
         "doubts",
         DoubtWords.data(blanket),
+        "shades",
+        ShadeLines.of(blanket).data(),
         "enough",
         byTotals ? needs.enough() : buys.isEmpty(),
         "settled",
