@@ -21,6 +21,7 @@ import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.search.Assertions;
 import lozengy.solver.search.Budget;
 import lozengy.solver.search.Search;
+import lozengy.solver.surplus.Surplus;
 
 /** Solves briefs: root check, start, search, and the check of what comes out. */
 public final class Solver {
@@ -53,6 +54,7 @@ public final class Solver {
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
+  private final Optional<Sequences> given;
   private final SolveOptions options;
   private final boolean unlimited;
   private final Budget budget;
@@ -60,9 +62,14 @@ public final class Solver {
   private Proving proving;
   private Optional<Sequences> repaired = Optional.empty();
 
-  private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+  private Solver(
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      Optional<Sequences> given,
+      SolveOptions options) {
     this.blanket = blanket;
     this.earlier = earlier;
+    this.given = given;
     this.options = options;
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
@@ -71,7 +78,8 @@ public final class Solver {
   }
 
   /**
-   * Solves a blanket.
+   * Solves a blanket. Where its pile holds more pieces than there are places, what stays out is
+   * chosen, whatever the brief said before: the arrangement's brief says so.
    *
    * @param blanket the blanket
    * @param earlier sequences to start from and to stay close to (part keep), of the same layout,
@@ -84,7 +92,24 @@ public final class Solver {
    */
   public static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
-    return new Solver(blanket, earlier, options).solve();
+    Optional<Surplus> surplus = Surplus.of(blanket);
+    if (surplus.isPresent() && surplus.get().any()) {
+      return new SurplusSolving(surplus.get(), earlier, options).solve();
+    }
+    return solveFrom(
+        surplus.map(Surplus::free).orElse(blanket), earlier, Optional.empty(), options);
+  }
+
+  /**
+   * Solves a blanket whose pile has room, beginning with sequences that break no rule where they
+   * are given: the answer is at least as good.
+   */
+  static SolveResult solveFrom(
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      Optional<Sequences> given,
+      SolveOptions options) {
+    return new Solver(blanket, earlier, given, options).solve();
   }
 
   private SolveResult solve() {
@@ -110,11 +135,18 @@ public final class Solver {
             Assertions.OFF)) {
       running = search;
       Optional<SolveResult> impossible =
-          startsFromEarlier(problem) || startsValid(problem)
+          startsFromGiven(problem) || startsFromEarlier(problem) || startsValid(problem)
               ? Optional.empty()
               : startOtherwise(problem);
       return impossible.isPresent() ? impossible.get() : improve(problem);
     }
+  }
+
+  /** Whether sequences to begin with were given. */
+  private boolean startsFromGiven(Problem problem) {
+    given.ifPresent(start -> running.startFrom(problem.assignment(start)));
+    repaired = given;
+    return given.isPresent();
   }
 
   /** Whether the earlier plan, repaired where it cannot stand, is valid. */
