@@ -20,6 +20,7 @@ import lozengy.report.need.NeedJson;
 import lozengy.report.need.NeedWords;
 import lozengy.solver.explain.conflict.ExplainOptions;
 import lozengy.solver.explain.remedy.Buying;
+import lozengy.solver.surplus.Surplus;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -70,11 +71,13 @@ final class NeedCommand implements Callable<Integer> {
           () -> NeedJson.ofYarns(blanket, sequences, needs),
           () -> NeedWords.ofYarns(blanket, sequences, needs));
     } else {
-      ToneNeeds needs = ToneNeeds.of(blanket);
-      Buying buying = Buying.of(blanket, ExplainOptions.of(SEED, terminal.stopSignal().listen()));
+      // what stays out of the pile makes no difference to what is still to be worked
+      Blanket laid = Surplus.settled(blanket);
+      ToneNeeds needs = ToneNeeds.of(laid);
+      Buying buying = Buying.of(laid, ExplainOptions.of(SEED, terminal.stopSignal().listen()));
       print(
-          () -> NeedJson.ofTones(blanket, needs, buying),
-          () -> NeedWords.ofTones(blanket, needs, buying));
+          () -> NeedJson.ofTones(laid, needs, buying),
+          () -> NeedWords.ofTones(laid, needs, buying));
     }
     return ExitCode.DONE.code();
   }

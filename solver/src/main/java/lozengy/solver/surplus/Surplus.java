@@ -63,6 +63,20 @@ public final class Surplus {
         .anyMatch(kind -> blanket.pile().count(kind) > room(blanket, kind));
   }
 
+  /**
+   * {@return the blanket as it is, or where what stays out is still to be chosen, with the choice
+   * to begin with}
+   *
+   * @param blanket the blanket
+   */
+  public static Blanket settled(Blanket blanket) {
+    if (!openIn(blanket)) {
+      return blanket;
+    }
+    Surplus surplus = of(blanket).orElseThrow();
+    return surplus.with(surplus.start(Optional.empty()));
+  }
+
   private int room(PieceKind kind) {
     return room(free, kind);
   }

@@ -31,7 +31,7 @@ final class ListPages {
 
   /** From the piece in hand to its place. */
   private void pile() {
-    if (blanket.pile().stacks().isEmpty()) {
+    if (blanket.brief().pile().isEmpty()) {
       return;
     }
     sheet.part("Pile");
@@ -45,7 +45,7 @@ final class ListPages {
       html.words(" " + line.kind());
       html.close();
       html.text("td", String.join(" ", line.inwards()));
-      html.text("td", String.join(", ", line.at()));
+      html.text("td", line.places());
       html.close();
     }
     html.close();
