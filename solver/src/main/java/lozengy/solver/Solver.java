@@ -3,6 +3,7 @@ package lozengy.solver;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -55,6 +56,7 @@ public final class Solver {
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
   private final Optional<Sequences> given;
+  private final boolean proves;
   private final SolveOptions options;
   private final boolean unlimited;
   private final Budget budget;
@@ -66,10 +68,12 @@ public final class Solver {
       Blanket blanket,
       Optional<Sequences> earlier,
       Optional<Sequences> given,
+      boolean proves,
       SolveOptions options) {
     this.blanket = blanket;
     this.earlier = earlier;
     this.given = given;
+    this.proves = proves;
     this.options = options;
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
@@ -96,20 +100,22 @@ public final class Solver {
     if (surplus.isPresent() && surplus.get().any()) {
       return new SurplusSolving(surplus.get(), earlier, options).solve();
     }
-    return solveFrom(
-        surplus.map(Surplus::free).orElse(blanket), earlier, Optional.empty(), options);
+    return new Solver(
+            surplus.map(Surplus::free).orElse(blanket), earlier, Optional.empty(), true, options)
+        .solve();
   }
 
   /**
-   * Solves a blanket whose pile has room, beginning with sequences that break no rule where they
-   * are given: the answer is at least as good.
+   * Solves a blanket with one choice of what stays out of its pile, without a bound, which would
+   * say nothing of other choices. Where sequences that break no rule are given, it begins with
+   * them, and the answer is at least as good.
    */
-  static SolveResult solveFrom(
+  static SolveResult solveChoice(
       Blanket blanket,
       Optional<Sequences> earlier,
       Optional<Sequences> given,
       SolveOptions options) {
-    return new Solver(blanket, earlier, given, options).solve();
+    return new Solver(blanket, earlier, given, false, options).solve();
   }
 
   private SolveResult solve() {
@@ -198,6 +204,10 @@ public final class Solver {
   }
 
   private SolveResult improve(Problem problem) {
+    if (!proves) {
+      running.improve();
+      return found(problem, Optional::empty);
+    }
     try (Proving started = new Proving(blanket, earlier, options.seconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
@@ -205,14 +215,18 @@ public final class Solver {
         return settled.get();
       }
       running.improve();
-      int[] best = running.best();
-      if (best == null) {
-        return new SolveResult.Unfinished(
-            Check.faults(blanket, problem.sequences(running.nearest())));
-      }
-      Arrangement arrangement = arrangement(truly(problem.sequences(best)), proving.bound());
-      return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
+      return found(problem, proving::bound);
     }
+  }
+
+  private SolveResult found(Problem problem, Supplier<Optional<Bound>> bound) {
+    int[] best = running.best();
+    if (best == null) {
+      return new SolveResult.Unfinished(
+          Check.faults(blanket, problem.sequences(running.nearest())));
+    }
+    Arrangement arrangement = arrangement(truly(problem.sequences(best)), bound.get());
+    return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
   }
 
   /** What was found, or the repaired plan unless that is truly worse: costs are rounded. */

@@ -208,7 +208,7 @@ final class SurplusSolving {
                       begun + progress.seconds(), spent + progress.moves(), progress.score(), 100));
         };
     SolveResult result =
-        Solver.solveFrom(
+        Solver.solveChoice(
             surplus.with(out),
             earlier,
             start,
