@@ -21,6 +21,7 @@ import lozengy.report.need.NeedJson;
 import lozengy.report.need.NeedWords;
 import lozengy.solver.explain.conflict.ExplainOptions;
 import lozengy.solver.explain.remedy.Buying;
+import lozengy.solver.surplus.Surplus;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -74,15 +75,17 @@ final class NeedCommand implements Callable<Integer> {
           () -> NeedJson.ofYarns(blanket, sequences, needs),
           () -> NeedWords.ofYarns(blanket, sequences, needs));
     } else {
-      ToneNeeds needs = ToneNeeds.of(blanket);
+      // what stays out of the pile makes no difference to what is still to be worked
+      Blanket laid = Surplus.settled(blanket);
+      ToneNeeds needs = ToneNeeds.of(laid);
       Optional<Buying> buying =
           needs.atHand()
               ? Optional.of(
-                  Buying.of(blanket, ExplainOptions.of(SEED, terminal.stopSignal().listen())))
+                  Buying.of(laid, ExplainOptions.of(SEED, terminal.stopSignal().listen())))
               : Optional.empty();
       print(
-          () -> NeedJson.ofTones(blanket, needs, buying),
-          () -> NeedWords.ofTones(blanket, needs, buying));
+          () -> NeedJson.ofTones(laid, needs, buying),
+          () -> NeedWords.ofTones(laid, needs, buying));
     }
     return ExitCode.DONE.code();
   }

@@ -123,6 +123,9 @@ public final class BriefWriter {
       json.field("counted");
       codes(List.copyOf(entry.counted()));
     }
+    if (entry.out() > 0) {
+      json.field("out").number(entry.out());
+    }
     json.endMapping();
   }
 

@@ -40,7 +40,7 @@ final class WorkSections {
   }
 
   private void pile() {
-    if (blanket.pile().stacks().isEmpty()) {
+    if (blanket.brief().pile().isEmpty()) {
       return;
     }
     html.open("section", "id", "pile", "aria-labelledby", "pile-head");
@@ -63,7 +63,7 @@ final class WorkSections {
       html.text("i", "", "class", "swatch " + YarnStyle.name(border));
       html.words(" " + String.join(" ", line.inwards()));
       html.close();
-      html.text("td", String.join(", ", line.at()));
+      html.text("td", line.places());
       html.close();
     }
     html.close();

@@ -32,7 +32,7 @@ final class ListPages {
 
   /** From the piece in hand to its place. */
   private void pile() {
-    if (blanket.pile().stacks().isEmpty()) {
+    if (blanket.brief().pile().isEmpty()) {
       return;
     }
     sheet.part("Pile");
@@ -46,7 +46,7 @@ final class ListPages {
       html.words(" " + line.kind());
       html.close();
       html.text("td", String.join(" ", line.inwards()));
-      html.text("td", String.join(", ", line.at()));
+      html.text("td", line.places());
       html.close();
     }
     html.close();
