@@ -84,7 +84,8 @@ public final class Schemas {
     return NODES.textNode(scalar.text());
   }
 
-  private static String resource(String name) {
+  /** The text of a schema. */
+  static String resource(String name) {
     try (InputStream in = Brief.class.getResourceAsStream("/lozengy/model/" + name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {

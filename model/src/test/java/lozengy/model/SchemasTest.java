@@ -2,6 +2,7 @@ package lozengy.model;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
@@ -10,6 +11,7 @@ import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefArbitraries;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.brief.Part;
 import lozengy.model.input.SourceText;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -48,5 +50,17 @@ class SchemasTest {
     SourceText brief = SourceText.of("b.yaml", "format: lozengy-brief/1\ntitle: x\n");
     assertFalse(Schemas.arrangementFaults(brief).isEmpty());
     assertFalse(Schemas.briefFaults(brief).isEmpty());
+  }
+
+  @Test
+  void bothSchemasNameEveryPart() {
+    for (Part part : Part.values()) {
+      assertTrue(
+          Schemas.resource("brief-1.schema.json").contains('"' + part.word() + "\":"), part.word());
+      if (part != Part.KEEP) {
+        String parts = Schemas.resource("arrangement-1.schema.json").split("\"parts\": *\\{")[1];
+        assertTrue(parts.contains('"' + part.word() + "\":"), part.word());
+      }
+    }
   }
 }

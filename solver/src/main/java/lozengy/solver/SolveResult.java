@@ -3,6 +3,7 @@ package lozengy.solver;
 import java.util.List;
 import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Fault;
 import lozengy.solver.explain.argument.Refutation;
 import lozengy.solver.explain.conflict.Conflict;
@@ -49,17 +50,31 @@ public sealed interface SolveResult {
    * @param refutations why: direct arguments, each of which alone is a proof; none where a conflict
    *     is told
    * @param conflict lines of the brief that cannot hold together, where no direct argument is known
+   * @param choice where more finished pieces are there than places, the blanket with one choice of
+   *     what stays out, which the proof is told for; every other choice is refuted as well
    */
-  record Impossible(List<Refutation> refutations, Optional<Conflict> conflict)
+  record Impossible(
+      List<Refutation> refutations, Optional<Conflict> conflict, Optional<Blanket> choice)
       implements SolveResult {
     /**
      * Copies the refutations.
      *
      * @param refutations why: direct arguments, each of which alone is a proof
      * @param conflict lines of the brief that cannot hold together
+     * @param choice the blanket that the proof is told for, where what stays out was to be chosen
      */
     public Impossible {
       refutations = List.copyOf(refutations);
+    }
+
+    /**
+     * That no arrangement fits a brief as it is.
+     *
+     * @param refutations why: direct arguments, each of which alone is a proof
+     * @param conflict lines of the brief that cannot hold together
+     */
+    public Impossible(List<Refutation> refutations, Optional<Conflict> conflict) {
+      this(refutations, conflict, Optional.empty());
     }
   }
 

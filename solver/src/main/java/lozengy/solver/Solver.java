@@ -3,6 +3,7 @@ package lozengy.solver;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -21,6 +22,7 @@ import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.search.Assertions;
 import lozengy.solver.search.Budget;
 import lozengy.solver.search.Search;
+import lozengy.solver.surplus.Surplus;
 
 /** Solves briefs: root check, start, search, and the check of what comes out. */
 public final class Solver {
@@ -53,6 +55,8 @@ public final class Solver {
 
   private final Blanket blanket;
   private final Optional<Sequences> earlier;
+  private final Optional<Sequences> given;
+  private final boolean proves;
   private final SolveOptions options;
   private final boolean unlimited;
   private final Budget budget;
@@ -60,9 +64,16 @@ public final class Solver {
   private Proving proving;
   private Optional<Sequences> repaired = Optional.empty();
 
-  private Solver(Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+  private Solver(
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      Optional<Sequences> given,
+      boolean proves,
+      SolveOptions options) {
     this.blanket = blanket;
     this.earlier = earlier;
+    this.given = given;
+    this.proves = proves;
     this.options = options;
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
@@ -71,7 +82,8 @@ public final class Solver {
   }
 
   /**
-   * Solves a blanket.
+   * Solves a blanket. Where its pile holds more pieces than there are places, what stays out is
+   * chosen, whatever the brief said before: the arrangement's brief says so.
    *
    * @param blanket the blanket
    * @param earlier sequences to start from and to stay close to (part keep), of the same layout,
@@ -84,7 +96,26 @@ public final class Solver {
    */
   public static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
-    return new Solver(blanket, earlier, options).solve();
+    Optional<Surplus> surplus = Surplus.of(blanket);
+    if (surplus.isPresent() && surplus.get().any()) {
+      return new SurplusSolving(surplus.get(), earlier, options).solve();
+    }
+    return new Solver(
+            surplus.map(Surplus::free).orElse(blanket), earlier, Optional.empty(), true, options)
+        .solve();
+  }
+
+  /**
+   * Solves a blanket with one choice of what stays out of its pile, without a bound, which would
+   * say nothing of other choices. Where sequences that break no rule are given, it begins with
+   * them, and the answer is at least as good.
+   */
+  static SolveResult solveChoice(
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      Optional<Sequences> given,
+      SolveOptions options) {
+    return new Solver(blanket, earlier, given, false, options).solve();
   }
 
   private SolveResult solve() {
@@ -110,11 +141,18 @@ public final class Solver {
             Assertions.OFF)) {
       running = search;
       Optional<SolveResult> impossible =
-          startsFromEarlier(problem) || startsValid(problem)
+          startsFromGiven(problem) || startsFromEarlier(problem) || startsValid(problem)
               ? Optional.empty()
               : startOtherwise(problem);
       return impossible.isPresent() ? impossible.get() : improve(problem);
     }
+  }
+
+  /** Whether sequences to begin with were given. */
+  private boolean startsFromGiven(Problem problem) {
+    given.ifPresent(start -> running.startFrom(problem.assignment(start)));
+    repaired = given;
+    return given.isPresent();
   }
 
   /** Whether the earlier plan, repaired where it cannot stand, is valid. */
@@ -166,6 +204,10 @@ public final class Solver {
   }
 
   private SolveResult improve(Problem problem) {
+    if (!proves) {
+      running.improve();
+      return found(problem, Optional::empty);
+    }
     try (Proving started = new Proving(blanket, earlier, options.seconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
@@ -173,14 +215,18 @@ public final class Solver {
         return settled.get();
       }
       running.improve();
-      int[] best = running.best();
-      if (best == null) {
-        return new SolveResult.Unfinished(
-            Check.faults(blanket, problem.sequences(running.nearest())));
-      }
-      Arrangement arrangement = arrangement(truly(problem.sequences(best)), proving.bound());
-      return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
+      return found(problem, proving::bound);
     }
+  }
+
+  private SolveResult found(Problem problem, Supplier<Optional<Bound>> bound) {
+    int[] best = running.best();
+    if (best == null) {
+      return new SolveResult.Unfinished(
+          Check.faults(blanket, problem.sequences(running.nearest())));
+    }
+    Arrangement arrangement = arrangement(truly(problem.sequences(best)), bound.get());
+    return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
   }
 
   /** What was found, or the repaired plan unless that is truly worse: costs are rounded. */

@@ -32,7 +32,8 @@ public final class ReasonData {
   }
 
   /** Why nothing fits, each with its words: reasons, or the lines that cannot hold together. */
-  public static List<Map<String, Object>> of(Blanket blanket, SolveResult.Impossible impossible) {
+  public static List<Map<String, Object>> of(Blanket asked, SolveResult.Impossible impossible) {
+    Blanket blanket = impossible.choice().orElse(asked);
     Wording wording = new Wording(blanket);
     List<Map<String, Object>> all = new ArrayList<>();
     impossible

@@ -218,7 +218,7 @@ final class SummaryText {
     paragraph("", PileLine.title(blanket));
     TextTable table = new TextTable(3, WIDEST_PLACES);
     for (PileLine line : pile) {
-      table.row(line.kind(), String.join(" ", line.inwards()), String.join(", ", line.at()));
+      table.row(line.kind(), String.join(" ", line.inwards()), line.places());
     }
     lines(table);
     text.append('\n');

@@ -111,9 +111,10 @@ final class LineSolver {
   }
 
   private static byte[] notFound(long number, Blanket blanket, SolveResult result) {
-    Wording wording = new Wording(blanket);
     Optional<SolveResult.Impossible> impossible =
         result instanceof SolveResult.Impossible proved ? Optional.of(proved) : Optional.empty();
+    Wording wording =
+        new Wording(impossible.flatMap(SolveResult.Impossible::choice).orElse(blanket));
     return bytes(
         Json.object(
             FORMAT,

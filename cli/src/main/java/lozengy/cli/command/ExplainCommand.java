@@ -33,6 +33,7 @@ import lozengy.report.explain.FileLines;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.conflict.ExplainOptions;
 import lozengy.solver.explain.miss.NearestMiss;
+import lozengy.solver.surplus.Surplus;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -123,6 +124,7 @@ final class ExplainCommand implements Callable<Integer> {
     Documents.Unjudged read = Inputs.readUnjudged(source, terminal);
     Changed task = asked(read.document());
     Blanket blanket = task.blanket();
+    expectLaid(source, blanket);
     Explanation explanation = Explanation.of(blanket, ExplainOptions.of(seed, stop()));
     boolean arrangement = read.document() instanceof ArrangementDocument;
     FileLines lines =
@@ -135,6 +137,18 @@ final class ExplainCommand implements Callable<Integer> {
     int notes = Inputs.blanket(read.document()).brief().pieces().size();
     tell(blanket, explanation, lines, source, notes, wrote ? target : Optional.empty());
     return code(explanation).code();
+  }
+
+  /** A reason would speak of one choice of what stays out, and not of the brief. */
+  private static void expectLaid(Source source, Blanket blanket) {
+    if (Surplus.openIn(blanket)) {
+      throw Refusal.of(
+          source.label(),
+          MistakeCode.CONTRADICTS.about("pile", "layout"),
+          "More finished pieces are on the pile than there are places for them",
+          "Let solve choose which stay out, and explain its arrangement; or say with \"out\" in the"
+              + " pile how many of each do");
+    }
   }
 
   private BooleanSupplier stop() {

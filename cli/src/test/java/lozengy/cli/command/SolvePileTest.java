@@ -223,6 +223,58 @@ class SolvePileTest {
     assertTrue(result.out().contains("\"pile\": true"), result.out());
   }
 
+  /** More finished pieces than places: some stay out, and every later command knows of them. */
+  @Test
+  void whatStaysOutIsChosenAndTold() throws IOException {
+    Result result = solve(BRIEF, "count,rounds\n7,FOA MUD\n5,FOA REE\n");
+    assertEquals(0, result.code(), result.out() + result.err());
+    assertTrue(
+        result
+            .out()
+            .contains("Where the 9 finished pieces of the pile go, by border and inwards; 3"),
+        result.out());
+    String laid = folder.resolve("laid.json").toString();
+    assertEquals(0, Run.of("check", laid).code());
+    Parsed data = Parsed.of(Run.of("report", laid, "--json"));
+    assertEquals(3.0, data.number("summary.pile[0].out") + data.number("summary.pile[1].out"));
+    StatedArrangement answer = ArrangementReader.read(Path.of(laid));
+    assertEquals(9, PilePlacement.of(answer.blanket(), answer.sequences()).pieces().size());
+    Result marked = Run.of("mark", laid, "--joined", "all");
+    assertEquals(0, marked.code(), marked.err());
+    assertEquals(
+        3,
+        ArrangementReader.read(Path.of(laid)).blanket().pile().out().stream()
+            .mapToInt(stack -> stack.count())
+            .sum());
+    Result undone = Run.of("mark", laid, "--undo");
+    assertEquals(0, undone.code(), undone.err());
+    assertEquals(9, ArrangementReader.read(Path.of(laid)).blanket().pile().count());
+    String larger = folder.resolve("larger.json").toString();
+    Result grown =
+        Run.of("solve", laid, "--across", "4", "--moves", "50000", "-o", larger, "--threads", "1");
+    assertEquals(0, grown.code(), grown.out() + grown.err());
+    assertEquals(12, ArrangementReader.read(Path.of(larger)).blanket().pile().count());
+  }
+
+  @Test
+  void whereNothingFitsWhateverStaysOutOneChoiceIsTold() throws IOException {
+    Result result = solve(BRIEF, "count,rounds\n12,FOA MUD\n");
+    assertEquals(3, result.code(), result.out() + result.err());
+    assertTrue(
+        result
+            .out()
+            .contains(
+                "No arrangement fits this brief, whatever stays out of the pile. The proof is told"
+                    + " for 3 left out, 3 in FOA, MUD. Proved:"),
+        result.out());
+    assertTrue(result.out().contains("9 squares of the pile have the border"), result.out());
+    String pile = "pile: [ { kind: square, rounds: [FOA, MUD], count: 12 } ]\n";
+    Path file = Files.writeString(folder.resolve("brief.yaml"), BRIEF + pile);
+    Result explained = Run.of("explain", file.toString());
+    assertEquals(2, explained.code(), "no reason holds for every choice");
+    assertEquals(0, Run.of("need", file.toString()).code());
+  }
+
   @Test
   void needCountsFinishedPiecesAsWorked() throws IOException {
     String pile = "pile: [ { kind: square, rounds: [FOA, MUD], count: 7 } ]\n";

@@ -342,10 +342,10 @@ public final class Blanket {
   }
 
   /**
-   * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining and edging,
-   * less the rounds that had been worked when the yarn was counted, and what the pile holds beyond
-   * the stock} Below 0 where these are more: added to the use of all rounds, worked ones included,
-   * it gives what counts against the stock.
+   * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining, edging and
+   * the pile's pieces that stay out, less the rounds that had been worked when the yarn was
+   * counted, and what the pile holds beyond the stock} Below 0 where these are more: added to the
+   * use of all rounds, worked ones included, it gives what counts against the stock.
    *
    * @param yarn the yarn's index, from 0
    */
@@ -386,6 +386,15 @@ public final class Blanket {
    */
   public long pileBeyondMillimetres(int yarn) {
     return fixedUse.pileBeyondMillimetres()[yarn];
+  }
+
+  /**
+   * {@return millimetres of a yarn in finished pieces of the pile that stay out of the blanket}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long pileOutMillimetres(int yarn) {
+    return fixedUse.pileOutMillimetres()[yarn];
   }
 
   /**

@@ -49,6 +49,7 @@ final class FixedUse {
   private final long[] fixed;
   private final long[] settled;
   private final long[] pileBeyond;
+  private final long[] pileOut;
 
   FixedUse(
       Brief brief,
@@ -67,14 +68,16 @@ final class FixedUse {
     this.edging = edging();
     this.settled = new long[yarns.tones().length];
     this.pileBeyond = new long[settled.length];
+    this.pileOut = new long[settled.length];
     this.fixed = new long[settled.length];
     settlePieces();
     brief.pile().forEach(this::settle);
+    brief.pile().forEach(this::takeOut);
     findPileBeyondStock();
     brief.joining().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
     brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
     for (int yarn = 0; yarn < fixed.length; yarn++) {
-      fixed[yarn] -= settled[yarn] + pileBeyond[yarn];
+      fixed[yarn] += pileOut[yarn] - settled[yarn] - pileBeyond[yarn];
     }
   }
 
@@ -89,8 +92,8 @@ final class FixedUse {
   }
 
   /**
-   * By yarn, millimetres of joining and edging less those settled in rounds and those that the pile
-   * holds beyond the stock; not to be changed.
+   * By yarn, millimetres of joining and edging and of the pile's pieces that stay out, less those
+   * settled in rounds and those that the pile holds beyond the stock; not to be changed.
    */
   long[] fixedMillimetres() {
     return fixed;
@@ -99,6 +102,11 @@ final class FixedUse {
   /** By yarn, millimetres that the pile holds beyond the stock; not to be changed. */
   long[] pileBeyondMillimetres() {
     return pileBeyond;
+  }
+
+  /** By yarn, millimetres in the pile's pieces that stay out; not to be changed. */
+  long[] pileOutMillimetres() {
+    return pileOut;
   }
 
   /** By yarn, millimetres of rounds that a count has settled; not to be changed. */
@@ -140,6 +148,14 @@ final class FixedUse {
   private boolean settles(PileEntry entry, int yarn) {
     Yarn each = brief.yarns().get(yarn);
     return each.gone() || entry.counted().contains(each.code());
+  }
+
+  /** What pieces that stay out hold is worked, too. */
+  private void takeOut(PileEntry entry) {
+    for (int round = 0; round < entry.rounds().size(); round++) {
+      int yarn = yarns.index().get(entry.rounds().get(round));
+      pileOut[yarn] += motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.out();
+    }
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
@@ -12,17 +13,20 @@ import lozengy.model.layout.PieceKind;
 /**
  * Finished pieces that have no place yet, those that are alike counted together. Immutable.
  *
- * @param stacks the pieces, in the brief's order
+ * @param stacks the pieces that go into the blanket, in the brief's order
+ * @param out the pieces that stay out of it, in the brief's order
  */
-public record Pile(List<Stack> stacks) {
+public record Pile(List<Stack> stacks, List<Stack> out) {
 
   /**
-   * Copies the list.
+   * Copies the lists.
    *
-   * @param stacks the pieces, in the brief's order
+   * @param stacks the pieces that go into the blanket, in the brief's order
+   * @param out the pieces that stay out of it, in the brief's order
    */
   public Pile {
     stacks = List.copyOf(stacks);
+    out = List.copyOf(out);
   }
 
   /**
@@ -48,27 +52,36 @@ public record Pile(List<Stack> stacks) {
    * @param yarnIndex index of each yarn by its code
    */
   static Pile of(List<PileEntry> entries, Map<String, Integer> yarnIndex) {
+    return new Pile(
+        stacks(entries, PileEntry::laid, yarnIndex), stacks(entries, PileEntry::out, yarnIndex));
+  }
+
+  private static List<Stack> stacks(
+      List<PileEntry> entries, ToIntFunction<PileEntry> count, Map<String, Integer> yarnIndex) {
     Map<List<Object>, Stack> stacks = new LinkedHashMap<>();
     for (int i = 0; i < entries.size(); i++) {
       PileEntry entry = entries.get(i);
+      if (count.applyAsInt(entry) == 0) {
+        continue;
+      }
       int[] yarns = entry.rounds().stream().mapToInt(yarnIndex::get).toArray();
       BriefPath path = BriefPath.of("pile").item(i);
       stacks.merge(
           List.of(entry.kind(), IntBuffer.wrap(yarns)),
-          new Stack(entry.kind(), yarns, entry.count(), path),
+          new Stack(entry.kind(), yarns, count.applyAsInt(entry), path),
           (one, more) ->
               new Stack(one.kind(), one.yarns(), one.count() + more.count(), one.path()));
     }
-    return new Pile(new ArrayList<>(stacks.values()));
+    return new ArrayList<>(stacks.values());
   }
 
-  /** {@return whether no piece lies on it} */
+  /** {@return whether no piece of it goes into the blanket} */
   public boolean isEmpty() {
     return stacks.isEmpty();
   }
 
   /**
-   * {@return how many pieces of a kind lie on it}
+   * {@return how many pieces of a kind go into the blanket}
    *
    * @param kind the kind of piece
    */
@@ -76,13 +89,13 @@ public record Pile(List<Stack> stacks) {
     return stacks.stream().filter(s -> s.kind() == kind).mapToInt(Stack::count).sum();
   }
 
-  /** {@return how many pieces lie on it} */
+  /** {@return how many pieces go into the blanket} */
   public int count() {
     return stacks.stream().mapToInt(Stack::count).sum();
   }
 
   /**
-   * {@return whether a piece of a kind shows a yarn in a round}
+   * {@return whether a piece of a kind that goes into the blanket shows a yarn in a round}
    *
    * @param kind the kind of piece
    * @param round the round, from 0 at the centre

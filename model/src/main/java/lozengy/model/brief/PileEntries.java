@@ -13,7 +13,7 @@ public final class PileEntries {
 
   private record Sort(PieceKind kind, List<String> rounds, Set<String> counted) {}
 
-  private final Map<Sort, Integer> counts = new LinkedHashMap<>();
+  private final Map<Sort, PileEntry> sorts = new LinkedHashMap<>();
 
   /**
    * A pile as it is.
@@ -34,11 +34,14 @@ public final class PileEntries {
    * @param entry the pieces
    */
   public void put(PileEntry entry) {
-    counts.merge(sort(entry), entry.count(), Integer::sum);
+    sorts.merge(
+        sort(entry),
+        entry,
+        (one, more) -> one.withCount(one.count() + more.count()).withOut(one.out() + more.out()));
   }
 
   /**
-   * Takes one piece off it.
+   * Takes one piece off it that goes into the blanket.
    *
    * @param kind the kind of piece
    * @param rounds yarns' codes, centre first
@@ -46,10 +49,11 @@ public final class PileEntries {
    * @throws IllegalArgumentException if there is none
    */
   public PileEntry take(PieceKind kind, List<String> rounds) {
-    for (Sort sort : List.copyOf(counts.keySet())) {
-      if (sort.kind() == kind && sort.rounds().equals(rounds)) {
-        counts.computeIfPresent(sort, (s, count) -> count == 1 ? null : count - 1);
-        return new PileEntry(kind, rounds, 1, sort.counted());
+    for (PileEntry entry : list()) {
+      if (entry.kind() == kind && entry.rounds().equals(rounds) && entry.laid() > 0) {
+        sorts.computeIfPresent(
+            sort(entry), (s, e) -> e.count() == 1 ? null : e.withCount(e.count() - 1));
+        return new PileEntry(kind, rounds, 1, entry.counted());
       }
     }
     throw new IllegalArgumentException("no such " + kind.word() + " lies on the pile");
@@ -62,7 +66,7 @@ public final class PileEntries {
    */
   public void count(Set<String> codes) {
     List<PileEntry> before = list();
-    counts.clear();
+    sorts.clear();
     for (PileEntry entry : before) {
       Set<String> counted = new LinkedHashSet<>(entry.counted());
       codes.stream().filter(entry.rounds()::contains).forEach(counted::add);
@@ -77,7 +81,7 @@ public final class PileEntries {
    */
   public void uncount(String code) {
     List<PileEntry> before = list();
-    counts.clear();
+    sorts.clear();
     for (PileEntry entry : before) {
       Set<String> counted = new LinkedHashSet<>(entry.counted());
       counted.remove(code);
@@ -87,10 +91,6 @@ public final class PileEntries {
 
   /** {@return the entries} */
   public List<PileEntry> list() {
-    List<PileEntry> list = new ArrayList<>();
-    counts.forEach(
-        (sort, count) ->
-            list.add(new PileEntry(sort.kind(), sort.rounds(), count, sort.counted())));
-    return list;
+    return new ArrayList<>(sorts.values());
   }
 }

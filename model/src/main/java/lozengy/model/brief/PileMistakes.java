@@ -1,11 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import java.util.function.Predicate;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
@@ -13,9 +9,8 @@ import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Words;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.PieceKind;
-import lozengy.model.layout.Place;
 
-/** Judges whether the pile fits the brief: codes, numbers of rounds, and room for its pieces. */
+/** Judges whether the pile fits the brief: codes, numbers of rounds, and places of its kinds. */
 final class PileMistakes {
 
   private final Brief brief;
@@ -98,42 +93,28 @@ final class PileMistakes {
     return entry.rounds().size() == 1 ? " is " : " are ";
   }
 
+  /**
+   * A kind of which the layout has no place. More pieces than places are no mistake: which stay out
+   * is chosen when they are laid.
+   */
   private void judgeRoom() {
     Layout layout = Layout.of(brief.layout());
-    Set<Place> worked = new HashSet<>();
-    for (PieceNote note : brief.pieces()) {
-      if (note.anyWorked()) {
-        worked.addAll(layout.select(note.at()));
-      }
-    }
-    Map<PieceKind, Integer> room = new EnumMap<>(PieceKind.class);
-    layout.places().stream()
-        .filter(place -> !worked.contains(place))
-        .forEach(place -> room.merge(place.kind(), 1, Integer::sum));
     for (PieceKind kind : PieceKind.values()) {
       long pieces =
           brief.pile().stream()
               .filter(entry -> entry.kind() == kind)
               .mapToLong(PileEntry::count)
               .sum();
-      int places = room.getOrDefault(kind, 0);
-      if (pieces > places) {
+      if (pieces > 0 && layout.places().stream().noneMatch(place -> place.kind() == kind)) {
         mistakes.add(
             new Mistake(
                 BriefPath.of("pile"),
                 0,
-                MistakeCode.WRONG_COUNT.about("pieces", pieces, null, places, kind.word()),
+                MistakeCode.WRONG_COUNT.about("pieces", pieces, null, 0, kind.word()),
                 Words.count(pieces, kind.word())
                     + (pieces == 1 ? " is" : " are")
-                    + " on the pile, and "
-                    + (places == 0
-                        ? "no place is free for them"
-                        : Words.count(places, "place")
-                            + (places == 1 ? " is" : " are")
-                            + " free for them"),
-                places == 0 && !brief.motifs().containsKey(kind)
-                    ? "Take them off the pile, or change the layout"
-                    : "Take " + (pieces - places) + " off the pile, or make the layout larger"));
+                    + " on the pile, and the layout has no place for them",
+                "Take them off the pile, or change the layout"));
       }
     }
   }

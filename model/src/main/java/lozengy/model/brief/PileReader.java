@@ -49,10 +49,15 @@ final class PileReader {
     of.get("counted").map(n -> n.itemOrItems("yarns' codes")).orElse(List.of()).stream()
         .map(YarnReader::code)
         .forEach(code -> code.ifPresent(counted::add));
+    Range outs =
+        Range.whole(0, count.orElse(counts.isPresent() ? LargeLayout.MOST_PIECES : 1), "pieces");
+    Optional<Integer> out =
+        of.get("out").flatMap(o -> o.number(outs)).map(BigDecimal::intValueExact);
     of.tellUnknown();
     return kind.isEmpty() || rounds.isEmpty()
         ? stopgap
-        : new PileEntry(kind.get(), rounds, count.orElse(1), counted);
+        : new PileEntry(
+            kind.get(), rounds, count.orElse(1), counted, Math.min(out.orElse(0), count.orElse(1)));
   }
 
   private static List<String> rounds(Located located) {

@@ -27,7 +27,8 @@ public final class YarnTotalsRule implements Rule {
       long settled = blanket.settledMillimetres(yarn);
       long stock = blanket.stockMillimetres(yarn);
       Subject subject = new Subject.Stock(yarn, stock, settled);
-      Ground all = new Ground.Stock(yarn, stock + settled + blanket.pileBeyondMillimetres(yarn));
+      long beside = blanket.pileBeyondMillimetres(yarn) - blanket.pileOutMillimetres(yarn);
+      Ground all = new Ground.Stock(yarn, stock + settled + beside);
       lines.add(new BriefLine(id(), BriefPath.of("yarns").item(yarn), subject, List.of(all)));
     }
     Brief brief = blanket.brief();

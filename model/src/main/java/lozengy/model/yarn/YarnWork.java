@@ -1,6 +1,7 @@
 package lozengy.model.yarn;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -40,6 +41,7 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
         }
       }
     }
+    Arrays.setAll(worked, yarn -> worked[yarn] + blanket.pileOutMillimetres(yarn));
     int seams = blanket.layout().seams().size();
     long openSeams = blanket.joiningMillimetres(seams - joinedSeams(blanket));
     blanket

@@ -19,6 +19,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntries;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.Check;
@@ -124,25 +125,46 @@ class PileTest {
   }
 
   @Test
-  void morePiecesThanPlacesAreTold() {
+  void piecesWithoutAnyPlaceOfTheirKindAreTold() {
     InputException thrown =
         assertThrows(
             InputException.class,
-            () ->
-                blanket(
-                    """
-                    pieces:
-                      - { at: r1c1, state: joined, rounds: [FOA, MUD] }
-                    pile:
-                      - { kind: square, rounds: [FOA, MUD], count: 5 }
-                    """));
+            () -> blanket("pile: [ { kind: corner, rounds: [FOA, MUD], count: 5 } ]\n"));
     assertTrue(
         thrown
             .getMessage()
             .contains(
-                "5 squares are on the pile, and 3 places are free for them. Take 2 off the pile,"
-                    + " or make the layout larger"),
+                "5 corners are on the pile, and the layout has no place for them. Take them off the"
+                    + " pile, or change the layout"),
         thrown.getMessage());
+  }
+
+  /** More than places: those that stay out take no place, and what they hold still counts. */
+  @Test
+  void piecesThatStayOutTakeNoPlaceButYarn() {
+    String pile = "pile: [ { kind: square, rounds: [FOA, MUD], count: 5, out: %d } ]\n";
+    Blanket all = blanket(pile.formatted(0));
+    Blanket some = blanket(pile.formatted(3));
+    assertEquals(5, all.pile().count());
+    assertEquals(2, some.pile().count());
+    assertEquals(3, some.pile().out().get(0).count());
+    PileEntry taken =
+        new PileEntries(some.brief().pile()).take(PieceKind.SQUARE, List.of("FOA", "MUD"));
+    assertEquals(1, taken.laid());
+    PileEntries left = new PileEntries(some.brief().pile());
+    left.take(PieceKind.SQUARE, List.of("FOA", "MUD"));
+    left.take(PieceKind.SQUARE, List.of("FOA", "MUD"));
+    assertEquals(3, left.list().get(0).out());
+    assertThrows(
+        IllegalArgumentException.class,
+        () -> left.take(PieceKind.SQUARE, List.of("FOA", "MUD")),
+        "what stays out lies nowhere");
+    int mud = some.yarnIndex("MUD");
+    assertEquals(
+        3 * some.needMillimetres(PieceKind.SQUARE, 1, mud),
+        some.fixedUseMillimetres(mud) - all.fixedUseMillimetres(mud));
+    InputException thrown = assertThrows(InputException.class, () -> blanket(pile.formatted(6)));
+    assertTrue(thrown.getMessage().contains("pile[0].out"), thrown.getMessage());
   }
 
   @Test

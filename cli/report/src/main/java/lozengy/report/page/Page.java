@@ -90,7 +90,7 @@ public final class Page {
     link(html, "plan", "Blanket");
     link(html, "score", "Score");
     link(html, "yarns", "Yarns");
-    if (!blanket.pile().stacks().isEmpty()) {
+    if (!blanket.brief().pile().isEmpty()) {
       link(html, "pile", "Pile");
     }
     link(html, "make", "Make list");

@@ -15,6 +15,7 @@ import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.PaceWords;
 import lozengy.report.PileLine;
+import lozengy.report.TimeWords;
 import lozengy.report.WorkWords;
 
 /** Writes what is to be done: the make list and the strips. */
@@ -39,7 +40,7 @@ final class WorkSections {
   }
 
   private void pile() {
-    if (blanket.pile().stacks().isEmpty()) {
+    if (blanket.brief().pile().isEmpty()) {
       return;
     }
     html.open("section", "id", "pile", "aria-labelledby", "pile-head");
@@ -62,7 +63,7 @@ final class WorkSections {
       html.text("i", "", "class", "swatch " + YarnStyle.name(border));
       html.words(" " + String.join(" ", line.inwards()));
       html.close();
-      html.text("td", String.join(", ", line.at()));
+      html.text("td", line.places());
       html.close();
     }
     html.close();
@@ -80,6 +81,8 @@ final class WorkSections {
       html.text("p", "Every piece is made.");
     } else {
       PaceWords.of(arrangement).ifPresent(words -> html.text("p", words));
+      TimeWords.of(arrangement.blanket(), arrangement.sequences())
+          .ifPresent(words -> html.text("p", words));
       html.text("p", WorkWords.listed(list), "class", "hint");
       html.open("ol", "class", "work");
       batches.forEach(this::batch);

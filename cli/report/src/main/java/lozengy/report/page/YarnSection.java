@@ -33,22 +33,25 @@ final class YarnSection {
         "region",
         "aria-label",
         "Table of yarns");
-    html.open("table");
+    List<YarnLine> lines = YarnLine.of(arrangement);
+    boolean begun = lines.stream().anyMatch(line -> line.work().workedMillimetres() > 0);
+    html.open("table", "class", begun ? "begun" : "fresh");
     html.open("thead");
     html.open("tr");
     html.text("th", "Yarn", "scope", "col");
-    html.text("th", "Tone", "scope", "col");
+    html.text("th", "Tone", "scope", "col", "class", "tone");
     html.text("th", "At hand", "scope", "col", "class", "n");
-    html.text("th", "Worked", "scope", "col", "class", "n");
+    if (begun) {
+      html.text("th", "Worked", "scope", "col", "class", "n");
+    }
     html.text("th", "To work", "scope", "col", "class", "n");
     html.text("th", "Left", "scope", "col", "class", "n");
     html.text("th", "To work, of what is at hand", "scope", "col", "class", "wide");
     html.close();
     html.close();
     html.open("tbody");
-    List<YarnLine> lines = YarnLine.of(arrangement);
     for (int yarn = 0; yarn < lines.size(); yarn++) {
-      row(yarn, lines.get(yarn));
+      row(yarn, lines.get(yarn), begun);
     }
     html.close();
     html.close();
@@ -69,19 +72,21 @@ final class YarnSection {
     html.close();
   }
 
-  private void row(int yarn, YarnLine line) {
+  private void row(int yarn, YarnLine line, boolean begun) {
     html.open("tr");
     html.open("th", "scope", "row");
     Swatches.yarn(html, arrangement.blanket(), yarn);
     html.close();
-    html.text("td", line.tone().word());
+    html.text("td", line.tone().word(), "class", "tone");
     YarnWork work = line.work();
     if (line.yarn().gone()) {
       html.text("td", YarnLine.GONE, "class", "n");
     } else {
       amount(work.atHandMillimetres(), line.balls(work.atHandMillimetres()));
     }
-    amount(work.workedMillimetres(), line.balls(work.workedMillimetres()));
+    if (begun) {
+      amount(work.workedMillimetres(), line.balls(work.workedMillimetres()));
+    }
     amount(work.toWorkMillimetres(), line.balls(work.toWorkMillimetres()));
     amount(line.leftMillimetres(), line.balls(line.leftMillimetres()));
     html.open("td", "class", "wide");

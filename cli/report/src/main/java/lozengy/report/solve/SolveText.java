@@ -1,12 +1,14 @@
 package lozengy.report.solve;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Pile;
 import lozengy.report.Json;
 import lozengy.report.MoreToFind;
 import lozengy.report.ReasonData;
@@ -107,11 +109,43 @@ public final class SolveText {
     line(
         text,
         result instanceof SolveResult.Impossible
-            ? "No arrangement fits this brief. Proved:"
+            ? "No arrangement fits this brief" + whateverStaysOut(result) + ". Proved:"
             : "No arrangement was found within the limit given, and nothing is proved. More --moves"
-                + " or --seconds may find one. In the way stood:");
+                + " or --seconds may find one."
+                + (reasons(blanket, result).isEmpty() ? "" : " In the way stood:"));
     reasons(blanket, result).forEach(each -> line(text, "  " + each));
     return text.toString();
+  }
+
+  /** Sorts of pieces left out that are told one by one. */
+  private static final int MOST_SORTS = 6;
+
+  /** That other choices of what stays out of the pile do not help either, with the one told of. */
+  private static String whateverStaysOut(SolveResult result) {
+    return result instanceof SolveResult.Impossible impossible && impossible.choice().isPresent()
+        ? ", whatever stays out of the pile. " + choice(impossible.choice().get())
+        : "";
+  }
+
+  private static String choice(Blanket choice) {
+    int out = choice.pile().out().stream().mapToInt(Pile.Stack::count).sum();
+    List<String> sorts =
+        choice.pile().out().stream()
+            .map(
+                stack ->
+                    stack.count()
+                        + " in "
+                        + String.join(
+                            ", ",
+                            Arrays.stream(stack.yarns())
+                                .mapToObj(yarn -> choice.yarn(yarn).code())
+                                .toList()))
+            .toList();
+    String most =
+        sorts.size() > MOST_SORTS
+            ? String.join("; ", sorts.subList(0, MOST_SORTS)) + " and others"
+            : String.join("; ", sorts);
+    return "The proof is told for " + out + " left out, " + most;
   }
 
   /** Why nothing was found, for programs. */
@@ -130,10 +164,9 @@ public final class SolveText {
   }
 
   private static List<String> reasons(Blanket blanket, SolveResult result) {
-    Wording wording = new Wording(blanket);
     return result instanceof SolveResult.Impossible impossible
-        ? wording.of(impossible)
-        : wording.of((SolveResult.Unfinished) result);
+        ? new Wording(impossible.choice().orElse(blanket)).of(impossible)
+        : new Wording(blanket).of((SolveResult.Unfinished) result);
   }
 
   private static void line(StringBuilder text, String line) {

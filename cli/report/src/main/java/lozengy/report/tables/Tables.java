@@ -19,7 +19,8 @@ public final class Tables {
           "yarns.csv",
           "make-list.csv",
           "strips.csv",
-          "pile.csv");
+          "pile.csv",
+          "pile-out.csv");
 
   private Tables() {}
 
@@ -37,7 +38,8 @@ public final class Tables {
             YarnTable.of(arrangement),
             WorkTables.makeList(arrangement),
             WorkTables.strips(arrangement),
-            WorkTables.pile(arrangement));
+            WorkTables.pile(arrangement),
+            WorkTables.pileOut(arrangement));
     Map<String, byte[]> files = new LinkedHashMap<>();
     String title = arrangement.blanket().brief().title();
     files.put(Descriptor.FILE, bytes(Descriptor.text(title, tables)));

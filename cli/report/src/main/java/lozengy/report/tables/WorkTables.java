@@ -69,6 +69,27 @@ final class WorkTables {
     return table;
   }
 
+  /** A row for every sort of finished pieces of which some stay out of the blanket. */
+  static Table pileOut(Arrangement arrangement) {
+    Table table =
+        new Table(
+                "pile-out",
+                "Which finished pieces of the pile stay out, because there are more than places",
+                List.of("kind", "inwards"),
+                Column.text("kind", "What it is"),
+                Column.text("border", "Code of its border's yarn"),
+                Column.text("inwards", "Codes of its yarns, the border first, spaces between"),
+                Column.whole("pieces", "How many stay out", 1))
+            .refers("border", YarnTable.YARNS, "code");
+    for (PileLine line : PileLine.index(arrangement)) {
+      if (line.out() > 0) {
+        String inwards = String.join(" ", line.inwards());
+        table.row(line.kind(), line.inwards().get(0), inwards, whole(line.out()));
+      }
+    }
+    return table;
+  }
+
   /** A row for every piece, strip by strip in joining order. */
   static Table strips(Arrangement arrangement) {
     Blanket blanket = arrangement.blanket();

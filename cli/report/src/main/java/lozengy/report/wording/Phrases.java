@@ -42,7 +42,7 @@ final class Phrases {
     return String.join(" and ", uses) + (uses.size() == 1 ? " takes" : " take");
   }
 
-  /** What takes of some yarns beside the rounds: joining, edging. */
+  /** What takes of some yarns beside the rounds: joining, edging, finished pieces left out. */
   static List<String> uses(Blanket blanket, Collection<Integer> yarns) {
     List<String> uses = new ArrayList<>();
     Brief brief = blanket.brief();
@@ -55,6 +55,9 @@ final class Phrases {
         brief.edging().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
     if (edges && blanket.edgingMillimetres() > 0) {
       uses.add("edging");
+    }
+    if (yarns.stream().anyMatch(yarn -> blanket.pileOutMillimetres(yarn) > 0)) {
+      uses.add("what stays out of the pile");
     }
     return uses;
   }
