@@ -154,6 +154,20 @@ class YarnMarksTest {
   }
 
   @Test
+  void aDyeLotThatIsBoughtLaterHasItsShareThen() {
+    Arrangement atOnce = marked(planned(ROW), new Mark.Lot("lot", "REE2", "REE"), balls("REE2", 1));
+    Arrangement lot = marked(planned(ROW), new Mark.Lot("lot", "REE2", "REE"));
+    assertEquals(0, yarn(lot, "REE2").share());
+
+    Arrangement later = marked(lot, balls("REE2", 1));
+
+    assertEquals(atOnce.blanket().brief().yarns(), later.blanket().brief().yarns());
+    assertTrue(yarn(later, "REE2").share() > 0);
+    assertEquals(
+        yarn(later, "REE2").share(), yarn(marked(later, balls("REE2", 1)), "REE2").share());
+  }
+
+  @Test
   void whatThePileHoldsOfAYarnThatIsGoneIsSettledOnce() {
     Brief brief =
         Sample.brief(ROW)
