@@ -1,6 +1,7 @@
 package lozengy.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
@@ -56,6 +57,9 @@ class BegunTest {
     String page = Page.html(BEGUN, "throw.arrangement.json");
 
     assertTrue(page.contains("r3c1, square, worked to round 3: "), "no label of it");
+    String key = "A piece that is begun is worked to its dashed line.";
+    assertTrue(page.contains(key), "no key of the line");
+    assertFalse(Page.html(Samples.saltmarshThrow(), "throw.arrangement.json").contains(key));
     assertEquals(5, count("<small>[A-Z0-9 ]+, worked to round 2</small>", page));
   }
 

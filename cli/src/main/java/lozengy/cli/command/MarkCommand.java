@@ -88,7 +88,8 @@ final class MarkCommand implements Callable<Integer> {
               "",
               MistakeCode.OPTION_MISSING.about(),
               "Nothing is to be marked",
-              "Give --made, --joined, --planned, --rounds, --step, --worked or --left, or --undo");
+              "Give --made, --joined, --planned, --rounds, --step, --worked, --left, --bought, --add,"
+                  + " --lot, --gone or --uncount, or --undo");
     }
     Source source = new Source(file);
     if (source.isStandardInput() && options.readsStandardInput()) {

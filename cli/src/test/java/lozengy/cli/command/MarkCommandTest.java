@@ -337,7 +337,9 @@ class MarkCommandTest {
 
   @Test
   void aCallThatMarksNothingOrBothMarksAndUndoesIsWrong() {
-    assertTrue(mark().err().contains("Nothing is to be marked. Give --made, "));
+    String nothing = mark().err();
+    assertTrue(nothing.contains("Nothing is to be marked. Give --made, "), nothing);
+    assertTrue(nothing.contains("--bought, --add, --lot, --gone or --uncount"), nothing);
     Result both = mark("--undo", "--made", "row1");
     assertEquals(2, both.code());
     assertTrue(both.err().contains("--undo: Other marks are given with it"), both.err());

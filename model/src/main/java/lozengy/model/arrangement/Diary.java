@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
@@ -92,6 +93,12 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
       joined = List.copyOf(joined);
       otherwise = List.copyOf(otherwise);
       yarns = List.copyOf(yarns);
+    }
+
+    /** {@return whether it tells of pieces, and not of yarns alone} */
+    public boolean ofWork() {
+      return Stream.of(planned, partWorked, made, joined, otherwise)
+          .anyMatch(list -> !list.isEmpty());
     }
 
     Entry withBefore(Optional<Reversal> other) {

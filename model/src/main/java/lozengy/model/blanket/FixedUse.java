@@ -138,11 +138,16 @@ final class FixedUse {
   private void settle(PileEntry entry) {
     for (int round = 0; round < entry.rounds().size(); round++) {
       int yarn = yarns.index().get(entry.rounds().get(round));
-      if (entry.counted().contains(entry.rounds().get(round)) || brief.yarns().get(yarn).gone()) {
+      if (settles(entry, yarn)) {
         long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
         settled[yarn] += need * entry.count();
       }
     }
+  }
+
+  private boolean settles(PileEntry entry, int yarn) {
+    Yarn each = brief.yarns().get(yarn);
+    return each.gone() || entry.counted().contains(each.code());
   }
 
   /** What pieces that stay out hold is worked, too. */
@@ -161,9 +166,8 @@ final class FixedUse {
     long[] held = new long[settled.length];
     for (PileEntry entry : brief.pile()) {
       for (int round = 0; round < entry.rounds().size(); round++) {
-        String code = entry.rounds().get(round);
-        int yarn = yarns.index().get(code);
-        if (!entry.counted().contains(code)) {
+        int yarn = yarns.index().get(entry.rounds().get(round));
+        if (!settles(entry, yarn)) {
           held[yarn] +=
               motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.count();
         }

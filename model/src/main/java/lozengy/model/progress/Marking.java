@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -113,12 +114,21 @@ public final class Marking {
     mark.yarns().stream()
         .sorted(Comparator.comparing(wish -> !(wish instanceof Mark.Gone)))
         .forEach(wish -> attempt(() -> stocks.change(wish)));
-    for (Mark.OfYarn wish : mark.yarns()) {
-      if (wish instanceof Mark.Lot lot) {
-        attempt(() -> stocks.deal(lot));
-      }
-    }
+    Stream.concat(
+            mark.counts().stream().map(Mark.Count::code),
+            mark.yarns().stream().filter(Mark.Bought.class::isInstance).map(Mark.OfYarn::code))
+        .distinct()
+        .forEach(code -> newLot(code).ifPresent(shade -> stocks.deal(code, shade)));
     return stocks.brief();
+  }
+
+  /** The shade of a dye lot of which there was nothing yet, and which has no share of it so far. */
+  private Optional<String> newLot(String code) {
+    return before.brief().yarns().stream()
+        .filter(yarn -> yarn.code().equals(code))
+        .filter(yarn -> yarn.share() == 0 && yarn.stockMillimetres() == 0)
+        .findFirst()
+        .flatMap(Yarn::lotOf);
   }
 
   /** The brief without what was taken from the pile; what was worked otherwise was never on it. */

@@ -47,10 +47,10 @@ public record Pace(
   private static final double NORMAL = 1.282;
 
   /**
-   * What is worked in a week, on average over all days from the first mark to the last.
+   * What is worked in a week, on average over all days from the first mark of pieces to the last.
    *
-   * @param first the day of the first mark
-   * @param last the day of the last mark
+   * @param first the day of the first mark of pieces
+   * @param last the day of the last mark of pieces
    * @param pieces pieces finished in a week
    * @param rounds rounds worked in a week
    */
@@ -96,12 +96,13 @@ public record Pace(
             toGo == 0 ? Optional.empty() : end(days, toGo)));
   }
 
-  /** By day, pieces finished and rounds worked. */
+  /** By day with work, pieces finished and rounds worked; a day of yarn alone ends no stretch. */
   private static TreeMap<LocalDate, int[]> days(Diary diary) {
     TreeMap<LocalDate, int[]> days = new TreeMap<>();
     for (Diary.Entry entry : diary.entries()) {
       entry
           .on()
+          .filter(day -> entry.ofWork())
           .ifPresent(
               day -> {
                 int[] sums = days.computeIfAbsent(day, d -> new int[2]);

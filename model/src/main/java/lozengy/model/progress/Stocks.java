@@ -166,10 +166,10 @@ final class Stocks {
    * Deals the share of a shade to it and its new lot: by what there was of the one in all, worked
    * or at hand, and what there is of the other.
    */
-  void deal(Mark.Lot wish) {
-    int lot = index(wish);
-    int shade = Selections.yarn(wish.place(), brief, wish.of());
+  void deal(String lotCode, String shadeCode) {
     Blanket blanket = Blanket.ofUnjudged(brief);
+    int lot = blanket.yarnIndex(lotCode);
+    int shade = blanket.yarnIndex(shadeCode);
     double old = blanket.stockMillimetres(shade) + blanket.settledMillimetres(shade);
     double more = blanket.stockMillimetres(lot);
     if (more > 0) {

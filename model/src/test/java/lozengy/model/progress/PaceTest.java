@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
@@ -77,6 +78,31 @@ class PaceTest {
       quick = on(quick, "2025-03-0" + day, 2, "row" + day);
     }
     assertEquals(Optional.empty(), Pace.of(quick).orElseThrow().end());
+  }
+
+  @Test
+  void aDayOnWhichOnlyYarnCameOrWentIsNoDayOfWork() {
+    Arrangement work = bought(plan(), "2025-02-01");
+    work = on(work, "2025-03-01", 2, "row1");
+    work = bought(on(work, "2025-03-08", 2, "row2"), "2025-03-10");
+    work = bought(work, "2025-04-30");
+
+    Pace.Week week = Pace.of(work).orElseThrow().week().orElseThrow();
+    assertEquals(LocalDate.parse("2025-03-01"), week.first());
+    assertEquals(LocalDate.parse("2025-03-08"), week.last());
+    assertEquals(6, week.pieces(), 1e-9);
+    assertEquals(Optional.empty(), Pace.of(work).orElseThrow().end());
+  }
+
+  private static Arrangement bought(Arrangement before, String day) {
+    return MarkedArrangement.of(
+        before,
+        Mark.NONE
+            .withYarns(
+                List.of(
+                    new Mark.Bought(
+                        "bought", "MUD", 0, Optional.of(new YarnAmount.Length(50_000)))))
+            .withOn(Optional.of(new Mark.Day("on", LocalDate.parse(day)))));
   }
 
   @Test

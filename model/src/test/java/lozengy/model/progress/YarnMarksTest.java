@@ -22,6 +22,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.Check;
@@ -29,6 +30,7 @@ import lozengy.model.check.Fault;
 import lozengy.model.colour.Srgb;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.score.Scorer;
 import lozengy.model.wording.FaultWords;
 import lozengy.model.yarn.YarnWork;
@@ -149,6 +151,45 @@ class YarnMarksTest {
     assertFalse(faults.toString().contains("r1c1"), faults.toString());
     assertTrue(
         faults.get(faults.size() - 1).startsWith("REE: "), "what is planned in it runs short");
+  }
+
+  @Test
+  void aDyeLotThatIsBoughtLaterHasItsShareThen() {
+    Arrangement atOnce = marked(planned(ROW), new Mark.Lot("lot", "REE2", "REE"), balls("REE2", 1));
+    Arrangement lot = marked(planned(ROW), new Mark.Lot("lot", "REE2", "REE"));
+    assertEquals(0, yarn(lot, "REE2").share());
+
+    Arrangement later = marked(lot, balls("REE2", 1));
+
+    assertEquals(atOnce.blanket().brief().yarns(), later.blanket().brief().yarns());
+    assertTrue(yarn(later, "REE2").share() > 0);
+    assertEquals(
+        yarn(later, "REE2").share(), yarn(marked(later, balls("REE2", 1)), "REE2").share());
+  }
+
+  @Test
+  void whatThePileHoldsOfAYarnThatIsGoneIsSettledOnce() {
+    Brief brief =
+        Sample.brief(ROW)
+            .withPile(
+                List.of(
+                    new PileEntry(PieceKind.SQUARE, List.of("REE", "SKY", "MUD"), 2, Set.of())));
+    Blanket blanket = Blanket.ofUnjudged(brief);
+    Blanket gone =
+        Blanket.ofUnjudged(
+            Marking.apply(
+                    blanket,
+                    Sample.plan(brief),
+                    List.of(),
+                    Mark.NONE.withYarns(List.of(new Mark.Gone("gone", "MUD"))))
+                .blanket()
+                .brief());
+    int mud = gone.yarnIndex("MUD");
+    long joining = gone.joiningMillimetres();
+    assertTrue(joining > 0, "it joins");
+    // the pile's 6 m and the row's 3 m are worked, and the joining is still to come
+    assertEquals(3000 + 2 * 3000, gone.settledMillimetres(mud));
+    assertEquals(joining - 9000, gone.fixedUseMillimetres(mud));
   }
 
   @Test

@@ -1,6 +1,8 @@
 package lozengy.report.page;
 
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -146,12 +148,17 @@ final class PlanSection {
 
   private void marksKey() {
     PilePlacement laid = PilePlacement.of(blanket, arrangement.sequences());
-    boolean worked =
-        blanket.layout().places().stream().anyMatch(place -> laid.worked(place.index()));
-    if (worked) {
+    if (anyPiece(laid::worked)) {
       html.text(
           "p", "\u25cf made, \u25a0 joined: white marks in a piece's corner.", "class", "hint");
     }
+    if (anyPiece(blanket::partWorked)) {
+      html.text("p", "A piece that is begun is worked to its dashed line.", "class", "hint");
+    }
+  }
+
+  private boolean anyPiece(IntPredicate test) {
+    return IntStream.range(0, blanket.pieceCount()).anyMatch(test);
   }
 
   private void picks() {
