@@ -44,7 +44,7 @@ record Tour(
               + " | tail -15",
           "./lozengy mark examples/again.json --joined strip1..strip3 --made strip4 --on"
               + " 2026-02-08",
-          "./lozengy report examples/again.json | head -9");
+          "./lozengy report examples/again.json | head -8");
 
   /** All commands that the README shows, in its order. */
   static List<String> commands() {
