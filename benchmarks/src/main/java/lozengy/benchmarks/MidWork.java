@@ -26,8 +26,8 @@ import lozengy.model.check.Check;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.model.progress.LeastUpset;
-import lozengy.model.progress.Standing;
 import lozengy.model.progress.Upset;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Score;
@@ -151,15 +151,15 @@ public final class MidWork implements Callable<Integer> {
     Arrangement plan =
         ((SolveResult.Found) Solver.solve(blanket, Optional.empty(), first)).arrangement();
     Brief marked = WorksInProgress.begun(plan, joined, made, seed);
-    Standing standing = new Standing(marked, Optional.of(plan.sequences()));
+    CurrentPlan current = new CurrentPlan(marked, Optional.of(plan.sequences()));
     String gone = blanket.yarn(blanket.yarnCount() - 1).code();
     Change without = new Change.Without("without", gone);
-    Changed again = Changes.apply(standing, List.of(without));
+    Changed again = Changes.apply(current, List.of(without));
     Sequences before = plan.sequences();
     solve("again", again.blanket(), again.earlier(), before, seed);
     solve("afresh", again.blanket(), Optional.empty(), before, seed);
     Changed moved =
-        Changes.apply(standing, List.of(without, new Change.Move("move", List.of("all"))));
+        Changes.apply(current, List.of(without, new Change.Move("move", List.of("all"))));
     solve("again-made-may-move", moved.blanket(), moved.earlier(), before, seed);
   }
 

@@ -21,7 +21,7 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
-import lozengy.model.progress.Standing;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -145,8 +145,8 @@ final class WorksInProgress {
   }
 
   private void add(String name, Arrangement plan, Brief brief, Change... changes) {
-    Standing standing = new Standing(brief, Optional.of(plan.sequences()));
-    Changed changed = Changes.apply(standing, List.of(changes));
+    CurrentPlan current = new CurrentPlan(brief, Optional.of(plan.sequences()));
+    Changed changed = Changes.apply(current, List.of(changes));
     works.add(new Work(name, changed.blanket(), plan.sequences()));
   }
 

@@ -39,7 +39,9 @@ class MainTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"new", "solve", "mark", "check", "compare", "report", "need", "explain", "batch"})
+      strings = {
+        "new", "solve", "mark", "check", "compare", "report", "need", "pack", "explain", "batch"
+      })
   void everyCommandIsListedAndHasHelpWithAnExample(String command) {
     assertTrue(Run.of("--help").out().contains("  " + command + " "));
     Result help = Run.of(command, "--help");

@@ -104,10 +104,12 @@ class MistakeCodesTest {
     brief(MistakeCode.UNKNOWN_STITCH, ROUND, "stitches: { shell: 12 } }");
     brief(MistakeCode.AMBIGUOUS_STITCH, ROUND, "stitches: { dc: 12 } }");
     brief(MistakeCode.NO_STARTING_VALUE, ROUND, "stitches: { hdc: 12 } }");
-    brief(
+    text(
         MistakeCode.LIGHTER_THAN_TAILS,
-        "motifs:",
-        "stitches: { samples: [ { of: square, rounds: 1, takes: 20 cm } ] }\nmotifs:");
+        changed(
+            changed(brief, ROUND, "stitches: { hdc: 12 } }"),
+            "motifs:",
+            "stitches: { samples: [ { of: square, rounds: 1, takes: 0.2 m } ] }\nmotifs:"));
     brief(MistakeCode.UNKNOWN_PIECE, "prefer:", "pieces: [ { at: r9c1, not: [FOR] } ]\nprefer:");
     brief(
         MistakeCode.NOT_COUNTED,

@@ -31,9 +31,9 @@ import lozengy.model.progress.Anchor;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.MarkedArrangement;
-import lozengy.model.progress.Standing;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.yarn.YarnWork;
 import org.junit.jupiter.api.AfterAll;
@@ -277,7 +277,8 @@ class LivesTest {
     Changed changed;
     try {
       changed =
-          Changes.apply(new Standing(now.blanket().brief(), Optional.of(now.sequences())), changes);
+          Changes.apply(
+              new CurrentPlan(now.blanket().brief(), Optional.of(now.sequences())), changes);
     } catch (InputException e) {
       TALLY.refused++; // the same yarn, the same size, a worked piece outside, nothing locked
       return;

@@ -19,7 +19,7 @@ import lozengy.model.check.Check;
 import lozengy.model.input.InputException;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changes;
-import lozengy.model.progress.Standing;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import org.junit.jupiter.api.Test;
@@ -89,17 +89,16 @@ class PlanningAgainTest {
     }
     Arrangement plan = found.arrangement();
     Sequences sequences = plan.sequences();
-    Standing standing = new Standing(brief, Optional.of(sequences));
-    again("nothing changed", standing, List.of(), seed, moves);
+    CurrentPlan current = new CurrentPlan(brief, Optional.of(sequences));
+    again("nothing changed", current, List.of(), seed, moves);
     SplittableRandom random = new SplittableRandom(seed);
     int piece = random.nextInt(plan.blanket().pieceCount());
     List<String> at = List.of(plan.blanket().place(piece).name());
     try {
-      Brief locked =
-          Changes.apply(standing, List.of(new Change.Lock("lock", at))).blanket().brief();
+      Brief locked = Changes.apply(current, List.of(new Change.Lock("lock", at))).blanket().brief();
       again(
           "a lock freed",
-          new Standing(locked, Optional.of(sequences)),
+          new CurrentPlan(locked, Optional.of(sequences)),
           List.of(new Change.Free("free", at)),
           seed,
           moves);
@@ -108,13 +107,13 @@ class PlanningAgainTest {
     }
     again(
         "a rule loosened",
-        new Standing(brief.withRules(loosened(brief.rules(), random)), Optional.of(sequences)),
+        new CurrentPlan(brief.withRules(loosened(brief.rules(), random)), Optional.of(sequences)),
         List.of(),
         seed,
         moves);
     String gone = plan.blanket().yarn(used(plan, random)).code();
     try {
-      again("a shade gone", standing, List.of(new Change.Without("gone", gone)), seed, moves);
+      again("a shade gone", current, List.of(new Change.Without("gone", gone)), seed, moves);
     } catch (InputException e) {
       // joining, edging or a lock is in it
     }
@@ -140,8 +139,9 @@ class PlanningAgainTest {
     return 0;
   }
 
-  private void again(String what, Standing standing, List<Change> changes, long seed, long moves) {
-    var changed = Changes.apply(standing, changes);
+  private void again(
+      String what, CurrentPlan current, List<Change> changes, long seed, long moves) {
+    var changed = Changes.apply(current, changes);
     Blanket blanket = changed.blanket();
     Sequences earlier = changed.earlier().orElseThrow();
     String where = blanket.brief().title() + ", seed " + seed + ", " + what;

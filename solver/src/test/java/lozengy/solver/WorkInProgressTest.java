@@ -25,9 +25,9 @@ import lozengy.model.progress.Anchor;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.MarkedArrangement;
-import lozengy.model.progress.Standing;
 import lozengy.model.progress.Upset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,7 +70,7 @@ class WorkInProgressTest {
       try {
         Changed changed =
             Changes.apply(
-                new Standing(now.blanket().brief(), Optional.of(now.sequences())),
+                new CurrentPlan(now.blanket().brief(), Optional.of(now.sequences())),
                 changes(now.blanket(), random));
         if (solve(changed.blanket(), changed.earlier(), seed + step)
             instanceof SolveResult.Found found) {
@@ -232,7 +232,7 @@ class WorkInProgressTest {
         continue;
       }
       Sequences first = found.arrangement().sequences();
-      Changed same = Changes.apply(new Standing(blanket.brief(), Optional.of(first)), List.of());
+      Changed same = Changes.apply(new CurrentPlan(blanket.brief(), Optional.of(first)), List.of());
       kept += changedRounds(first, solve(same.blanket(), same.earlier(), seed));
       fresh += changedRounds(first, solve(same.blanket(), Optional.empty(), seed + 1));
     }

@@ -29,7 +29,7 @@ public final class ReplanData {
     data.put("rounds_changed", upset.changedRounds());
     data.put(
         "rounds_that_must_change",
-        Map.of("at_least", again.least().rounds(), "exact", again.least().exact()));
+        Json.object("at_least", again.least().rounds(), "exact", again.least().exact()));
     data.put("rounds_held", upset.heldRounds());
     data.put("rounds_new", upset.newRounds());
     List<Object> pieces = new ArrayList<>();

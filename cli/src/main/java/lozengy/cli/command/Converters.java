@@ -13,6 +13,7 @@ import lozengy.model.layout.Setting;
 import lozengy.model.progress.Anchor;
 import lozengy.report.ChartOptions;
 import lozengy.report.print.Paper;
+import lozengy.solver.pack.PackGoal;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -39,6 +40,8 @@ final class Converters {
     commandLine.registerConverter(
         ChartOptions.Signs.class,
         word(ChartOptions.Signs.values(), signs -> signs.name().toLowerCase(Locale.ROOT)));
+    commandLine.registerConverter(
+        PackGoal.class, word(PackGoal.values(), goal -> goal.name().toLowerCase(Locale.ROOT)));
     commandLine.registerConverter(Paper.class, word(Paper.values(), Paper::word));
     commandLine.registerConverter(LocalDate.class, new Converter<>(Converters::date));
     commandLine.registerConverter(PictureWidth.class, new Converter<>(Converters::width));

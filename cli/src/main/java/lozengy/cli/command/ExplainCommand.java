@@ -23,7 +23,7 @@ import lozengy.model.input.MistakeCode;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
-import lozengy.model.progress.Standing;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.report.Json;
@@ -169,7 +169,7 @@ final class ExplainCommand implements Callable<Integer> {
             : Optional.empty();
     return changes.isEmpty()
         ? new Changed(blanket, earlier, earlier, Map.of())
-        : Changes.applyUnjudged(new Standing(blanket.brief(), earlier), changes);
+        : Changes.applyUnjudged(new CurrentPlan(blanket.brief(), earlier), changes);
   }
 
   /** Writes what was found, if it is wanted and there is any. */

@@ -2,6 +2,7 @@ package lozengy.cli.command;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import lozengy.cli.file.Inputs;
@@ -29,8 +30,11 @@ import picocli.CommandLine.Mixin;
     description = {
       "Says how much yarn is needed, and how many balls to buy.",
       "",
-      "For an arrangement: exactly, shade by shade. For a brief, which leaves the shades open:"
-          + " by the tones that its rounds may take, and what to buy so that an arrangement fits."
+      "For an arrangement: exactly, shade by shade. For a brief, which leaves the shades open: shade"
+          + " by shade as it asks for shares, by the tones that its rounds may take, and what to buy"
+          + " so that an arrangement fits.",
+      "Yarns that cost something say so in the brief: price: 6.50 EUR. A brief may leave out what is"
+          + " at hand; then see 'lozengy pack'."
     },
     footer = {
       "",
@@ -55,7 +59,7 @@ final class NeedCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Document document = Inputs.read(file.source(), terminal);
+    Document document = Inputs.readWithoutStock(file.source(), terminal);
     Blanket blanket = Inputs.blanket(document);
     if (blanket.brief().rules().keepBackPercent() >= ALL) {
       throw Refusal.of(
@@ -74,7 +78,11 @@ final class NeedCommand implements Callable<Integer> {
       // what stays out of the pile makes no difference to what is still to be worked
       Blanket laid = Surplus.settled(blanket);
       ToneNeeds needs = ToneNeeds.of(laid);
-      Buying buying = Buying.of(laid, ExplainOptions.of(SEED, terminal.stopSignal().listen()));
+      Optional<Buying> buying =
+          needs.atHand()
+              ? Optional.of(
+                  Buying.of(laid, ExplainOptions.of(SEED, terminal.stopSignal().listen())))
+              : Optional.empty();
       print(
           () -> NeedJson.ofTones(laid, needs, buying),
           () -> NeedWords.ofTones(laid, needs, buying));

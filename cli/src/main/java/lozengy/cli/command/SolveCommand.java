@@ -19,8 +19,8 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changed;
 import lozengy.model.progress.Changes;
+import lozengy.model.progress.CurrentPlan;
 import lozengy.model.progress.LeastUpset;
-import lozengy.model.progress.Standing;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.report.ReplanComparison;
@@ -197,7 +197,7 @@ final class SolveCommand implements Callable<Integer> {
     List<Change> changes = change.changes(document, terminal);
     return changes.isEmpty()
         ? new Changed(blanket, earlier, earlier, Map.of())
-        : Changes.apply(new Standing(blanket.brief(), earlier), changes);
+        : Changes.apply(new CurrentPlan(blanket.brief(), earlier), changes);
   }
 
   private ReplanComparison again(

@@ -37,8 +37,22 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file
    */
   public static Document read(Source source, Terminal terminal) {
+    return read(source, terminal, Documents::read);
+  }
+
+  /**
+   * The same, of a brief that may leave out what is at hand of all its yarns.
+   *
+   * @throws Refusal with all mistakes of the file
+   */
+  public static Document readWithoutStock(Source source, Terminal terminal) {
+    return read(source, terminal, Documents::readWithoutStock);
+  }
+
+  private static Document read(
+      Source source, Terminal terminal, Function<SourceText, Document> reader) {
     SourceText text = source.read(terminal);
-    Document document = read(source, text, Documents::read);
+    Document document = read(source, text, reader);
     tellContradictions(source, terminal, document);
     tellDoubts(source, text, terminal, document);
     return document;

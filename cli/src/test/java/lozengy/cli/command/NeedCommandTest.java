@@ -71,6 +71,43 @@ class NeedCommandTest {
     assertEquals("9", parsed.at("open[3].rounds"));
   }
 
+  /** Shade by shade from the shares alone, where no yarn says what is at hand. */
+  @Test
+  void briefWithoutStockIsToldByShade() {
+    String text = Briefs.text(Briefs.write(folder)).replaceAll("balls: [0-9.]+, ", "");
+    String priced = text.replaceAll("(grams: 50, metres: 120 })", "$1, price: 4.25 EUR");
+    String brief = Briefs.write(folder, "nothing.yaml", priced);
+    Result solved = Run.of("solve", brief, "-o", folder.resolve("none.json").toString());
+    assertEquals(2, solved.code());
+    assertEquals(1, solved.err().lines().count(), solved.err());
+    assertTrue(solved.err().contains("No yarn says what is at hand"), solved.err());
+    Result result = Run.of("need", brief);
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("Nothing is at hand yet."), result.out());
+    Parsed parsed = Parsed.of(Run.of("need", brief, "--json"));
+    double metres = 0;
+    for (int i = 0; i < parsed.size("shades"); i++) {
+      String at = "shades[" + i + "].";
+      double needed = parsed.number(at + "needed_m");
+      metres += needed;
+      // 50 g with 120 m, 5 % kept back, 0.9144 m in a yard and 28.349523125 g in an ounce
+      assertEquals(needed / 120 * 50, parsed.number(at + "needed_g"), 0.001);
+      assertEquals(needed / 0.9144, parsed.number(at + "needed_yd"), 0.001);
+      assertEquals(needed / 120 * 50 / 28.349523125, parsed.number(at + "needed_oz"), 0.001);
+      double balls = Math.ceil(needed / 0.95 / 120);
+      assertEquals(balls, parsed.number(at + "balls"));
+      assertEquals(balls * 4.25, parsed.number(at + "price"), 1e-9);
+    }
+    double all = 0;
+    for (int i = 0; i < parsed.size("open"); i++) {
+      all += parsed.number("open[" + i + "].needed_m");
+    }
+    for (int i = 0; i < parsed.size("held"); i++) {
+      all += parsed.number("held[" + i + "].needed_m");
+    }
+    assertEquals(all, metres, 0.001 * parsed.size("shades"));
+  }
+
   @Test
   void toneThatDoesNotSufficeIsToldWithWhatToBuy() {
     String brief =
@@ -133,5 +170,35 @@ class NeedCommandTest {
     Result result = Run.of("need", brief);
     assertEquals(2, result.code());
     assertTrue(result.err().contains("Keep back less"), result.err());
+  }
+
+  @Test
+  void stitchesAreToldWithWhatTheyCameToAndHowMuchLooserTheHandMayBe() {
+    String brief = Path.of("../examples/counted-throw.yaml").toString();
+    String to = folder.resolve("counted.json").toString();
+    assertEquals(0, Run.of("solve", brief, "--moves", "20000", "-o", to).code());
+
+    String before = Run.of("need", brief).out();
+    String after = Run.of("need", to).out();
+    Parsed parsed = Parsed.of(Run.of("need", to, "--json"));
+
+    // three squares of 4.4 g on average, with 120 m to 50 g; two triangles of 5 g
+    for (String told : new String[] {before, after}) {
+      assertTrue(told.contains("square: 1.5 + 2.3 + 2.9 + 3.8 = 10.6 m, by its samples"), told);
+      assertTrue(told.contains("= 6.0 m, by its samples"), told);
+    }
+    assertEquals("sample", parsed.at("stitches[7].from"));
+    assertEquals("33", parsed.at("stitches[7].stitches"));
+    double tightest = Double.MAX_VALUE;
+    for (int yarn = 0; yarn < parsed.size("yarns"); yarn++) {
+      String at = "yarns[" + yarn + "].";
+      double needed = parsed.number(at + "needed_m");
+      tightest = Math.min(tightest, parsed.number(at + "available_m") * 0.95 / needed - 1);
+    }
+    assertEquals(100 * tightest, parsed.number("hand.looser_percent"), 0.1);
+    assertTrue(
+        after.contains("Your hand may be " + parsed.at("hand.looser_percent") + " % looser"),
+        after);
+    assertEquals("2.3", parsed.at("hand.to_percent"));
   }
 }

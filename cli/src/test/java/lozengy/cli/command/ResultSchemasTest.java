@@ -58,6 +58,8 @@ class ResultSchemasTest {
     holds("compare-result", 0, "compare", arrangement, arrangement, "--json");
     holds("need-result", 0, "need", arrangement, "--json");
     holds("need-result", 0, "need", brief, "--json");
+    holds("pack-result", 0, "pack", brief, "--moves", "2000", "--json");
+    holds("pack-result", 3, "pack", brief, "--moves", "2000", "--score", "100", "--json");
     holds("report-result", 0, "report", arrangement, "--json");
     String page = folder.resolve("page.html").toString();
     holds("report-result", 0, "report", arrangement, "--as", "html", "-o", page, "--json");
@@ -73,6 +75,8 @@ class ResultSchemasTest {
     String written = folder.resolve("miss.json").toString();
     String locked = "src/test/resources/lozengy/cli/infeasible/locked-neighbours.yaml";
     holds("explanation", 3, "explain", locked, "-o", written, "--json");
+    String rules = "src/test/resources/lozengy/cli/infeasible/within-piece.yaml";
+    holds("pack-result", 3, "pack", rules, "--moves", "2000", "--json");
   }
 
   /** Every format that a command names on standard output has its schema in the jar. */

@@ -69,6 +69,17 @@ public final class Documents {
   }
 
   /**
+   * Reads a text; a brief may leave out what is at hand of all its yarns.
+   *
+   * @param source a brief or an arrangement
+   * @return what the file is
+   * @throws InputException with all mistakes, if there is one
+   */
+  public static Document readWithoutStock(SourceText source) {
+    return read(source, BriefReader::readWithoutStock).document();
+  }
+
+  /**
    * Reads a text whose locks may break rules.
    *
    * @param source a brief or an arrangement

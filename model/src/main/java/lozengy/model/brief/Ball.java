@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * A yarn's put-up; equal numbers are held alike.
@@ -35,5 +36,14 @@ public record Ball(BigDecimal grams, BigDecimal millimetres) {
    */
   public Ball(double grams, long millimetres) {
     this(BigDecimal.valueOf(grams), BigDecimal.valueOf(millimetres));
+  }
+
+  /**
+   * {@return the weight in g of a length: grams per ball x length / length per ball, to 16 digits}
+   *
+   * @param length the length in mm
+   */
+  public BigDecimal gramsOf(long length) {
+    return grams.multiply(BigDecimal.valueOf(length)).divide(millimetres, MathContext.DECIMAL64);
   }
 }

@@ -167,6 +167,7 @@ public final class BriefMistakes {
     for (int i = 0; i < yarns.size(); i++) {
       judgeLot(yarns.get(i), BriefPath.of("yarns").item(i).field("lot-of"));
     }
+    judgeCurrencies();
     if (!yarns.isEmpty()
         && yarns.stream().allMatch(yarn -> yarn.share() == 0)
         && !doubted.test(BriefPath.of("yarns"))) {
@@ -175,6 +176,22 @@ public final class BriefMistakes {
           MistakeCode.OUT_OF_RANGE.about(0, null, null, null, 0),
           "Every yarn has share 0",
           "Give at least one yarn a share above 0");
+    }
+  }
+
+  /** Prices are added up, so they are in one currency. */
+  private void judgeCurrencies() {
+    String first = null;
+    for (int i = 0; i < brief.yarns().size(); i++) {
+      Optional<String> currency = brief.yarns().get(i).price().map(Price::currency);
+      first = first == null ? currency.orElse(null) : first;
+      if (currency.isPresent() && !currency.get().equals(first)) {
+        add(
+            BriefPath.of("yarns").item(i).field("price"),
+            MistakeCode.CONTRADICTS.about(currency.get(), first),
+            "The price is in " + currency.get() + ", and an earlier yarn's in " + first,
+            "Give all prices in one currency");
+      }
     }
   }
 

@@ -176,6 +176,9 @@ public final class BriefWriter {
       } else if (round.amount() instanceof StitchCounts stitches) {
         StitchingWriter.counts(json, stitches, stitching.terms());
       }
+      if (round.minutes().isPresent()) {
+        json.field("minutes").number(round.minutes().get());
+      }
       json.endMapping();
     }
     json.endList().endMapping();
@@ -206,6 +209,9 @@ public final class BriefWriter {
       json.field("grams").number(yarn.ball().get().grams());
       json.field("metres").number(thousandths(yarn.ball().get().millimetres()));
       json.endMapping();
+    }
+    if (yarn.price().isPresent()) {
+      json.field("price").text(price(yarn.price().get()));
     }
     json.field("share").number(yarn.share());
     if (yarn.statedTone().isPresent()) {
@@ -242,6 +248,10 @@ public final class BriefWriter {
     }
     json.field("edged").text(percent(counted.edgedPercent()));
     json.endMapping();
+  }
+
+  private static String price(Price price) {
+    return JsonText.shortest(price.amount()) + " " + price.currency();
   }
 
   private static String percent(double percent) {

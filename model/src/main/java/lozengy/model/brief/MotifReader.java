@@ -23,6 +23,7 @@ final class MotifReader {
 
   static final Map<String, Tone> TONES = Words.meanings(Tone.values(), Tone::word);
 
+  private static final Range MINUTES = range("0.1", 10_000, "minutes");
   private static final String STITCHES = "stitches";
 
   /** Rounds that a motif has at most. */
@@ -117,8 +118,9 @@ final class MotifReader {
               "List one, or leave tone out to allow any");
     }
     RoundYarn amount = amount(of, located, stitches);
+    Optional<BigDecimal> minutes = of.get("minutes").flatMap(m -> m.number(MINUTES));
     of.tellUnknown();
-    return new Round(tones.isEmpty() ? EnumSet.allOf(Tone.class) : tones, amount);
+    return new Round(tones.isEmpty() ? EnumSet.allOf(Tone.class) : tones, amount, minutes);
   }
 
   private static RoundYarn amount(Fields of, Located round, StitchReader stitches) {

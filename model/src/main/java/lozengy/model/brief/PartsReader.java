@@ -49,6 +49,22 @@ public final class PartsReader {
    * @throws InputException if there is no brief at all
    */
   public static Brief read(Located root) {
+    return read(root, true);
+  }
+
+  /**
+   * The same of a brief that may leave out what is at hand of all its yarns.
+   *
+   * @param root the tree of fields
+   * @return the brief, to be used only where no mistake was collected; without stock where it
+   *     states none
+   * @throws InputException if there is no brief at all
+   */
+  public static Brief readWithoutStock(Located root) {
+    return read(root, false);
+  }
+
+  private static Brief read(Located root, boolean stockWanted) {
     Mistakes mistakes = root.mistakes();
     Optional<Fields> fields = root.fields();
     if (fields.isEmpty()) {
@@ -65,7 +81,7 @@ public final class PartsReader {
                 .orElse("?"),
             layout(of),
             motifs(of, new StitchReader(terms)),
-            yarns(of),
+            yarns(of, stockWanted),
             RulesReader.tones(of),
             UseReader.read(of, "joining", false),
             UseReader.read(of, "edging", true),
@@ -190,7 +206,7 @@ public final class PartsReader {
     return motifs;
   }
 
-  private static List<Yarn> yarns(Fields of) {
+  private static List<Yarn> yarns(Fields of, boolean stockWanted) {
     Optional<Located> found =
         of.need("yarns", "yarns: [ { code: MUD, colour: \"#2c2a29\", left: 200 m } ]");
     List<Located> items = found.map(yarns -> yarns.items("yarns")).orElse(List.of());
@@ -203,9 +219,18 @@ public final class PartsReader {
               "List at most " + MOST_YARNS + " yarns");
       return List.of();
     }
+    boolean stocked = items.size() == 1 || items.stream().anyMatch(YarnReader::saysStock);
+    if (stockWanted && !stocked && !items.isEmpty()) {
+      found
+          .get()
+          .wrong(
+              MistakeCode.FIELD_MISSING.about("balls"),
+              "No yarn says what is at hand of it",
+              "Add balls: 2, or left: 85 g, or both, to each");
+    }
     List<Yarn> yarns = new ArrayList<>();
     for (Located item : items) {
-      yarns.add(YarnReader.read(item, yarns.size()));
+      yarns.add(YarnReader.read(item, yarns.size(), stocked && (stockWanted || items.size() > 1)));
     }
     return yarns;
   }
@@ -225,7 +250,7 @@ public final class PartsReader {
    * @param located where it stands
    */
   public static Yarn yarn(Located located) {
-    return YarnReader.read(located, 0);
+    return YarnReader.read(located, 0, true);
   }
 
   /**
@@ -236,7 +261,7 @@ public final class PartsReader {
    */
   public static Yarn yarn(SourceText source) {
     Mistakes mistakes = new Mistakes();
-    Yarn yarn = YarnReader.read(Located.root(TreeReader.read(source, mistakes), mistakes), 0);
+    Yarn yarn = YarnReader.read(Located.root(TreeReader.read(source, mistakes), mistakes), 0, true);
     mistakes.throwIfAny();
     return yarn;
   }

@@ -24,9 +24,10 @@ final class RulesReader {
       Words.meanings(WithinPiece.values(), WithinPiece::word);
 
   private static final Map<String, Boolean> NEIGHBOUR_CENTRES =
-      Map.of("differ", true, "free", false);
+      Words.meanings(new Boolean[] {true, false}, differ -> differ ? "differ" : "free");
 
-  private static final Map<String, Boolean> LOTS = Map.of("apart", true, "free", false);
+  private static final Map<String, Boolean> LOTS =
+      Words.meanings(new Boolean[] {true, false}, apart -> apart ? "apart" : "free");
 
   private static final Range COPIES = Range.whole(1, 1_000_000, "pieces");
 

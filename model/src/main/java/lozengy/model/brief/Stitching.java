@@ -21,6 +21,7 @@ import lozengy.model.stitch.YarnWeight;
  * @param tailMillimetres length in mm that is left over at each end of a length of yarn, 0 or more
  * @param samples what was weighed or measured
  * @param variesPercent by how many per cent the yarn may come to more or less, where that is stated
+ * @param perMinute stitches of all kinds that are worked in a minute, above 0, where that is stated
  */
 public record Stitching(
     Terms terms,
@@ -29,7 +30,8 @@ public record Stitching(
     Map<Stitch, BigDecimal> perStitchMillimetres,
     BigDecimal tailMillimetres,
     List<Sample> samples,
-    Optional<BigDecimal> variesPercent) {
+    Optional<BigDecimal> variesPercent,
+    Optional<BigDecimal> perMinute) {
 
   /** A tail of 15 cm at each end: common practice, no source. */
   public static final BigDecimal USUAL_TAIL = new BigDecimal(150);
@@ -43,6 +45,7 @@ public record Stitching(
           Map.of(),
           USUAL_TAIL,
           List.of(),
+          Optional.empty(),
           Optional.empty());
 
   /**
@@ -57,6 +60,8 @@ public record Stitching(
    * @param samples what was weighed or measured
    * @param variesPercent by how many per cent the yarn may come to more or less, where that is
    *     stated
+   * @param perMinute stitches of all kinds that are worked in a minute, above 0, where that is
+   *     stated
    */
   public Stitching {
     hookMillimetres = hookMillimetres.map(BigDecimal::stripTrailingZeros);
@@ -66,6 +71,7 @@ public record Stitching(
     tailMillimetres = tailMillimetres.stripTrailingZeros();
     samples = List.copyOf(samples);
     variesPercent = variesPercent.map(BigDecimal::stripTrailingZeros);
+    perMinute = perMinute.map(BigDecimal::stripTrailingZeros);
   }
 
   /** {@return how much yarn each stitch takes before any sample} */

@@ -29,6 +29,8 @@ final class StitchingReader {
   private static final Range PIECES = Range.whole(1, 10_000, "pieces");
   private static final Map<String, Range> HOOKS =
       Map.of("mm", new Range(new BigDecimal("0.5"), true, BigDecimal.valueOf(50), false, "mm"));
+  private static final Range PER_MINUTE =
+      new Range(new BigDecimal("0.1"), true, BigDecimal.valueOf(300), false, "stitches");
   private static final Map<String, Range> PERCENT = Map.of("%", Range.of(0, 100, "%"));
   private static final Map<String, Range> TAILS = new LinkedHashMap<>();
   private static final Map<String, Range> PER_STITCH = new LinkedHashMap<>();
@@ -99,6 +101,7 @@ final class StitchingReader {
     }
     Optional<BigDecimal> varies =
         of.get("varies").flatMap(v -> v.quantity(PERCENT, "6 %")).map(Quantity::number);
+    Optional<BigDecimal> perMinute = of.get("per-minute").flatMap(m -> m.number(PER_MINUTE));
     of.tellUnknown();
     return new Stitching(
         said.orElse(Terms.US),
@@ -107,7 +110,8 @@ final class StitchingReader {
         perStitch,
         tail.orElse(Stitching.USUAL_TAIL),
         samples,
-        varies);
+        varies,
+        perMinute);
   }
 
   /** A length of cloth or of a tail in mm. */

@@ -53,6 +53,9 @@ final class StitchingWriter {
     if (stitching.variesPercent().isPresent()) {
       json.field("varies").text(JsonText.shortest(stitching.variesPercent().get()) + " %");
     }
+    if (stitching.perMinute().isPresent()) {
+      json.field("per-minute").number(stitching.perMinute().get());
+    }
     json.endMapping();
   }
 

@@ -26,6 +26,7 @@ import lozengy.model.unit.Ratio;
  * @param lotOf code of the yarn that it is another dye lot of, if it is one
  * @param gone whether it is there no more, whatever was counted: nothing is at hand, and no round
  *     that is still to be worked may take it
+ * @param price what a ball of it costs, where stated
  */
 public record Yarn(
     String code,
@@ -38,7 +39,8 @@ public record Yarn(
     Optional<Tone> statedTone,
     Optional<Counted> counted,
     Optional<String> lotOf,
-    boolean gone) {
+    boolean gone,
+    Optional<Price> price) {
 
   /**
    * Checks the numbers.
@@ -57,8 +59,9 @@ public record Yarn(
    * @param lotOf code of the yarn that it is another dye lot of, if it is one
    * @param gone whether it is there no more, whatever was counted: nothing is at hand, and no round
    *     that is still to be worked may take it
+   * @param price what a ball of it costs, where stated
    * @throws IllegalArgumentException if a number is negative or not finite, or if balls or a weight
-   *     are at hand but no put-up is stated
+   *     are at hand, or a price is stated, but no put-up is
    */
   public Yarn {
     if (!(balls >= 0 && Double.isFinite(balls)) || !(share >= 0 && Double.isFinite(share))) {
@@ -67,7 +70,7 @@ public record Yarn(
     boolean weighed =
         left.orElse(null) instanceof YarnAmount.Weight
             || counted.map(Counted::left).orElse(null) instanceof YarnAmount.Weight;
-    if (ball.isEmpty() && (balls > 0 || weighed)) {
+    if (ball.isEmpty() && (balls > 0 || weighed || price.isPresent())) {
       throw new IllegalArgumentException("yarn " + code + " needs its ball's grams and metres");
     }
   }
@@ -90,7 +93,8 @@ public record Yarn(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        false);
+        false,
+        Optional.empty());
   }
 
   /**
@@ -118,7 +122,7 @@ public record Yarn(
    */
   public Yarn withName(String other) {
     return new Yarn(
-        code, other, colour, ball, balls, left, share, statedTone, counted, lotOf, gone);
+        code, other, colour, ball, balls, left, share, statedTone, counted, lotOf, gone, price);
   }
 
   /**
@@ -128,7 +132,7 @@ public record Yarn(
    */
   public Yarn withBall(Optional<Ball> other) {
     return new Yarn(
-        code, name, colour, other, balls, left, share, statedTone, counted, lotOf, gone);
+        code, name, colour, other, balls, left, share, statedTone, counted, lotOf, gone, price);
   }
 
   /**
@@ -137,7 +141,8 @@ public record Yarn(
    * @param other whole or part balls, 0 or more; above 0 a put-up is needed
    */
   public Yarn withBalls(double other) {
-    return new Yarn(code, name, colour, ball, other, left, share, statedTone, counted, lotOf, gone);
+    return new Yarn(
+        code, name, colour, ball, other, left, share, statedTone, counted, lotOf, gone, price);
   }
 
   /**
@@ -147,7 +152,7 @@ public record Yarn(
    */
   public Yarn withLeft(Optional<YarnAmount> other) {
     return new Yarn(
-        code, name, colour, ball, balls, other, share, statedTone, counted, lotOf, gone);
+        code, name, colour, ball, balls, other, share, statedTone, counted, lotOf, gone, price);
   }
 
   /**
@@ -156,7 +161,8 @@ public record Yarn(
    * @param other how much of it is wanted against the other yarns, 0 or more
    */
   public Yarn withShare(double other) {
-    return new Yarn(code, name, colour, ball, balls, left, other, statedTone, counted, lotOf, gone);
+    return new Yarn(
+        code, name, colour, ball, balls, left, other, statedTone, counted, lotOf, gone, price);
   }
 
   /**
@@ -165,7 +171,8 @@ public record Yarn(
    * @param other code of the yarn that it is another dye lot of; empty for none
    */
   public Yarn withLotOf(Optional<String> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, counted, other, gone);
+    return new Yarn(
+        code, name, colour, ball, balls, left, share, statedTone, counted, other, gone, price);
   }
 
   /**
@@ -174,7 +181,8 @@ public record Yarn(
    * @param other the tone; empty for the one by lightness
    */
   public Yarn withTone(Optional<Tone> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, other, counted, lotOf, gone);
+    return new Yarn(
+        code, name, colour, ball, balls, left, share, other, counted, lotOf, gone, price);
   }
 
   /**
@@ -183,7 +191,8 @@ public record Yarn(
    * @param other what was counted; empty for nothing
    */
   public Yarn withCount(Optional<Counted> other) {
-    return new Yarn(code, name, colour, ball, balls, left, share, statedTone, other, lotOf, gone);
+    return new Yarn(
+        code, name, colour, ball, balls, left, share, statedTone, other, lotOf, gone, price);
   }
 
   /**
@@ -193,7 +202,17 @@ public record Yarn(
    */
   public Yarn withGone(boolean other) {
     return new Yarn(
-        code, name, colour, ball, balls, left, share, statedTone, counted, lotOf, other);
+        code, name, colour, ball, balls, left, share, statedTone, counted, lotOf, other, price);
+  }
+
+  /**
+   * {@return this yarn at another price}
+   *
+   * @param other what a ball of it costs; empty where none is stated, else a put-up is needed
+   */
+  public Yarn withPrice(Optional<Price> other) {
+    return new Yarn(
+        code, name, colour, ball, balls, left, share, statedTone, counted, lotOf, gone, other);
   }
 
   /** {@return how much of it is wanted against the other yarns: its share, or 0 if it is gone} */

@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Node;
 import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -50,8 +52,9 @@ final class YarnReader {
    * Reads a yarn.
    *
    * @param position its position among the yarns, for a stopgap code
+   * @param stockWanted whether it must say what is at hand of it
    */
-  static Yarn read(Located located, int position) {
+  static Yarn read(Located located, int position, boolean stockWanted) {
     String stopgap = "?" + position;
     Optional<Fields> found = located.fields();
     if (found.isEmpty()) {
@@ -83,8 +86,10 @@ final class YarnReader {
     Optional<Tone> tone = of.get("tone").flatMap(t -> t.word(MotifReader.TONES));
     Optional<String> lotOf = of.get("lot-of").flatMap(YarnReader::code);
     boolean gone = of.get("gone").flatMap(g -> g.word(YES_OR_NO)).orElse(false);
+    Optional<Located> asked = of.get("price");
+    Optional<Price> price = asked.flatMap(Price::read);
     of.tellUnknown();
-    if (!gone && balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
+    if (stockWanted && !gone && balls.isEmpty() && left.isEmpty() && count.isEmpty()) {
       of.lacks(
           "balls",
           "The yarn does not say what is at hand of it",
@@ -93,11 +98,12 @@ final class YarnReader {
     boolean weighed =
         leftAmount.orElse(null) instanceof YarnAmount.Weight
             || counted.map(Counted::left).orElse(null) instanceof YarnAmount.Weight;
-    boolean needsBall = ballCount > 0 || weighed;
+    boolean needsBall = ballCount > 0 || weighed || asked.isPresent();
     if (needsBall && putUp.isEmpty()) {
+      String has = ballCount > 0 ? "balls" : weighed ? "a weight left" : "a price";
       of.lacks(
           "ball",
-          "The yarn has " + (ballCount > 0 ? "balls" : "a weight left") + " but no put-up",
+          "The yarn has " + has + " but no put-up",
           "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
     }
     if (needsBall && ball.isEmpty()) {
@@ -114,7 +120,16 @@ final class YarnReader {
         tone,
         counted,
         lotOf,
-        gone);
+        gone,
+        price);
+  }
+
+  /** Whether a yarn says what is at hand of it. */
+  static boolean saysStock(Located located) {
+    return located.node() instanceof Node.Mapping of
+        && Stream.of("balls", "left", "counted")
+            .map(of::get)
+            .anyMatch(value -> value != null && !(value instanceof Node.Scalar s && s.empty()));
   }
 
   /** An amount of loose yarn. */

@@ -29,47 +29,47 @@ public final class Changes {
   private Optional<Sequences> sequences;
   private Optional<Sequences> before;
 
-  private Changes(Standing standing) {
-    this.brief = standing.brief();
-    this.sequences = standing.sequences();
-    this.before = standing.sequences();
+  private Changes(CurrentPlan current) {
+    this.brief = current.brief();
+    this.sequences = current.sequences();
+    this.before = current.sequences();
   }
 
   /**
    * Applies changes.
    *
-   * @param standing how things stand
+   * @param current how things stand
    * @param changes what is to change
    * @return what is to be solved next
    * @throws InputException with all mistakes if a change names what is not there, cannot be made,
    *     or breaks a rule that was not broken before
    */
-  public static Changed apply(Standing standing, List<Change> changes) {
-    return apply(standing, changes, BriefJudge::mistakes);
+  public static Changed apply(CurrentPlan current, List<Change> changes) {
+    return apply(current, changes, BriefJudge::mistakes);
   }
 
   /**
    * Applies changes where locks may break rules, so that what they cannot hold can be explained.
    *
-   * @param standing how things stand
+   * @param current how things stand
    * @param changes what is to change
    * @return what is asked for then
    * @throws InputException with all mistakes if a change names what is not there or cannot be made
    */
-  public static Changed applyUnjudged(Standing standing, List<Change> changes) {
-    return apply(standing, changes, BriefMistakes::ofParts);
+  public static Changed applyUnjudged(CurrentPlan current, List<Change> changes) {
+    return apply(current, changes, BriefMistakes::ofParts);
   }
 
   private static Changed apply(
-      Standing standing, List<Change> changes, Function<Brief, List<Mistake>> judge) {
-    Changes applied = new Changes(standing);
+      CurrentPlan current, List<Change> changes, Function<Brief, List<Mistake>> judge) {
+    Changes applied = new Changes(current);
     Steps steps = applied.new Steps();
     changes.stream()
         .map(change -> change.in(steps))
         .sorted(Comparator.comparing(Step::turn))
         .forEach(applied::make);
     applied.throwIfAny();
-    applied.judge(standing.brief(), judge);
+    applied.judge(current.brief(), judge);
     applied.throwIfAny();
     Blanket blanket = Blanket.ofUnjudged(applied.brief);
     Locks.tellIdle(blanket, changes);
@@ -100,9 +100,9 @@ public final class Changes {
       return new Step(
           Turn.REBRIEF,
           () -> {
-            Standing standing = Rebriefed.of(new Standing(brief, sequences), rebrief);
-            brief = standing.brief();
-            sequences = standing.sequences();
+            CurrentPlan current = Rebriefed.of(new CurrentPlan(brief, sequences), rebrief);
+            brief = current.brief();
+            sequences = current.sequences();
             before = sequences;
           });
     }
@@ -124,7 +124,7 @@ public final class Changes {
       return new Step(
           Turn.SWAP,
           () -> {
-            Standing swapped = YarnChanges.swap(new Standing(brief, sequences), swap);
+            CurrentPlan swapped = YarnChanges.swap(new CurrentPlan(brief, sequences), swap);
             brief = swapped.brief();
             sequences = swapped.sequences();
           });
@@ -160,7 +160,7 @@ public final class Changes {
     public Step of(Change.Lock lock) {
       return new Step(
           Turn.LOCK,
-          () -> add(lock.place(), Locks.asPlanned(new Standing(brief, sequences), lock)));
+          () -> add(lock.place(), Locks.asPlanned(new CurrentPlan(brief, sequences), lock)));
     }
 
     @Override

@@ -30,15 +30,15 @@ final class Locks {
    *
    * @throws InputException if a piece is not there, or there is no plan for it yet
    */
-  static List<PieceNote> asPlanned(Standing standing, Change.Lock lock) {
-    Blanket blanket = Blanket.ofUnjudged(standing.brief());
+  static List<PieceNote> asPlanned(CurrentPlan current, Change.Lock lock) {
+    Blanket blanket = Blanket.ofUnjudged(current.brief());
     List<PieceNote> notes = new ArrayList<>();
     for (Place place : Selections.pieces(lock.place(), blanket.layout(), lock.at())) {
       if (blanket.state(place.index()) != PieceState.PLANNED) {
         continue;
       }
       Sequences planned =
-          standing
+          current
               .sequences()
               .orElseThrow(
                   () ->

@@ -45,8 +45,8 @@ final class Rebriefed {
    *
    * @throws InputException if what is worked cannot stay by it
    */
-  static Standing of(Standing standing, Change.Rebrief wish) {
-    LayoutSize was = standing.brief().layout();
+  static CurrentPlan of(CurrentPlan current, Change.Rebrief wish) {
+    LayoutSize was = current.brief().layout();
     LayoutSize is = wish.brief().layout();
     if (was.setting() != is.setting()
         || was.sideTriangles() != is.sideTriangles()
@@ -57,8 +57,8 @@ final class Rebriefed {
           "Its setting, sides or corners are not those of the plan",
           "Keep them, or plan the brief by itself");
     }
-    Brief old = standing.brief();
-    Optional<Sequences> plan = standing.sequences();
+    Brief old = current.brief();
+    Optional<Sequences> plan = current.sequences();
     if (was.across() != is.across() || was.down() != is.down()) {
       Resized resized =
           Resized.of(
@@ -69,7 +69,7 @@ final class Rebriefed {
     return new Rebriefed(old, wish).of(plan);
   }
 
-  private Standing of(Optional<Sequences> plan) {
+  private CurrentPlan of(Optional<Sequences> plan) {
     tellMotifs();
     tellBegun("joining", old.joining(), asked.joining(), joins());
     tellBegun("edging", old.edging(), asked.edging(), edges());
@@ -96,7 +96,7 @@ final class Rebriefed {
     }
     Brief noted = WorkedPieces.noted(ready, stages, worked);
     Blanket now = Blanket.ofUnjudged(noted);
-    return new Standing(noted, plan.map(planned -> moved(now, planned)));
+    return new CurrentPlan(noted, plan.map(planned -> moved(now, planned)));
   }
 
   /** The plan in the yarns of the new brief; open where it does not have them. */

@@ -64,8 +64,8 @@ final class YarnChanges {
    *
    * @throws InputException if there is no such yarn
    */
-  static Standing swap(Standing standing, Change.Swap wish) {
-    Brief brief = standing.brief();
+  static CurrentPlan swap(CurrentPlan current, Change.Swap wish) {
+    Brief brief = current.brief();
     int from = Selections.yarn(wish.place(), brief, wish.from());
     int to = Selections.yarn(wish.place(), brief, wish.to());
     if (from == to) {
@@ -87,8 +87,8 @@ final class YarnChanges {
             brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))),
             brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
     swapped = swapped.withPieces(notes(blanket, wish));
-    return new Standing(
-        banned(swapped, wish.from()), standing.sequences().map(s -> swapped(blanket, s, from, to)));
+    return new CurrentPlan(
+        banned(swapped, wish.from()), current.sequences().map(s -> swapped(blanket, s, from, to)));
   }
 
   private static YarnUse swapped(YarnUse use, Change.Swap wish, Yarn from) {

@@ -47,7 +47,21 @@ public final class BriefReader {
    * @throws InputException with all mistakes, if there is one
    */
   public static Brief read(Located root) {
-    Brief brief = PartsReader.read(root);
+    return judged(root, PartsReader.read(root));
+  }
+
+  /**
+   * Reads a brief that may leave out what is at hand of all its yarns.
+   *
+   * @param root the tree of fields
+   * @return the brief, valid; without stock where it states none
+   * @throws InputException with all mistakes, if there is one
+   */
+  public static Brief readWithoutStock(Located root) {
+    return judged(root, PartsReader.readWithoutStock(root));
+  }
+
+  private static Brief judged(Located root, Brief brief) {
     List<BriefPath> wrong =
         root.mistakes().list().stream().map(each -> each.path().from(root.path())).toList();
     BriefJudge.ofLocks(brief, wrong).forEach(root::add);

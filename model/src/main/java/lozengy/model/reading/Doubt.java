@@ -49,6 +49,20 @@ public sealed interface Doubt {
      * @param doubt the doubt
      */
     T count(Count doubt);
+
+    /**
+     * {@return what it gives for a sample that others contradict}
+     *
+     * @param doubt the doubt
+     */
+    T apart(Apart doubt);
+
+    /**
+     * {@return what it gives for a smaller piece that takes more than a larger one}
+     *
+     * @param doubt the doubt
+     */
+    T heavier(Heavier doubt);
   }
 
   /**
@@ -111,6 +125,51 @@ public sealed interface Doubt {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.count(this);
+    }
+  }
+
+  /**
+   * A sample takes much more or less than what all samples together make of its rounds.
+   *
+   * @param path the amount
+   * @param percent per cent by which it takes more; below 0 where it takes less
+   */
+  record Apart(BriefPath path, double percent) implements Doubt {
+    @Override
+    public String code() {
+      return "samples-apart";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.apart(this);
+    }
+  }
+
+  /**
+   * By the samples, a smaller piece takes more yarn than a larger one.
+   *
+   * @param path the samples
+   * @param smaller kind of the smaller piece
+   * @param larger kind of the larger one
+   * @param smallerMillimetres what the smaller takes, in mm
+   * @param largerMillimetres what the larger takes, in mm
+   */
+  record Heavier(
+      BriefPath path,
+      PieceKind smaller,
+      PieceKind larger,
+      long smallerMillimetres,
+      long largerMillimetres)
+      implements Doubt {
+    @Override
+    public String code() {
+      return "sample-heavier";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.heavier(this);
     }
   }
 }

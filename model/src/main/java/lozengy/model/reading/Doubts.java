@@ -43,6 +43,7 @@ public final class Doubts {
     for (PieceKind kind : blanket.brief().motifs().keySet()) {
       amounts(blanket, kind, doubts);
     }
+    doubts.addAll(SampleDoubts.of(blanket));
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       count(blanket, yarn).ifPresent(doubts::add);
     }

@@ -1,6 +1,7 @@
 package lozengy.model.score;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -39,6 +40,15 @@ public record Targets(int[] pieces, int[][] counts) {
   record Group(int layer, BitSet yarns, BitSet counts) {}
 
   /**
+   * Rounds of a layer that are dealt together, and how many of them each yarn gets.
+   *
+   * @param layer the layer, from 0 at the border
+   * @param kinds how many pieces of each kind they are of
+   * @param counts how many of them each yarn gets
+   */
+  public record Dealt(int layer, int[] kinds, int[] counts) {}
+
+  /**
    * {@return the targets of a blanket}
    *
    * @param blanket the blanket
@@ -46,30 +56,45 @@ public record Targets(int[] pieces, int[][] counts) {
   public static Targets of(Blanket blanket) {
     int[] pieces = new int[blanket.layerCount()];
     int[][] counts = new int[blanket.layerCount()][blanket.yarnCount()];
+    for (Dealt dealt : dealt(blanket)) {
+      pieces[dealt.layer()] += Arrays.stream(dealt.kinds()).sum();
+      for (int yarn = 0; yarn < counts[dealt.layer()].length; yarn++) {
+        counts[dealt.layer()][yarn] += dealt.counts()[yarn];
+      }
+    }
+    return new Targets(pieces, counts);
+  }
+
+  /**
+   * {@return what the targets are the sums of}
+   *
+   * @param blanket the blanket
+   */
+  public static List<Dealt> dealt(Blanket blanket) {
     List<ReadyCount> asked = ReadyCount.of(blanket);
-    Map<Group, Integer> groups = new LinkedHashMap<>();
+    Map<Group, int[]> groups = new LinkedHashMap<>();
     for (Alike alike : alike(blanket, asked)) {
       int piece = alike.pieces().get(0);
       int rounds = blanket.roundCount(piece);
       for (int layer = 0; layer < rounds; layer++) {
         int round = rounds - 1 - layer;
-        pieces[layer] += alike.pieces().size();
         BitSet counted = new BitSet();
         alike.counts().stream()
             .filter(i -> asked.get(i).covers(round, rounds))
             .forEach(counted::set);
         Group group = new Group(layer, allowed(blanket, piece, round), counted);
-        groups.merge(group, alike.pieces().size(), Integer::sum);
+        groups
+                .computeIfAbsent(group, each -> new int[PieceKind.values().length])[
+                blanket.kind(piece).ordinal()] +=
+            alike.pieces().size();
       }
     }
-    CountedDeal.of(blanket, asked, groups)
-        .forEach(
-            (group, dealt) -> {
-              for (int yarn = 0; yarn < dealt.length; yarn++) {
-                counts[group.layer()][yarn] += dealt[yarn];
-              }
-            });
-    return new Targets(pieces, counts);
+    Map<Group, Integer> sizes = new LinkedHashMap<>();
+    groups.forEach((group, kinds) -> sizes.put(group, Arrays.stream(kinds).sum()));
+    List<Dealt> dealt = new ArrayList<>();
+    CountedDeal.of(blanket, asked, sizes)
+        .forEach((group, counts) -> dealt.add(new Dealt(group.layer(), groups.get(group), counts)));
+    return dealt;
   }
 
   /**

@@ -42,6 +42,24 @@ public final class Units {
   }
 
   /**
+   * {@return yards of a length in mm}
+   *
+   * @param millimetres the length in mm
+   */
+  public static double yardsOfMillimetres(long millimetres) {
+    return millimetres / METRES_PER_YARD.doubleValue() / 1000;
+  }
+
+  /**
+   * {@return ounces of a weight in g}
+   *
+   * @param grams the weight in g
+   */
+  public static double ouncesOfGrams(double grams) {
+    return grams / GRAMS_PER_OUNCE.doubleValue();
+  }
+
+  /**
    * {@return a weight in g as milligrams}
    *
    * @param grams the weight in g

@@ -70,6 +70,11 @@ public record ToneNeeds(
     return shortages.isEmpty() && held.stream().allMatch(each -> each.purchase().isEmpty());
   }
 
+  /** {@return whether any yarn is at hand, of whatever shade} */
+  public boolean atHand() {
+    return held.stream().anyMatch(each -> each.stockMillimetres() > 0);
+  }
+
   /**
    * {@return length in mm that is missing in all, of rounds that hold no yarn yet, 0 or more} So
    * much must be bought at the least beyond what single yarns lack.

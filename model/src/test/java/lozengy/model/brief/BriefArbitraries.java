@@ -141,16 +141,21 @@ public final class BriefArbitraries {
             Arbitraries.doubles().between(0, 20),
             amounts(200_000).optional(0.5),
             shares,
-            Arbitraries.of(Tone.class).optional(0.2))
+            Arbitraries.of(Tone.class).optional(0.2),
+            Arbitraries.longs()
+                .between(0, 999_999)
+                .map(hundredths -> new Price(BigDecimal.valueOf(hundredths, 2), "EUR"))
+                .optional(0.3))
         .as(
-            (name, colour, ball, count, left, share, tone) ->
+            (name, colour, ball, count, left, share, tone, price) ->
                 Yarn.of(code, colour)
                     .withName(name)
                     .withBall(ball)
                     .withBalls(ball.isPresent() ? count : 0)
                     .withLeft(left.filter(l -> ball.isPresent() || l instanceof YarnAmount.Length))
                     .withShare(share)
-                    .withTone(tone));
+                    .withTone(tone)
+                    .withPrice(price.filter(each -> ball.isPresent())));
   }
 
   private static Arbitrary<YarnAmount> amounts(long mostThousandths) {
@@ -298,6 +303,9 @@ public final class BriefArbitraries {
                     random.nextBoolean() ? List.of(sample) : List.of(),
                     random.nextBoolean()
                         ? Optional.of(BigDecimal.valueOf(random.nextInt(200), 1))
+                        : Optional.empty(),
+                    random.nextBoolean()
+                        ? Optional.of(BigDecimal.valueOf(1 + random.nextInt(200), 1))
                         : Optional.empty()));
     return BriefJudge.mistakes(made).isEmpty() ? made : brief;
   }
@@ -307,7 +315,14 @@ public final class BriefArbitraries {
     for (int i = random.nextInt(4); i > 0; i--) {
       counts.put(Stitch.values()[random.nextInt(8)], 1 + random.nextInt(40));
     }
-    return counts.isEmpty() ? round : new Round(round.tones(), new StitchCounts(counts));
+    return counts.isEmpty()
+        ? round
+        : new Round(
+            round.tones(),
+            new StitchCounts(counts),
+            random.nextBoolean()
+                ? Optional.of(BigDecimal.valueOf(1 + random.nextInt(200), 1))
+                : Optional.empty());
   }
 
   private static Optional<YarnUse> use(List<Yarn> yarns, boolean edging, Random random) {

@@ -25,9 +25,9 @@ class MakeListTest {
     int steps = 0;
     while (!standings.contains(end)) {
       Set<List<Integer>> next = new HashSet<>();
-      for (List<Integer> standing : standings) {
+      for (List<Integer> current : standings) {
         for (int yarn = 0; yarn < YARNS; yarn++) {
-          next.add(after(sequences, standing, yarn));
+          next.add(after(sequences, current, yarn));
         }
       }
       standings = next;
@@ -36,10 +36,10 @@ class MakeListTest {
     return steps;
   }
 
-  private static List<Integer> after(List<int[]> sequences, List<Integer> standing, int yarn) {
+  private static List<Integer> after(List<int[]> sequences, List<Integer> current, int yarn) {
     List<Integer> next = new ArrayList<>();
     for (int i = 0; i < sequences.size(); i++) {
-      int done = standing.get(i);
+      int done = current.get(i);
       while (done < sequences.get(i).length && sequences.get(i)[done] == yarn) {
         done++;
       }
@@ -55,13 +55,13 @@ class MakeListTest {
     List<int[]> sequences =
         lists.stream().map(l -> l.stream().mapToInt(Integer::intValue).toArray()).toList();
     List<Integer> order = PickUps.order(sequences, YARNS);
-    List<Integer> standing = sequences.stream().map(each -> 0).toList();
+    List<Integer> current = sequences.stream().map(each -> 0).toList();
     for (int yarn : order) {
-      List<Integer> next = after(sequences, standing, yarn);
-      assertTrue(!next.equals(standing), "a yarn is picked up for nothing");
-      standing = next;
+      List<Integer> next = after(sequences, current, yarn);
+      assertTrue(!next.equals(current), "a yarn is picked up for nothing");
+      current = next;
     }
-    assertEquals(sequences.stream().map(each -> each.length).toList(), standing);
+    assertEquals(sequences.stream().map(each -> each.length).toList(), current);
     assertEquals(fewest(sequences), order.size());
   }
 

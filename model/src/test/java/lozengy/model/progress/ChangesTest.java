@@ -22,12 +22,12 @@ class ChangesTest {
 
   private static final String MADE = "{ at: r1c3, rounds: [MUD, REE, PEA], state: made }";
 
-  private static Changed changed(Standing standing, Change... changes) {
-    return Changes.apply(standing, List.of(changes));
+  private static Changed changed(CurrentPlan current, Change... changes) {
+    return Changes.apply(current, List.of(changes));
   }
 
-  private static String refused(Standing standing, Change... changes) {
-    return assertThrows(InputException.class, () -> changed(standing, changes)).getMessage();
+  private static String refused(CurrentPlan current, Change... changes) {
+    return assertThrows(InputException.class, () -> changed(current, changes)).getMessage();
   }
 
   private static Change hold(String place, String at, String... codes) {
@@ -44,7 +44,7 @@ class ChangesTest {
   @Test
   void piecesAreLockedAsPlannedEachWithItsOwnYarns() {
     Changed changed =
-        changed(Sample.standing(MADE), new Change.Lock("lock", List.of("row1", "r2c1")));
+        changed(Sample.current(MADE), new Change.Lock("lock", List.of("row1", "r2c1")));
 
     assertAll(
         () -> assertEquals("MUD REE PEA", Sample.locks(changed.blanket(), "r1c1")),
@@ -57,7 +57,7 @@ class ChangesTest {
 
   @Test
   void lockingAgainAddsNothing() {
-    Standing once = standing(changed(Sample.standing(), new Change.Lock("lock", List.of("row1"))));
+    CurrentPlan once = current(changed(Sample.current(), new Change.Lock("lock", List.of("row1"))));
 
     assertEquals(
         once.brief(),
@@ -66,7 +66,7 @@ class ChangesTest {
 
   @Test
   void withoutAPlanALockMustNameItsYarns() {
-    Standing none = new Standing(Sample.brief(), Optional.empty());
+    CurrentPlan none = new CurrentPlan(Sample.brief(), Optional.empty());
 
     assertEquals(
         "lock: There is no plan yet that r1c1 could keep to. Name its yarns, such as"
@@ -78,11 +78,11 @@ class ChangesTest {
 
   @Test
   void locksAreTakenBackAndBansStay() {
-    Standing standing =
-        Sample.standing(
+    CurrentPlan current =
+        Sample.current(
             "{ at: row1, rounds: [.., SKY], not: [MUD] }", "{ at: r1c2, rounds: [REE, ~, ~] }");
 
-    Blanket blanket = changed(standing, new Change.Free("free", List.of("r1c2"))).blanket();
+    Blanket blanket = changed(current, new Change.Free("free", List.of("r1c2"))).blanket();
 
     assertAll(
         () -> assertEquals("~ ~ ~", Sample.locks(blanket, "r1c2")),
@@ -96,22 +96,22 @@ class ChangesTest {
   void whatIsNotLockedOrIsWorkedCannotBeFreed() {
     assertEquals(
         "free: Nothing is locked there. Leave it out, or name other pieces",
-        refused(Sample.standing(MADE), new Change.Free("free", List.of("r2c1"))));
+        refused(Sample.current(MADE), new Change.Free("free", List.of("r2c1"))));
     assertEquals(
         "free: r1c3 is worked already. Mark pieces planned to work them anew",
-        refused(Sample.standing(MADE), new Change.Free("free", List.of("row1"))));
+        refused(Sample.current(MADE), new Change.Free("free", List.of("row1"))));
     assertEquals(
         "free: There is no piece \"r1c9\". Row 1 holds places 1 to 3",
-        refused(Sample.standing(MADE), new Change.Free("free", List.of("r1c9"))));
+        refused(Sample.current(MADE), new Change.Free("free", List.of("r1c9"))));
   }
 
   @Test
   void aBanOfPiecesThatAreAllWorkedIsTold() {
     assertEquals(
         "ban r1c3: r1c3 is worked already. Mark pieces planned to work them anew",
-        refused(Sample.standing(MADE), ban("r1c3", "SKY")));
+        refused(Sample.current(MADE), ban("r1c3", "SKY")));
     // of some that are not, it keeps the yarn out of these
-    Blanket blanket = changed(Sample.standing(MADE), ban("row1", "SKY")).blanket();
+    Blanket blanket = changed(Sample.current(MADE), ban("row1", "SKY")).blanket();
     assertTrue(blanket.banned(0, blanket.yarnIndex("SKY")));
   }
 
@@ -119,7 +119,7 @@ class ChangesTest {
   void notesThatWishesBroughtAreKnownByTheWish() {
     Changed changed =
         changed(
-            Sample.standing("{ at: r1c1, rounds: [.., SKY] }"),
+            Sample.current("{ at: r1c1, rounds: [.., SKY] }"),
             new Change.Without("without", "REE"),
             ban("row3", "PEA"),
             hold("lock r1c2=..,MUD", "r1c2", "MUD"));
@@ -137,11 +137,11 @@ class ChangesTest {
 
   @Test
   void aPieceIsFreedBeforeItIsLockedAnew() {
-    Standing standing = Sample.standing("{ at: r1c1, rounds: [~, ~, SKY] }");
+    CurrentPlan current = Sample.current("{ at: r1c1, rounds: [~, ~, SKY] }");
 
     Blanket blanket =
         changed(
-                standing,
+                current,
                 hold("lock r1c1=..,MUD", "r1c1", "MUD"),
                 new Change.Free("free", List.of("r1c1")))
             .blanket();
@@ -150,7 +150,7 @@ class ChangesTest {
     assertEquals(
         "lock r1c1=..,MUD: Round 3 of r1c1 is held in MUD here and in SKY by pieces[0]. Keep one of"
             + " the two",
-        refused(standing, hold("lock r1c1=..,MUD", "r1c1", "MUD")));
+        refused(current, hold("lock r1c1=..,MUD", "r1c1", "MUD")));
   }
 
   @Test
@@ -158,13 +158,13 @@ class ChangesTest {
     assertEquals(
         "lock b: r1c1 and r2c1 are joined along a side and both have the border SKY. Hold another"
             + " yarn there",
-        refused(Sample.standing(), hold("lock a", "r1c1", "SKY"), hold("lock b", "r2c1", "SKY")));
+        refused(Sample.current(), hold("lock a", "r1c1", "SKY"), hold("lock b", "r2c1", "SKY")));
     assertTrue(
-        refused(Sample.standing(), hold("lock", "r1c1", "SKY"), ban("squares", "SKY"))
+        refused(Sample.current(), hold("lock", "r1c1", "SKY"), ban("squares", "SKY"))
             .startsWith("lock: r1c1: the border has SKY, which is banned from this piece."));
     // a lock on what is worked already must agree with it
     assertTrue(
-        refused(Sample.standing(MADE), hold("lock", "r1c3", "SKY"))
+        refused(Sample.current(MADE), hold("lock", "r1c3", "SKY"))
             .startsWith(
                 "lock: Round 3 of r1c3 is held in SKY here and is made in PEA by pieces[0]. Leave it"
                     + " out, or make the piece planned to work it anew"));
@@ -174,7 +174,7 @@ class ChangesTest {
   void aYarnThatIsNotThereIsToldBesideALockOfThePlan() {
     String words =
         refused(
-            Sample.standing(),
+            Sample.current(),
             hold("lock a", "r1c1", "XXX"),
             new Change.Lock("lock b", List.of("r99c1")));
 
@@ -185,7 +185,7 @@ class ChangesTest {
   void whatIsToBeExplainedMayBreakRules() {
     List<Change> changes = List.of(hold("a", "r1c1", "SKY"), hold("b", "r2c1", "SKY"));
 
-    Blanket blanket = Changes.applyUnjudged(Sample.standing(), changes).blanket();
+    Blanket blanket = Changes.applyUnjudged(Sample.current(), changes).blanket();
 
     assertEquals("~ ~ SKY", Sample.locks(blanket, "r2c1"));
   }
@@ -198,7 +198,7 @@ class ChangesTest {
             + "free: There is no piece \"rwo1\". Squares are named by row and place, such as r3c2,"
             + " triangles by side, such as top1",
         refused(
-            Sample.standing(),
+            Sample.current(),
             new Change.Free("free", List.of("rwo1")),
             new Change.Without("without", "XYZ"),
             new Change.Swap("swap", "REED", "SKY")));
@@ -207,14 +207,14 @@ class ChangesTest {
   @Test
   void whatWasWrongBeforeIsNotHeldAgainstAChange() {
     // two made pieces side by side with one border: a fact, though it breaks a rule
-    Standing standing =
-        new Standing(
+    CurrentPlan current =
+        new CurrentPlan(
             Sample.brief()
                 .withPieces(
                     List.of(note("r1c1", "MUD", "REE", "SKY"), note("r2c1", "MUD", "REE", "SKY"))),
             Optional.empty());
 
-    assertEquals(3, changed(standing, ban("row3", "PEA")).blanket().brief().pieces().size());
+    assertEquals(3, changed(current, ban("row3", "PEA")).blanket().brief().pieces().size());
   }
 
   private static PieceNote note(String at, String... codes) {
@@ -224,8 +224,7 @@ class ChangesTest {
 
   @Test
   void doingWithoutAYarnBansItFromAllAndWantsNoneOfIt() {
-    Blanket blanket =
-        changed(Sample.standing(MADE), new Change.Without("without", "REE")).blanket();
+    Blanket blanket = changed(Sample.current(MADE), new Change.Without("without", "REE")).blanket();
 
     int reed = blanket.yarnIndex("REE");
     assertEquals(0, blanket.yarn(reed).share());
@@ -239,28 +238,28 @@ class ChangesTest {
   void aYarnThatJoiningOrEdgingNeedsCannotBeDoneWithout() {
     assertEquals(
         "w: The joining is in MUD. Put another yarn in its place: swap MUD for it",
-        refused(Sample.standing(), new Change.Without("w", "MUD")));
+        refused(Sample.current(), new Change.Without("w", "MUD")));
     assertEquals(
         "w: The edging is in PEA. Put another yarn in its place: swap PEA for it",
-        refused(Sample.standing(), new Change.Without("w", "PEA")));
+        refused(Sample.current(), new Change.Without("w", "PEA")));
   }
 
   @Test
   void aLockInAYarnToDoWithoutIsTold() {
     assertTrue(
         refused(
-                Sample.standing("{ at: r1c1, rounds: [.., SKY] }"),
+                Sample.current("{ at: r1c1, rounds: [.., SKY] }"),
                 new Change.Without("without", "SKY"))
             .contains("r1c1: the border has SKY, which is banned from this piece"));
   }
 
   @Test
   void aSwapPutsAYarnInAnothersPlaceInPlanAndLocks() {
-    Standing standing =
-        Sample.standing(
+    CurrentPlan current =
+        Sample.current(
             MADE, "{ at: row1, rounds: [.., REE, ~] }", "{ at: bottom1, rounds: [.., REE] }");
 
-    Changed changed = changed(standing, new Change.Swap("swap", "REE", "SKY"));
+    Changed changed = changed(current, new Change.Swap("swap", "REE", "SKY"));
 
     Blanket blanket = changed.blanket();
     assertAll(
@@ -275,7 +274,7 @@ class ChangesTest {
 
   @Test
   void aSwapTakesOverEdgingAndShare() {
-    Blanket blanket = changed(Sample.standing(), new Change.Swap("swap", "PEA", "SKY")).blanket();
+    Blanket blanket = changed(Sample.current(), new Change.Swap("swap", "PEA", "SKY")).blanket();
 
     assertAll(
         () -> assertEquals("SKY", blanket.brief().edging().get().yarn()),
@@ -286,7 +285,7 @@ class ChangesTest {
 
   @Test
   void swappingBackLiftsTheBan() {
-    Standing swapped = standing(changed(Sample.standing(), new Change.Swap("swap", "REE", "SKY")));
+    CurrentPlan swapped = current(changed(Sample.current(), new Change.Swap("swap", "REE", "SKY")));
 
     Blanket back = changed(swapped, new Change.Swap("back", "SKY", "REE")).blanket();
 
@@ -303,7 +302,7 @@ class ChangesTest {
     Blanket before = Blanket.of(Sample.brief(joined));
 
     Blanket after =
-        changed(Sample.standing(joined), new Change.Swap("swap", "MUD", "SKY")).blanket();
+        changed(Sample.current(joined), new Change.Swap("swap", "MUD", "SKY")).blanket();
 
     int sky = after.yarnIndex("SKY");
     // two seams of 10 cm at 3 m a metre are joined
@@ -322,8 +321,8 @@ class ChangesTest {
             .withCounts(List.of(new Mark.Count("left", "PEA", new YarnAmount.Length(1_000))))
             .withEdged(Optional.of(new Mark.Edged("edged", 40)));
     Sequences plan = Sample.plan(before.brief());
-    Standing half =
-        new Standing(
+    CurrentPlan half =
+        new CurrentPlan(
             Marking.apply(before, plan, List.of(), mark).blanket().brief(), Optional.of(plan));
 
     Blanket inSky = changed(half, new Change.Swap("swap", "PEA", "SKY")).blanket();
@@ -346,14 +345,14 @@ class ChangesTest {
   void aYarnIsNotSwappedForItself() {
     assertEquals(
         "swap: MUD is the same yarn. Name another to put in its place",
-        refused(Sample.standing(), new Change.Swap("swap", "MUD", "MUD")));
+        refused(Sample.current(), new Change.Swap("swap", "MUD", "MUD")));
   }
 
   private static PieceState state(Changed changed, String name) {
     return changed.blanket().state(changed.blanket().layout().find(name).get().index());
   }
 
-  private static Standing standing(Changed changed) {
-    return new Standing(changed.blanket().brief(), changed.earlier());
+  private static CurrentPlan current(Changed changed) {
+    return new CurrentPlan(changed.blanket().brief(), changed.earlier());
   }
 }

@@ -31,13 +31,13 @@ class MarkingTest {
   private static final Mark NOTHING = Mark.NONE;
 
   private static Arrangement arrangement(String... notes) {
-    Standing standing = Sample.standing(notes);
-    Blanket blanket = Blanket.of(standing.brief());
+    CurrentPlan current = Sample.current(notes);
+    Blanket blanket = Blanket.of(current.brief());
     return new Arrangement(
         blanket,
-        standing.sequences().orElseThrow(),
+        current.sequences().orElseThrow(),
         Optional.empty(),
-        Scorer.score(blanket, standing.sequences().orElseThrow(), Optional.empty()),
+        Scorer.score(blanket, current.sequences().orElseThrow(), Optional.empty()),
         Optional.of(new Arrangement.Bound(99, "windows")),
         Optional.of(new Arrangement.Solved(1, 2, Optional.empty(), "0.1.0", "optimal")));
   }

@@ -261,7 +261,7 @@ class PileTest {
     Arrangement counted = marked(made, count("MUD", 5_000));
     Changed moved =
         Changes.apply(
-            new Standing(counted.blanket().brief(), Optional.of(counted.sequences())),
+            new CurrentPlan(counted.blanket().brief(), Optional.of(counted.sequences())),
             List.of(new Change.Move("--move all", List.of("all"))));
     Brief brief = moved.blanket().brief();
     assertEquals(
@@ -276,7 +276,7 @@ class PileTest {
             InputException.class,
             () ->
                 Changes.apply(
-                    new Standing(brief, Optional.empty()),
+                    new CurrentPlan(brief, Optional.empty()),
                     List.of(new Change.Move("--move all", List.of("all")))));
     assertEquals("No piece is made there", thrown.mistakes().get(0).found());
   }
@@ -285,7 +285,7 @@ class PileTest {
   void aYarnThatIsSwappedStaysInFinishedPieces() {
     Changed swapped =
         Changes.apply(
-            new Standing(laid().blanket().brief(), Optional.of(laid().sequences())),
+            new CurrentPlan(laid().blanket().brief(), Optional.of(laid().sequences())),
             List.of(new Change.Swap("--swap MUD=PEA", "MUD", "PEA")));
     Sequences earlier = swapped.earlier().orElseThrow();
     assertArrayEquals(laid().sequences().of(0), earlier.of(0));

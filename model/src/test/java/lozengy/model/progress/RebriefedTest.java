@@ -31,13 +31,13 @@ class RebriefedTest {
   private static final String MADE = "{ at: r1c3, rounds: [MUD, REE, PEA], state: made }";
   private static final String BEGUN = "{ at: r2c1, rounds: [MUD, SKY, ~], rounds-worked: 2 }";
 
-  private static Changed changed(Standing standing, Brief brief, String... kept) {
+  private static Changed changed(CurrentPlan current, Brief brief, String... kept) {
     return Changes.apply(
-        standing, List.of(new Change.Rebrief("--brief new.yaml", brief, Set.of(kept))));
+        current, List.of(new Change.Rebrief("--brief new.yaml", brief, Set.of(kept))));
   }
 
-  private static String refused(Standing standing, Brief brief) {
-    return assertThrows(InputException.class, () -> changed(standing, brief)).getMessage();
+  private static String refused(CurrentPlan current, Brief brief) {
+    return assertThrows(InputException.class, () -> changed(current, brief)).getMessage();
   }
 
   private static Brief read(String from, String to) {
@@ -64,7 +64,7 @@ class RebriefedTest {
             .withLeft(Optional.of(new YarnAmount.Length(60_000))));
     Brief asked = Sample.brief().withYarns(yarns);
     asked = asked.withRules(asked.rules().withCentresDiffer(true));
-    Changed changed = changed(Sample.standing(MADE, BEGUN), asked);
+    Changed changed = changed(Sample.current(MADE, BEGUN), asked);
     Blanket now = changed.blanket();
     assertAll(
         () -> assertTrue(now.brief().rules().centresDiffer()),
@@ -86,10 +86,10 @@ class RebriefedTest {
   @Test
   void aYarnThatTheBriefNoLongerNamesIsGoneWhereItIsWorked() {
     Brief asked = without(Sample.brief(), "REE");
-    Changed changed = changed(Sample.standing(MADE), asked);
+    Changed changed = changed(Sample.current(MADE), asked);
     assertTrue(yarn(changed, "REE").gone());
     assertEquals("MUD REE PEA", Sample.locks(changed.blanket(), "r1c3"));
-    Changed unworked = changed(Sample.standing(), asked);
+    Changed unworked = changed(Sample.current(), asked);
     assertEquals(-1, unworked.blanket().yarnIndex("REE"));
     assertEquals(
         "MUD ~ PEA", Sample.codes(unworked.blanket(), unworked.earlier().orElseThrow(), "r1c1"));
@@ -98,10 +98,10 @@ class RebriefedTest {
   @Test
   void whatHasComeAboutWithYarnsStandsWhateverTheBriefSays() {
     Brief asked = Sample.brief();
-    Standing standing = Sample.standing(MADE);
+    CurrentPlan current = Sample.current(MADE);
     Counted count = new Counted(new YarnAmount.Length(77_000), List.of("r1c3"), List.of(), 0);
     List<Yarn> yarns =
-        standing.brief().yarns().stream()
+        current.brief().yarns().stream()
             .map(
                 yarn ->
                     switch (yarn.code()) {
@@ -113,7 +113,7 @@ class RebriefedTest {
             .toList();
     Changed changed =
         changed(
-            new Standing(standing.brief().withYarns(yarns), standing.sequences()), asked, "REE");
+            new CurrentPlan(current.brief().withYarns(yarns), current.sequences()), asked, "REE");
     assertAll(
         () -> assertEquals(Optional.of(count), yarn(changed, "MUD").counted()),
         () -> assertEquals(9, yarn(changed, "REE").balls()),
@@ -125,9 +125,9 @@ class RebriefedTest {
 
   @Test
   void aYarnThatWasAddedStays() {
-    Standing standing = Sample.standing();
-    Brief asked = without(standing.brief(), "SKY");
-    assertEquals(3, changed(standing, asked, "SKY").blanket().yarnIndex("SKY"));
+    CurrentPlan current = Sample.current();
+    Brief asked = without(current.brief(), "SKY");
+    assertEquals(3, changed(current, asked, "SKY").blanket().yarnIndex("SKY"));
   }
 
   @Test
@@ -136,7 +136,7 @@ class RebriefedTest {
     LayoutSize larger =
         new LayoutSize(
             size.setting(), 4, size.down(), size.sideTriangles(), size.cornerTriangles());
-    Changed changed = changed(Sample.standing(MADE), Sample.brief().withLayout(larger));
+    Changed changed = changed(Sample.current(MADE), Sample.brief().withLayout(larger));
     Blanket now = changed.blanket();
     assertEquals("MUD REE PEA", Sample.locks(now, "r1c3"));
     assertEquals("~ ~ ~", Sample.codes(now, changed.earlier().orElseThrow(), "r1c4"));
@@ -144,12 +144,12 @@ class RebriefedTest {
 
   @Test
   void whatIsWorkedCannotBeAskedOtherwise() {
-    Standing standing = Sample.standing(MADE);
+    CurrentPlan current = Sample.current(MADE);
     assertEquals(
         "--brief new.yaml: Its motif of a square has 2 rounds, and 1 square of 3 rounds are worked."
             + " Keep as many rounds, or mark what is worked as planned",
         refused(
-            standing,
+            current,
             read(",\n        {\"tone\": [\"dark\", \"mid\", \"light\"], \"metres\": 3}", "")));
   }
 
@@ -164,9 +164,9 @@ class RebriefedTest {
     assertEquals(
         "--brief new.yaml: Its joining is in SKY, and has been begun in MUD. Keep MUD there, and ask"
             + " for a swap of MUD for SKY",
-        refused(Sample.standing(joined), asked));
+        refused(Sample.current(joined), asked));
     assertEquals(
         "SKY",
-        changed(Sample.standing(MADE), asked).blanket().brief().joining().orElseThrow().yarn());
+        changed(Sample.current(MADE), asked).blanket().brief().joining().orElseThrow().yarn());
   }
 }

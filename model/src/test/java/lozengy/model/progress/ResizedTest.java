@@ -21,12 +21,12 @@ class ResizedTest {
 
   private static final String SQUARE = "{ at: r1c1, rounds: [SKY, PEA, SKY], state: joined }";
 
-  private static Changed resized(Standing standing, int across, int down, Anchor anchor) {
-    return Changes.apply(standing, List.of(new Change.Resize("size", across, down, anchor)));
+  private static Changed resized(CurrentPlan current, int across, int down, Anchor anchor) {
+    return Changes.apply(current, List.of(new Change.Resize("size", across, down, anchor)));
   }
 
-  private static String refused(Standing standing, int across, int down, Anchor anchor) {
-    return assertThrows(InputException.class, () -> resized(standing, across, down, anchor))
+  private static String refused(CurrentPlan current, int across, int down, Anchor anchor) {
+    return assertThrows(InputException.class, () -> resized(current, across, down, anchor))
         .getMessage();
   }
 
@@ -36,7 +36,7 @@ class ResizedTest {
 
   @Test
   void piecesThatAreThereKeepTheirYarnsByPlaceAndTheRestIsOpen() {
-    Changed changed = resized(Sample.standing(SQUARE), 3, 3, Anchor.TOP_LEFT);
+    Changed changed = resized(Sample.current(SQUARE), 3, 3, Anchor.TOP_LEFT);
 
     assertAll(
         () -> assertEquals(3, changed.blanket().layout().size().down()),
@@ -53,7 +53,7 @@ class ResizedTest {
 
   @Test
   void anotherCornerMayStay() {
-    Changed changed = resized(Sample.standing(SQUARE), 4, 3, Anchor.BOTTOM_RIGHT);
+    Changed changed = resized(Sample.current(SQUARE), 4, 3, Anchor.BOTTOM_RIGHT);
 
     assertAll(
         () -> assertEquals("SKY PEA SKY", codes(changed, "r3c2")),
@@ -66,45 +66,45 @@ class ResizedTest {
   @Test
   void aSmallerBlanketLosesPlannedPiecesOnly() {
     assertEquals(
-        "MUD REE PEA", codes(resized(Sample.standing(SQUARE), 2, 1, Anchor.TOP_LEFT), "r1c2"));
+        "MUD REE PEA", codes(resized(Sample.current(SQUARE), 2, 1, Anchor.TOP_LEFT), "r1c2"));
     assertEquals(
         "size: r1c1 is worked and would lie outside. Let another corner stay where it is, or mark"
             + " pieces planned to give them up",
-        refused(Sample.standing(SQUARE), 3, 1, Anchor.BOTTOM_LEFT));
+        refused(Sample.current(SQUARE), 3, 1, Anchor.BOTTOM_LEFT));
   }
 
   @Test
   void whatIsJoinedToAnEdgeThatMovesIsTold() {
-    Standing standing =
-        Sample.standing("{ at: [bottom1, bottom-left], rounds: [SKY, MUD], state: joined }");
+    CurrentPlan current =
+        Sample.current("{ at: [bottom1, bottom-left], rounds: [SKY, MUD], state: joined }");
 
     assertEquals(
         "size: bottom1 and bottom-left are joined, and the outline would move away from them. Let"
             + " another corner stay where it is, or mark pieces made once they are taken off",
-        refused(standing, 3, 4, Anchor.TOP_LEFT));
-    assertEquals("SKY MUD", codes(resized(standing, 3, 4, Anchor.BOTTOM_LEFT), "bottom1"));
+        refused(current, 3, 4, Anchor.TOP_LEFT));
+    assertEquals("SKY MUD", codes(resized(current, 3, 4, Anchor.BOTTOM_LEFT), "bottom1"));
   }
 
   @Test
   void aMadeTriangleGoesWithItsEdge() {
-    Standing standing = Sample.standing("{ at: bottom1, rounds: [SKY, MUD], state: made }");
+    CurrentPlan current = Sample.current("{ at: bottom1, rounds: [SKY, MUD], state: made }");
 
-    Blanket blanket = resized(standing, 3, 4, Anchor.TOP_LEFT).blanket();
+    Blanket blanket = resized(current, 3, 4, Anchor.TOP_LEFT).blanket();
 
     assertEquals(PieceState.MADE, blanket.state(blanket.layout().find("bottom1").get().index()));
   }
 
   @Test
   void notesGoWithTheirPiecesAndWordsForKindsAndEdgesWithTheLayout() {
-    Standing standing =
-        Sample.standing(
+    CurrentPlan current =
+        Sample.current(
             "{ at: triangles, not: [PEA] }",
             "{ at: bottom, not: [MUD] }",
             "{ at: row1, not: [SKY] }",
             "{ at: [r3c1, r3c3], rounds: [SKY, ~, ~] }");
 
-    List<PieceNote> kept = resized(standing, 3, 3, Anchor.TOP_LEFT).blanket().brief().pieces();
-    List<PieceNote> moved = resized(standing, 4, 2, Anchor.TOP_RIGHT).blanket().brief().pieces();
+    List<PieceNote> kept = resized(current, 3, 3, Anchor.TOP_LEFT).blanket().brief().pieces();
+    List<PieceNote> moved = resized(current, 4, 2, Anchor.TOP_RIGHT).blanket().brief().pieces();
 
     assertEquals(
         List.of(List.of("triangles"), List.of("bottom"), List.of("row1"), List.of("r3c1", "r3c3")),
@@ -120,12 +120,12 @@ class ResizedTest {
 
   @Test
   void aCountGoesWithItsPieces() {
-    Standing standing = Sample.standing(SQUARE);
-    List<lozengy.model.brief.Yarn> yarns = new ArrayList<>(standing.brief().yarns());
+    CurrentPlan current = Sample.current(SQUARE);
+    List<lozengy.model.brief.Yarn> yarns = new ArrayList<>(current.brief().yarns());
     Counted counted =
         new Counted(new YarnAmount.Length(1000), List.of(), List.of("r1c1", "r3c3"), 5);
     yarns.set(3, yarns.get(3).withCount(Optional.of(counted)));
-    Standing withCount = new Standing(standing.brief().withYarns(yarns), standing.sequences());
+    CurrentPlan withCount = new CurrentPlan(current.brief().withYarns(yarns), current.sequences());
 
     Blanket blanket = resized(withCount, 4, 2, Anchor.TOP_RIGHT).blanket();
 
@@ -137,16 +137,16 @@ class ResizedTest {
   void aSizeThatCannotBeIsTold() {
     assertEquals(
         "size: The blanket is 3 across and 2 down already. Name another size",
-        refused(Sample.standing(), 3, 2, Anchor.TOP_LEFT));
+        refused(Sample.current(), 3, 2, Anchor.TOP_LEFT));
     assertTrue(
-        refused(Sample.standing(), 3000, 2000, Anchor.TOP_LEFT)
+        refused(Sample.current(), 3000, 2000, Anchor.TOP_LEFT)
             .startsWith("size: 3,000 across and 2,000 down make"));
   }
 
   @Test
   void aPlanIsNotNeeded() {
     Changed changed =
-        resized(new Standing(Sample.brief(), Optional.empty()), 5, 5, Anchor.TOP_LEFT);
+        resized(new CurrentPlan(Sample.brief(), Optional.empty()), 5, 5, Anchor.TOP_LEFT);
 
     assertEquals(Optional.empty(), changed.earlier());
     assertEquals(41 + 16 + 4, changed.blanket().pieceCount());
@@ -156,7 +156,7 @@ class ResizedTest {
   void locksAndBansMayComeWithIt() {
     Changed changed =
         Changes.apply(
-            Sample.standing(),
+            Sample.current(),
             List.of(
                 new Change.Hold(
                     "ban",

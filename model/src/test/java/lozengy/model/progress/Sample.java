@@ -67,9 +67,9 @@ final class Sample {
     return plan;
   }
 
-  static Standing standing(String... notes) {
+  static CurrentPlan current(String... notes) {
     Brief brief = brief(notes);
-    return new Standing(brief, java.util.Optional.of(plan(brief)));
+    return new CurrentPlan(brief, java.util.Optional.of(plan(brief)));
   }
 
   /** The codes of a piece, {@code ~} for an open round. */

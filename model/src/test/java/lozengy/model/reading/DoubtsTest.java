@@ -49,6 +49,47 @@ class DoubtsTest {
     assertEquals(250_000, blanket.stockMillimetres(0));
   }
 
+  private static final String COUNTED =
+      BRIEF
+          .replace("motifs:", "stitches: { samples: [ SAMPLES ] }\nmotifs:")
+          .replace("metres: 3.9", "stitches: { sc: 40 }")
+          .replace("metres: 2 }", "stitches: { sc: 20 } }");
+
+  @Test
+  void samplesThatAgreeAreNotDoubted() {
+    String agree = "{ of: square, takes: [8 m, 8.9 m] }, { of: triangle, takes: 3 m }";
+    assertEquals(List.of(), of(COUNTED.replace("SAMPLES", agree)));
+  }
+
+  /** Told, not averaged away: the middle of 5 m and 8 m is 6.5 m. */
+  @Test
+  void samplesThatContradictEachOtherAreAskedAbout() {
+    List<Doubt> doubts = of(COUNTED.replace("SAMPLES", "{ of: square, takes: [5 m, 8 m] }"));
+    assertEquals(2, doubts.size());
+    Doubt.Apart first = (Doubt.Apart) doubts.get(0);
+    assertEquals("samples-apart", first.code());
+    assertEquals("stitches.samples[0].takes[0]", first.path().toString());
+    assertEquals(100 * (5 / 6.5 - 1), first.percent(), 1e-9);
+  }
+
+  /** A round by itself takes 3.9 m, and the whole piece 6 m, of which 4.1 m are the others'. */
+  @Test
+  void aRoundAndItsPieceThatContradictEachOtherAreAskedAbout() {
+    String contradict = "{ of: square, rounds: 3, takes: 3.9 m }, { of: square, takes: 6 m }";
+    Doubt.Apart doubt = (Doubt.Apart) only(COUNTED.replace("SAMPLES", contradict));
+    assertEquals("stitches.samples[1].takes", doubt.path().toString());
+    assertEquals(100 * (6 / 8.0 - 1), doubt.percent(), 1e-9);
+  }
+
+  @Test
+  void aTriangleHeavierThanItsSquareIsAskedAbout() {
+    String heavy = "{ of: square, takes: 8 m }, { of: triangle, takes: 9 m }";
+    Doubt.Heavier doubt = (Doubt.Heavier) only(COUNTED.replace("SAMPLES", heavy));
+    assertEquals("sample-heavier", doubt.code());
+    assertEquals(9000, doubt.smallerMillimetres());
+    assertEquals(8000, doubt.largerMillimetres());
+  }
+
   @ParameterizedTest
   @CsvSource({"12 in, cm", "13 in, cm", "5.5 cm, in", "60 cm, none", "1 cm, none"})
   void anEdgeThatIsFarOffIsAskedAbout(String base, String meant) {

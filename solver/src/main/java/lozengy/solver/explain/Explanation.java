@@ -102,9 +102,9 @@ public sealed interface Explanation {
 
   private static Explanation withoutMiss(Blanket blanket, ExplainOptions options) {
     Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(blanket));
-    ConsistencyOracle settling = new ConsistencyOracle(options.seed(), options.each(blanket));
+    ConsistencyOracle oracle = new ConsistencyOracle(options.seed(), options.each(blanket));
     if (!findings.isEmpty()) {
-      return impossible(blanket, Cause.of(blanket, findings, settling), settling, options);
+      return impossible(blanket, Cause.of(blanket, findings, oracle), oracle, options);
     }
     Limits whole = new Limits(options.nodes(), options.fails(), options.stop());
     ConsistencyOracle.Settled settled =
@@ -114,13 +114,13 @@ public sealed interface Explanation {
       return new Fits(witness.get());
     }
     return settled.verdict() == ConsistencyOracle.Verdict.CONFLICTS
-        ? impossible(blanket, List.of(Cause.ofRefuted(blanket, settling)), settling, options)
+        ? impossible(blanket, List.of(Cause.ofRefuted(blanket, oracle)), oracle, options)
         : new Unsettled(Optional.empty());
   }
 
   private static Explanation impossible(
-      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
-    Remedies.Outcome remedies = Remedies.of(blanket, causes, settling, options);
+      Blanket blanket, List<Cause> causes, ConsistencyOracle oracle, ExplainOptions options) {
+    Remedies.Outcome remedies = Remedies.of(blanket, causes, oracle, options);
     return new Impossible(
         causes, remedies.beside(), remedies.remedies(), remedies.complete(), Optional.empty());
   }

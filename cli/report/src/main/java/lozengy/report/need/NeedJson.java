@@ -1,6 +1,9 @@
 package lozengy.report.need;
 
+import static java.math.RoundingMode.HALF_UP;
+
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +13,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Tone;
+import lozengy.model.making.WorkTime;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.UncutRounds;
@@ -35,6 +39,8 @@ public final class NeedJson {
         StitchWords.data(blanket),
         "hand",
         HandWords.data(blanket, needs),
+        "time",
+        time(WorkTime.of(blanket, sequences)),
         "uncut",
         IntStream.range(0, uncut.length)
             .filter(yarn -> uncut[yarn] > 0)
@@ -46,7 +52,14 @@ public final class NeedJson {
         yarns(blanket, needs));
   }
 
-  public static Map<String, Object> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+  /**
+   * A brief's needs.
+   *
+   * @param sought what to buy; empty where nothing at all is at hand, which leaves it unsettled
+   */
+  public static Map<String, Object> ofTones(
+      Blanket blanket, ToneNeeds needs, Optional<Buying> sought) {
+    Buying buying = sought.orElse(new Buying.Unsettled());
     boolean settled = !(buying instanceof Buying.Unsettled);
     boolean byTotals = buying instanceof Buying.NoHelp || !settled;
     Optional<Buying.Amounts> buys =
@@ -82,6 +95,8 @@ public final class NeedJson {
         blanket.brief().title(),
         "doubts",
         DoubtWords.data(blanket),
+        "shades",
+        ShadeLines.of(blanket).data(),
         "enough",
         byTotals ? needs.enough() : buys.isEmpty(),
         "settled",
@@ -100,6 +115,16 @@ public final class NeedJson {
         shortages,
         "held",
         yarns(blanket, needs.held()));
+  }
+
+  private static Map<String, Object> time(WorkTime time) {
+    Map<String, Object> perPiece = new LinkedHashMap<>();
+    time.perPieceMinutes()
+        .forEach((kind, minutes) -> perPiece.put(kind.word(), minutes.setScale(1, HALF_UP)));
+    return Json.object(
+        "left_minutes", time.leftMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
+        "per_piece_minutes", perPiece,
+        "ends", time.ends());
   }
 
   private static List<Map<String, Object>> amounts(Blanket blanket, Buying.Amounts buys) {

@@ -20,6 +20,7 @@ import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Figures;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
+import lozengy.report.TimeWords;
 import lozengy.report.YarnLine;
 import lozengy.solver.explain.remedy.Buying;
 
@@ -42,16 +43,35 @@ public final class NeedWords {
     lines.add("");
     lines.add(yarnVerdict(blanket, needs));
     lines.addAll(HandWords.lines(blanket, needs));
+    TimeWords.of(blanket, sequences).ifPresent(lines::add);
     lines.addAll(StitchWords.uncut(blanket, UncutRounds.savedMillimetres(blanket, sequences)));
     return lines;
   }
 
-  /** A brief's needs, by tone as far as yarns are open. */
-  public static List<String> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+  /**
+   * A brief's needs: by shade as it asks for shares, and by tone as far as yarns are open.
+   *
+   * @param buying what to buy; empty where nothing at all is at hand
+   */
+  public static List<String> ofTones(Blanket blanket, ToneNeeds needs, Optional<Buying> buying) {
     List<String> lines = new ArrayList<>();
     lines.add(PlainText.oneLine(blanket.brief().title()) + ": yarn needed, before it is planned");
     lines.add("");
     lines.addAll(StitchWords.lines(blanket));
+    lines.addAll(ShadeLines.of(blanket).lines());
+    lines.add("");
+    if (buying.isEmpty()) {
+      lines.add(
+          "Nothing is at hand yet. 'lozengy pack' finds the fewest balls: shares that bend a little"
+              + " waste fewer.");
+      return lines;
+    }
+    lines.addAll(ofTones(blanket, needs, buying.get()));
+    return lines;
+  }
+
+  private static List<String> ofTones(Blanket blanket, ToneNeeds needs, Buying buying) {
+    List<String> lines = new ArrayList<>();
     TextTable table = new TextTable(1, WIDEST_NAME);
     table.row("rounds still open", "rounds", "needed", "for them");
     for (ToneDemand demand : needs.demands()) {

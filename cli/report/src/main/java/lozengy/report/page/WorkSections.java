@@ -15,6 +15,7 @@ import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.PaceWords;
 import lozengy.report.PileLine;
+import lozengy.report.TimeWords;
 import lozengy.report.WorkWords;
 
 /** Writes what is to be done: the make list and the strips. */
@@ -80,6 +81,8 @@ final class WorkSections {
       html.text("p", "Every piece is made.");
     } else {
       PaceWords.of(arrangement).ifPresent(words -> html.text("p", words));
+      TimeWords.of(arrangement.blanket(), arrangement.sequences())
+          .ifPresent(words -> html.text("p", words));
       html.text("p", WorkWords.listed(list), "class", "hint");
       html.open("ol", "class", "work");
       batches.forEach(this::batch);

@@ -7,6 +7,7 @@ import lozengy.model.making.MakeList;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.PileLine;
+import lozengy.report.TimeWords;
 import lozengy.report.WorkWords;
 
 /** Writes where finished pieces go, and the make list, with a box for every step. */
@@ -60,6 +61,8 @@ final class ListPages {
       html.text("p", "Every piece is made.");
       return;
     }
+    TimeWords.of(arrangement.blanket(), arrangement.sequences())
+        .ifPresent(words -> html.text("p", words));
     html.text("p", WorkWords.listed(list), "class", "quiet");
     html.open("table");
     html.open("tbody");

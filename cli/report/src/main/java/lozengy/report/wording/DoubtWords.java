@@ -2,6 +2,7 @@ package lozengy.report.wording;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,7 +11,6 @@ import lozengy.model.blanket.Words;
 import lozengy.model.reading.Doubt;
 import lozengy.model.reading.Doubts;
 import lozengy.model.unit.Units;
-import lozengy.report.Json;
 
 /** Asks about values of a brief that are hardly meant: each with its place, value and question. */
 public final class DoubtWords implements Doubt.Cases<String> {
@@ -38,10 +38,11 @@ public final class DoubtWords implements Doubt.Cases<String> {
 
   /** A doubt for programs. */
   public static Map<String, Object> data(Blanket blanket, Doubt doubt) {
-    return Json.object(
-        "code", doubt.code(),
-        "path", doubt.path().toString(),
-        "words", doubt.in(new DoubtWords(blanket)));
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("code", doubt.code());
+    data.put("path", doubt.path().toString());
+    data.put("words", doubt.in(new DoubtWords(blanket)));
+    return data;
   }
 
   @Override
@@ -91,5 +92,28 @@ public final class DoubtWords implements Doubt.Cases<String> {
         + " were counted, and "
         + Words.metres(doubt.boughtMillimetres())
         + " were bought. Is the count right, and its unit, or is a ball missing from the brief?";
+  }
+
+  @Override
+  public String apart(Doubt.Apart doubt) {
+    return String.format(
+        Locale.ROOT,
+        "The sample takes %.0f %% %s than the samples together make of its rounds. Is its amount"
+            + " right, and its count, its rounds and the tail?",
+        Math.abs(doubt.percent()),
+        doubt.percent() < 0 ? "less" : "more");
+  }
+
+  @Override
+  public String heavier(Doubt.Heavier doubt) {
+    return "By its samples a "
+        + doubt.smaller().word()
+        + " takes "
+        + Words.metres(doubt.smallerMillimetres())
+        + ", and a "
+        + doubt.larger().word()
+        + ", which is larger, "
+        + Words.metres(doubt.largerMillimetres())
+        + ". Are the weights right, and the counts?";
   }
 }

@@ -38,13 +38,13 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    * Finds a conflict in a brief that is known to have no arrangement.
    *
    * @param blanket a blanket that is refuted as a whole
-   * @param settling settles smaller sets of lines
+   * @param oracle settles smaller sets of lines
    * @return the conflict
    */
-  public static Conflict ofRefuted(Blanket blanket, ConsistencyOracle settling) {
+  public static Conflict ofRefuted(Blanket blanket, ConsistencyOracle oracle) {
     Predicate<List<BriefLine>> refuted =
-        lines -> settling.settle(blanket, lines) == Verdict.CONFLICTS;
-    return new Finder(blanket, refuted, settling).find(RuleBook.lines(blanket));
+        lines -> oracle.settle(blanket, lines) == Verdict.CONFLICTS;
+    return new Finder(blanket, refuted, oracle).find(RuleBook.lines(blanket));
   }
 
   /**
@@ -53,17 +53,17 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
    * @param blanket the blanket
    * @param argument the argument
    * @param candidates lines which the argument speaks against already
-   * @param settling settles whether each of them matters
+   * @param oracle settles whether each of them matters
    * @return the conflict
    */
   public static Conflict of(
-      Blanket blanket, Argument argument, List<BriefLine> candidates, ConsistencyOracle settling) {
+      Blanket blanket, Argument argument, List<BriefLine> candidates, ConsistencyOracle oracle) {
     Predicate<List<BriefLine>> refuted =
         lines -> !argument.findings(Requirements.of(blanket, lines)).isEmpty();
     // where the candidates leave a line out that the argument needs, all lines are looked through
     boolean enough = refuted.test(candidates);
     List<BriefLine> from = enough ? candidates : RuleBook.lines(blanket);
-    return new Finder(blanket, refuted, settling).find(from).inOrder(blanket);
+    return new Finder(blanket, refuted, oracle).find(from).inOrder(blanket);
   }
 
   /** The same with its lines in the order of the rules. */
@@ -78,12 +78,12 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
 
     private final Blanket blanket;
     private final Predicate<List<BriefLine>> refuted;
-    private final ConsistencyOracle settling;
+    private final ConsistencyOracle oracle;
 
-    Finder(Blanket blanket, Predicate<List<BriefLine>> refuted, ConsistencyOracle settling) {
+    Finder(Blanket blanket, Predicate<List<BriefLine>> refuted, ConsistencyOracle oracle) {
       this.blanket = blanket;
       this.refuted = refuted;
-      this.settling = settling;
+      this.oracle = oracle;
     }
 
     /** A conflict among lines that are refuted together. */
@@ -98,7 +98,7 @@ public record Conflict(List<BriefLine> lines, boolean minimal) {
       boolean minimal = true;
       for (BriefLine line : List.copyOf(lines)) {
         List<BriefLine> others = lines.stream().filter(other -> other != line).toList();
-        Verdict verdict = settling.settle(blanket, others);
+        Verdict verdict = oracle.settle(blanket, others);
         if (verdict == Verdict.CONFLICTS) {
           lines.remove(line);
         }

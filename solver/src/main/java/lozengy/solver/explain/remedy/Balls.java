@@ -53,15 +53,15 @@ final class Balls {
   }
 
   private final Blanket blanket;
-  private final ConsistencyOracle settling;
+  private final ConsistencyOracle oracle;
   private final Proposals proposals;
 
   /** The least number of which it is not proved that it does not do; endless at first. */
   private int open = Integer.MAX_VALUE;
 
-  Balls(Blanket blanket, ConsistencyOracle settling) {
+  Balls(Blanket blanket, ConsistencyOracle oracle) {
     this.blanket = blanket;
-    this.settling = settling;
+    this.oracle = oracle;
     this.proposals = new Proposals(blanket.yarnCount(), gone(blanket));
   }
 
@@ -83,7 +83,7 @@ final class Balls {
     Proposals.Deal deal = Proposals.Deal.FEWEST_SHADES;
     int settledOfNumber = 0;
     int step = 1;
-    for (int turn = 0; turn < MOST_TURNS && !settling.stop().getAsBoolean(); turn++) {
+    for (int turn = 0; turn < MOST_TURNS && !oracle.stop().getAsBoolean(); turn++) {
       Optional<int[]> proposed = proposals.fewest(deal);
       if (proposed.isEmpty()) {
         return Optional.empty();
@@ -96,7 +96,7 @@ final class Balls {
         continue;
       }
       int count = Arrays.stream(balls).sum();
-      Settled settled = settling.settleUnargued(bought);
+      Settled settled = oracle.settleUnargued(bought);
       if (settled.witness().isPresent()) {
         boolean fewest = proposals.complete() && count <= open;
         Bought found = new Bought(balls, fewest, settled.witness().get());
@@ -121,9 +121,9 @@ final class Balls {
     Sequences witness = found.witness();
     int tried = 0;
     for (int yarn = 0; yarn < balls.length; yarn++) {
-      while (balls[yarn] > 0 && tried < MOST_LEFT_OUT && !settling.stop().getAsBoolean()) {
+      while (balls[yarn] > 0 && tried < MOST_LEFT_OUT && !oracle.stop().getAsBoolean()) {
         balls[yarn]--;
-        Optional<Sequences> fewer = settling.settle(with(balls)).witness();
+        Optional<Sequences> fewer = oracle.settle(with(balls)).witness();
         tried++;
         if (fewer.isEmpty()) {
           balls[yarn]++;

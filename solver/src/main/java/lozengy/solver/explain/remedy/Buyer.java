@@ -22,19 +22,19 @@ final class Buyer {
   private static final int MOST_BALLS = 1_000_000;
 
   private final Blanket blanket;
-  private final ConsistencyOracle settling;
+  private final ConsistencyOracle oracle;
 
   /** Whether it is proved that nothing fits, however much is bought. */
   private boolean inVain;
 
-  Buyer(Blanket blanket, ConsistencyOracle settling) {
+  Buyer(Blanket blanket, ConsistencyOracle oracle) {
     this.blanket = blanket;
-    this.settling = settling;
+    this.oracle = oracle;
   }
 
   /** What to buy. */
   Buying find() {
-    Settled now = settling.settle(blanket);
+    Settled now = oracle.settle(blanket);
     if (now.witness().isPresent()) {
       return new Buying.Nothing(now.witness().get());
     }
@@ -49,7 +49,7 @@ final class Buyer {
   Optional<Balls.Bought> bought() {
     int[] inBulk = inBulk();
     boolean few = Arrays.stream(inBulk).allMatch(balls -> balls == 0);
-    Optional<Balls.Bought> chosen = new Balls(with(inBulk), settling).find();
+    Optional<Balls.Bought> chosen = new Balls(with(inBulk), oracle).find();
     if (chosen.isEmpty()) {
       return ofAll();
     }
@@ -84,12 +84,12 @@ final class Buyer {
 
   /** With all yarns in plenty, what an arrangement takes then. */
   private Optional<Balls.Bought> ofAll() {
-    Settled settled = settling.settle(with(plenty()));
+    Settled settled = oracle.settle(with(plenty()));
     inVain = settled.verdict() == Verdict.CONFLICTS;
     return settled
         .witness()
         .map(witness -> new Balls.Bought(taken(witness), false, witness))
-        .map(new Balls(blanket, settling)::withoutNeedless);
+        .map(new Balls(blanket, oracle)::withoutNeedless);
   }
 
   /** As many balls of each yarn as all rounds, joining and edging would take in it alone. */

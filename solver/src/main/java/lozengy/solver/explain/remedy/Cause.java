@@ -45,10 +45,10 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
    *
    * @param blanket the brief made ready
    * @param found what the arguments found
-   * @param settling settles smaller sets of lines
+   * @param oracle settles smaller sets of lines
    */
   public static List<Cause> of(
-      Blanket blanket, Map<Argument, List<Finding>> found, ConsistencyOracle settling) {
+      Blanket blanket, Map<Argument, List<Finding>> found, ConsistencyOracle oracle) {
     List<BriefLine> lines = RuleBook.lines(blanket);
     RoundYarns unrestricted = RoundYarns.all(blanket);
     List<Cause> causes = new ArrayList<>();
@@ -66,7 +66,7 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
                     .findFirst()
                     .orElseThrow();
             Conflict conflict =
-                Conflict.of(blanket, argument, finding.lines(unrestricted, lines), settling);
+                Conflict.of(blanket, argument, finding.lines(unrestricted, lines), oracle);
             add(
                 causes,
                 new Cause(
@@ -101,9 +101,9 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
    * {@return why a brief that the constraint model has refuted cannot hold}
    *
    * @param blanket the brief made ready
-   * @param settling settles smaller sets of lines
+   * @param oracle settles smaller sets of lines
    */
-  public static Cause ofRefuted(Blanket blanket, ConsistencyOracle settling) {
-    return new Cause(Optional.empty(), Optional.empty(), 0, Conflict.ofRefuted(blanket, settling));
+  public static Cause ofRefuted(Blanket blanket, ConsistencyOracle oracle) {
+    return new Cause(Optional.empty(), Optional.empty(), 0, Conflict.ofRefuted(blanket, oracle));
   }
 }

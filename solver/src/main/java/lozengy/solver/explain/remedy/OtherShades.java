@@ -20,12 +20,12 @@ final class OtherShades {
   private static final int MOST_MIXTURES = 20;
 
   private final Blanket blanket;
-  private final ConsistencyOracle settling;
+  private final ConsistencyOracle oracle;
   private final List<Sequences> known = new ArrayList<>();
 
-  private OtherShades(Blanket blanket, ConsistencyOracle settling, Sequences witness) {
+  private OtherShades(Blanket blanket, ConsistencyOracle oracle, Sequences witness) {
     this.blanket = blanket;
-    this.settling = settling;
+    this.oracle = oracle;
     known.add(witness);
   }
 
@@ -33,12 +33,12 @@ final class OtherShades {
    * What would do instead.
    *
    * @param blanket the brief made ready, without what is bought
-   * @param settling settles whether others do
+   * @param oracle settles whether others do
    * @param bought what is bought
    * @return for each shade that is bought and that others can stand in for, these
    */
-  static List<Instead> of(Blanket blanket, ConsistencyOracle settling, Balls.Bought bought) {
-    OtherShades others = new OtherShades(blanket, settling, bought.witness());
+  static List<Instead> of(Blanket blanket, ConsistencyOracle oracle, Balls.Bought bought) {
+    OtherShades others = new OtherShades(blanket, oracle, bought.witness());
     int[] balls = bought.balls();
     return IntStream.range(0, balls.length)
         .filter(yarn -> balls[yarn] > 0)
@@ -109,10 +109,10 @@ final class OtherShades {
         || valid(bought, exchanged(known.get(0), yarn, other))) {
       return true;
     }
-    if (settling.stop().getAsBoolean()) {
+    if (oracle.stop().getAsBoolean()) {
       return false;
     }
-    Optional<Sequences> found = settling.settle(bought).witness();
+    Optional<Sequences> found = oracle.settle(bought).witness();
     found.ifPresent(known::add);
     return found.isPresent();
   }

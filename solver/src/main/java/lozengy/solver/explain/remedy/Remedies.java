@@ -37,7 +37,7 @@ public final class Remedies {
   /** Remedies told at most. */
   private static final int MOST_REMEDIES = 8;
 
-  private final ConsistencyOracle settling;
+  private final ConsistencyOracle oracle;
   private final ExplainOptions options;
   private final LaterCauses beside;
   private boolean complete = true;
@@ -52,9 +52,9 @@ public final class Remedies {
   public record Outcome(List<Remedy> remedies, boolean complete, List<Cause> beside) {}
 
   private Remedies(
-      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
+      Blanket blanket, List<Cause> causes, ConsistencyOracle oracle, ExplainOptions options) {
     this.beside = new LaterCauses(Root.findings(Requirements.all(blanket)), causes);
-    this.settling = settling;
+    this.oracle = oracle;
     this.options = options;
   }
 
@@ -63,13 +63,13 @@ public final class Remedies {
    *
    * @param blanket the brief made ready
    * @param causes why the brief cannot hold
-   * @param settling settles whether a changed brief can
+   * @param oracle settles whether a changed brief can
    * @param options effort
    * @return what was found
    */
   public static Outcome of(
-      Blanket blanket, List<Cause> causes, ConsistencyOracle settling, ExplainOptions options) {
-    Remedies remedies = new Remedies(blanket, causes, settling, options);
+      Blanket blanket, List<Cause> causes, ConsistencyOracle oracle, ExplainOptions options) {
+    Remedies remedies = new Remedies(blanket, causes, oracle, options);
     List<Remedy> found = remedies.search(blanket, causes, List.of());
     List<Remedy> sorted =
         found.stream().sorted(Comparator.comparingInt(Remedy::upset)).limit(MOST_REMEDIES).toList();
@@ -102,11 +102,11 @@ public final class Remedies {
     Blanket changed = changed(blanket, List.of(next.get()));
     Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (!findings.isEmpty()) {
-      List<Cause> left = Cause.of(changed, findings, settling);
+      List<Cause> left = Cause.of(changed, findings, oracle);
       beside.add(findings, left);
       return search(changed, left, more);
     }
-    Settled settled = settling.settleUnargued(changed);
+    Settled settled = oracle.settleUnargued(changed);
     if (settled.witness().isPresent()) {
       return List.of(remedy(more, Proved.NOTHING, changed, settled.witness().get()));
     }
@@ -114,7 +114,7 @@ public final class Remedies {
     if (settled.verdict() != Verdict.CONFLICTS) {
       return found;
     }
-    List<Cause> left = List.of(Cause.ofRefuted(changed, settling));
+    List<Cause> left = List.of(Cause.ofRefuted(changed, oracle));
     beside.add(Map.of(), left);
     return search(changed, left, more);
   }
@@ -154,7 +154,7 @@ public final class Remedies {
 
   private Optional<Remedy> bought(Blanket blanket, List<Move> made) {
     Optional<Balls.Bought> bought =
-        stopped() ? Optional.empty() : new Buyer(blanket, settling).bought();
+        stopped() ? Optional.empty() : new Buyer(blanket, oracle).bought();
     if (bought.isEmpty()) {
       return Optional.empty();
     }
@@ -167,7 +167,7 @@ public final class Remedies {
     List<Move> moves = new ArrayList<>(made);
     moves.addAll(buys);
     boolean fewest = bought.get().fewest() && bought.get().count() > 1;
-    Proved proof = new Proved(fewest, false, OtherShades.of(blanket, settling, bought.get()));
+    Proved proof = new Proved(fewest, false, OtherShades.of(blanket, oracle, bought.get()));
     return Optional.of(remedy(moves, proof, changed(blanket, buys), bought.get().witness()));
   }
 
@@ -203,7 +203,7 @@ public final class Remedies {
   }
 
   private Settled tried(Blanket blanket, Move move) {
-    Settled settled = settling.settle(changed(blanket, List.of(move)));
+    Settled settled = oracle.settle(changed(blanket, List.of(move)));
     complete &= settled.verdict() != Verdict.OPEN;
     return settled;
   }
@@ -251,7 +251,7 @@ public final class Remedies {
     Blanket changed = changed(blanket, List.of(move));
     Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (cause.first().isEmpty()) {
-      return findings.isEmpty() && settling.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
+      return findings.isEmpty() && oracle.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
     }
     return findings.entrySet().stream()
         .flatMap(each -> each.getValue().stream())

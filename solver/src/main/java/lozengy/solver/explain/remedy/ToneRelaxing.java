@@ -60,7 +60,7 @@ final class ToneRelaxing implements Relaxing {
     List<Round> rounds = new ArrayList<>(motif.rounds());
     Set<Tone> tones = EnumSet.copyOf(rounds.get(round).tones());
     tones.add(tone);
-    rounds.set(round, new Round(tones, rounds.get(round).amount()));
+    rounds.set(round, rounds.get(round).withTones(tones));
     Map<PieceKind, Motif> motifs = new EnumMap<>(brief.motifs());
     motifs.put(kind, new Motif(motif.edgeCm(), rounds));
     return brief.withMotifs(motifs);

@@ -22,9 +22,9 @@ public final class Examining {
 
   /** Lines that cannot hold together; none where the whole brief is not refuted. */
   static Optional<Conflict> conflict(Blanket blanket, long seed, Limits limits) {
-    ConsistencyOracle settling = new ConsistencyOracle(seed, limits);
-    return settling.settle(blanket, RuleBook.lines(blanket)) == ConsistencyOracle.Verdict.CONFLICTS
-        ? Optional.of(Conflict.ofRefuted(blanket, settling))
+    ConsistencyOracle oracle = new ConsistencyOracle(seed, limits);
+    return oracle.settle(blanket, RuleBook.lines(blanket)) == ConsistencyOracle.Verdict.CONFLICTS
+        ? Optional.of(Conflict.ofRefuted(blanket, oracle))
         : Optional.empty();
   }
 }

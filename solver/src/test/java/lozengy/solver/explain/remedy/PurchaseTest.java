@@ -120,10 +120,10 @@ class PurchaseTest {
     int mixed = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
       Blanket blanket = Blanket.of(inBalls(TinyBlankets.of(seed).brief(), seed));
-      ConsistencyOracle settling =
+      ConsistencyOracle oracle =
           new ConsistencyOracle(seed, ExplainOptions.of(seed, () -> false).each(blanket));
       Optional<Balls.Bought> found =
-          fits(blanket) ? Optional.empty() : new Buyer(blanket, settling).bought();
+          fits(blanket) ? Optional.empty() : new Buyer(blanket, oracle).bought();
       if (found.isEmpty() || found.get().count() > 7) {
         continue;
       }
@@ -137,7 +137,7 @@ class PurchaseTest {
         fewest++;
       }
       several += Arrays.stream(bought.balls()).filter(balls -> balls > 0).count() > 1 ? 1 : 0;
-      for (Instead each : OtherShades.of(blanket, settling, bought)) {
+      for (Instead each : OtherShades.of(blanket, oracle, bought)) {
         int count = bought.balls()[each.yarn()];
         for (int other : each.yarns()) {
           int[] balls = bought.balls().clone();

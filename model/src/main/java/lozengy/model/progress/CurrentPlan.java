@@ -10,4 +10,4 @@ import lozengy.model.brief.Brief;
  * @param brief what is asked for
  * @param sequences the plan so far, of the brief's layout; rounds without a yarn are open
  */
-public record Standing(Brief brief, Optional<Sequences> sequences) {}
+public record CurrentPlan(Brief brief, Optional<Sequences> sequences) {}

@@ -1,0 +1,136 @@
+package lozengy.report.pack;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Price;
+import lozengy.report.Json;
+import lozengy.report.ReasonData;
+import lozengy.solver.pack.PackGoal;
+import lozengy.solver.pack.Packing;
+import lozengy.solver.pack.Packing.Failed;
+import lozengy.solver.pack.Packing.Packed;
+
+/** Packs as {@code --json} prints them; lengths in m. */
+public final class PackData {
+
+  private PackData() {}
+
+  /**
+   * How the search for a pack has ended.
+   *
+   * @param blanket the brief
+   * @param goal what the pack was to have least of
+   */
+  public static Map<String, Object> of(Blanket blanket, PackGoal goal, Packing packing) {
+    String title = blanket.brief().title();
+    if (packing instanceof Packed packed) {
+      return packed(blanket, goal, packed);
+    }
+    if (packing instanceof Packing.Impossible impossible) {
+      return Json.object(
+          "title",
+          title,
+          "outcome",
+          "impossible",
+          "by_bend",
+          impossible.byBend(),
+          "causes",
+          ReasonData.of(impossible.blanket(), impossible.why()));
+    }
+    if (packing instanceof Packing.OutOfReach beyond) {
+      return Json.object(
+          "title",
+          title,
+          "outcome",
+          "out-of-reach",
+          "proved",
+          beyond.proved(),
+          "wanted",
+          points(beyond.asked()),
+          "plenty",
+          points(beyond.reached()),
+          "bound",
+          points(beyond.bound()));
+    }
+    return Json.object("title", title, "outcome", "unfinished");
+  }
+
+  private static Map<String, Object> packed(Blanket blanket, PackGoal goal, Packed packed) {
+    List<Map<String, Object>> shades =
+        packed.shades().stream()
+            .map(
+                shade ->
+                    Json.object(
+                        "code",
+                        blanket.yarn(shade.yarn()).code(),
+                        "name",
+                        blanket.yarn(shade.yarn()).name(),
+                        "balls",
+                        shade.balls(),
+                        "grams",
+                        PackText.grams(blanket, shade),
+                        "price",
+                        PackText.price(blanket, shade).map(Price::amount),
+                        "share_m",
+                        metres(shade.sharedMillimetres()),
+                        "used_m",
+                        metres(shade.usedMillimetres()),
+                        "left_m",
+                        metres(shade.leftMillimetres())))
+            .toList();
+    return Json.object(
+        "title",
+        blanket.brief().title(),
+        "outcome",
+        "found",
+        "least_of",
+        goal.name().toLowerCase(Locale.ROOT),
+        "balls",
+        packed.balls(),
+        "grams",
+        PackText.grams(blanket, packed),
+        "price",
+        PackText.price(blanket, packed).map(Price::amount),
+        "currency",
+        PackText.price(blanket, packed).map(Price::currency),
+        "score",
+        points(packed.score()),
+        "wanted",
+        points(packed.wanted()),
+        "plenty",
+        points(packed.plenty()),
+        "proved_least",
+        packed.least(),
+        "floor",
+        floor(goal, packed.floor()),
+        "tried_in_vain",
+        packed.failed().stream().map(PackData::failed).toList(),
+        "yarns",
+        shades);
+  }
+
+  /** In balls, in the currency, or in g. */
+  private static BigDecimal floor(PackGoal goal, long floor) {
+    return switch (goal) {
+      case BALLS -> BigDecimal.valueOf(floor);
+      case PRICE -> BigDecimal.valueOf(floor, 4);
+      case WEIGHT -> BigDecimal.valueOf(floor, 3);
+    };
+  }
+
+  private static Map<String, Object> failed(Failed failed) {
+    return Json.object("balls", failed.balls(), "proved", failed.proved());
+  }
+
+  private static BigDecimal metres(long millimetres) {
+    return BigDecimal.valueOf(millimetres, 3);
+  }
+
+  private static BigDecimal points(double points) {
+    return BigDecimal.valueOf(points).setScale(6, RoundingMode.HALF_UP);
+  }
+}

@@ -1,0 +1,2 @@
+/** Packs, in words and for programs. */
+package lozengy.report.pack;

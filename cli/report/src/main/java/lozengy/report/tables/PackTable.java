@@ -1,0 +1,50 @@
+package lozengy.report.tables;
+
+import static lozengy.report.tables.Cells.metres;
+import static lozengy.report.tables.Cells.whole;
+
+import java.math.BigDecimal;
+import java.util.List;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Yarn;
+import lozengy.solver.pack.Packing.Packed;
+import lozengy.solver.pack.Packing.Shade;
+
+/** A pack as CSV. */
+public final class PackTable {
+
+  private PackTable() {}
+
+  /** A row for every shade, in the brief's order. */
+  public static String csv(Blanket blanket, Packed packed) {
+    Table table =
+        new Table(
+            "pack",
+            "What the pack holds of every shade",
+            List.of("code"),
+            Column.text("code", "Code of the yarn"),
+            Column.text("name", "Its full name").optional(),
+            Column.whole("balls", "Whole balls", 0),
+            Column.number("grams", "Weight of the balls, in g"),
+            Column.number("price", "What they cost; empty where not stated").optional(),
+            Column.text("currency", "Currency of the price").optional(),
+            Column.number("share_m", "What the shade takes by its share, in m"),
+            Column.number("used_m", "What the arrangement takes of it, in m"),
+            Column.number("left_m", "What is left over then, in m"));
+    for (Shade shade : packed.shades()) {
+      Yarn yarn = blanket.yarn(shade.yarn());
+      BigDecimal balls = BigDecimal.valueOf(shade.balls());
+      table.row(
+          yarn.code(),
+          yarn.name(),
+          whole(shade.balls()),
+          yarn.ball().map(ball -> ball.grams().multiply(balls)).orElse(BigDecimal.ZERO),
+          yarn.price().map(each -> each.times(shade.balls()).amount()).orElse(null),
+          yarn.price().map(each -> each.currency()).orElse(null),
+          metres(shade.sharedMillimetres()),
+          metres(shade.usedMillimetres()),
+          metres(shade.leftMillimetres()));
+    }
+    return Csv.text(table);
+  }
+}
