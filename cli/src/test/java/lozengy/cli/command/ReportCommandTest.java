@@ -129,7 +129,7 @@ class ReportCommandTest {
     Result tables = Run.of("report", file, "--as", "tables");
     assertEquals("Wrote " + folder.resolve("small-tables") + "\n", tables.out());
     try (Stream<Path> files = Files.list(folder.resolve("small-tables"))) {
-      assertEquals(8, files.count());
+      assertEquals(9, files.count());
     }
     assertEquals(2, Run.of("report", file, "--as", "tables").code(), "nothing is overwritten");
     assertEquals(0, Run.of("report", file, "--as", "tables", "--overwrite").code());
@@ -153,7 +153,8 @@ class ReportCommandTest {
             "yarns.csv",
             "make-list.csv",
             "strips.csv",
-            "pile.csv"),
+            "pile.csv",
+            "pile-out.csv"),
         names);
     assertArrayEquals(result.bytes(), Run.of("report", file, "--as", "tables", "-o", "-").bytes());
   }
