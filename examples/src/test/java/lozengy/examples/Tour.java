@@ -44,6 +44,7 @@ record Tour(
               + " | tail -15",
           "./lozengy mark examples/again.json --joined strip1..strip3 --made strip4 --on"
               + " 2026-02-08",
+          "./lozengy mark examples/again.json --made strip5 --on 2026-02-20",
           "./lozengy report examples/again.json | head -8");
 
   /** All commands that the README shows, in its order. */

@@ -86,7 +86,7 @@ public record Pace(
         IntStream.range(0, pieces)
             .map(piece -> blanket.roundCount(piece) - laid.roundsWorked(piece))
             .sum();
-    TreeMap<LocalDate, int[]> days = days(arrangement.diary());
+    TreeMap<LocalDate, long[]> days = days(arrangement.diary());
     return Optional.of(
         new Pace(
             finished,
@@ -97,15 +97,15 @@ public record Pace(
   }
 
   /** By day with work, pieces finished and rounds worked; a day of yarn alone ends no stretch. */
-  private static TreeMap<LocalDate, int[]> days(Diary diary) {
-    TreeMap<LocalDate, int[]> days = new TreeMap<>();
+  private static TreeMap<LocalDate, long[]> days(Diary diary) {
+    TreeMap<LocalDate, long[]> days = new TreeMap<>();
     for (Diary.Entry entry : diary.entries()) {
       entry
           .on()
           .filter(day -> entry.ofWork())
           .ifPresent(
               day -> {
-                int[] sums = days.computeIfAbsent(day, d -> new int[2]);
+                long[] sums = days.computeIfAbsent(day, d -> new long[2]);
                 sums[0] += entry.pieces();
                 sums[1] += entry.rounds();
               });
@@ -113,30 +113,30 @@ public record Pace(
     return days;
   }
 
-  private static Optional<Week> week(TreeMap<LocalDate, int[]> days) {
+  private static Optional<Week> week(TreeMap<LocalDate, long[]> days) {
     if (days.size() < 2) {
       return Optional.empty();
     }
     LocalDate first = days.firstKey();
     LocalDate last = days.lastKey();
     double weeks = ChronoUnit.DAYS.between(first, last) / DAYS_A_WEEK;
-    int pieces = 0;
-    int rounds = 0;
-    for (int[] sums : days.tailMap(first, false).values()) {
+    long pieces = 0;
+    long rounds = 0;
+    for (long[] sums : days.tailMap(first, false).values()) {
       pieces += sums[0];
       rounds += sums[1];
     }
     return Optional.of(new Week(first, last, pieces / weeks, rounds / weeks));
   }
 
-  private static Optional<End> end(TreeMap<LocalDate, int[]> days, int toGo) {
+  private static Optional<End> end(TreeMap<LocalDate, long[]> days, int toGo) {
     if (days.size() < LEAST_DAYS) {
       return Optional.empty();
     }
     LocalDate first = days.firstKey();
     LocalDate last = days.lastKey();
     double span = ChronoUnit.DAYS.between(first, last);
-    double worked = days.tailMap(first, false).values().stream().mapToInt(sums -> sums[1]).sum();
+    double worked = days.tailMap(first, false).values().stream().mapToLong(sums -> sums[1]).sum();
     if (span < LEAST_SPAN || worked <= 0) {
       return Optional.empty();
     }
@@ -144,7 +144,7 @@ public record Pace(
     int stretches = days.size() - 1;
     double squares = 0;
     LocalDate before = first;
-    for (Map.Entry<LocalDate, int[]> day : days.tailMap(first, false).entrySet()) {
+    for (Map.Entry<LocalDate, long[]> day : days.tailMap(first, false).entrySet()) {
       double off = day.getValue()[1] - rate * ChronoUnit.DAYS.between(before, day.getKey());
       squares += off * off;
       before = day.getKey();

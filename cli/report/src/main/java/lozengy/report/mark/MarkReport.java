@@ -283,8 +283,10 @@ public record MarkReport(
     boolean added = yarn >= before.blanket().yarnCount();
     boolean uncounted =
         !added
+            && !before.blanket().yarn(yarn).gone()
             && blanket().yarn(yarn).counted().isEmpty()
-            && before.blanket().yarn(yarn).counted().isPresent();
+            && before.blanket().yarn(yarn).counted().isPresent()
+            && !blanket().yarn(yarn).gone();
     return Words.yarn(blanket(), yarn)
         + ": "
         + (added ? "new, " : uncounted ? "as before the count, " : "")
