@@ -44,12 +44,12 @@ class InfeasibleBriefsTest {
         "1. Leave 1 of the pile's 13 squares in FOA, SAM, MUD out line 20, pile[0].count: 12");
     tells(
         "pile-stock",
-        "Foam (FOA): the pile's pieces hold 12.00 m; 10.00 m are there, what finished pieces hold"
-            + " included: 2.00 m short, unless they were counted since (counted in a brief, mark"
-            + " --left in an arrangement)",
+        "Foam (FOA): the pile's pieces hold 12.00 m and joining takes 2.40 m; 10.00 m are there,"
+            + " what finished pieces hold included: 2.40 m short beyond what the pile holds already,"
+            + " unless they were counted since (counted in a brief, mark --left in an arrangement)",
         without
             + "line 20, pile[0]: 6 finished squares in FOA, SAM, CRK to lay line 17, yarns[5]:"
-            + " Foam (FOA) has 10.00 m What");
+            + " Foam (FOA) has 10.00 m line 21, joining: joining takes 2.40 m of Foam (FOA) What");
     tells("pile-borders", "To start anyway No partial plan is shown: even with rounds left open");
     tells("pile-locks", without + "line 25, pile[0]:", "line 20, pieces[0]: row1 is locked:");
   }
@@ -58,8 +58,7 @@ class InfeasibleBriefsTest {
   void eachPairThatIsKeptApartIsALineOfItsOwn() {
     tells(
         "kept-apart",
-        "can only be Tidal mud (MUD) or Creek at dusk (CRK) or Peat (PEA), which are to be kept"
-            + " apart",
+        "can only be Tidal mud (MUD), Creek at dusk (CRK) or Peat (PEA), which are to be kept apart",
         "look.apart[0]: MUD and CRK",
         "look.apart[1]: MUD and PEA",
         "look.apart[2]: CRK and PEA");
