@@ -110,7 +110,17 @@ public final class FaultWords {
           names
               + said(first)
               + (gone(first) ? ", which is gone" : ", which is banned from these pieces");
-      case COMPLETE, TONES, YARN_TOTALS, WITHIN_PIECE, COPIES, SYMMETRY, BORDERS, ZONES, COUNTS, LOCKS, PILE ->
+      case COMPLETE,
+          TONES,
+          YARN_TOTALS,
+          WITHIN_PIECE,
+          COPIES,
+          SYMMETRY,
+          BORDERS,
+          ZONES,
+          COUNTS,
+          LOCKS,
+          PILE ->
           names + of(first).substring(pieces(first).length());
     };
   }

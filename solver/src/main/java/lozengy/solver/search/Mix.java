@@ -1,7 +1,26 @@
 package lozengy.solver.search;
 
 /** Operators with weights: each move is an operator's, drawn by weight. */
-final class Mix {
+enum Mix {
+  /** All operators, in the measure in which they serve a state far from any plan. */
+  ANY(
+      new Weighted(24, Operator.CHANGE),
+      new Weighted(28, Operator.EXCHANGE_IN_LAYER),
+      new Weighted(4, Operator.EXCHANGE_ACROSS),
+      new Weighted(3, Operator.EXCHANGE_WITHIN),
+      new Weighted(4, Operator.EXCHANGE_SEQUENCES),
+      new Weighted(1, Operator.CHAIN)),
+  /** Mostly operators that keep counts: a plan of counts is good, and few changes better it. */
+  COUNTS_KEPT(
+      new Weighted(40, Operator.EXCHANGE_ALIKE),
+      new Weighted(4, Operator.CHANGE),
+      new Weighted(8, Operator.EXCHANGE_IN_LAYER),
+      new Weighted(4, Operator.EXCHANGE_ACROSS),
+      new Weighted(3, Operator.EXCHANGE_WITHIN),
+      new Weighted(4, Operator.EXCHANGE_SEQUENCES),
+      new Weighted(1, Operator.CHAIN)),
+  /** Operators of borders alone. */
+  BORDERS(new Weighted(1, Operator.CHAIN), new Weighted(7, Operator.BORDER));
 
   /**
    * An operator of a mix.
@@ -9,34 +28,26 @@ final class Mix {
    * @param weight how often it is drawn, out of the sum of all weights; at least 1
    * @param operator the operator
    */
-  record Weighted(int weight, Operator operator) {}
+  private record Weighted(int weight, Operator operator) {}
 
-  private final Draws draws;
   private final Operator[] wheel;
 
-  private Mix(Draws draws, Operator[] wheel) {
-    this.draws = draws;
-    this.wheel = wheel;
-  }
-
-  /** A mix of operators. */
-  static Mix of(Draws draws, Weighted... operators) {
+  Mix(Weighted... operators) {
     int sum = 0;
     for (Weighted weighted : operators) {
       sum += weighted.weight();
     }
-    Operator[] wheel = new Operator[sum];
+    wheel = new Operator[sum];
     int at = 0;
     for (Weighted weighted : operators) {
       for (int i = 0; i < weighted.weight(); i++) {
         wheel[at++] = weighted.operator();
       }
     }
-    return new Mix(draws, wheel);
   }
 
-  /** Makes one attempt with an operator of the mix. */
-  void attempt(double temperature) {
-    wheel[draws.below(wheel.length)].attempt(temperature);
+  /** Draws an operator by its weight. */
+  Operator draw(Draws draws) {
+    return wheel[draws.below(wheel.length)];
   }
 }

@@ -4,10 +4,7 @@ import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
-/**
- * The operators that change one round or exchange two, two pieces or a chain, and the mixes that
- * they are drawn from.
- */
+/** The operators that change one round or exchange two, two pieces or a chain. */
 final class Moves {
 
   static final long NO_LIMIT = Long.MAX_VALUE / 2;
@@ -23,9 +20,7 @@ final class Moves {
   private final Slots slots;
   private final Domains domains;
   private final boolean pile;
-  private final Mix any;
-  private final Mix countsKept;
-  private final Mix borders;
+  private final Chains chains;
 
   /**
    * Makes the moves of a walk.
@@ -43,58 +38,32 @@ final class Moves {
     this.slots = problem.slots();
     this.domains = problem.domains();
     this.pile = !problem.pile().isEmpty();
-    Operator chain =
-        temperature -> {
-          if (chains != null && neighbourhood.hasBorders()) {
-            chains.exchange(neighbourhood.border(), temperature);
-          }
-        };
-    this.any =
-        Mix.of(
-            draws,
-            new Mix.Weighted(24, this::change),
-            new Mix.Weighted(28, this::exchangeInLayer),
-            new Mix.Weighted(4, this::exchangeAcross),
-            new Mix.Weighted(3, this::exchangeWithin),
-            new Mix.Weighted(4, this::exchangeSequences),
-            new Mix.Weighted(1, chain));
-    this.countsKept =
-        Mix.of(
-            draws,
-            new Mix.Weighted(40, this::exchangeAlike),
-            new Mix.Weighted(4, this::change),
-            new Mix.Weighted(8, this::exchangeInLayer),
-            new Mix.Weighted(4, this::exchangeAcross),
-            new Mix.Weighted(3, this::exchangeWithin),
-            new Mix.Weighted(4, this::exchangeSequences),
-            new Mix.Weighted(1, chain));
-    this.borders =
-        Mix.of(
-            draws, new Mix.Weighted(1, chain), new Mix.Weighted(7, this::changeOrExchangeBorder));
+    this.chains = chains;
   }
 
-  /** All operators, in the measure in which they serve a state far from any plan. */
-  Mix any() {
-    return any;
+  /** Draws one neighbour and goes there, or stays. Nothing is allocated. */
+  void attempt(Operator operator, double temperature) {
+    switch (operator) {
+      case CHANGE -> change(neighbourhood.slot(), temperature);
+      case EXCHANGE_ALIKE -> exchangeAlike(neighbourhood.slot(), temperature);
+      case EXCHANGE_IN_LAYER -> exchangeInLayer(temperature);
+      case EXCHANGE_ACROSS -> exchange(neighbourhood.slot(), neighbourhood.slot(), temperature);
+      case EXCHANGE_WITHIN -> exchangeWithin(temperature);
+      case EXCHANGE_SEQUENCES -> exchangeSequences(temperature);
+      case CHAIN -> chain(temperature);
+      case BORDER -> changeOrExchangeBorder(temperature);
+    }
   }
 
-  /** Mostly operators that keep counts: a plan of counts is good, and few changes better it. */
-  Mix countsKept() {
-    return countsKept;
-  }
-
-  /** Operators of borders alone. */
-  Mix borders() {
-    return borders;
+  private void chain(double temperature) {
+    if (chains != null && neighbourhood.hasBorders()) {
+      chains.exchange(neighbourhood.border(), temperature);
+    }
   }
 
   /** Whether a slot belongs to a finished piece of the pile, which only moves as a whole. */
   private boolean held(int slot) {
     return state.laid.holds(slots.orbit()[slot]);
-  }
-
-  private void change(double temperature) {
-    change(neighbourhood.slot(), temperature);
   }
 
   /** Gives a slot a random other yarn. */
@@ -125,11 +94,6 @@ final class Moves {
     exchange(slot, neighbourhood.ofLayer(slot), temperature);
   }
 
-  /** Exchanges the yarns of two slots of any layers: shifts counts and stock by little. */
-  private void exchangeAcross(double temperature) {
-    exchange(neighbourhood.slot(), neighbourhood.slot(), temperature);
-  }
-
   /** Exchanges the yarns of two rounds of one piece. */
   private void exchangeWithin(double temperature) {
     int slotA = neighbourhood.slot();
@@ -157,10 +121,6 @@ final class Moves {
       swap(slotA, slotB);
       acceptance.made(EXCHANGE, delta, slotA, slotB);
     }
-  }
-
-  private void exchangeAlike(double temperature) {
-    exchangeAlike(neighbourhood.slot(), temperature);
   }
 
   /**

@@ -10,7 +10,7 @@ import lozengy.solver.problem.Slots;
  * only pairs and the look's counts are weighed, O(rounds) to tell and O(pairs of the rounds) to
  * make. No move allocates.
  */
-final class PileMoves implements Operator {
+final class PileMoves {
 
   private static final String EXCHANGE = "exchange of a finished orbit";
 
@@ -30,8 +30,8 @@ final class PileMoves implements Operator {
     this.slots = problem.slots();
   }
 
-  @Override
-  public void attempt(double temperature) {
+  /** Tries one exchange. */
+  void exchange(double temperature) {
     PileAssignment laid = state.laid;
     int placeA = laid.place(draws.below(laid.pieces()));
     int[] like = pile.places()[pile.kindOf()[placeA]];

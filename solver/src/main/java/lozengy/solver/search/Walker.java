@@ -30,7 +30,7 @@ final class Walker {
   private final Acceptance acceptance;
   private Neighbourhood neighbourhood;
   private Moves moves;
-  private final Operator pileMoves;
+  private final PileMoves pileMoves;
   private final int pileShare;
   private final Draws draws;
   private final int lookEvery;
@@ -194,17 +194,17 @@ final class Walker {
 
   private void move(double temperature) {
     if (pileShare > 0 && (pileShare == DRAWS || draws.below(DRAWS) < pileShare)) {
-      pileMoves.attempt(temperature);
+      pileMoves.exchange(temperature);
     } else {
-      mix().attempt(temperature);
+      moves.attempt(mix().draw(draws), temperature);
     }
   }
 
   private Mix mix() {
     if (bordersOnly) {
-      return moves.borders();
+      return Mix.BORDERS;
     }
-    return barred && state.stock.overdrawn() == 0 ? moves.countsKept() : moves.any();
+    return barred && state.stock.overdrawn() == 0 ? Mix.COUNTS_KEPT : Mix.ANY;
   }
 
   /** Presses harder while a yarn stays overdrawn, more gently while none is. */

@@ -65,8 +65,7 @@ class RelaxingTest {
     }
     // lines of single pieces and yarns are no lines of the rules or the look
     Set<RuleId> others =
-        EnumSet.of(
-            RuleId.COMPLETE, RuleId.TONES, RuleId.BANS, RuleId.LOCKS, RuleId.PILE);
+        EnumSet.of(RuleId.COMPLETE, RuleId.TONES, RuleId.BANS, RuleId.LOCKS, RuleId.PILE);
     assertEquals(EnumSet.complementOf(EnumSet.copyOf(others)), seen);
   }
 
