@@ -40,7 +40,7 @@ public record MarkReport(
     Arrangement before, Arrangement now, List<FaultLine> faults, List<Integer> overlapping) {
 
   /** So many faults are told one by one. */
-  private static final int MOST_FAULTS = 8;
+  private static final int MOST_FAULTS = 4;
 
   /**
    * Copies the lists.
