@@ -30,28 +30,20 @@ final class PieceFitting {
   private final StatedPiece[] listed;
   private final List<String> codes;
 
-  private PieceFitting(Blanket blanket, Located list, Sequences sequences) {
+  private PieceFitting(Blanket blanket, Located list) {
     this.blanket = blanket;
     this.list = list;
     this.mistakes = list.mistakes();
-    this.sequences = sequences;
+    this.sequences = blanket.open();
     this.listed = new StatedPiece[blanket.pieceCount()];
     this.codes = blanket.brief().yarns().stream().map(yarn -> yarn.code()).toList();
   }
 
   /** Fits a list of pieces; what does not fit is a mistake. */
   static PieceFitting of(Blanket blanket, Located list, List<StatedPiece> pieces) {
-    PieceFitting fitting = new PieceFitting(blanket, list, blanket.open());
+    PieceFitting fitting = new PieceFitting(blanket, list);
     pieces.forEach(fitting::fit);
     fitting.tellMissing();
-    return fitting;
-  }
-
-  /** Fits a list of some pieces, and sets them in sequences that hold the others already. */
-  static PieceFitting ofSome(
-      Blanket blanket, Located list, List<StatedPiece> pieces, Sequences sequences) {
-    PieceFitting fitting = new PieceFitting(blanket, list, sequences);
-    pieces.forEach(fitting::fit);
     return fitting;
   }
 
