@@ -85,6 +85,7 @@ public final class Lozengy implements Callable<Integer> {
     commands.put("compare", () -> new CompareCommand(terminal));
     commands.put("report", () -> new ReportCommand(terminal));
     commands.put("need", () -> new NeedCommand(terminal));
+    commands.put("sizes", () -> new SizesCommand(terminal));
     commands.put("pack", () -> new PackCommand(terminal));
     commands.put("explain", () -> new ExplainCommand(terminal));
     commands.put("batch", () -> new BatchCommand(terminal, solving));
