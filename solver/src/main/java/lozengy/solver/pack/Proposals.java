@@ -3,6 +3,7 @@ package lozengy.solver.pack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -142,6 +143,23 @@ final class Proposals {
     return fairest.isPresent() ? fairest : cheapest;
   }
 
+  /** All that is known of a yarn. */
+  private List<Object> known(int yarn) {
+    List<Object> known = new ArrayList<>(List.of(shades.cost(yarn), shades.least(yarn)));
+    known.add(shades.most(yarn));
+    for (Demand demand : demands) {
+      Shades size = demand.shades();
+      known.add(size.shared(yarn));
+      for (int balls = size.least(yarn); balls <= size.most(yarn); balls++) {
+        known.add(size.usable(yarn, balls));
+      }
+      demand.covers().forEach(cover -> known.add(cover.yarns().get(yarn)));
+    }
+    missing.forEach(each -> known.add(each.gains().getOrDefault(yarn, 0L)));
+    refuted.forEach(each -> known.add(each.yarns().get(yarn) ? each.balls()[yarn] : -1));
+    return known;
+  }
+
   /** The constraint model of one choice. */
   private final class Choice {
     private final Model model = new Model("pack");
@@ -164,6 +182,21 @@ final class Proposals {
       demands.forEach(demand -> post(demand, costs, cost.isPresent()));
       missing.forEach(this::post);
       refuted.forEach(this::post);
+      orderAlike();
+    }
+
+    /**
+     * Of yarns that nothing known tells apart, an earlier one has no fewer balls: any choice can be
+     * renamed to such a one, and there are far fewer of these to look through.
+     */
+    private void orderAlike() {
+      Map<List<Object>, Integer> last = new HashMap<>();
+      for (int yarn = 0; yarn < balls.length; yarn++) {
+        Integer before = last.put(known(yarn), yarn);
+        if (before != null) {
+          model.arithm(balls[before], ">=", balls[yarn]).post();
+        }
+      }
     }
 
     private void post(Demand demand, int[] costs, boolean shared) {
