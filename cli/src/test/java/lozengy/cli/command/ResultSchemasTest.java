@@ -60,6 +60,8 @@ class ResultSchemasTest {
     holds("need-result", 0, "need", brief, "--json");
     holds("pack-result", 0, "pack", brief, "--moves", "2000", "--json");
     holds("pack-result", 3, "pack", brief, "--moves", "2000", "--score", "100", "--json");
+    holds("sizes-result", 0, "sizes", brief, "cushion", "--json");
+    holds("pack-sizes-result", 0, "pack", brief, "--moves", "2000", "--size", "a=2x2", "--json");
     holds("report-result", 0, "report", arrangement, "--json");
     String page = folder.resolve("page.html").toString();
     holds("report-result", 0, "report", arrangement, "--as", "html", "-o", page, "--json");
