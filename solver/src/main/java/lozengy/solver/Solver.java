@@ -93,9 +93,11 @@ public final class Solver {
    * @param options seed, limits, listener
    * @return an arrangement that breaks no rule; or that there is none, proved; or that none was
    *     found
+   * @throws TooLargeException before anything is done, if that needs more memory than Java may use
    */
   public static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+    TooLargeException.requireRoom(blanket, Runtime.getRuntime().maxMemory());
     Optional<Surplus> surplus = Surplus.of(blanket);
     if (surplus.isPresent() && surplus.get().any()) {
       return new SurplusSolving(surplus.get(), earlier, options).solve();
