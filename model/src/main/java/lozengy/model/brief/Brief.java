@@ -29,6 +29,7 @@ import lozengy.model.layout.PieceKind;
  *     both hold
  * @param pile finished pieces that have no place yet, in the brief's order
  * @param stitching what turns the stitches of rounds into yarn
+ * @param forSale that the plan goes to others with a pack of yarn, where it does
  */
 public record Brief(
     String title,
@@ -43,7 +44,8 @@ public record Brief(
     Look look,
     List<PieceNote> pieces,
     List<PileEntry> pile,
-    Stitching stitching) {
+    Stitching stitching,
+    Optional<ForSale> forSale) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -65,6 +67,7 @@ public record Brief(
    *     both hold
    * @param pile finished pieces that have no place yet, in the brief's order
    * @param stitching what turns the stitches of rounds into yarn
+   * @param forSale that the plan goes to others with a pack of yarn, where it does
    */
   public Brief {
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
@@ -83,7 +86,7 @@ public record Brief(
   public Brief withPile(List<PileEntry> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -109,7 +112,8 @@ public record Brief(
         Look.NONE,
         List.of(),
         List.of(),
-        Stitching.NONE);
+        Stitching.NONE,
+        Optional.empty());
   }
 
   /**
@@ -120,7 +124,7 @@ public record Brief(
   public Brief withTones(ToneLimits other) {
     return new Brief(
         title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -131,7 +135,7 @@ public record Brief(
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -152,7 +156,7 @@ public record Brief(
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
         title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -163,7 +167,7 @@ public record Brief(
   public Brief withRules(Rules other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -174,7 +178,7 @@ public record Brief(
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
         title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -185,7 +189,7 @@ public record Brief(
   public Brief withLayout(LayoutSize other) {
     return new Brief(
         title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -208,7 +212,8 @@ public record Brief(
         look,
         pieces,
         pile,
-        stitching);
+        stitching,
+        forSale);
   }
 
   /**
@@ -219,7 +224,7 @@ public record Brief(
   public Brief withPrefer(Preferences other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -230,7 +235,7 @@ public record Brief(
   public Brief withLook(Look other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile,
-        stitching);
+        stitching, forSale);
   }
 
   /**
@@ -241,6 +246,17 @@ public record Brief(
   public Brief withStitching(Stitching other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        other);
+        other, forSale);
+  }
+
+  /**
+   * {@return this brief for others, or not}
+   *
+   * @param other what stands in its place; empty where the plan is for its maker alone
+   */
+  public Brief withForSale(Optional<ForSale> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching, other);
   }
 }

@@ -240,7 +240,10 @@ public final class BriefArbitraries {
       without = stitched(without, random);
     }
     Brief noted = counted(without.withPieces(notes(without, random)), random);
-    return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
+    Brief judged = BriefJudge.mistakes(noted).isEmpty() ? noted : without;
+    return random.nextInt(3) > 0
+        ? judged
+        : judged.withForSale(Optional.of(new ForSale(BigDecimal.valueOf(random.nextInt(1000), 1))));
   }
 
   private static Motif motif(PieceKind kind, boolean putUps, Random random) {
