@@ -87,6 +87,7 @@ public final class Lozengy implements Callable<Integer> {
     commands.put("report", () -> new ReportCommand(terminal));
     commands.put("need", () -> new NeedCommand(terminal));
     commands.put("pack", () -> new PackCommand(terminal));
+    commands.put("substitute", () -> new SubstituteCommand(terminal));
     commands.put("explain", () -> new ExplainCommand(terminal));
     commands.put("batch", () -> new BatchCommand(terminal, solving));
     return commands;

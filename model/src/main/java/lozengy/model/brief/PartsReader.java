@@ -268,6 +268,15 @@ public final class PartsReader {
   }
 
   /**
+   * {@return a yarn, as in a brief, that need not say what there is of it}
+   *
+   * @param located where it stands
+   */
+  public static Yarn shade(Located located) {
+    return YarnReader.read(located, 0, false);
+  }
+
+  /**
    * {@return a yarn that stands by itself, as in a brief}
    *
    * @param source the yarn's fields and what messages call them
