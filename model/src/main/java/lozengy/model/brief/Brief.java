@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 
@@ -67,12 +68,38 @@ public record Brief(
    * @param stitching what turns the stitches of rounds into yarn
    */
   public Brief {
+    Nulls.refuse(
+        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching",
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        joining,
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching);
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
     byKind.putAll(motifs);
     motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
     pile = List.copyOf(pile);
+  }
+
+  /**
+   * {@return this brief with another title}
+   *
+   * @param other what the blanket is called
+   */
+  public Brief withTitle(String other) {
+    return new Brief(
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching);
   }
 
   /**
@@ -189,25 +216,24 @@ public record Brief(
   }
 
   /**
-   * {@return this brief with other joining and edging}
+   * {@return this brief with other joining}
    *
-   * @param otherJoining yarn along the seams; empty for none
-   * @param otherEdging yarn along the outline; empty for none
+   * @param other yarn along the seams; empty for none
    */
-  public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
+  public Brief withJoining(Optional<YarnUse> other) {
     return new Brief(
-        title,
-        layout,
-        motifs,
-        yarns,
-        tones,
-        otherJoining,
-        otherEdging,
-        rules,
-        prefer,
-        look,
-        pieces,
-        pile,
+        title, layout, motifs, yarns, tones, other, edging, rules, prefer, look, pieces, pile,
+        stitching);
+  }
+
+  /**
+   * {@return this brief with other edging}
+   *
+   * @param other yarn along the outline; empty for none
+   */
+  public Brief withEdging(Optional<YarnUse> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, other, rules, prefer, look, pieces, pile,
         stitching);
   }
 
