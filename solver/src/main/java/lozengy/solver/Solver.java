@@ -76,7 +76,7 @@ public final class Solver {
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
-    this.budget = new Budget(moves, options.seconds(), options.stop());
+    this.budget = new Budget(moves, options.searchSeconds(), options.stop());
   }
 
   /**
@@ -238,7 +238,7 @@ public final class Solver {
       running.improve();
       return found(problem, Optional::empty);
     }
-    try (Proving started = new Proving(blanket, earlier, options.seconds(), this::timeIsUp)) {
+    try (Proving started = new Proving(blanket, earlier, options.searchSeconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {
@@ -335,7 +335,7 @@ public final class Solver {
   private boolean timeIsUp() {
     return options.stop().getAsBoolean()
         || options.seconds().isPresent()
-            && budget.elapsedSeconds() >= options.seconds().getAsDouble();
+            && budget.elapsedSeconds() >= options.searchSeconds().getAsDouble();
   }
 
   private void tell(Problem problem) {

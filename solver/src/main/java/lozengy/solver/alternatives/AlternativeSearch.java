@@ -155,7 +155,7 @@ public final class AlternativeSearch {
   private Optional<Arrangement> search(double shunPoints) {
     Problem plain = ProblemCompiler.compile(blanket, earlier);
     Problem problem = plain.withCosts(plain.costs().withUnary(shunning(plain, shunPoints)));
-    Budget budget = new Budget(moves(), options.seconds(), options.stop());
+    Budget budget = new Budget(moves(), options.searchSeconds(), options.stop());
     try (Search search =
         new Search(
             problem,
