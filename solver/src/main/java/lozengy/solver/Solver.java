@@ -208,7 +208,8 @@ public final class Solver {
       running.improve();
       return found(problem, Optional::empty);
     }
-    try (Proving started = new Proving(blanket, earlier, options.seconds(), this::timeIsUp)) {
+    try (Proving started =
+        new Proving(blanket, earlier, options.moves(), options.seconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {
