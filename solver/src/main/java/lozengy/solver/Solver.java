@@ -78,7 +78,7 @@ public final class Solver {
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
-    this.budget = new Budget(moves, options.seconds(), options.stop());
+    this.budget = new Budget(moves, options.searchSeconds(), options.stop());
   }
 
   /**
@@ -209,7 +209,8 @@ public final class Solver {
       return found(problem, Optional::empty);
     }
     try (Proving started =
-        new Proving(blanket, earlier, options.moves(), options.seconds(), this::timeIsUp)) {
+        new Proving(
+            blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {
@@ -305,7 +306,7 @@ public final class Solver {
   private boolean timeIsUp() {
     return options.stop().getAsBoolean()
         || options.seconds().isPresent()
-            && budget.elapsedSeconds() >= options.seconds().getAsDouble();
+            && budget.elapsedSeconds() >= options.searchSeconds().getAsDouble();
   }
 
   private void tell(Problem problem) {

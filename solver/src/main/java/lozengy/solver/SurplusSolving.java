@@ -194,7 +194,7 @@ final class SurplusSolving {
             : OptionalLong.empty();
     OptionalDouble seconds =
         options.seconds().isPresent()
-            ? OptionalDouble.of(options.seconds().getAsDouble() * parts / of)
+            ? OptionalDouble.of(options.searchSeconds().getAsDouble() * parts / of)
             : OptionalDouble.empty();
     long[] last = new long[1];
     double begun = elapsedSeconds();
@@ -213,7 +213,7 @@ final class SurplusSolving {
             earlier,
             start,
             new SolveOptions(
-                options.seed(), some, seconds, options.threads(), options.stop(), counting));
+                options.seed(), some, seconds, 0, options.threads(), options.stop(), counting));
     spent +=
         result instanceof SolveResult.Found found
             ? found.arrangement().solved().orElseThrow().moves()
@@ -227,7 +227,8 @@ final class SurplusSolving {
 
   private boolean over() {
     return options.stop().getAsBoolean()
-        || options.seconds().isPresent() && elapsedSeconds() >= options.seconds().getAsDouble();
+        || options.seconds().isPresent()
+            && elapsedSeconds() >= options.searchSeconds().getAsDouble();
   }
 
   /**

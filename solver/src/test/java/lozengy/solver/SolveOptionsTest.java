@@ -18,12 +18,26 @@ class SolveOptionsTest {
     ProgressListener listener = progress -> {};
     SolveOptions defaults = SolveOptions.defaults();
     SolveOptions options =
-        defaults.withSeed(7).withMoves(5).withSeconds(2.5).withThreads(3).withListener(listener);
+        defaults
+            .withSeed(7)
+            .withMoves(5)
+            .withSeconds(2.5)
+            .withReserved(0.5)
+            .withThreads(3)
+            .withListener(listener);
     assertEquals(
         new SolveOptions(
-            7, OptionalLong.of(5), OptionalDouble.of(2.5), 3, defaults.stop(), listener),
+            7, OptionalLong.of(5), OptionalDouble.of(2.5), 0.5, 3, defaults.stop(), listener),
         options);
     assertTrue(options.withStop(() -> true).stop().getAsBoolean());
+  }
+
+  @Test
+  void theSearchHasWhatIsNotReserved() {
+    SolveOptions options = SolveOptions.defaults().withReserved(0.5);
+    assertEquals(OptionalDouble.empty(), options.searchSeconds());
+    assertEquals(OptionalDouble.of(1.5), options.withSeconds(2).searchSeconds());
+    assertEquals(OptionalDouble.of(0), options.withSeconds(0.3).searchSeconds());
   }
 
   @Test
@@ -34,7 +48,8 @@ class SolveOptionsTest {
             () -> defaults.withThreads(0),
             () -> defaults.withMoves(-5),
             () -> defaults.withSeconds(Double.NaN),
-            () -> defaults.withSeconds(-1));
+            () -> defaults.withSeconds(-1),
+            () -> defaults.withReserved(-1));
     for (Executable each : wrong) {
       assertThrows(IllegalArgumentException.class, each);
     }

@@ -146,7 +146,8 @@ final class SolveCommand implements Callable<Integer> {
     files.expect();
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
     BooleanSupplier stop = terminal.stopSignal().listen();
-    SolveResult result = solve(request, task.blanket(), earlier, stop);
+    SolveResult result =
+        solve(request, terminal.secondsSinceStart(), task.blanket(), earlier, stop);
     // What comes later stops no search.
     boolean stopped = stop.getAsBoolean();
     if (result instanceof SolveResult.Found found) {
@@ -215,7 +216,7 @@ final class SolveCommand implements Callable<Integer> {
             : Optional.empty();
     Optional<Arrangement> afresh =
         compareAfresh
-                && solve(request, arrangement.blanket(), Optional.empty(), stop)
+                && solve(request, 0, arrangement.blanket(), Optional.empty(), stop)
                     instanceof SolveResult.Found found
             ? Optional.of(found.arrangement())
             : Optional.empty();
@@ -254,14 +255,18 @@ final class SolveCommand implements Callable<Integer> {
   }
 
   private SolveResult solve(
-      SolveRequest request, Blanket blanket, Optional<Sequences> earlier, BooleanSupplier stop) {
+      SolveRequest request,
+      double spent,
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      BooleanSupplier stop) {
     if (!terminal.showProgress()) {
       ProgressListener nobody = progress -> {};
-      return solving.solve(blanket, earlier, request.options(stop, nobody));
+      return solving.solve(blanket, earlier, request.options(spent, stop, nobody));
     }
     ProgressLine line = new ProgressLine(terminal, request.limits(blanket));
     try {
-      return solving.solve(blanket, earlier, request.options(stop, line));
+      return solving.solve(blanket, earlier, request.options(spent, stop, line));
     } finally {
       line.clear();
     }
