@@ -238,7 +238,9 @@ public final class Solver {
       running.improve();
       return found(problem, Optional::empty);
     }
-    try (Proving started = new Proving(blanket, earlier, options.searchSeconds(), this::timeIsUp)) {
+    try (Proving started =
+        new Proving(
+            blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {
