@@ -17,7 +17,9 @@ public enum ExitCode {
   /** Stopped before an arrangement was found. */
   UNFINISHED(4),
   /** A check found faults. */
-  FAULTS_FOUND(5);
+  FAULTS_FOUND(5),
+  /** A batch was stopped before its last line. */
+  STOPPED(6);
 
   private final int code;
 

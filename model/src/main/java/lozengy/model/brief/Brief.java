@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 
@@ -70,12 +71,39 @@ public record Brief(
    * @param forSale that the plan goes to others with a pack of yarn, where it does
    */
   public Brief {
+    Nulls.refuse(
+        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching forSale",
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        joining,
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching,
+        forSale);
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
     byKind.putAll(motifs);
     motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
     pile = List.copyOf(pile);
+  }
+
+  /**
+   * {@return this brief with another title}
+   *
+   * @param other what the blanket is called
+   */
+  public Brief withTitle(String other) {
+    return new Brief(
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching, forSale);
   }
 
   /**
@@ -193,27 +221,25 @@ public record Brief(
   }
 
   /**
-   * {@return this brief with other joining and edging}
+   * {@return this brief with other joining}
    *
-   * @param otherJoining yarn along the seams; empty for none
-   * @param otherEdging yarn along the outline; empty for none
+   * @param other yarn along the seams; empty for none
    */
-  public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
+  public Brief withJoining(Optional<YarnUse> other) {
     return new Brief(
-        title,
-        layout,
-        motifs,
-        yarns,
-        tones,
-        otherJoining,
-        otherEdging,
-        rules,
-        prefer,
-        look,
-        pieces,
-        pile,
-        stitching,
-        forSale);
+        title, layout, motifs, yarns, tones, other, edging, rules, prefer, look, pieces, pile,
+        stitching, forSale);
+  }
+
+  /**
+   * {@return this brief with other edging}
+   *
+   * @param other yarn along the outline; empty for none
+   */
+  public Brief withEdging(Optional<YarnUse> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, other, rules, prefer, look, pieces, pile,
+        stitching, forSale);
   }
 
   /**

@@ -233,7 +233,8 @@ public final class BriefArbitraries {
     Brief without =
         Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
             .withTones(limits)
-            .withUses(use(yarns, false, random), use(yarns, true, random))
+            .withJoining(use(yarns, false, random))
+            .withEdging(use(yarns, true, random))
             .withRules(rules)
             .withPrefer(prefer);
     if (random.nextInt(3) == 0) {
