@@ -83,9 +83,9 @@ final class YarnChanges {
       swapped = withYarn(swapped, to, old -> counted(old, to, blanket, edged(brief, from)));
     }
     swapped =
-        swapped.withUses(
-            brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))),
-            brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
+        swapped
+            .withJoining(brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))))
+            .withEdging(brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
     swapped = swapped.withPieces(notes(blanket, wish)).withLook(SwappedLook.of(blanket, wish));
     return new CurrentPlan(
         banned(swapped, wish.from()), current.sequences().map(s -> swapped(blanket, s, from, to)));
