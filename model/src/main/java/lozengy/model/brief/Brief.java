@@ -29,6 +29,9 @@ import lozengy.model.layout.PieceKind;
  *     both hold
  * @param pile finished pieces that have no place yet, in the brief's order
  * @param stitching what turns the stitches of rounds into yarn
+ * @param extras fields of its file that are not this program's
+ * @param around the same of an arrangement's file that holds it; here, because whatever becomes of
+ *     the arrangement goes on with its brief
  */
 public record Brief(
     String title,
@@ -43,7 +46,9 @@ public record Brief(
     Look look,
     List<PieceNote> pieces,
     List<PileEntry> pile,
-    Stitching stitching) {
+    Stitching stitching,
+    Extras extras,
+    Extras around) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -65,6 +70,8 @@ public record Brief(
    *     both hold
    * @param pile finished pieces that have no place yet, in the brief's order
    * @param stitching what turns the stitches of rounds into yarn
+   * @param extras fields of its file that are not this program's
+   * @param around the same of an arrangement's file that holds it
    */
   public Brief {
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
@@ -83,7 +90,7 @@ public record Brief(
   public Brief withPile(List<PileEntry> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -109,7 +116,9 @@ public record Brief(
         Look.NONE,
         List.of(),
         List.of(),
-        Stitching.NONE);
+        Stitching.NONE,
+        Extras.NONE,
+        Extras.NONE);
   }
 
   /**
@@ -120,7 +129,7 @@ public record Brief(
   public Brief withTones(ToneLimits other) {
     return new Brief(
         title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -131,7 +140,7 @@ public record Brief(
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -152,7 +161,7 @@ public record Brief(
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
         title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -163,7 +172,7 @@ public record Brief(
   public Brief withRules(Rules other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -174,7 +183,7 @@ public record Brief(
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
         title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -185,7 +194,7 @@ public record Brief(
   public Brief withLayout(LayoutSize other) {
     return new Brief(
         title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -208,7 +217,9 @@ public record Brief(
         look,
         pieces,
         pile,
-        stitching);
+        stitching,
+        extras,
+        around);
   }
 
   /**
@@ -219,7 +230,7 @@ public record Brief(
   public Brief withPrefer(Preferences other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -230,7 +241,7 @@ public record Brief(
   public Brief withLook(Look other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile,
-        stitching);
+        stitching, extras, around);
   }
 
   /**
@@ -241,6 +252,44 @@ public record Brief(
   public Brief withStitching(Stitching other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        other);
+        other, extras, around);
+  }
+
+  /**
+   * {@return this brief with other fields that are not this program's}
+   *
+   * @param others those of its own file
+   * @param othersAround those of an arrangement's file that holds it
+   */
+  public Brief withExtras(Extras others, Extras othersAround) {
+    return new Brief(
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        joining,
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching,
+        others,
+        othersAround);
+  }
+
+  /** {@return the names of items of its lists, as {@link #extras} call them, by list} */
+  public Map<String, List<String>> itemNames() {
+    return Map.of(
+        "yarns",
+        yarns.stream().map(Yarn::code).toList(),
+        "pieces",
+        pieces.stream().map(note -> String.join(",", note.at())).toList(),
+        "pile",
+        pile.stream()
+            .map(entry -> entry.kind().word() + " " + String.join(",", entry.rounds()))
+            .toList());
   }
 }

@@ -73,7 +73,11 @@ final class Rebriefed {
     tellMotifs();
     tellBegun("joining", old.joining(), asked.joining(), joins());
     tellBegun("edging", old.edging(), asked.edging(), edges());
-    Brief bare = asked.withYarns(yarns()).withPile(old.pile());
+    Brief bare =
+        asked
+            .withYarns(yarns())
+            .withPile(old.pile())
+            .withExtras(asked.extras().over(old.extras()), old.around());
     List<Mistake> mistakes =
         BriefMistakes.ofParts(bare).stream()
             .map(
