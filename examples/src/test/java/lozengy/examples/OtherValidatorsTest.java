@@ -81,6 +81,10 @@ class OtherValidatorsTest {
     keep("compare-result", run(0, "compare", plan, again, "--json"));
     keep("report-result", run(0, "report", plan, "--json"));
     keep("card", run(0, "report", plan, "--as", "card", "--json"));
+    keep("next-result", run(0, "next", plan, "--json"));
+    keep(
+        "substitute-result",
+        run(0, "substitute", plan, "SED", "--try", "1", "--moves", MOVES, "--json"));
     keep("need-result", run(0, "need", plan, "--json"));
     keep("need-result", run(0, "need", brief, "--json"));
     keep("pack-result", run(0, "pack", brief, "--moves", MOVES, "--json"));

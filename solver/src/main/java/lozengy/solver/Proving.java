@@ -131,23 +131,27 @@ final class Proving implements AutoCloseable {
   }
 
   /**
-   * The bound; waits for it, but once it is to stop only for as long as nobody notices: then it may
-   * be missing.
+   * The bound; waits for it, but once it is to stop, or the thread is interrupted, only for as long
+   * as nobody notices: then it may be missing.
    */
   Optional<Bound> bound() {
+    while (!Thread.currentThread().isInterrupted() && !stop.getAsBoolean() && !await()) {
+      // goes on
+    }
+    boolean interrupted = Thread.interrupted();
     try {
-      while (!stop.getAsBoolean() && !await()) {
-        // goes on
-      }
-      return Optional.of(
-          stop.getAsBoolean() ? task.get(GRACE_MILLISECONDS, TimeUnit.MILLISECONDS) : task.get());
+      return Optional.of(task.get(GRACE_MILLISECONDS, TimeUnit.MILLISECONDS));
     } catch (TimeoutException e) {
       return Optional.empty();
     } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while proving a bound", e);
+      interrupted = true;
+      return Optional.empty();
     } catch (ExecutionException | CancellationException e) {
       throw new IllegalStateException("the proof of a bound failed", e);
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 

@@ -88,12 +88,14 @@ public final class Lozengy implements Callable<Integer> {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("new", () -> new NewCommand(terminal));
     commands.put("solve", () -> new SolveCommand(terminal, solving));
+    commands.put("next", () -> new NextCommand(terminal));
     commands.put("mark", () -> new MarkCommand(terminal));
     commands.put("check", () -> new CheckCommand(terminal));
     commands.put("compare", () -> new CompareCommand(terminal));
     commands.put("report", () -> new ReportCommand(terminal));
     commands.put("need", () -> new NeedCommand(terminal));
     commands.put("pack", () -> new PackCommand(terminal));
+    commands.put("substitute", () -> new SubstituteCommand(terminal));
     commands.put("explain", () -> new ExplainCommand(terminal));
     commands.put("batch", () -> new BatchCommand(terminal, solving));
     commands.put("schema", () -> new SchemaCommand(terminal));

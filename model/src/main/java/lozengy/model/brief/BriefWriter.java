@@ -126,6 +126,11 @@ public final class BriefWriter {
     }
     json.endList();
     pile(brief.pile());
+    if (brief.forSale().isPresent()) {
+      json.field("for-sale").mapping();
+      json.field("looser").text(JsonText.shortest(brief.forSale().get().looserPercent()) + " %");
+      json.endMapping();
+    }
     json.endMapping();
   }
 
@@ -320,6 +325,9 @@ public final class BriefWriter {
         json.field("rounds").number(use.get().rounds());
       }
       rate(use.get().rate());
+      if (use.get().minutesPerMetre().isPresent()) {
+        json.field("minutes-per-metre").number(use.get().minutesPerMetre().get());
+      }
       json.endMapping();
     }
   }
