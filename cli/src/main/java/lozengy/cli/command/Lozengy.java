@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
       "",
       "Exit codes: 0 done; 1 a fault of the program; 2 the input or the call is wrong;",
       "3 proved that no arrangement fits; 4 stopped before one was found;",
-      "5 'check' found faults."
+      "5 'check' found faults; 6 'batch' was stopped before its last line."
     })
 public final class Lozengy implements Callable<Integer> {
 
@@ -80,14 +80,19 @@ public final class Lozengy implements Callable<Integer> {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("new", () -> new NewCommand(terminal));
     commands.put("solve", () -> new SolveCommand(terminal, solving));
+    commands.put("next", () -> new NextCommand(terminal));
     commands.put("mark", () -> new MarkCommand(terminal));
     commands.put("check", () -> new CheckCommand(terminal));
     commands.put("compare", () -> new CompareCommand(terminal));
     commands.put("report", () -> new ReportCommand(terminal));
     commands.put("need", () -> new NeedCommand(terminal));
     commands.put("pack", () -> new PackCommand(terminal));
+    commands.put("substitute", () -> new SubstituteCommand(terminal));
     commands.put("explain", () -> new ExplainCommand(terminal));
     commands.put("batch", () -> new BatchCommand(terminal, solving));
+    commands.put("schema", () -> new SchemaCommand(terminal));
+    commands.put(
+        "completion", () -> new CompletionCommand(terminal, () -> commandLine(terminal, solving)));
     return commands;
   }
 

@@ -23,7 +23,7 @@ import lozengy.model.layout.Place;
  */
 public final class ArrangementWriter {
 
-  private static final int SCORE_DECIMALS = 6;
+  private static final int SCORE_DECIMALS = Arrangement.Bound.DECIMALS;
 
   private final JsonText json;
   private final Blanket blanket;

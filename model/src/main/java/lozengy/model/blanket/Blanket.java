@@ -14,6 +14,7 @@ import lozengy.model.colour.SeenDifferences;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Measures;
@@ -72,6 +73,7 @@ public final class Blanket {
    * @throws InputException with all mistakes if the brief's parts do not fit together
    */
   public static Blanket of(Brief brief) {
+    Nulls.refuse("brief", brief);
     List<Mistake> mistakes = BriefMistakes.ofParts(brief);
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);
@@ -87,6 +89,7 @@ public final class Blanket {
    * @return the blanket
    */
   public static Blanket ofUnjudged(Brief brief) {
+    Nulls.refuse("brief", brief);
     return new Blanket(brief);
   }
 
@@ -565,5 +568,16 @@ public final class Blanket {
       }
     }
     return used;
+  }
+
+  /** Blankets of equal briefs are equal. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Blanket that && brief.equals(that.brief);
+  }
+
+  @Override
+  public int hashCode() {
+    return brief.hashCode();
   }
 }

@@ -88,6 +88,11 @@ public final class BriefWriter {
     }
     json.endList();
     pile(brief.pile());
+    if (brief.forSale().isPresent()) {
+      json.field("for-sale").mapping();
+      json.field("looser").text(JsonText.shortest(brief.forSale().get().looserPercent()) + " %");
+      json.endMapping();
+    }
     json.endMapping();
   }
 

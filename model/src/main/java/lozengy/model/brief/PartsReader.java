@@ -13,6 +13,7 @@ import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
+import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
@@ -30,6 +31,8 @@ public final class PartsReader {
 
   /** So large that {@link BriefMistakes} is the one to refuse it, with its reasons. */
   private static final Range SQUARES = Range.whole(1, 1_000_000_000, "squares");
+
+  private static final Map<String, Range> LOOSER = Map.of("%", Range.of(0, 100, "%"));
 
   private static final Map<String, Setting> SETTINGS =
       Words.meanings(Setting.values(), Setting::word);
@@ -90,7 +93,8 @@ public final class PartsReader {
             look,
             notes(of),
             PileReader.read(of),
-            StitchingReader.read(of, terms));
+            StitchingReader.read(of, terms),
+            of.get("for-sale").map(PartsReader::forSale));
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
@@ -111,6 +115,16 @@ public final class PartsReader {
       return brief;
     }
     return brief.withRules(brief.rules().withKeepBack(range.get().keepBackPercent()));
+  }
+
+  private static ForSale forSale(Located said) {
+    Optional<Fields> of = said.fields();
+    Optional<BigDecimal> looser =
+        of.flatMap(fields -> fields.get("looser"))
+            .flatMap(percent -> percent.quantity(LOOSER, "10 %"))
+            .map(Quantity::number);
+    of.ifPresent(Fields::tellUnknown);
+    return new ForSale(looser.orElse(BigDecimal.ZERO));
   }
 
   /** The weights; what the look asks for without one weighs as {@link Weight#NORMAL}. */
@@ -266,6 +280,15 @@ public final class PartsReader {
    */
   public static Yarn yarn(Located located) {
     return YarnReader.read(located, 0, true);
+  }
+
+  /**
+   * {@return a yarn, as in a brief, that need not say what there is of it}
+   *
+   * @param located where it stands
+   */
+  public static Yarn shade(Located located) {
+    return YarnReader.read(located, 0, false);
   }
 
   /**

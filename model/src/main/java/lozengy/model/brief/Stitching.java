@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.input.Nulls;
 import lozengy.model.stitch.StartingValues;
 import lozengy.model.stitch.Stitch;
 import lozengy.model.stitch.Terms;
@@ -73,6 +74,16 @@ public record Stitching(
    * @param handPercent per cent of what is reckoned that the hand takes, of all yarn alike
    */
   public Stitching {
+    Nulls.refuse(
+        "terms yarnWeight hookMillimetres perStitchMillimetres tailMillimetres samples variesPercent perMinute",
+        terms,
+        yarnWeight,
+        hookMillimetres,
+        perStitchMillimetres,
+        tailMillimetres,
+        samples,
+        variesPercent,
+        perMinute);
     hookMillimetres = hookMillimetres.map(BigDecimal::stripTrailingZeros);
     Map<Stitch, BigDecimal> stated = new EnumMap<>(Stitch.class);
     perStitchMillimetres.forEach((stitch, each) -> stated.put(stitch, each.stripTrailingZeros()));

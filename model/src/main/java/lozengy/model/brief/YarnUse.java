@@ -4,6 +4,7 @@ import static java.math.MathContext.DECIMAL128;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import lozengy.model.input.Nulls;
 import lozengy.model.unit.Ratio;
 
 /**
@@ -29,6 +30,7 @@ public record YarnUse(
    * @throws IllegalArgumentException if there is no round
    */
   public YarnUse {
+    Nulls.refuse("yarn rate", yarn, rate);
     if (rounds < 1) {
       throw new IllegalArgumentException("there must be a round at least");
     }

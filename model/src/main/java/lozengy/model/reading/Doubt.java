@@ -63,6 +63,13 @@ public sealed interface Doubt {
      * @param doubt the doubt
      */
     T heavier(Heavier doubt);
+
+    /**
+     * {@return what it gives for a code that programs take for a missing value}
+     *
+     * @param doubt the doubt
+     */
+    T missing(Missing doubt);
   }
 
   /**
@@ -170,6 +177,24 @@ public sealed interface Doubt {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.heavier(this);
+    }
+  }
+
+  /**
+   * A yarn's code is a word that readers of tables take for a missing value.
+   *
+   * @param path the field
+   * @param codeOfYarn the code
+   */
+  record Missing(BriefPath path, String codeOfYarn) implements Doubt {
+    @Override
+    public String code() {
+      return "code-means-missing";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.missing(this);
     }
   }
 }

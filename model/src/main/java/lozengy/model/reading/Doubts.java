@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.LongSummaryStatistics;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Yarn;
@@ -29,6 +31,9 @@ public final class Doubts {
 
   private static final double CM_OF_INCH = Units.cmOfInches(BigDecimal.ONE).doubleValue();
 
+  /** What R, pandas and databases take for a missing value where they read CSV, in capitals. */
+  private static final Set<String> MISSING = Set.of("NA", "NULL", "NAN", "-NAN", "NONE");
+
   private Doubts() {}
 
   /**
@@ -45,6 +50,10 @@ public final class Doubts {
     }
     doubts.addAll(SampleDoubts.of(blanket));
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      if (MISSING.contains(blanket.yarn(yarn).code().toUpperCase(Locale.ROOT))) {
+        BriefPath path = BriefPath.of("yarns").item(yarn).field("code");
+        doubts.add(new Doubt.Missing(path, blanket.yarn(yarn).code()));
+      }
       count(blanket, yarn).ifPresent(doubts::add);
     }
     return doubts;

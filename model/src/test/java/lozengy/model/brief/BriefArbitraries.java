@@ -233,14 +233,18 @@ public final class BriefArbitraries {
     Brief without =
         Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
             .withTones(limits)
-            .withUses(use(yarns, false, random), use(yarns, true, random))
+            .withJoining(use(yarns, false, random))
+            .withEdging(use(yarns, true, random))
             .withRules(rules)
             .withPrefer(prefer);
     if (random.nextInt(3) == 0) {
       without = stitched(without, random);
     }
     Brief noted = counted(without.withPieces(notes(without, random)), random);
-    return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
+    Brief judged = BriefJudge.mistakes(noted).isEmpty() ? noted : without;
+    return random.nextInt(3) > 0
+        ? judged
+        : judged.withForSale(Optional.of(new ForSale(BigDecimal.valueOf(random.nextInt(1000), 1))));
   }
 
   private static Motif motif(PieceKind kind, boolean putUps, Random random) {

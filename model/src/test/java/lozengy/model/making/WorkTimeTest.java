@@ -72,7 +72,9 @@ class WorkTimeTest {
     YarnUse joining = use("MUD", 1, "30");
     YarnUse edging = use("FOA", 2, "15");
     WorkTime time =
-        time(Blanket.of(bare.brief().withUses(Optional.of(joining), Optional.of(edging))));
+        time(
+            Blanket.of(
+                bare.brief().withJoining(Optional.of(joining)).withEdging(Optional.of(edging))));
 
     assertAll(
         () -> assertEquals(6, time.joiningMinutes().orElseThrow().doubleValue(), 1e-9),

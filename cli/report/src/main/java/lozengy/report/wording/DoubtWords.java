@@ -116,4 +116,11 @@ public final class DoubtWords implements Doubt.Cases<String> {
         + Words.metres(doubt.largerMillimetres())
         + ". Are the weights right, and the counts?";
   }
+
+  @Override
+  public String missing(Doubt.Missing doubt) {
+    return "Many programs take "
+        + doubt.codeOfYarn()
+        + " in a table for a missing value. Would another code do?";
+  }
 }

@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -201,6 +202,23 @@ class TablesTest {
   }
 
   @Test
+  void everySeamSaysWhetherItIsInAStrip() {
+    List<NamedCsvRecord> strips = rows(files, "strips.csv");
+    Map<String, String> stripOf =
+        strips.stream()
+            .collect(Collectors.toMap(r -> r.getField("piece"), r -> r.getField("strip")));
+    long within = 0;
+    for (NamedCsvRecord seam : rows(files, "seams.csv")) {
+      boolean same =
+          stripOf.get(seam.getField("first")).equals(stripOf.get(seam.getField("second")));
+      assertEquals(same ? "within-strip" : "between-strips", seam.getField("seam"));
+      within += same ? 1 : 0;
+    }
+    assertEquals(
+        strips.size() - Set.copyOf(stripOf.values()).size(), within, "one less than its pieces");
+  }
+
+  @Test
   void makeListLeavesOutWhatIsWorked() {
     List<NamedCsvRecord> list = rows(files, "make-list.csv");
     Set<String> worked = Set.of("top-left", "r1c1", "r4c3");
@@ -241,14 +259,24 @@ class TablesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\uff1dcmd", "'=1", "''-1"})
+  @ValueSource(
+      strings = {
+        "=1+1",
+        "+1",
+        "-1+1",
+        "-cmd|' /C calc'!A0",
+        "@SUM(A1)",
+        "\uff1dcmd",
+        "'=1",
+        "''-1+1"
+      })
   void formulasAreShielded(String words) {
     String safe = Csv.safe(words);
     assertEquals("'" + words, safe);
   }
 
   @ParameterizedTest
-  @CsvSource({"Reed", "'it''s'", "1-2", "'''tis'"})
+  @CsvSource({"Reed", "'it''s'", "1-2", "'''tis'", "-MUD", "-1", "-é_9 -SND"})
   void otherTextStays(String words) {
     assertEquals(words, Csv.safe(words));
   }
