@@ -40,7 +40,8 @@ class MainTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "new", "solve", "mark", "check", "compare", "report", "need", "pack", "explain", "batch"
+        "new", "solve", "next", "mark", "check", "compare", "report", "need", "pack", "explain",
+        "batch"
       })
   void everyCommandIsListedAndHasHelpWithAnExample(String command) {
     assertTrue(Run.of("--help").out().contains("  " + command + " "));
