@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 import lozengy.model.input.Quantity;
 import lozengy.model.layout.Setting;
 import lozengy.model.progress.Anchor;
-import lozengy.report.ChartOptions;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.print.Paper;
 import lozengy.solver.pack.PackGoal;
 import picocli.CommandLine;
