@@ -80,7 +80,7 @@ class ChartTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lozengy.report.DrawingTest#sizes")
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
   void everyRoundIsDrawnInItsYarnAndThePiecesFillTheBlanket(LayoutSize size) throws Exception {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Sample", size, Samples.yarns(), List.of()), 11);

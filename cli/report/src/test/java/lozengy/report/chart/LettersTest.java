@@ -56,7 +56,7 @@ class LettersTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lozengy.report.DrawingTest#sizes")
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
   void standWithinTheirRoundsAndClearOfNames(LayoutSize size) {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Letters", size, Samples.yarns(), List.of()), 5);

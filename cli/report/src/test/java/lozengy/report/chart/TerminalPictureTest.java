@@ -36,7 +36,7 @@ class TerminalPictureTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lozengy.report.DrawingTest#sizes")
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
   void isSmallAndAllOfAWidth(LayoutSize size) {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Small", size, Samples.yarns(), List.of()), 2);
