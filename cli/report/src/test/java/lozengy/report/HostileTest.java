@@ -13,6 +13,8 @@ import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.page.Page;
 import lozengy.report.print.Booklet;
 import lozengy.report.print.Paper;

@@ -12,7 +12,7 @@ import lozengy.model.input.Quantity;
 import lozengy.model.layout.Setting;
 import lozengy.model.making.WorkOrder;
 import lozengy.model.progress.Anchor;
-import lozengy.report.ChartOptions;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.print.Paper;
 import lozengy.solver.pack.PackGoal;
 import picocli.CommandLine;

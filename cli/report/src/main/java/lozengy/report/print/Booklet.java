@@ -19,10 +19,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.TimeZone;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.report.Drawing;
 import lozengy.report.Markup;
 import lozengy.report.PlainText;
 import lozengy.report.TextWidth;
+import lozengy.report.chart.Drawing;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 

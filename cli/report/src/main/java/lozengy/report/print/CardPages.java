@@ -11,11 +11,11 @@ import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.report.BlanketWords;
-import lozengy.report.Chart;
-import lozengy.report.Drawing;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
-import lozengy.report.PieceDrawing;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.Drawing;
+import lozengy.report.chart.PieceDrawing;
 
 /** Writes a card for every piece that is not joined yet, to pin to its pile. */
 final class CardPages {

@@ -7,13 +7,13 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.BlanketWords;
 import lozengy.report.Cautions;
-import lozengy.report.Chart;
-import lozengy.report.ChartOptions;
-import lozengy.report.ChartPage;
-import lozengy.report.Drawing;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.YarnLine;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Drawing;
 
 /** Writes the chart on a page of its own, and the yarns with what to buy. */
 final class ChartPages {

@@ -3,12 +3,12 @@ package lozengy.report.print;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
-import lozengy.report.ChartPage;
-import lozengy.report.Ink;
 import lozengy.report.Markup;
 import lozengy.report.PlainText;
 import lozengy.report.TextWidth;
-import lozengy.report.YarnLetters;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Ink;
+import lozengy.report.chart.YarnLetters;
 
 /** The booklet's HTML as it grows, and the pictures in it. */
 final class Sheet {

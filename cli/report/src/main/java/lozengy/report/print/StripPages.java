@@ -9,11 +9,11 @@ import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
-import lozengy.report.Chart;
-import lozengy.report.ChartPage;
-import lozengy.report.Drawing;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Drawing;
 
 /** Writes the strips: a chart that numbers them, and the pieces of each in order. */
 final class StripPages {

@@ -1,10 +1,13 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.report.Figures;
+import lozengy.report.PlainText;
+import lozengy.report.TextWidth;
 
 /**
  * The table of yarns below a chart: swatch, code, name, tone and metres, in as many columns as fit,

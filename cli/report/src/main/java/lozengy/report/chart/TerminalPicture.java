@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -6,6 +6,8 @@ import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Srgb;
+import lozengy.report.Colours;
+import lozengy.report.Screen;
 
 /**
  * A small picture of the blanket for a terminal: half blocks, each two dots one above the other,

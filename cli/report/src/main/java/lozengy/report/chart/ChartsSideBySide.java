@@ -1,9 +1,13 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Sequences;
+import lozengy.report.Figures;
+import lozengy.report.Markup;
+import lozengy.report.PlainText;
+import lozengy.report.TextWidth;
 
 /** Draws several arrangements next to each other, all to one scale, as one SVG document. */
 public final class ChartsSideBySide {

@@ -1,9 +1,10 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
+import lozengy.report.Markup;
 
 /** Writes a line through the pieces of each strip, from its number outside the blanket. */
 final class StripLines {

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +11,8 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Measures;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Setting;
+import lozengy.report.Samples;
+import lozengy.report.TextWidth;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -8,6 +8,8 @@ import lozengy.model.card.ScoreCard;
 import lozengy.model.layout.Strips;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
+import lozengy.report.BlanketWords;
+import lozengy.report.Markup;
 
 /**
  * The chart to lay out by, as one SVG document: the blanket to scale with every round in its yarn's

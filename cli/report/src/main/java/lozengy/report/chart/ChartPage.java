@@ -1,6 +1,7 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
+import lozengy.report.Markup;
 
 /**
  * Where things stand on the page of a chart; all in mm. The page is as wide as suits both A4 and

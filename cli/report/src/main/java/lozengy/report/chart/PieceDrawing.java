@@ -1,9 +1,10 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
+import lozengy.report.BlanketWords;
 
 /**
  * One piece as drawn. Rounds are similar polygons about the centre of the largest circle that the

@@ -1,9 +1,14 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
+import lozengy.report.BlanketWords;
+import lozengy.report.Figures;
+import lozengy.report.Markup;
+import lozengy.report.PlainText;
+import lozengy.report.TextWidth;
 
 /** Writes what stands around the blanket: title, figures, scale bar, key of the marks, legend. */
 final class ChartFurniture {

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -22,6 +22,8 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.Place;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
+import lozengy.report.Markup;
+import lozengy.report.Samples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -78,7 +80,7 @@ class ChartTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lozengy.report.DrawingTest#sizes")
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
   void everyRoundIsDrawnInItsYarnAndThePiecesFillTheBlanket(LayoutSize size) throws Exception {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Sample", size, Samples.yarns(), List.of()), 11);

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 /**
  * A line of text on a piece.

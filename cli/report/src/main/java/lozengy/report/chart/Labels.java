@@ -1,9 +1,10 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import lozengy.report.TextWidth;
 
 /**
  * Places names and codes on a piece. A code lies within its round's band, along the side that is

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;

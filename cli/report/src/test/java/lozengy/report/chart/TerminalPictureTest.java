@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +12,9 @@ import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.colour.Srgb;
 import lozengy.model.layout.LayoutSize;
+import lozengy.report.Colours;
+import lozengy.report.Samples;
+import lozengy.report.Screen;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,7 +36,7 @@ class TerminalPictureTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lozengy.report.DrawingTest#sizes")
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
   void isSmallAndAllOfAWidth(LayoutSize size) {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Small", size, Samples.yarns(), List.of()), 2);

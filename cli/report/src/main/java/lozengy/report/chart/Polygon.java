@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
 

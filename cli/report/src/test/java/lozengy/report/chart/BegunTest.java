@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -13,6 +13,9 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.making.MakeList;
 import lozengy.model.progress.Mark;
 import lozengy.model.progress.MarkedArrangement;
+import lozengy.report.GraphMl;
+import lozengy.report.Samples;
+import lozengy.report.Summary;
 import lozengy.report.page.Page;
 import org.junit.jupiter.api.Test;
 

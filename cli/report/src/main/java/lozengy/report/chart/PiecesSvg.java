@@ -1,10 +1,12 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
+import lozengy.report.Markup;
+import lozengy.report.PlainText;
 
 /** Writes the blanket itself: rounds, the lines between pieces, marks and labels. */
 public final class PiecesSvg {

@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 /**
  * A point of the drawing; x runs right and y runs down from the blanket's top left.

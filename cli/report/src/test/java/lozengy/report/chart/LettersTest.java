@@ -1,4 +1,4 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +11,8 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.LayoutSize;
+import lozengy.report.Samples;
+import lozengy.report.TextWidth;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -54,7 +56,7 @@ class LettersTest {
   }
 
   @ParameterizedTest
-  @MethodSource("lozengy.report.DrawingTest#sizes")
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
   void standWithinTheirRoundsAndClearOfNames(LayoutSize size) {
     Arrangement arrangement =
         Samples.filled(Samples.brief("Letters", size, Samples.yarns(), List.of()), 5);

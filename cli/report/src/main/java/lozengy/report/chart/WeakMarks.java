@@ -1,10 +1,14 @@
-package lozengy.report;
+package lozengy.report.chart;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import lozengy.model.score.WeakSpot;
+import lozengy.report.Figures;
+import lozengy.report.Markup;
+import lozengy.report.PlainText;
+import lozengy.report.TextWidth;
 
 /**
  * Marks the places that cost most on a chart: a numbered disc on a piece, or in the middle of a
