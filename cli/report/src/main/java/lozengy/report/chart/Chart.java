@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.layout.Strips;
 import lozengy.model.score.WeakSpot;
@@ -20,7 +21,7 @@ public final class Chart {
   /** Without blanks: not every reader of SVG takes them off. */
   static final String FONTS = "Liberation Sans,Helvetica,Arial,sans-serif";
 
-  /** How far white covers what stands in the background. */
+  /** How far white covers what is not joined yet. */
   private static final double FAINT = 0.72;
 
   private Chart() {}
@@ -89,7 +90,8 @@ public final class Chart {
   }
 
   /**
-   * Draws the strips: the blanket faintly, with a numbered line through the pieces of each strip.
+   * Draws the strips: the blanket, what is not joined yet faintly, with a numbered line through the
+   * pieces of each strip.
    *
    * @param arrangement the arrangement
    * @param page how large it is drawn, with room around it for the numbers
@@ -101,7 +103,7 @@ public final class Chart {
     Markup svg = document(page);
     PiecesSvg pieces = new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket));
     pieces.pieces();
-    svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT, "fill-opacity", FAINT);
+    pieces.veil(piece -> piece.state() != PieceState.JOINED, FAINT);
     pieces.lines();
     new StripLines(svg, drawing, page).write(Strips.of(blanket.layout()));
     pieces.names(ChartOptions.Signs.NONE);

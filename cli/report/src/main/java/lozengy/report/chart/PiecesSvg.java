@@ -1,6 +1,7 @@
 package lozengy.report.chart;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -111,6 +112,15 @@ public final class PiecesSvg {
         .map(page::onPage)
         .map(at -> Markup.number(at.x()) + "," + Markup.number(at.y()))
         .collect(Collectors.joining(" "));
+  }
+
+  /** Covers some pieces with white, as far as told. */
+  void veil(Predicate<PieceDrawing> covered, double opacity) {
+    svg.open("g", "fill", Ink.LIGHT, "fill-opacity", opacity);
+    drawing.pieces().stream()
+        .filter(covered)
+        .forEach(piece -> svg.empty("polygon", "points", points(piece.outline())));
+    svg.close();
   }
 
   /** Writes the lines between pieces. */

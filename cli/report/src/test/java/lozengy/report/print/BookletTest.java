@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import lozengy.model.making.WorkOrder;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
@@ -54,7 +55,7 @@ class BookletTest {
   @ParameterizedTest
   @EnumSource(Paper.class)
   void everyPageIsOfThePaperAndBearsTitleDateAndNumber(Paper paper) throws Exception {
-    byte[] pdf = Booklet.pdf(arrangement, paper, DATE);
+    byte[] pdf = Booklet.pdf(arrangement, paper, WorkOrder.BALL, DATE);
     List<String> pages = pages(pdf);
     assertTrue(pages.size() > 5);
     for (int i = 0; i < pages.size(); i++) {
@@ -73,7 +74,7 @@ class BookletTest {
   @Test
   void listsSayWhatTheModelSays() throws Exception {
     Blanket blanket = arrangement.blanket();
-    String text = String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, Optional.empty())));
+    String text = String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, WorkOrder.BALL, Optional.empty())));
     List<MakeList.Batch> batches = MakeList.of(arrangement).batches();
     assertTrue(text.contains(batches.size() + " steps"));
     List<YarnWork> work = YarnWork.of(blanket, arrangement.sequences());
@@ -94,7 +95,7 @@ class BookletTest {
   @Test
   void everyPieceThatIsNotJoinedHasACard() throws Exception {
     Blanket blanket = arrangement.blanket();
-    String text = String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, DATE)));
+    String text = String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, WorkOrder.BALL, DATE)));
     String cards = text.substring(text.indexOf("Piece cards"));
     for (Place place : blanket.layout().places()) {
       boolean joined = blanket.state(place.index()) == PieceState.JOINED;
@@ -108,7 +109,7 @@ class BookletTest {
     Arrangement thick =
         Samples.filled(
             Samples.brief("Thick", Samples.straight(2, 3), 50, Samples.yarns(), List.of()), 4);
-    List<String> pages = pages(Booklet.pdf(thick, paper, DATE));
+    List<String> pages = pages(Booklet.pdf(thick, paper, WorkOrder.BALL, DATE));
     int first = 0;
     while (!pages.get(first).contains("Piece cards")) {
       first++;
@@ -126,13 +127,13 @@ class BookletTest {
   @Test
   void sameArrangementPaperAndDateGiveTheSameBytes() {
     assertArrayEquals(
-        Booklet.pdf(arrangement, Paper.LETTER, DATE), Booklet.pdf(arrangement, Paper.LETTER, DATE));
+        Booklet.pdf(arrangement, Paper.LETTER, WorkOrder.BALL, DATE), Booklet.pdf(arrangement, Paper.LETTER, WorkOrder.BALL, DATE));
   }
 
   @Test
   void lettersBeyondLatinAreShown() throws Exception {
     Arrangement odd = Samples.named("Größe, Šípek, Соль, θάλασσα", List.of("Болото"));
-    String text = String.join(" ", pages(Booklet.pdf(odd, Paper.A4, DATE)));
+    String text = String.join(" ", pages(Booklet.pdf(odd, Paper.A4, WorkOrder.BALL, DATE)));
     assertTrue(text.contains("Größe, Šípek, Соль, θάλασσα"));
     assertTrue(text.contains("Болото"));
   }
@@ -142,7 +143,7 @@ class BookletTest {
     List<String> names =
         List.of("\u9752\u3044\u6d77", "\u05db\u05d7\u05d5\u05dc", "\ud83e\uddf6 Teal");
     Arrangement odd = Samples.named("\u51ac", names);
-    String text = String.join(" ", pages(Booklet.pdf(odd, Paper.A4, DATE)));
+    String text = String.join(" ", pages(Booklet.pdf(odd, Paper.A4, WorkOrder.BALL, DATE)));
     assertFalse(text.contains("#"), text);
     assertFalse(text.contains("\u05dc"), text);
     assertTrue(text.contains(odd.blanket().yarn(2).code() + " Teal"), text);
