@@ -40,8 +40,8 @@ class MainTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "new", "solve", "next", "mark", "check", "compare", "report", "need", "pack", "explain",
-        "batch"
+        "new", "solve", "gallery", "next", "mark", "check", "compare", "report", "need", "pack",
+        "explain", "batch"
       })
   void everyCommandIsListedAndHasHelpWithAnExample(String command) {
     assertTrue(Run.of("--help").out().contains("  " + command + " "));

@@ -16,7 +16,8 @@ public final class WorkWords {
   /**
    * Rounds of one kind and number that are worked together.
    *
-   * @param what which round of how many pieces: {@code 9 square centres}, {@code round 2 of 5 squares}
+   * @param what which round of how many pieces: {@code 9 square centres}, {@code round 2 of 5
+   *     squares}
    * @param pieces the pieces' names
    */
   public record Line(String what, List<String> pieces) {}

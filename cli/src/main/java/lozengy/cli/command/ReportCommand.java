@@ -104,7 +104,7 @@ final class ReportCommand implements Callable<Integer> {
   private Paper paper;
 
   @Option(
-      names = "--order",
+      names = "--by",
       paramLabel = "ORDER",
       defaultValue = "ball",
       description =

@@ -156,7 +156,7 @@ public final class Chart {
         + ": "
         + BlanketWords.pieces(blanket)
         + "; "
-        + BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        + BlanketWords.size(blanket)
         + ". Every piece shows its rounds from the centre to the border and is titled with its"
         + " name and the codes of its yarns; the legend lists the yarns and their letters.";
   }

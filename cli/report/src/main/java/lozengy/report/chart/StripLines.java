@@ -7,8 +7,10 @@ import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.report.Markup;
 
-/** Writes a line through the pieces of each strip, from its number outside the blanket; that
- * of a joined strip is light on dark. */
+/**
+ * Writes a line through the pieces of each strip, from its number outside the blanket; that of a
+ * joined strip is light on dark.
+ */
 final class StripLines {
 
   private static final double HALO = 1.3;

@@ -81,7 +81,7 @@ public final class Page {
     html.text("h1", blanket.brief().title());
     html.text(
         "p",
-        BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        BlanketWords.size(blanket)
             + ", "
             + BlanketWords.setting(blanket)
             + ": "

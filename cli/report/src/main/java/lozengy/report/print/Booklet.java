@@ -17,9 +17,7 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.TimeZone;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.making.WorkOrder;
 import lozengy.model.making.WorkSteps;
@@ -29,6 +27,7 @@ import lozengy.report.TextWidth;
 import lozengy.report.chart.Drawing;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
+import org.apache.pdfbox.pdmodel.common.PDMetadata;
 
 /**
  * What is taken to the sofa, as one PDF: chart, strips, shopping list, what a new plan has changed,
@@ -53,8 +52,7 @@ public final class Booklet {
   private final WorkOrder order;
   private final Optional<LocalDate> date;
 
-  private Booklet(
-      Arrangement arrangement, Paper paper, WorkOrder order, Optional<LocalDate> date) {
+  private Booklet(Arrangement arrangement, Paper paper, WorkOrder order, Optional<LocalDate> date) {
     this.arrangement = arrangement;
     this.paper = paper;
     this.order = order;
@@ -87,7 +85,7 @@ public final class Booklet {
       builder.usePdfAConformance(PdfRendererBuilder.PdfAConformance.PDFA_2_B);
       builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
       builder.withProducer(PROGRAM);
-      describe(document);
+      document.setDocumentInformation(described());
       builder.withHtmlContent(html, null);
       builder.useObjectDrawerFactory(new Pictures(sheet.pictures()));
       builder.useFont(
@@ -98,6 +96,7 @@ public final class Booklet {
       }
       try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
         renderer.createPDFWithoutClosing();
+        date(document);
         document.setDocumentId((long) html.hashCode());
         document.save(bytes);
       }
@@ -126,18 +125,28 @@ public final class Booklet {
         .getBytes(StandardCharsets.ISO_8859_1);
   }
 
-  /** No clock and no random number: the document's id comes from what it holds. */
-  private void describe(PDDocument document) {
+  private static PDDocumentInformation described() {
     PDDocumentInformation information = new PDDocumentInformation();
     information.setCreator(PROGRAM);
-    date.ifPresent(
-        day -> {
-          Calendar calendar =
-              new GregorianCalendar(TimeZone.getTimeZone(ZoneOffset.UTC), Locale.ROOT);
-          calendar.setTimeInMillis(day.atStartOfDay(ZoneOffset.UTC).toInstant().toEpochMilli());
-          information.setCreationDate(calendar);
-        });
-    document.setDocumentInformation(information);
+    return information;
+  }
+
+  /**
+   * Puts the booklet's date, or none, in the place of the clock's: no clock and no random number,
+   * the document's id comes from what it holds. Both places that tell the date must agree.
+   */
+  private void date(PDDocument document) throws IOException {
+    Optional<Calendar> midnight =
+        date.map(day -> GregorianCalendar.from(day.atStartOfDay(ZoneOffset.UTC)));
+    document.getDocumentInformation().setCreationDate(midnight.orElse(null));
+    PDMetadata metadata = document.getDocumentCatalog().getMetadata();
+    String told = new String(metadata.toByteArray(), StandardCharsets.UTF_8);
+    String dated =
+        told.replaceFirst(
+            "<xmp:CreateDate>[^<]*</xmp:CreateDate>",
+            date.map(day -> "<xmp:CreateDate>" + day + "T00:00:00+00:00</xmp:CreateDate>")
+                .orElse(""));
+    metadata.importXMPMetadata(dated.getBytes(StandardCharsets.UTF_8));
   }
 
   private String title() {

@@ -19,10 +19,10 @@ import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.WorkStepWords;
-import lozengy.report.wording.Phrases;
 import lozengy.report.chart.Chart;
 import lozengy.report.chart.Drawing;
 import lozengy.report.chart.PieceDrawing;
+import lozengy.report.wording.Phrases;
 
 /**
  * Writes a card for every piece that is not joined yet, strip by strip, with its neighbours: to pin

@@ -52,7 +52,7 @@ final class ChartPages {
   void write() {
     ChartPage page = ChartPage.bare(drawing, roomBeside, roomBelow);
     String size =
-        BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        BlanketWords.size(blanket)
             + ", "
             + BlanketWords.setting(blanket)
             + ": "

@@ -12,8 +12,8 @@ import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.TimeWords;
 import lozengy.report.WorkStepWords;
-import lozengy.report.wording.Phrases;
 import lozengy.report.WorkWords;
+import lozengy.report.wording.Phrases;
 
 /** Writes the steps of an order that goes by yarns, with a box for every piece and every join. */
 final class StepPages {
