@@ -239,8 +239,7 @@ public final class Solver {
       return found(problem, Optional::empty);
     }
     try (Proving started =
-        new Proving(
-            blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
+        new Proving(blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {
