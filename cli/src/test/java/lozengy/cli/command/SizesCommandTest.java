@@ -82,8 +82,7 @@ class SizesCommandTest {
     String[] lines = wrong.err().strip().split("\n");
     assertEquals(4, lines.length, wrong.err());
     assertTrue(lines[0].contains("Two sizes are called 'a'"), wrong.err());
-    assertTrue(
-        lines[1].contains("the nearest has 1 x 1 and measures 14.1 x 14.1 cm"), wrong.err());
+    assertTrue(lines[1].contains("the nearest has 1 x 1 and measures 14.1 x 14.1 cm"), wrong.err());
     assertFalse(Files.exists(Path.of(to)));
   }
 }

@@ -10,6 +10,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Price;
+import lozengy.model.input.Nulls;
 import lozengy.solver.pack.PackOptions.Attempt;
 import lozengy.solver.pack.Packing.Failed;
 
@@ -67,9 +68,11 @@ public final class Packer {
    * @param blanket the brief made ready; less than all of it is kept back; every yarn that is not
    *     gone has a put-up, and a price where that is the goal
    * @param options what it is to be good for
-   * @return the pack, or why there is none
+   * @return the pack, or why there is none; if the calling thread is interrupted, what is known by
+   *     then, and the thread stays interrupted
    */
   public static Packing find(Blanket blanket, PackOptions options) {
+    Nulls.refuse("blanket options", blanket, options);
     return findShared(List.of(blanket), options).get(0);
   }
 
@@ -85,6 +88,7 @@ public final class Packer {
    *     price or whether they are gone
    */
   public static List<Packing> findShared(List<Blanket> blankets, PackOptions options) {
+    Nulls.refuse("blankets options", blankets, options);
     if (blankets.isEmpty() || blankets.stream().map(Packer::palette).distinct().count() > 1) {
       throw new IllegalArgumentException("a pack is for sizes of one palette");
     }
@@ -149,7 +153,7 @@ public final class Packer {
   }
 
   private boolean goesOn() {
-    return tried < MOST_TRIED && !options.stop().getAsBoolean();
+    return tried < MOST_TRIED && !sizes.get(0).stopped();
   }
 
   private long cheapestBall() {

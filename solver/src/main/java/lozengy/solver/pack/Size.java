@@ -48,11 +48,17 @@ final class Size {
             .withSeed(options.seed())
             .withThreads(options.threads())
             .withStop(options.stop())
+            .endedByInterrupt()
             .withMoves(options.moves().orElse(Math.max(LEAST_MOVES, MOVES_PER_ROUND * rounds)));
   }
 
   Shades shades() {
     return shades;
+  }
+
+  /** Whether the work is to end. */
+  boolean stopped() {
+    return solving.stop().getAsBoolean();
   }
 
   long rounds() {

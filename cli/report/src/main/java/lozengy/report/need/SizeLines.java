@@ -34,7 +34,7 @@ public final class SizeLines {
    * @param blanket the brief in that size
    * @param shades what it takes by shade
    * @param measures its finished measures
-   * @param minutes minutes that all rounds take, where the brief tells of all
+   * @param minutes minutes that it takes, where the brief tells of all rounds
    */
   private record Line(
       String name,
@@ -65,8 +65,18 @@ public final class SizeLines {
                     new ShadeLines(blanket, ShadeNeed.of(blanket)),
                     Measures.of(
                         blanket.layout(), blanket.motif(PieceKind.SQUARE).edgeCm().orElseThrow()),
-                    WorkTime.of(blanket, blanket.open()).leftMinutes())));
+                    minutes(WorkTime.of(blanket, blanket.open())))));
     return new SizeLines(lines);
+  }
+
+  /** With joining and edging where the brief tells how long they take. */
+  private static Optional<BigDecimal> minutes(WorkTime time) {
+    return time.roundsMinutes()
+        .map(
+            rounds ->
+                rounds
+                    .add(time.joiningMinutes().orElse(BigDecimal.ZERO))
+                    .add(time.edgingMinutes().orElse(BigDecimal.ZERO)));
   }
 
   /** A row for each size, then the balls of each shade in each size. */
@@ -92,7 +102,7 @@ public final class SizeLines {
     lines.add(
         "Balls by the share of each shade, what is kept back included; finished sizes without"
             + " edging"
-            + (timed ? "; hours without joining and edging." : "."));
+            + (timed ? "; hours with joining and edging where the brief tells of them." : "."));
     return lines;
   }
 
