@@ -94,6 +94,7 @@ public final class Solver {
    *     found
    * @throws IllegalArgumentException if the earlier sequences are those of another layout, or name
    *     yarns that the brief has not
+   * @throws TooLargeException before anything is done, if that needs more memory than Java may use
    */
   public static SolveResult solve(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
@@ -110,6 +111,7 @@ public final class Solver {
    * @return the solve, which goes on
    * @throws IllegalArgumentException if the earlier sequences are those of another layout, or name
    *     yarns that the brief has not
+   * @throws TooLargeException before anything is done, if that needs more memory than Java may use
    */
   public static RunningSolve start(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
@@ -121,6 +123,7 @@ public final class Solver {
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     Nulls.refuse("blanket earlier options", blanket, earlier, options);
     earlier.ifPresent(sequences -> Shape.require(blanket, sequences));
+    TooLargeException.requireRoom(blanket, Runtime.getRuntime().maxMemory());
   }
 
   private static SolveResult solveUntilInterrupted(

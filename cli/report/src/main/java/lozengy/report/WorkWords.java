@@ -34,8 +34,19 @@ public final class WorkWords {
 
   /** The rounds of a batch, those of one kind of piece and one number together. */
   public static List<Line> lines(Blanket blanket, MakeList.Batch batch) {
+    return lines(blanket, batch.tasks());
+  }
+
+  /** A round as it is called: {@code centre}, {@code round 2}, {@code border}. */
+  static String round(Blanket blanket, MakeList.Task task) {
+    boolean border = task.round() == blanket.roundCount(task.piece()) - 1;
+    return border ? "border" : task.round() == 0 ? "centre" : "round " + (task.round() + 1);
+  }
+
+  /** Tasks, those of one kind of piece and one round together. */
+  static List<Line> lines(Blanket blanket, List<MakeList.Task> tasks) {
     Map<List<Integer>, List<Integer>> groups = new LinkedHashMap<>();
-    for (MakeList.Task task : batch.tasks()) {
+    for (MakeList.Task task : tasks) {
       int kind = blanket.kind(task.piece()).ordinal();
       groups
           .computeIfAbsent(List.of(kind, task.round()), key -> new ArrayList<>())

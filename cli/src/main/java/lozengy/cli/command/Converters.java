@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import lozengy.model.input.Quantity;
 import lozengy.model.layout.Setting;
+import lozengy.model.making.WorkOrder;
 import lozengy.model.progress.Anchor;
 import lozengy.report.ChartOptions;
 import lozengy.report.print.Paper;
@@ -45,6 +46,7 @@ final class Converters {
     commandLine.registerConverter(Paper.class, word(Paper.values(), Paper::word));
     commandLine.registerConverter(LocalDate.class, new Converter<>(Converters::date));
     commandLine.registerConverter(PictureWidth.class, new Converter<>(Converters::width));
+    commandLine.registerConverter(WorkOrder.class, word(WorkOrder.values(), WorkOrder::word));
     commandLine.registerConverter(Anchor.class, word(Anchor.values(), Anchor::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));

@@ -1,6 +1,7 @@
 package lozengy.cli.process;
 
 import lozengy.model.input.InputException;
+import lozengy.solver.TooLargeException;
 import picocli.CommandLine.ParameterException;
 
 /** What the program's exit codes say. */
@@ -36,6 +37,7 @@ public enum ExitCode {
     return failure instanceof Refusal
             || failure instanceof InputException
             || failure instanceof ParameterException
+            || failure instanceof TooLargeException
         ? WRONG_INPUT
         : PROGRAM_FAULT;
   }

@@ -56,7 +56,10 @@ final class ChartPages {
         "quiet");
     ChartOptions options = new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty());
     sheet.picture(Chart.bare(arrangement, options, page), page);
-    shoppingList();
+    if (!new TakesPage(sheet, arrangement).write()) {
+      shoppingList();
+    }
+    cautions();
   }
 
   private void shoppingList() {
@@ -85,6 +88,9 @@ final class ChartPages {
     String included =
         uses.isEmpty() ? "" : "The work includes " + String.join(" and ", uses) + ". ";
     html.text("p", included + "Paper shows yarn colours only roughly.", "class", "quiet");
+  }
+
+  private void cautions() {
     html.text("h3", "Take care");
     html.open("ul");
     Cautions.of(arrangement).forEach(caution -> html.text("li", caution));
