@@ -367,6 +367,18 @@ public final class Blanket {
   }
 
   /**
+   * {@return how many rounds of a piece, from the centre, had been worked when a yarn was counted
+   * and still are; 0 where it was not}
+   *
+   * @param yarn the yarn's index, from 0
+   * @param piece the piece's index, from 0
+   */
+  public int settledRounds(int yarn, int piece) {
+    int[] rounds = fixedUse.settledRounds()[yarn];
+    return rounds == null ? 0 : rounds[piece];
+  }
+
+  /**
    * {@return millimetres that joining takes, without seams that had been worked when its yarn was
    * counted}
    */

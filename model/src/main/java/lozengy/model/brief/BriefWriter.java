@@ -287,6 +287,9 @@ public final class BriefWriter {
         json.field("rounds").number(use.get().rounds());
       }
       rate(use.get().rate());
+      if (use.get().minutesPerMetre().isPresent()) {
+        json.field("minutes-per-metre").number(use.get().minutesPerMetre().get());
+      }
       json.endMapping();
     }
   }

@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.math.BigDecimal;
+import lozengy.model.input.Nulls;
 
 /**
  * The plan goes to others with a pack of yarn: whoever works it begins with nothing.
@@ -16,6 +17,7 @@ public record ForSale(BigDecimal looserPercent) {
    * @param looserPercent by how much more yarn than is reckoned their hands may take
    */
   public ForSale {
+    Nulls.refuse("looserPercent", looserPercent);
     looserPercent = looserPercent.stripTrailingZeros();
   }
 }

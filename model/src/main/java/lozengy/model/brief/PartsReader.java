@@ -99,7 +99,22 @@ public final class PartsReader {
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
     misfits.forEach(root::add);
-    return brief;
+    Optional<Located> kept = RulesReader.keptForHand(of);
+    return kept.isPresent() && mistakes.list().isEmpty() ? keptBack(brief, kept.get()) : brief;
+  }
+
+  /** The brief with as much kept back as the hand may take more. */
+  private static Brief keptBack(Brief brief, Located kept) {
+    Optional<HandRange> range = HandRange.of(brief);
+    if (range.isEmpty()) {
+      kept.wrong(
+          MistakeCode.FIELD_MISSING.about("varies"),
+          "Nothing tells how much more the hand may take",
+          "Add stitches: { varies: 6 % }, or give two amounts of samples or more; or keep back a"
+              + " part, such as 5 %");
+      return brief;
+    }
+    return brief.withRules(brief.rules().withKeepBack(range.get().keepBackPercent()));
   }
 
   private static ForSale forSale(Located said) {

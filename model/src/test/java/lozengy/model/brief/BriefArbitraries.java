@@ -310,7 +310,10 @@ public final class BriefArbitraries {
                         : Optional.empty(),
                     random.nextBoolean()
                         ? Optional.of(BigDecimal.valueOf(1 + random.nextInt(200), 1))
-                        : Optional.empty()));
+                        : Optional.empty(),
+                    random.nextBoolean()
+                        ? BigDecimal.valueOf(500 + random.nextInt(1501), 1)
+                        : Stitching.AS_RECKONED));
     return BriefJudge.mistakes(made).isEmpty() ? made : brief;
   }
 
@@ -342,7 +345,14 @@ public final class BriefArbitraries {
                     ? new YarnAmount.Weight(random.nextInt(90))
                     : new YarnAmount.Length(random.nextInt(300)));
     return random.nextBoolean()
-        ? Optional.of(new YarnUse(yarn.code(), rate, rounds))
+        ? Optional.of(
+            new YarnUse(
+                yarn.code(),
+                rate,
+                rounds,
+                random.nextBoolean()
+                    ? Optional.empty()
+                    : Optional.of(BigDecimal.valueOf(1 + random.nextInt(500), 1))))
         : Optional.empty();
   }
 
