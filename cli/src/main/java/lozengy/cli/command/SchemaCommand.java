@@ -46,9 +46,11 @@ final class SchemaCommand implements Callable<Integer> {
           "explanation",
           "mark-result",
           "need-result",
+          "next-result",
           "pack-result",
           "report-result",
-          "solve-result");
+          "solve-result",
+          "substitute-result");
 
   private final Terminal terminal;
 
