@@ -41,7 +41,18 @@ class MainTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "new", "solve", "next", "mark", "check", "compare", "report", "need", "pack", "explain",
+        "new",
+        "solve",
+        "gallery",
+        "next",
+        "mark",
+        "check",
+        "compare",
+        "report",
+        "need",
+        "pack",
+        "substitute",
+        "explain",
         "batch"
       })
   void everyCommandIsListedAndHasHelpWithAnExample(String command) {

@@ -63,9 +63,23 @@ class ResultSchemasTest {
     holds("need-result", 0, "need", brief, "--json");
     holds("pack-result", 0, "pack", brief, "--moves", "2000", "--json");
     holds("pack-result", 3, "pack", brief, "--moves", "2000", "--score", "100", "--json");
+    holds("substitute-result", 0, "substitute", arrangement, "CRE", "--try", "1", "--json");
+    holds("substitute-result", 0, "substitute", brief, "NAV", "--try", "1", "--json");
+    String taken = folder.resolve("taken.json").toString();
+    holds(
+        "substitute-result",
+        0,
+        "substitute",
+        arrangement,
+        "--take",
+        "CRE=BLU",
+        "-o",
+        taken,
+        "--json");
     holds("report-result", 0, "report", arrangement, "--json");
     String page = folder.resolve("page.html").toString();
     holds("report-result", 0, "report", arrangement, "--as", "html", "-o", page, "--json");
+    holds("gallery-result", 0, "gallery", brief, "--moves", "2000", "--json");
     holds("next-result", 0, "next", arrangement, "--json");
     holds("next-result", 0, "next", arrangement, "--by", "strip", "--json");
     holds("mark-result", 0, "mark", arrangement, "--made", "r1c1", "--json");
