@@ -1,10 +1,10 @@
 package lozengy.solver;
 
-import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.input.Nulls;
 
 /**
  * How to solve.
@@ -37,7 +37,7 @@ public record SolveOptions(
    *
    * @param seed seed of the random source
    * @param moves most moves to try, at least 0, where limited
-   * @param seconds most seconds to take, at least 0, where limited
+   * @param seconds most seconds to take, at least 0 and not without end, where limited
    * @param reserved seconds of these that are not for the search, at least 0
    * @param threads threads to use, at least 1
    * @param stop asked now and then; once true, the search ends with the best so far
@@ -45,20 +45,20 @@ public record SolveOptions(
    * @throws IllegalArgumentException if a number is out of its range
    */
   public SolveOptions {
+    Nulls.refuse("moves seconds stop listener", moves, seconds, stop, listener);
     if (threads < 1) {
       throw new IllegalArgumentException("threads " + threads + ": at least 1 is needed");
     }
     if (moves.isPresent() && moves.getAsLong() < 0) {
       throw new IllegalArgumentException("moves " + moves.getAsLong() + " are below 0");
     }
-    if (seconds.isPresent() && !(seconds.getAsDouble() >= 0)) {
-      throw new IllegalArgumentException("seconds " + seconds.getAsDouble() + " are not 0 or more");
+    double most = seconds.orElse(0);
+    if (!(most >= 0 && Double.isFinite(most))) {
+      throw new IllegalArgumentException("seconds " + most + " are no finite number from 0");
     }
-    if (!(reserved >= 0)) {
+    if (!(reserved >= 0 && Double.isFinite(reserved))) {
       throw new IllegalArgumentException("reserved seconds " + reserved + " are not 0 or more");
     }
-    Objects.requireNonNull(stop, "stop");
-    Objects.requireNonNull(listener, "listener");
   }
 
   /** {@return seed 1, moves by the size of the blanket, all cores} */
@@ -134,6 +134,12 @@ public record SolveOptions(
    */
   public SolveOptions withStop(BooleanSupplier asked) {
     return new SolveOptions(seed, moves, seconds, reserved, threads, asked, listener);
+  }
+
+  /** {@return the same, ended too where the thread that calls this is interrupted} */
+  public SolveOptions endedByInterrupt() {
+    Thread caller = Thread.currentThread();
+    return withStop(() -> caller.isInterrupted() || stop.getAsBoolean());
   }
 
   /**

@@ -158,7 +158,9 @@ final class SolveCommand implements Callable<Integer> {
           alternatives
               .map(each -> each.found().get(0))
               .orElse(withDiary(document, found.arrangement()));
-      files.write(terminal, alternatives, arrangement);
+      if (!json.wanted() || !targets.isStandardOutput()) {
+        files.write(terminal, alternatives, arrangement);
+      }
       Optional<ReplanComparison> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
       SolveText.Found told =

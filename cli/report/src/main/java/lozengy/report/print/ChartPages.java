@@ -61,7 +61,10 @@ final class ChartPages {
     ChartOptions options = new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty());
     sheet.picture(Chart.bare(arrangement, options, page), page, "Chart of the blanket: " + size);
     new StripPages(sheet, arrangement).write(ChartPage.framed(drawing, roomBeside, roomBelow));
-    shoppingList();
+    if (!new TakesPage(sheet, arrangement).write()) {
+      shoppingList();
+    }
+    cautions();
   }
 
   private void shoppingList() {
@@ -95,6 +98,9 @@ final class ChartPages {
     String included =
         uses.isEmpty() ? "" : "The work includes " + String.join(" and ", uses) + ". ";
     html.text("p", included + "Paper shows yarn colours only roughly.", "class", "quiet");
+  }
+
+  private void cautions() {
     html.text("h3", "Take care");
     html.open("ul");
     Cautions.of(arrangement).forEach(caution -> html.text("li", caution));
