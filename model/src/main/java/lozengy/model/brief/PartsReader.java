@@ -105,7 +105,7 @@ public final class PartsReader {
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
     misfits.forEach(root::add);
     BriefPath at = root.path();
-    brief = brief.withExtras(Extras.read(newer, mistakes, at, at, brief.itemNames()), Extras.NONE);
+    brief = brief.withExtras(Extras.read(newer, mistakes, at, at, brief.itemNames()));
     Optional<Located> kept = RulesReader.keptForHand(of);
     return kept.isPresent() && mistakes.list().isEmpty() ? keptBack(brief, kept.get()) : brief;
   }

@@ -217,8 +217,17 @@ class LearnedHandTest {
                 "{ metres: 10 }, { metres: 20 }",
                 "{ stitches: { ch: 100 } }, { stitches: { ch: 200 } }")
             + "stitches: { terms: US, per-stitch: { ch: 10 cm, sl st: 10 cm } }\n";
-    Arrangement plan = plan(stitched);
-    plan.sequences().set(0, 1, 0);
+    Arrangement drawn = plan(stitched);
+    Sequences sequences = drawn.sequences().copy();
+    sequences.set(0, 1, 0);
+    Arrangement plan =
+        new Arrangement(
+            drawn.blanket(),
+            sequences,
+            drawn.earlier(),
+            Scorer.score(drawn.blanket(), sequences, drawn.earlier()),
+            drawn.bound(),
+            drawn.solved());
     // r1c1 in A alone: 10.4 m + 20.4 m, less the tails and the join between them, 0.4 m
     Arrangement counted =
         MarkedArrangement.of(plan, made("r1c1").withCounts(List.of(left("A", 160))));
