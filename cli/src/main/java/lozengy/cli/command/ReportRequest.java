@@ -55,7 +55,7 @@ record ReportRequest(
     OptionalDouble widthMm =
         width.map(PictureWidth::millimetres).stream().mapToDouble(each -> each).findAny();
     return Chart.svg(
-        arrangement, new ChartOptions(names, signs, OptionalInt.empty(), weak), widthMm);
+        arrangement, new ChartOptions(names, signs, OptionalInt.empty()).withWeak(weak), widthMm);
   }
 
   private static byte[] utf8(String text) {

@@ -120,7 +120,7 @@ public final class Chart {
     ChartPage page = ChartPage.around(piece, sideMm);
     Markup svg = document(page);
     Blanket blanket = arrangement.blanket();
-    Drawing alone = new Drawing(0, 0, List.of(piece));
+    Drawing alone = new Drawing(0, 0, List.of(piece), Trim.of(blanket));
     PiecesSvg pieces = new PiecesSvg(svg, blanket, alone, page, new Coloured(blanket));
     pieces.pieces();
     pieces.lines();

@@ -63,19 +63,21 @@ public record ChartPage(
   }
 
   /**
-   * A page that holds the blanket alone, with room for half of the line around it.
+   * A page that holds the blanket alone, with its edging or half of the line around it.
    *
    * @param drawing the blanket
    * @param widthMm room in mm for its width
    * @param heightMm room in mm for its height
    */
   public static ChartPage bare(Drawing drawing, double widthMm, double heightMm) {
-    double across = drawing.widthCm() * 10 / (widthMm - 2 * LINE);
-    double down = drawing.heightCm() * 10 / (heightMm - 2 * LINE);
+    double edging = 2 * drawing.trim().edgingCm();
+    double across = (drawing.widthCm() + edging) * 10 / (widthMm - 2 * LINE);
+    double down = (drawing.heightCm() + edging) * 10 / (heightMm - 2 * LINE);
     int scale = (int) Math.max(1, Math.ceil(Math.max(across, down) - 1e-9));
-    double width = drawing.widthCm() * 10 / scale + 2 * LINE;
-    double height = drawing.heightCm() * 10 / scale + 2 * LINE;
-    return new ChartPage(scale, width, height, LINE, LINE, height);
+    double around = edging * 5 / scale + LINE;
+    double width = drawing.widthCm() * 10 / scale + 2 * around;
+    double height = drawing.heightCm() * 10 / scale + 2 * around;
+    return new ChartPage(scale, width, height, around, around, height);
   }
 
   /** A page that holds the blanket with room all around it for numbers. */

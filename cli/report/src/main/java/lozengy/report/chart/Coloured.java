@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.colour.Srgb;
 
 /** Marks a drawing that stands alone: every element bears its colour. */
 final class Coloured implements PieceStyle {
@@ -42,6 +43,7 @@ final class Coloured implements PieceStyle {
 
   @Override
   public Object[] code(int yarn) {
-    return new Object[] {"fill", Ink.on(blanket.yarn(yarn).colour())};
+    Srgb colour = blanket.yarn(yarn).colour();
+    return new Object[] {"fill", Ink.on(colour), "stroke", colour.hex()};
   }
 }

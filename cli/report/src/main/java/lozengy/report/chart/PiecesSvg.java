@@ -38,6 +38,9 @@ public final class PiecesSvg {
 
   private static final double BEGUN_DASH = 3;
 
+  /** Quiet yarn around a sign, as a part of its band. */
+  private static final double SIGN_HALO = 0.3;
+
   /** Stroke around a name, as a part of the font size. */
   private static final double HALO = 0.24;
 
@@ -74,7 +77,11 @@ public final class PiecesSvg {
   public void write(ChartOptions options) {
     svg.open("g", "id", "blanket");
     pieces();
-    lines();
+    if (options.look() == ChartOptions.Look.FLAT) {
+      lines();
+    } else {
+      fabric();
+    }
     boolean codes = options.signs() == ChartOptions.Signs.CODES;
     if (codes) {
       codes();
@@ -113,6 +120,11 @@ public final class PiecesSvg {
         .collect(Collectors.joining(" "));
   }
 
+  /** Writes what makes the pieces look worked, and the seams and the edging. */
+  public void fabric() {
+    new Fabric(svg, blanket, drawing, page).write();
+  }
+
   /** Writes the lines between pieces. */
   public void lines() {
     String path =
@@ -143,7 +155,21 @@ public final class PiecesSvg {
   }
 
   private void signs(String id, Sign sign) {
-    svg.open("g", "id", id, "text-anchor", "middle", "font-weight", "bold");
+    double halo = page.onPage(drawing.pieces().get(0).bandCm()) * SIGN_HALO;
+    svg.open(
+        "g",
+        "id",
+        id,
+        "text-anchor",
+        "middle",
+        "font-weight",
+        "bold",
+        "stroke-width",
+        halo,
+        "stroke-linejoin",
+        "round",
+        "paint-order",
+        "stroke");
     for (PieceDrawing piece : drawing.pieces()) {
       for (int round = 0; round < piece.rounds().size(); round++) {
         int yarn = piece.yarns().get(round);

@@ -132,7 +132,7 @@ final class PlanSection {
     pieces.pieces();
     html.close();
     html.open("g", "aria-hidden", "true", "class", "over");
-    pieces.lines();
+    pieces.fabric();
     pieces.marks();
     if (pieces.lettersLegible()) {
       pieces.letters();
