@@ -34,7 +34,9 @@ public final class Markup {
     Markup svg = new Markup();
     svg.write(() -> svg.writer.writeStartDocument("UTF-8", "1.0"));
     svg.raw("\n");
-    svg.open("svg", with(new Object[] {"xmlns", SVG_NAMESPACE, "xmlns:xlink", XLINK_NAMESPACE}, attributes));
+    svg.open(
+        "svg",
+        with(new Object[] {"xmlns", SVG_NAMESPACE, "xmlns:xlink", XLINK_NAMESPACE}, attributes));
     return svg;
   }
 

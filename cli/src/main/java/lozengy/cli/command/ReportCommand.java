@@ -91,6 +91,17 @@ final class ReportCommand implements Callable<Integer> {
   private boolean weak;
 
   @Option(
+      names = "--flat",
+      description = "Draw the chart as a flat diagram, without stitches and edging.")
+  private boolean flat;
+
+  @Option(
+      names = "--bare",
+      description =
+          "Draw the blanket alone, for a catalogue: no title, legend, letters, scale or frame.")
+  private boolean bare;
+
+  @Option(
       names = "--width",
       paramLabel = "WIDTH",
       description = "How wide the chart is: 1600px, 40cm, 12in; for png 2000px if not said.")
@@ -167,6 +178,8 @@ final class ReportCommand implements Callable<Integer> {
             names,
             codes ? ChartOptions.Signs.CODES : signs,
             weak,
+            flat ? ChartOptions.Look.FLAT : ChartOptions.Look.WORKED,
+            bare,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
             Optional.ofNullable(date),

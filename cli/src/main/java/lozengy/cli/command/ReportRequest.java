@@ -23,6 +23,8 @@ import lozengy.report.print.Picture;
  * @param names whether the chart shows names
  * @param signs what the chart shows on every round
  * @param weak whether the chart marks the places that cost most
+ * @param look how the chart is drawn
+ * @param bare whether the chart is the blanket alone
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
  * @param date the booklet's date, if any
@@ -33,6 +35,8 @@ record ReportRequest(
     boolean names,
     ChartOptions.Signs signs,
     boolean weak,
+    ChartOptions.Look look,
+    boolean bare,
     Optional<PictureWidth> width,
     Paper paper,
     Optional<LocalDate> date,
@@ -54,8 +58,14 @@ record ReportRequest(
   private String chart(Arrangement arrangement) {
     OptionalDouble widthMm =
         width.map(PictureWidth::millimetres).stream().mapToDouble(each -> each).findAny();
-    return Chart.svg(
-        arrangement, new ChartOptions(names, signs, OptionalInt.empty()).withWeak(weak), widthMm);
+    return Chart.svg(arrangement, options(), widthMm);
+  }
+
+  private ChartOptions options() {
+    return new ChartOptions(names, signs, OptionalInt.empty())
+        .withWeak(weak)
+        .withLook(look)
+        .withBare(bare);
   }
 
   private static byte[] utf8(String text) {

@@ -13,14 +13,21 @@ final class Coloured implements PieceStyle {
   private static final String OPEN_FILL = "#ffffff";
 
   private final Blanket blanket;
+  private final String prefix;
 
   Coloured(Blanket blanket) {
+    this(blanket, "piece-");
+  }
+
+  /** With another beginning of the pieces' ids, for several blankets in one document. */
+  Coloured(Blanket blanket, String prefix) {
     this.blanket = blanket;
+    this.prefix = prefix;
   }
 
   @Override
   public Object[] piece(PieceDrawing piece) {
-    return new Object[] {"id", "piece-" + piece.place().name()};
+    return new Object[] {"id", prefix + piece.place().name()};
   }
 
   @Override
@@ -42,8 +49,10 @@ final class Coloured implements PieceStyle {
   }
 
   @Override
-  public Object[] code(int yarn) {
+  public Object[] code(int yarn, boolean veiled) {
     Srgb colour = blanket.yarn(yarn).colour();
-    return new Object[] {"fill", Ink.on(colour), "stroke", colour.hex()};
+    return veiled
+        ? new Object[] {"fill", Ink.on(Ink.veiled(colour)), "stroke", "none"}
+        : new Object[] {"fill", Ink.on(colour), "stroke", colour.hex()};
   }
 }

@@ -42,15 +42,12 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
     return new Drawing(outlines.widthCm(), outlines.heightCm(), pieces, Trim.of(blanket));
   }
 
-  /** Whether pieces have come more or less far: some are worked or begun, and not all are joined. */
+  /**
+   * Whether pieces have come more or less far: some are worked or begun, and not all are joined.
+   */
   boolean underWay() {
     return pieces.stream().anyMatch(piece -> piece.roundsWorked() > 0)
         && pieces.stream().anyMatch(piece -> piece.state() != PieceState.JOINED);
-  }
-
-  /** Whether a round is yet to be worked while others are. */
-  boolean veiled(PieceDrawing piece, int round) {
-    return round >= piece.roundsWorked() && underWay();
   }
 
   private static PieceDrawing piece(

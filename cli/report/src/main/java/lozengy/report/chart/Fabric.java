@@ -17,7 +17,7 @@ import lozengy.report.Markup;
 final class Fabric {
 
   /** How far white covers what is not worked yet. */
-  static final double VEIL = 0.42;
+  static final double VEIL = 0.36;
 
   /** Widths as multiples of a seam's. */
   private static final double SHADOW = 2;
@@ -43,6 +43,7 @@ final class Fabric {
   private final Drawing drawing;
   private final ChartPage page;
   private final SideLines sides;
+  private final boolean underWay;
 
   Fabric(Markup svg, Blanket blanket, Drawing drawing, ChartPage page) {
     this.svg = svg;
@@ -50,13 +51,14 @@ final class Fabric {
     this.drawing = drawing;
     this.page = page;
     this.sides = SideLines.of(drawing.pieces());
+    this.underWay = drawing.underWay();
   }
 
   void write() {
-    svg.open("g", "id", "fabric", "pointer-events", NOTHING);
+    svg.open("g", "class", "fabric", "pointer-events", NOTHING);
     veil();
     relief();
-    if (drawing.underWay()) {
+    if (underWay) {
       seams("joined-seams", Fabric::joined);
       openSeams();
       apart();
@@ -64,6 +66,19 @@ final class Fabric {
       seams("seams", (one, other) -> true);
     }
     edging();
+    svg.close();
+  }
+
+  /** Writes the diagram: flat bands between plain lines, with the states of the pieces. */
+  void flat() {
+    svg.open("g", "class", "fabric", "pointer-events", NOTHING);
+    veil();
+    plain(path((one, other) -> !underWay || !joined(one, other)), seamWidth());
+    if (underWay) {
+      seams("joined-seams", Fabric::joined);
+      apart();
+    }
+    outline();
     svg.close();
   }
 
@@ -75,7 +90,7 @@ final class Fabric {
   private void veil() {
     PathData path = new PathData();
     for (PieceDrawing piece : drawing.pieces()) {
-      if (drawing.veiled(piece, piece.rounds().size() - 1)) {
+      if (underWay && piece.roundsWorked() < piece.rounds().size()) {
         add(path, piece.outline());
         if (piece.begun()) {
           add(path, piece.rounds().get(piece.roundsWorked() - 1));
@@ -85,7 +100,7 @@ final class Fabric {
     if (!path.isEmpty()) {
       svg.empty(
           "path",
-          "id",
+          "class",
           "veil",
           "fill",
           Ink.LIGHT,
@@ -99,43 +114,38 @@ final class Fabric {
   }
 
   private void add(PathData path, Polygon polygon) {
-    for (int i = 0; i < polygon.corners().size(); i++) {
-      Point at = page.onPage(polygon.corner(i));
-      if (i == 0) {
-        path.move(at.x(), at.y());
-      } else {
-        path.line(at.x(), at.y());
-      }
-    }
-    path.close();
+    path.ring(polygon.corners().stream().map(page::onPage).toList());
   }
 
   private void relief() {
     Map<String, String> ids = new LinkedHashMap<>();
-    svg.open("g", "id", "relief");
+    svg.open("g", "class", "relief");
     for (PieceDrawing piece : drawing.pieces()) {
-      int rounds = drawing.underWay() ? piece.roundsWorked() : piece.rounds().size();
+      int rounds = underWay ? piece.roundsWorked() : piece.rounds().size();
       boolean legible = page.onPage(piece.bandCm()) >= LEAST_RELIEF;
       if (rounds == 0 || !legible || piece.yarns().subList(0, rounds).contains(Sequences.OPEN)) {
         continue;
       }
-      String shape = StitchRelief.shape(piece, rounds) + " 1:" + page.scale();
+      StitchRelief.Form form = StitchRelief.Form.of(piece);
+      String shape = form.key() + " " + rounds + " 1:" + page.scale();
       String id = ids.get(shape);
       if (id == null) {
         // by what it looks like, so that drawings within one document do not disturb each other
         id = "worked-" + Integer.toHexString(shape.hashCode());
         ids.put(shape, id);
         svg.open("defs");
-        new StitchRelief(page, piece).write(svg, id, rounds);
+        new StitchRelief(page, piece, form).write(svg, id, rounds);
         svg.close();
       }
       Point at = page.onPage(piece.centre());
-      svg.empty("use", "xlink:href", "#" + id, "x", at.x(), "y", at.y());
+      String turn = form.quarters() == 0 ? "" : "rotate(" + 90 * form.quarters() + ")";
+      String place = "translate(" + Markup.number(at.x()) + " " + Markup.number(at.y()) + ")";
+      svg.empty("use", "xlink:href", "#" + id, "transform", place + turn);
     }
     svg.close();
   }
 
-  private void seams(String id, BiPredicate<PieceDrawing, PieceDrawing> which) {
+  private void seams(String kind, BiPredicate<PieceDrawing, PieceDrawing> which) {
     PathData path = path(which);
     if (path.isEmpty()) {
       return;
@@ -146,7 +156,7 @@ final class Fabric {
       plain(path, width);
       return;
     }
-    svg.open("g", "id", id, "fill", NOTHING, "stroke-linecap", "square");
+    svg.open("g", "class", kind, "fill", NOTHING, "stroke-linecap", "square");
     shade(path, "#000", 0.3, SHADOW * width);
     svg.empty(
         "path", "stroke", blanket.yarn(yarn).colour().hex(), "stroke-width", width, "d", path);
@@ -190,17 +200,17 @@ final class Fabric {
 
   /** A light line within a dark one shows beside any two colours. */
   private void plain(PathData path, double width) {
-    svg.open("g", "id", "open-seams", "fill", NOTHING);
+    if (path.isEmpty()) {
+      return;
+    }
+    svg.open("g", "class", "open-seams", "fill", NOTHING);
     svg.empty("path", "stroke", Ink.DARK, "stroke-width", OPEN_SEAM * width, "d", path);
     svg.empty("path", "stroke", Ink.LIGHT, "stroke-width", OPEN_SEAM_LIGHT * width, "d", path);
     svg.close();
   }
 
   private void openSeams() {
-    PathData path = path((one, other) -> !joined(one, other));
-    if (!path.isEmpty()) {
-      plain(path, seamWidth());
-    }
+    plain(path((one, other) -> !joined(one, other)), seamWidth());
   }
 
   /** Made pieces are not held by anything yet: white shows around them. */
@@ -211,36 +221,32 @@ final class Fabric {
         .forEach(piece -> add(path, piece.outline()));
     if (!path.isEmpty()) {
       double width = seamWidth();
-      svg.open("g", "id", "apart", "fill", NOTHING, "stroke-linejoin", "round");
+      svg.open("g", "class", "apart", "fill", NOTHING, "stroke-linejoin", "round");
       svg.empty("path", "stroke", Ink.DARK, "stroke-width", (APART + 0.9) * width, "d", path);
       svg.empty("path", "stroke", Ink.LIGHT, "stroke-width", APART * width, "d", path);
       svg.close();
     }
   }
 
+  /** A thin line around all. */
+  private void outline() {
+    PathData path = new PathData();
+    sides.outline().forEach(ring -> path.ring(ring.corners().stream().map(page::onPage).toList()));
+    svg.empty(
+        "path", "fill", NOTHING, "stroke", Ink.DARK, "stroke-width", 0.4 * seamWidth(), "d", path);
+  }
+
   private void edging() {
     int yarn = drawing.trim().edgingYarn();
-    List<Polyline> outline = sides.outline();
     if (yarn == Sequences.OPEN || drawing.trim().edgingCm() == 0) {
-      PathData path = new PathData();
-      outline.forEach(ring -> add(path, new Polygon(ring.corners())));
-      svg.empty(
-          "path",
-          "fill",
-          NOTHING,
-          "stroke",
-          Ink.DARK,
-          "stroke-width",
-          0.3 * seamWidth(),
-          "d",
-          path);
+      outline();
       return;
     }
-    boolean faint = drawing.underWay();
+    boolean faint = underWay;
     Scallops scallops = new Scallops(page, drawing.trim().edgingCm());
-    outline.forEach(scallops::around);
+    sides.outline().forEach(scallops::around);
     double width = page.onPage(drawing.trim().edgingCm());
-    Object[] group = {"id", "edging", "stroke-linecap", "round"};
+    Object[] group = {"class", "edging", "stroke-linecap", "round"};
     svg.open("g", faint ? Markup.with(group, "opacity", 1 - VEIL) : group);
     String colour = blanket.yarn(yarn).colour().hex();
     svg.empty("path", "fill", colour, "d", scallops.path());

@@ -1,5 +1,7 @@
 package lozengy.report.chart;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -40,15 +42,9 @@ final class Scallops {
     path.close();
     foot.close();
     // the other way round, so that the blanket itself stays free
-    for (int i = corners.size() - 1; i >= 0; i--) {
-      Point at = corners.get(i);
-      if (i == corners.size() - 1) {
-        path.move(at.x(), at.y());
-      } else {
-        path.line(at.x(), at.y());
-      }
-    }
-    path.close();
+    List<Point> back = new ArrayList<>(corners);
+    Collections.reverse(back);
+    path.ring(back);
   }
 
   private void side(Polyline line, int i) {
@@ -77,8 +73,7 @@ final class Scallops {
     if (line.turn(i + 1) > 0) {
       Point next = line.corner(i + 2);
       double nextLength = to.distance(next);
-      Point nextOut =
-          new Point((next.y() - to.y()) / nextLength, (to.x() - next.x()) / nextLength);
+      Point nextOut = new Point((next.y() - to.y()) / nextLength, (to.x() - next.x()) / nextLength);
       shell(last, to.plus(nextOut, plain), out, nextOut);
     }
   }

@@ -1,6 +1,8 @@
 package lozengy.report.chart;
 
+import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lozengy.report.Markup;
 
 /**
@@ -12,6 +14,9 @@ final class StitchRelief {
 
   /** Width of a stitch as a part of its round's: about that of a treble. */
   private static final double STITCH = 0.42;
+
+  /** No stitch is wider than that, in cm. */
+  private static final double WIDEST_STITCH_CM = 0.5;
 
   /** Where on a band the gap between two stitches begins and ends, from within. */
   private static final double GAP_FROM = 0.16;
@@ -28,7 +33,7 @@ final class StitchRelief {
   private static final double SPACE_FROM = 0.4;
 
   private static final double SPACE_TO = 0.46;
-  private static final double SPACE_WIDTH = 0.2;
+  private static final double SPACE_WIDTH = 0.15;
 
   /** The light on a stitch, and the gap beside it, as parts of the stitch's width. */
   private static final double LIGHT_WIDTH = 0.42;
@@ -44,32 +49,57 @@ final class StitchRelief {
   private static final double LEAST_STITCH = 0.28;
 
   private final ChartPage page;
-  private final PieceDrawing piece;
+  private final Form form;
+  private final int rounds;
   private final double band;
+  private final double stitch;
   private final PathData gaps = new PathData();
   private final PathData lights = new PathData();
   private final PathData spaces = new PathData();
 
-  StitchRelief(ChartPage page, PieceDrawing piece) {
-    this.page = page;
-    this.piece = piece;
-    this.band = page.onPage(piece.bandCm());
+  /**
+   * The form of a piece, which pieces have in common that are but turned.
+   *
+   * @param key the same for the same form
+   * @param quarters by how many right angles, clockwise, the piece is turned against it
+   * @param corners its corners seen from its centre, in cm
+   */
+  record Form(String key, int quarters, List<Point> corners) {
+
+    static Form of(PieceDrawing piece) {
+      List<Point> corners =
+          piece.outline().corners().stream().map(each -> each.from(piece.centre())).toList();
+      Form least = null;
+      for (int quarters = 0; quarters < 4; quarters++) {
+        String key =
+            corners.stream()
+                .map(each -> Math.round(each.x() * 1e4) + " " + Math.round(each.y() * 1e4))
+                .sorted()
+                .collect(Collectors.joining(" ", piece.rounds().size() + ": ", ""));
+        if (least == null || key.compareTo(least.key) < 0) {
+          least = new Form(key, quarters, corners);
+        }
+        // back by a right angle, so that the piece is one more ahead of it
+        corners = corners.stream().map(each -> new Point(each.y(), -each.x())).toList();
+      }
+      return least;
+    }
   }
 
-  /** What pieces have in common whose relief is the same. */
-  static String shape(PieceDrawing piece, int rounds) {
-    return piece.outline().corners().stream()
-        .map(corner -> corner.from(piece.centre()))
-        .map(each -> Math.round(each.x() * 1e4) + " " + Math.round(each.y() * 1e4))
-        .collect(Collectors.joining(" ", rounds + "/" + piece.rounds().size() + ": ", ""));
+  StitchRelief(ChartPage page, PieceDrawing piece, Form form) {
+    this.page = page;
+    this.form = form;
+    this.rounds = piece.rounds().size();
+    this.band = page.onPage(piece.bandCm());
+    this.stitch = Math.min(STITCH * band, page.onPage(WIDEST_STITCH_CM));
   }
 
   /** Writes the relief of the first rounds about the origin, as a group with an id. */
-  void write(Markup svg, String id, int rounds) {
+  void write(Markup svg, String id, int worked) {
     PathData ridges = new PathData();
     PathData grooves = new PathData();
-    boolean stitches = band * STITCH >= LEAST_STITCH;
-    for (int round = 0; round < rounds; round++) {
+    boolean stitches = stitch >= LEAST_STITCH;
+    for (int round = 0; round < worked; round++) {
       ring(ridges, round + RIDGE);
       if (round > 0) {
         ring(grooves, round + GROOVE_WIDTH / 4);
@@ -84,20 +114,15 @@ final class StitchRelief {
     }
     line(svg, ridges, "#fff", 0.2, RIDGE_WIDTH * band);
     if (stitches) {
-      line(svg, lights, "#fff", 0.13, LIGHT_WIDTH * STITCH * band, "stroke-linecap", "round");
-      line(svg, gaps, "#000", 0.24, GAP_WIDTH * STITCH * band, "stroke-linecap", "round");
-      line(svg, spaces, "#000", 0.3, SPACE_WIDTH * band, "stroke-linecap", "round");
+      line(svg, lights, "#fff", 0.13, LIGHT_WIDTH * stitch, "stroke-linecap", "round");
+      line(svg, gaps, "#000", 0.24, GAP_WIDTH * stitch, "stroke-linecap", "round");
+      line(svg, spaces, "#000", 0.24, SPACE_WIDTH * band, "stroke-linecap", "round");
     }
     svg.close();
   }
 
   private static void line(
-      Markup svg,
-      PathData path,
-      String colour,
-      double opacity,
-      double width,
-      Object... more) {
+      Markup svg, PathData path, String colour, double opacity, double width, Object... more) {
     svg.empty(
         "path",
         Markup.with(
@@ -108,30 +133,18 @@ final class StitchRelief {
   }
 
   /** A corner of the ring so many rounds out, seen from the centre, in mm. */
-  private Point corner(int index, double rounds) {
-    double part = rounds / piece.rounds().size();
-    Point corner = piece.outline().corner(index).from(piece.centre());
+  private Point corner(int index, double out) {
+    double part = out / rounds;
+    Point corner = form.corners.get(index % form.corners.size());
     return new Point(page.onPage(corner.x()) * part, page.onPage(corner.y()) * part);
   }
 
-  private int corners() {
-    return piece.outline().corners().size();
-  }
-
-  private void ring(PathData path, double rounds) {
-    for (int i = 0; i < corners(); i++) {
-      Point at = corner(i, rounds);
-      if (i == 0) {
-        path.move(at.x(), at.y());
-      } else {
-        path.line(at.x(), at.y());
-      }
-    }
-    path.close();
+  private void ring(PathData path, double out) {
+    path.ring(IntStream.range(0, form.corners.size()).mapToObj(i -> corner(i, out)).toList());
   }
 
   private void stitches(int round) {
-    for (int i = 0; i < corners(); i++) {
+    for (int i = 0; i < form.corners.size(); i++) {
       Point from = corner(i, round);
       Point to = corner(i + 1, round);
       Point outerFrom = corner(i, round + 1);
@@ -151,7 +164,7 @@ final class StitchRelief {
     double length = from.distance(to);
     double outerLength = outerFrom.distance(outerTo);
     double left = foot(from, outerFrom, outerTo);
-    int count = (int) Math.max(1, Math.round(length / (band * STITCH)));
+    int count = (int) Math.max(1, Math.round(length / stitch));
     for (int i = 0; i <= 2 * count; i++) {
       double part = i / (2.0 * count);
       Point head = outerTo.towards(outerFrom, (left + part * length) / outerLength);
@@ -176,7 +189,7 @@ final class StitchRelief {
   /** Stitches out of an inner corner towards a part of the outer side, from its corner on. */
   private void fan(Point inner, Point corner, Point far, double part) {
     double width = part * corner.distance(far);
-    int count = (int) Math.max(1, Math.round(width / (band * STITCH * FAN)));
+    int count = (int) Math.max(1, Math.round(width / (stitch * FAN)));
     for (int i = 1; i < 2 * count; i++) {
       Point head = far.towards(corner, part * i / (2.0 * count));
       across(i % 2 == 0 ? gaps : lights, inner, head, FAN_FROM);

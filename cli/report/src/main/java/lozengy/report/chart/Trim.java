@@ -39,9 +39,7 @@ public record Trim(double seamCm, int seamYarn, double edgingCm, int edgingYarn)
     return new Trim(
         Math.max(NARROWEST_SEAM * side, Math.min(WIDEST_SEAM * side, seam)),
         joining.map(use -> blanket.yarnIndex(use.yarn())).orElse(Sequences.OPEN),
-        edge == 0
-            ? 0
-            : Math.max(NARROWEST_EDGING * side, Math.min(WIDEST_EDGING * side, edge)),
+        edge == 0 ? 0 : Math.max(NARROWEST_EDGING * side, Math.min(WIDEST_EDGING * side, edge)),
         edging.map(use -> blanket.yarnIndex(use.yarn())).orElse(Sequences.OPEN));
   }
 
