@@ -63,6 +63,8 @@ final class ReportCommand implements Callable<Integer> {
         "svg, the chart as a vector drawing;",
         "png, the chart as a picture of dots;",
         "pdf, a booklet to print: chart, yarns to buy, make list, strips, piece cards;",
+        "sheets, the chart over several sheets of paper that overlap, its letters large enough to"
+            + " read, as PDF;",
         "html, a page for a browser that needs nothing beside it;",
         "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
@@ -110,7 +112,7 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--paper",
       paramLabel = "PAPER",
-      description = "The booklet's paper: a4 or letter; a4 if not said.")
+      description = "The paper of the booklet and of sheets: a4 or letter; a4 if not said.")
   private Paper paper;
 
   @Option(

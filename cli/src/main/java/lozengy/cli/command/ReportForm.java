@@ -10,6 +10,8 @@ enum ReportForm {
   PNG(".png"),
   /** A booklet to print. */
   PDF(".pdf"),
+  /** The chart over several sheets of paper. */
+  SHEETS("-sheets.pdf"),
   /** A page for a browser. */
   HTML(".html"),
   /** CSV files with a descriptor, in a folder. */

@@ -13,6 +13,7 @@ import lozengy.report.chart.Chart;
 import lozengy.report.chart.ChartOptions;
 import lozengy.report.page.Page;
 import lozengy.report.print.Booklet;
+import lozengy.report.print.ChartSheets;
 import lozengy.report.print.Paper;
 import lozengy.report.print.Picture;
 
@@ -48,6 +49,7 @@ record ReportRequest(
       case SVG -> utf8(chart(arrangement));
       case PNG -> Picture.png(chart(arrangement), width.orElse(PictureWidth.USUAL).pixels());
       case PDF -> Booklet.pdf(arrangement, paper, date);
+      case SHEETS -> ChartSheets.pdf(arrangement, paper);
       case HTML -> utf8(Page.html(arrangement, file));
       case GRAPHML -> utf8(GraphMl.text(arrangement));
       case CARD -> utf8(CardText.of(FullCard.of(arrangement)));

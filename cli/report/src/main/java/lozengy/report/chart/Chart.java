@@ -3,6 +3,7 @@ package lozengy.report.chart;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -115,6 +116,32 @@ public final class Chart {
     Markup svg = document(page);
     new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
     return svg.finish();
+  }
+
+  /**
+   * Draws the blanket flat with letters, names and numbers, to be split over sheets: that takes less
+   * ink, and a file of a size that can be sent.
+   *
+   * @param arrangement the arrangement
+   * @param drawing the same as polygons
+   * @param page how large it is drawn
+   * @return an SVG document
+   */
+  public static String large(Arrangement arrangement, Drawing drawing, ChartPage page) {
+    Blanket blanket = arrangement.blanket();
+    Markup svg = document(page);
+    ChartOptions options =
+        new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty())
+            .withLook(ChartOptions.Look.FLAT);
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
+    ChangedMarks.write(svg, page, drawing, ChangedPieces.since(arrangement));
+    new MarginNumbers(svg, drawing, page).write();
+    return svg.finish();
+  }
+
+  /** The n of the smallest scale 1:n at which every letter can be read well. */
+  public static int legibleScale(Arrangement arrangement, Drawing drawing) {
+    return PiecesSvg.legibleScale(arrangement.blanket(), drawing);
   }
 
   /**

@@ -91,6 +91,14 @@ public record ChartPage(
     return new ChartPage(inner.scale, width, height, inner.left + FRAME, inner.top + FRAME, height);
   }
 
+  /** A page that holds the blanket with its numbers, as large as a scale makes it. */
+  public static ChartPage large(Drawing drawing, int scale) {
+    double around = drawing.trim().edgingCm() * 10 / scale + MarginNumbers.ROOM + LINE;
+    double width = drawing.widthCm() * 10 / scale + 2 * around;
+    double height = drawing.heightCm() * 10 / scale + 2 * around;
+    return new ChartPage(scale, width, height, around, around, height);
+  }
+
   /** A square page that holds one piece of the blanket in its middle. */
   static ChartPage around(PieceDrawing piece, double sideMm) {
     List<Point> corners = piece.outline().corners();

@@ -27,6 +27,8 @@ public final class PiecesSvg {
   /** Smaller letters on paper, in mm, cannot be read. */
   private static final double LEAST_LETTER = 1;
 
+  private static final double WELL_LEGIBLE_LETTER = 1.25;
+
   /** A name smaller than this within a border, in mm, stands across the piece instead. */
   private static final double LEAST_NAME = 1;
 
@@ -226,6 +228,15 @@ public final class PiecesSvg {
   /** Whether a piece's letters are large enough to read on paper. */
   private boolean legible(PieceDrawing piece) {
     return page.onPage(letterPlaces.sizeCm(piece)) >= LEAST_LETTER;
+  }
+
+  static int legibleScale(Blanket blanket, Drawing drawing) {
+    double side = blanket.measures().sideCm();
+    List<String> all = YarnLetters.of(blanket).all();
+    LetterPlaces places = new LetterPlaces(side, all, drawing.trim().seamCm());
+    double least =
+        drawing.pieces().stream().mapToDouble(places::sizeCm).min().orElse(side);
+    return (int) Math.max(1, Math.floor(10 * least / WELL_LEGIBLE_LETTER));
   }
 
   /** How many pieces are too small on paper for letters that can be read. */
