@@ -171,8 +171,7 @@ final class ReportCommand implements Callable<Integer> {
             Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
       }
       Screen screen = toTerminal ? terminal.screen() : Screen.PLAIN;
-      String text =
-          TerminalPicture.text(arrangement, screen) + Summary.text(arrangement, Optional.empty());
+      String text = TerminalPicture.text(arrangement, screen) + Summary.text(arrangement, screen);
       return utf8(text);
     }
     return new ReportRequest(

@@ -119,8 +119,8 @@ public final class Chart {
   }
 
   /**
-   * Draws the blanket flat with letters, names and numbers, to be split over sheets: that takes less
-   * ink, and a file of a size that can be sent.
+   * Draws the blanket flat with letters, names and numbers, to be split over sheets: that takes
+   * less ink, and a file of a size that can be sent.
    *
    * @param arrangement the arrangement
    * @param drawing the same as polygons

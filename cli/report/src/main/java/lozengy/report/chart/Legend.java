@@ -20,7 +20,7 @@ final class Legend {
   static final double FONT = 2.8;
 
   /** Height of a row. */
-  static final double ROW = 4.6;
+  static final double ROW = 4.5;
 
   /** Width of a swatch. */
   static final double SWATCH = 5;

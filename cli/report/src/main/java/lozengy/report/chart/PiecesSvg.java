@@ -25,7 +25,7 @@ public final class PiecesSvg {
   private static final double LARGEST_LETTER = 2.4;
 
   /** Smaller letters on paper, in mm, cannot be read. */
-  private static final double LEAST_LETTER = 1;
+  private static final double LEAST_LETTER = 0.95;
 
   private static final double WELL_LEGIBLE_LETTER = 1.25;
 
@@ -234,8 +234,7 @@ public final class PiecesSvg {
     double side = blanket.measures().sideCm();
     List<String> all = YarnLetters.of(blanket).all();
     LetterPlaces places = new LetterPlaces(side, all, drawing.trim().seamCm());
-    double least =
-        drawing.pieces().stream().mapToDouble(places::sizeCm).min().orElse(side);
+    double least = drawing.pieces().stream().mapToDouble(places::sizeCm).min().orElse(side);
     return (int) Math.max(1, Math.floor(10 * least / WELL_LEGIBLE_LETTER));
   }
 

@@ -5,7 +5,9 @@ import lozengy.report.Markup;
 import lozengy.report.PlainText;
 import lozengy.report.TextWidth;
 
-/** What stands around a part of the chart on its sheet: which it is, and where its neighbours lie. */
+/**
+ * What stands around a part of the chart on its sheet: which it is, and where its neighbours lie.
+ */
 public final class SheetMarks {
 
   /** Height of the words above the part, in mm. */
@@ -82,7 +84,13 @@ public final class SheetMarks {
   private static void mark(
       Markup svg, double fromX, double fromY, double toX, double toY, int neighbour) {
     String path =
-        "M" + Markup.number(fromX) + " " + Markup.number(fromY) + "L" + Markup.number(toX) + " "
+        "M"
+            + Markup.number(fromX)
+            + " "
+            + Markup.number(fromY)
+            + "L"
+            + Markup.number(toX)
+            + " "
             + Markup.number(toY);
     svg.empty("path", "d", path, "stroke", Ink.LIGHT, "stroke-width", 3 * LINE);
     svg.empty(
@@ -100,8 +108,20 @@ public final class SheetMarks {
     for (double part : new double[] {0.03, 0.97}) {
       double x = fromX + (toX - fromX) * part;
       double y = fromY + (toY - fromY) * part;
-      svg.empty("circle", "cx", x, "cy", y, "r", 2.2, "fill", Ink.LIGHT, "stroke", Ink.DARK,
-          "stroke-width", LINE);
+      svg.empty(
+          "circle",
+          "cx",
+          x,
+          "cy",
+          y,
+          "r",
+          2.2,
+          "fill",
+          Ink.LIGHT,
+          "stroke",
+          Ink.DARK,
+          "stroke-width",
+          LINE);
       svg.text(
           "text",
           Integer.toString(neighbour),

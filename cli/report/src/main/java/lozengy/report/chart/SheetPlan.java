@@ -60,10 +60,7 @@ public record SheetPlan(
       for (int column = 0; column < columns(); column++) {
         tiles.add(
             new Tile(
-                row,
-                column,
-                column * (sheetWidthMm - OVERLAP),
-                row * (sheetHeightMm - OVERLAP)));
+                row, column, column * (sheetWidthMm - OVERLAP), row * (sheetHeightMm - OVERLAP)));
       }
     }
     return tiles;

@@ -106,14 +106,12 @@ public final class ChartSheets {
   }
 
   private PDPageContentStream page() throws IOException {
-    PDPage page =
-        new PDPage(new PDRectangle(points(paper.widthMm()), points(paper.heightMm())));
+    PDPage page = new PDPage(new PDRectangle(points(paper.widthMm()), points(paper.heightMm())));
     document.addPage(page);
     return new PDPageContentStream(document, page);
   }
 
-  private PDFormXObject form(Picture picture, double widthMm, double heightMm)
-      throws IOException {
+  private PDFormXObject form(Picture picture, double widthMm, double heightMm) throws IOException {
     float width = points(widthMm);
     float height = points(heightMm);
     PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
