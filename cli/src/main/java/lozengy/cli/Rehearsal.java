@@ -32,6 +32,7 @@ final class Rehearsal {
               List.of("solve", brief, "--moves", "20000"),
               List.of("solve", brief, "--moves", "20000", "--json", "--overwrite"),
               List.of("check", answer),
+              List.of("next", answer),
               List.of("mark", answer, "--made", "r1c1"),
               List.of("need", answer),
               List.of("compare", answer, answer),

@@ -29,7 +29,7 @@ class BadInputTest {
     return bad().entrySet().stream()
         .flatMap(
             each ->
-                Stream.of("solve", "check", "compare", "report", "need", "pack")
+                Stream.of("solve", "check", "compare", "report", "need", "pack", "substitute")
                     .map(
                         command ->
                             DynamicTest.dynamicTest(
@@ -72,7 +72,7 @@ class BadInputTest {
   @TestFactory
   Stream<DynamicTest> everyCommandRefusesWhatIsNoFile() {
     Path missing = folder.resolve("missing.yaml");
-    return Stream.of("solve", "check", "compare", "report", "need", "pack")
+    return Stream.of("solve", "check", "compare", "report", "need", "pack", "substitute")
         .map(
             command ->
                 DynamicTest.dynamicTest(

@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import lozengy.cli.Run.Result;
+import lozengy.solver.TooLargeException;
 import lozengy.solver.Version;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,7 +41,19 @@ class MainTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "new", "solve", "mark", "check", "compare", "report", "need", "pack", "explain", "batch"
+        "new",
+        "solve",
+        "gallery",
+        "next",
+        "mark",
+        "check",
+        "compare",
+        "report",
+        "need",
+        "pack",
+        "substitute",
+        "explain",
+        "batch"
       })
   void everyCommandIsListedAndHasHelpWithAnExample(String command) {
     assertTrue(Run.of("--help").out().contains("  " + command + " "));
@@ -106,6 +119,21 @@ class MainTest {
             .run("solve", Briefs.write(folder));
     assertEquals(1, result.code());
     assertTrue(result.err().startsWith("lozengy: The memory does not suffice."), result.err());
+  }
+
+  @Test
+  void aBlanketThatMemoryCannotHoldIsRefusedBeforehand() {
+    Result result =
+        new Run()
+            .solving(
+                (blanket, earlier, options) -> {
+                  TooLargeException.requireRoom(blanket, 1000);
+                  throw new AssertionError("there is no room");
+                })
+            .run("solve", Briefs.write(folder));
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("of memory to be planned"), result.err());
+    assertTrue(result.err().contains("JDK_JAVA_OPTIONS=-Xmx1g"), result.err());
   }
 
   @Test

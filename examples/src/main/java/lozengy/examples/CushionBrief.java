@@ -41,7 +41,8 @@ final class CushionBrief {
             new LayoutSize(Setting.ON_POINT, 3, 3, true, true),
             motifs(),
             yarns())
-        .withUses(Optional.of(new YarnUse("CRK", 3.5)), Optional.of(new YarnUse("CRK", 4)))
+        .withJoining(Optional.of(new YarnUse("CRK", 3.5)))
+        .withEdging(Optional.of(new YarnUse("CRK", 4)))
         .withRules(
             Rules.DEFAULT
                 .withMinContrast(5)

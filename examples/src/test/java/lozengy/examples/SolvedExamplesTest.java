@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementFile;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.StatedArrangement;
@@ -57,7 +58,10 @@ class SolvedExamplesTest {
     assertAll(
         () -> assertEquals(arrangement.blanket().brief(), read.blanket().brief()),
         () -> assertEquals(arrangement.sequences(), read.sequences()),
-        () -> assertEquals(written, ArrangementWriter.text(read.scored())));
+        () -> assertEquals(written, ArrangementWriter.text(read.scored())),
+        () ->
+            assertEquals(
+                arrangement, ArrangementFile.read(SourceText.of(name + ".json", written))));
   }
 
   @Test

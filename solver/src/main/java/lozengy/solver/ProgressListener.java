@@ -1,5 +1,8 @@
 package lozengy.solver;
 
+import java.util.Optional;
+import java.util.function.Supplier;
+
 /** Hears how a solve goes. */
 @FunctionalInterface
 public interface ProgressListener {
@@ -19,6 +22,26 @@ public interface ProgressListener {
    * @param score best so far of what is maximised, 0 to 100: the total, or with keep weighed in
    *     where it is planned again; NaN before the first valid arrangement
    * @param bound proved bound on that, 0 to 100
+   * @param incumbent copies the best so far, where there is one: to be asked only until the
+   *     listener returns, on the thread that calls it. What it gives may be kept
    */
-  record Progress(double seconds, long moves, double score, double bound) {}
+  record Progress(
+      double seconds,
+      long moves,
+      double score,
+      double bound,
+      Supplier<Optional<Incumbent>> incumbent) {
+
+    /**
+     * A state of which nothing is handed out.
+     *
+     * @param seconds since the start
+     * @param moves tried so far
+     * @param score best so far of what is maximised, 0 to 100, or NaN
+     * @param bound proved bound on that, 0 to 100
+     */
+    public Progress(double seconds, long moves, double score, double bound) {
+      this(seconds, moves, score, bound, Optional::empty);
+    }
+  }
 }

@@ -2,6 +2,7 @@ package lozengy.solver;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
@@ -24,6 +25,15 @@ final class Proving implements AutoCloseable {
 
   private static final int STAGES_WITH_TIME = 4;
 
+  /**
+   * Moves for each piece from which on the search takes at least as long as the proof up to its
+   * second and its third stage. A search of fewer moves, as for many small briefs in a row, would
+   * spend nearly all of its time on the proof.
+   */
+  private static final long MOVES_FOR_SECOND_STAGE = 1_500;
+
+  private static final long MOVES_FOR_THIRD_STAGE = 5_000;
+
   /** Of a time limit, what the search has before the proof begins, and the most of it. */
   private static final double PAUSE_PART = 0.25;
 
@@ -41,15 +51,21 @@ final class Proving implements AutoCloseable {
   /**
    * Begins.
    *
+   * @param moves the limit of moves, if there is one
    * @param seconds the time limit, if there is one: then as many stages as it allows, and after the
    *     search has had the machine to itself for a while, else a number of stages fixed by the
-   *     blanket's size
+   *     blanket's size and the moves
    * @param stop once true, what is proved so far counts
    */
   Proving(
-      Blanket blanket, Optional<Sequences> earlier, OptionalDouble seconds, BooleanSupplier stop) {
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      OptionalLong moves,
+      OptionalDouble seconds,
+      BooleanSupplier stop) {
     this.stop = stop;
-    int stages = blanket.pieceCount() <= FEW_PIECES ? 2 : 1;
+    int stages =
+        Math.min(blanket.pieceCount() <= FEW_PIECES ? 2 : 1, stages(blanket.pieceCount(), moves));
     if (earlier.isPresent()) {
       // planning again is over soon, and the proof must not hold it up
       stages = 0;
@@ -68,6 +84,14 @@ final class Proving implements AutoCloseable {
     Thread thread = new Thread(task, "lozengy-bound");
     thread.setDaemon(true);
     thread.start();
+  }
+
+  /** How many further stages a search of so many moves is worth. */
+  private static int stages(int pieces, OptionalLong moves) {
+    if (moves.isEmpty() || moves.getAsLong() >= MOVES_FOR_THIRD_STAGE * pieces) {
+      return 2;
+    }
+    return moves.getAsLong() >= MOVES_FOR_SECOND_STAGE * pieces ? 1 : 0;
   }
 
   private static Bound withObjective(Blanket blanket, Optional<Sequences> earlier, Bound bound) {
@@ -107,23 +131,27 @@ final class Proving implements AutoCloseable {
   }
 
   /**
-   * The bound; waits for it, but once it is to stop only for as long as nobody notices: then it may
-   * be missing.
+   * The bound; waits for it, but once it is to stop, or the thread is interrupted, only for as long
+   * as nobody notices: then it may be missing.
    */
   Optional<Bound> bound() {
+    while (!Thread.currentThread().isInterrupted() && !stop.getAsBoolean() && !await()) {
+      // goes on
+    }
+    boolean interrupted = Thread.interrupted();
     try {
-      while (!stop.getAsBoolean() && !await()) {
-        // goes on
-      }
-      return Optional.of(
-          stop.getAsBoolean() ? task.get(GRACE_MILLISECONDS, TimeUnit.MILLISECONDS) : task.get());
+      return Optional.of(task.get(GRACE_MILLISECONDS, TimeUnit.MILLISECONDS));
     } catch (TimeoutException e) {
       return Optional.empty();
     } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while proving a bound", e);
+      interrupted = true;
+      return Optional.empty();
     } catch (ExecutionException | CancellationException e) {
       throw new IllegalStateException("the proof of a bound failed", e);
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 

@@ -1,10 +1,10 @@
 package lozengy.solver;
 
-import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.input.Nulls;
 
 /**
  * How to solve.
@@ -13,6 +13,8 @@ import lozengy.model.blanket.Blanket;
  * @param moves most moves to try, where limited; with the seed it fixes the result; where neither
  *     moves nor seconds are limited, {@link #defaultMoves} holds
  * @param seconds most seconds to take, where limited
+ * @param reserved seconds of these that are not for the search: spent before it begins, or kept for
+ *     what comes after it
  * @param threads threads to use, at least 1; does not change the result of a seed and moves
  * @param stop asked now and then; once true, the search ends with the best so far
  * @param listener told of progress, on the solving thread
@@ -21,6 +23,7 @@ public record SolveOptions(
     long seed,
     OptionalLong moves,
     OptionalDouble seconds,
+    double reserved,
     int threads,
     BooleanSupplier stop,
     ProgressListener listener) {
@@ -34,24 +37,28 @@ public record SolveOptions(
    *
    * @param seed seed of the random source
    * @param moves most moves to try, at least 0, where limited
-   * @param seconds most seconds to take, at least 0, where limited
+   * @param seconds most seconds to take, at least 0 and not without end, where limited
+   * @param reserved seconds of these that are not for the search, at least 0
    * @param threads threads to use, at least 1
    * @param stop asked now and then; once true, the search ends with the best so far
    * @param listener told of progress, on the solving thread
    * @throws IllegalArgumentException if a number is out of its range
    */
   public SolveOptions {
+    Nulls.refuse("moves seconds stop listener", moves, seconds, stop, listener);
     if (threads < 1) {
       throw new IllegalArgumentException("threads " + threads + ": at least 1 is needed");
     }
     if (moves.isPresent() && moves.getAsLong() < 0) {
       throw new IllegalArgumentException("moves " + moves.getAsLong() + " are below 0");
     }
-    if (seconds.isPresent() && !(seconds.getAsDouble() >= 0)) {
-      throw new IllegalArgumentException("seconds " + seconds.getAsDouble() + " are not 0 or more");
+    double most = seconds.orElse(0);
+    if (!(most >= 0 && Double.isFinite(most))) {
+      throw new IllegalArgumentException("seconds " + most + " are no finite number from 0");
     }
-    Objects.requireNonNull(stop, "stop");
-    Objects.requireNonNull(listener, "listener");
+    if (!(reserved >= 0 && Double.isFinite(reserved))) {
+      throw new IllegalArgumentException("reserved seconds " + reserved + " are not 0 or more");
+    }
   }
 
   /** {@return seed 1, moves by the size of the blanket, all cores} */
@@ -60,6 +67,7 @@ public record SolveOptions(
         1,
         OptionalLong.empty(),
         OptionalDouble.empty(),
+        0,
         Runtime.getRuntime().availableProcessors(),
         () -> false,
         progress -> {});
@@ -71,7 +79,7 @@ public record SolveOptions(
    * @param other seed of the random source
    */
   public SolveOptions withSeed(long other) {
-    return new SolveOptions(other, moves, seconds, threads, stop, listener);
+    return new SolveOptions(other, moves, seconds, reserved, threads, stop, listener);
   }
 
   /**
@@ -80,7 +88,8 @@ public record SolveOptions(
    * @param most most moves to try, at least 0
    */
   public SolveOptions withMoves(long most) {
-    return new SolveOptions(seed, OptionalLong.of(most), seconds, threads, stop, listener);
+    return new SolveOptions(
+        seed, OptionalLong.of(most), seconds, reserved, threads, stop, listener);
   }
 
   /**
@@ -89,7 +98,24 @@ public record SolveOptions(
    * @param most most seconds to take, at least 0
    */
   public SolveOptions withSeconds(double most) {
-    return new SolveOptions(seed, moves, OptionalDouble.of(most), threads, stop, listener);
+    return new SolveOptions(
+        seed, moves, OptionalDouble.of(most), reserved, threads, stop, listener);
+  }
+
+  /**
+   * {@return the same with a part of the limit of time kept from the search}
+   *
+   * @param kept seconds spent before solving begins or needed after it, at least 0
+   */
+  public SolveOptions withReserved(double kept) {
+    return new SolveOptions(seed, moves, seconds, kept, threads, stop, listener);
+  }
+
+  /** {@return the seconds that the search may take, where limited, 0 or more} */
+  public OptionalDouble searchSeconds() {
+    return seconds.isPresent()
+        ? OptionalDouble.of(Math.max(0, seconds.getAsDouble() - reserved))
+        : seconds;
   }
 
   /**
@@ -98,7 +124,7 @@ public record SolveOptions(
    * @param number threads to use, at least 1
    */
   public SolveOptions withThreads(int number) {
-    return new SolveOptions(seed, moves, seconds, number, stop, listener);
+    return new SolveOptions(seed, moves, seconds, reserved, number, stop, listener);
   }
 
   /**
@@ -107,7 +133,13 @@ public record SolveOptions(
    * @param asked asked now and then; once true, the search ends with the best so far
    */
   public SolveOptions withStop(BooleanSupplier asked) {
-    return new SolveOptions(seed, moves, seconds, threads, asked, listener);
+    return new SolveOptions(seed, moves, seconds, reserved, threads, asked, listener);
+  }
+
+  /** {@return the same, ended too where the thread that calls this is interrupted} */
+  public SolveOptions endedByInterrupt() {
+    Thread caller = Thread.currentThread();
+    return withStop(() -> caller.isInterrupted() || stop.getAsBoolean());
   }
 
   /**
@@ -116,7 +148,7 @@ public record SolveOptions(
    * @param told told of progress, on the solving thread
    */
   public SolveOptions withListener(ProgressListener told) {
-    return new SolveOptions(seed, moves, seconds, threads, stop, told);
+    return new SolveOptions(seed, moves, seconds, reserved, threads, stop, told);
   }
 
   /**

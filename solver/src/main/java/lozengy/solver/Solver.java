@@ -8,9 +8,9 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
 import lozengy.model.check.Check;
-import lozengy.model.check.Fault;
-import lozengy.model.score.Score;
+import lozengy.model.input.Nulls;
 import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Optimum;
@@ -47,9 +47,6 @@ public final class Solver {
   /** Points by which whole cost units may round a total. */
   private static final double COST_ROUNDING = 1e-3;
 
-  /** Points that a bound may lie above the best objective for rounding's sake alone. */
-  private static final double ROUNDING = 2e-6;
-
   /** Points of the objective by which two arrangements do not differ. */
   private static final double SAME = 1e-9;
 
@@ -62,6 +59,7 @@ public final class Solver {
   private final Budget budget;
   private Search running;
   private Proving proving;
+  private boolean improving;
   private Optional<Sequences> repaired = Optional.empty();
 
   private Solver(
@@ -78,12 +76,13 @@ public final class Solver {
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
-    this.budget = new Budget(moves, options.seconds(), options.stop());
+    this.budget = new Budget(moves, options.searchSeconds(), options.stop());
   }
 
   /**
    * Solves a blanket. Where its pile holds more pieces than there are places, what stays out is
-   * chosen, whatever the brief said before: the arrangement's brief says so.
+   * chosen, whatever the brief said before: the arrangement's brief says so. If the calling thread
+   * is interrupted, the search ends with the best so far, and the thread stays interrupted.
    *
    * @param blanket the blanket
    * @param earlier sequences to start from and to stay close to (part keep), of the same layout,
@@ -93,8 +92,41 @@ public final class Solver {
    * @param options seed, limits, listener
    * @return an arrangement that breaks no rule; or that there is none, proved; or that none was
    *     found
+   * @throws IllegalArgumentException if the earlier sequences are those of another layout, or name
+   *     yarns that the brief has not
+   * @throws TooLargeException before anything is done, if that needs more memory than Java may use
    */
   public static SolveResult solve(
+      Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+    requireFitting(blanket, earlier, options);
+    return solveUntilInterrupted(blanket, earlier, options.endedByInterrupt());
+  }
+
+  /**
+   * Begins to solve a blanket on a thread of its own.
+   *
+   * @param blanket the blanket
+   * @param earlier sequences to start from, as {@link #solve} takes them
+   * @param options seed, limits, listener
+   * @return the solve, which goes on
+   * @throws IllegalArgumentException if the earlier sequences are those of another layout, or name
+   *     yarns that the brief has not
+   * @throws TooLargeException before anything is done, if that needs more memory than Java may use
+   */
+  public static RunningSolve start(
+      Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+    requireFitting(blanket, earlier, options);
+    return RunningSolve.start(blanket, earlier, options);
+  }
+
+  private static void requireFitting(
+      Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
+    Nulls.refuse("blanket earlier options", blanket, earlier, options);
+    earlier.ifPresent(sequences -> Shape.require(blanket, sequences));
+    TooLargeException.requireRoom(blanket, Runtime.getRuntime().maxMemory());
+  }
+
+  private static SolveResult solveUntilInterrupted(
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     Optional<Surplus> surplus = Surplus.of(blanket);
     if (surplus.isPresent() && surplus.get().any()) {
@@ -204,11 +236,13 @@ public final class Solver {
   }
 
   private SolveResult improve(Problem problem) {
+    improving = true;
     if (!proves) {
       running.improve();
       return found(problem, Optional::empty);
     }
-    try (Proving started = new Proving(blanket, earlier, options.seconds(), this::timeIsUp)) {
+    try (Proving started =
+        new Proving(blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
       proving = started;
       Optional<SolveResult> settled = settle(problem);
       if (settled.isPresent()) {
@@ -225,7 +259,7 @@ public final class Solver {
       return new SolveResult.Unfinished(
           Check.faults(blanket, problem.sequences(running.nearest())));
     }
-    Arrangement arrangement = arrangement(truly(problem.sequences(best)), bound.get());
+    Arrangement arrangement = incumbent(truly(problem.sequences(best)), bound.get()).arrangement();
     return new SolveResult.Found(arrangement, unsettled(problem, arrangement));
   }
 
@@ -260,7 +294,8 @@ public final class Solver {
       return Optional.empty();
     }
     return Optional.of(
-        new SolveResult.Found(arrangement(best, settled(result.objective())), Optional.empty()));
+        new SolveResult.Found(
+            incumbent(best, settled(result.objective())).arrangement(), Optional.empty()));
   }
 
   /** The bound of a brief that is settled; with keep weighed in, that is none of the total. */
@@ -304,7 +339,7 @@ public final class Solver {
   private boolean timeIsUp() {
     return options.stop().getAsBoolean()
         || options.seconds().isPresent()
-            && budget.elapsedSeconds() >= options.seconds().getAsDouble();
+            && budget.elapsedSeconds() >= options.searchSeconds().getAsDouble();
   }
 
   private void tell(Problem problem) {
@@ -312,35 +347,31 @@ public final class Solver {
     double proved = proving != null && proving.done() ? objective(proving.bound()) : 100;
     double score =
         best == Long.MAX_VALUE ? Double.NaN : 100 - best / problem.prices().unitsPerPoint();
-    options
-        .listener()
-        .progress(
-            new ProgressListener.Progress(budget.elapsedSeconds(), budget.spent(), score, proved));
+    ProgressListener.Progress progress =
+        new ProgressListener.Progress(
+            budget.elapsedSeconds(), budget.spent(), score, proved, () -> incumbent(problem));
+    options.listener().progress(progress);
   }
 
-  private Arrangement arrangement(Sequences sequences, Optional<Bound> bound) {
-    List<Fault> faults = Check.faults(blanket, sequences);
-    if (!faults.isEmpty()) {
-      throw new IllegalStateException(
-          "The search took an arrangement for valid that breaks a rule: " + faults.get(0));
+  /** The best so far, once the search has begun from something valid. */
+  private Optional<Incumbent> incumbent(Problem problem) {
+    if (!improving || running.best() == null) {
+      return Optional.empty();
     }
-    Score score = Scorer.score(blanket, sequences, earlier);
-    return new Arrangement(
+    Optional<Bound> bound = proving != null && proving.done() ? proving.bound() : Optional.empty();
+    return Optional.of(incumbent(problem.sequences(running.best()), bound));
+  }
+
+  private Incumbent incumbent(Sequences sequences, Optional<Bound> bound) {
+    return new Incumbent(
         blanket,
-        sequences,
+        sequences.frozen(),
         earlier,
-        score,
         bound,
-        Optional.of(
-            new Arrangement.Solved(
-                options.seed(),
-                budget.spent(),
-                options.seconds().isPresent()
-                    ? Optional.of(options.seconds().getAsDouble())
-                    : Optional.empty(),
-                Version.text(),
-                score.objective() >= objective(bound) - ROUNDING
-                    ? Arrangement.Solved.OPTIMAL
-                    : Arrangement.Solved.UNPROVED)));
+        options.seed(),
+        budget.spent(),
+        options.seconds().isPresent()
+            ? Optional.of(options.seconds().getAsDouble())
+            : Optional.empty());
   }
 }

@@ -51,6 +51,7 @@ final class SurplusSolving {
   private final SplittableRandom random;
   private final long startNanos = System.nanoTime();
   private long spent;
+  private Optional<Laid> best = Optional.empty();
 
   SurplusSolving(Surplus surplus, Optional<Sequences> earlier, SolveOptions options) {
     this.surplus = surplus;
@@ -136,23 +137,24 @@ final class SurplusSolving {
 
   /** Exchanges pieces and searches on, in turns, while the budget lasts. */
   private SolveResult better(Laid start) {
-    Laid best = start;
+    best = Optional.of(start);
     for (int part = START_PARTS; part < PARTS && !over(); part++) {
-      List<Look> looks = looks(best);
-      boolean climbs = !looks.isEmpty() && looks.get(0).objective() > best.objective() + SAME;
+      Laid now = best.get();
+      List<Look> looks = looks(now);
+      boolean climbs = !looks.isEmpty() && looks.get(0).objective() > now.objective() + SAME;
       int taken = climbs ? 0 : random.nextInt(Math.max(1, Math.min(BEST_FEW, looks.size())));
       // where no exchange can be made on the spot, the search goes on with what is laid
       Look look =
           looks.isEmpty()
-              ? new Look(best.out(), best.arrangement().sequences(), best.objective())
+              ? new Look(now.out(), now.arrangement().sequences(), now.objective())
               : looks.get(taken);
       SolveResult result = solve(look.out(), Optional.of(look.sequences()), 1, PARTS);
       if (result instanceof SolveResult.Found found) {
         Laid laid = new Laid(look.out(), found.arrangement());
-        best = laid.objective() > best.objective() + SAME ? laid : best;
+        best = laid.objective() > now.objective() + SAME ? Optional.of(laid) : best;
       }
     }
-    return new SolveResult.Found(unbounded(best.arrangement()), Optional.empty());
+    return new SolveResult.Found(unbounded(best.get().arrangement()), Optional.empty());
   }
 
   /** Exchanges on the spot that break no rule, the best first. */
@@ -194,18 +196,14 @@ final class SurplusSolving {
             : OptionalLong.empty();
     OptionalDouble seconds =
         options.seconds().isPresent()
-            ? OptionalDouble.of(options.seconds().getAsDouble() * parts / of)
+            ? OptionalDouble.of(options.searchSeconds().getAsDouble() * parts / of)
             : OptionalDouble.empty();
     long[] last = new long[1];
     double begun = elapsedSeconds();
     ProgressListener counting =
         progress -> {
           last[0] = progress.moves();
-          options
-              .listener()
-              .progress(
-                  new ProgressListener.Progress(
-                      begun + progress.seconds(), spent + progress.moves(), progress.score(), 100));
+          options.listener().progress(ofAll(progress, begun));
         };
     SolveResult result =
         Solver.solveChoice(
@@ -213,12 +211,34 @@ final class SurplusSolving {
             earlier,
             start,
             new SolveOptions(
-                options.seed(), some, seconds, options.threads(), options.stop(), counting));
+                options.seed(), some, seconds, 0, options.threads(), options.stop(), counting));
     spent +=
         result instanceof SolveResult.Found found
             ? found.arrangement().solved().orElseThrow().moves()
             : last[0];
     return result;
+  }
+
+  /** The progress of the solve of one choice, as one of all choices tried so far. */
+  private ProgressListener.Progress ofAll(ProgressListener.Progress one, double begun) {
+    boolean better = best.isEmpty() || one.score() > best.get().objective();
+    return new ProgressListener.Progress(
+        begun + one.seconds(),
+        spent + one.moves(),
+        better ? one.score() : best.get().objective(),
+        100,
+        better ? one.incumbent() : () -> best.map(each -> incumbent(each.arrangement())));
+  }
+
+  private Incumbent incumbent(Arrangement found) {
+    return new Incumbent(
+        found.blanket(),
+        found.sequences(),
+        earlier,
+        Optional.empty(),
+        options.seed(),
+        spent,
+        found.solved().flatMap(Arrangement.Solved::seconds));
   }
 
   private double elapsedSeconds() {
@@ -227,7 +247,8 @@ final class SurplusSolving {
 
   private boolean over() {
     return options.stop().getAsBoolean()
-        || options.seconds().isPresent() && elapsedSeconds() >= options.seconds().getAsDouble();
+        || options.seconds().isPresent()
+            && elapsedSeconds() >= options.searchSeconds().getAsDouble();
   }
 
   /**

@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.BooleanSupplier;
+import lozengy.solver.pack.PackGoal;
+import lozengy.solver.pack.PackOptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -18,26 +21,71 @@ class SolveOptionsTest {
     ProgressListener listener = progress -> {};
     SolveOptions defaults = SolveOptions.defaults();
     SolveOptions options =
-        defaults.withSeed(7).withMoves(5).withSeconds(2.5).withThreads(3).withListener(listener);
+        defaults
+            .withSeed(7)
+            .withMoves(5)
+            .withSeconds(2.5)
+            .withReserved(0.5)
+            .withThreads(3)
+            .withListener(listener);
     assertEquals(
         new SolveOptions(
-            7, OptionalLong.of(5), OptionalDouble.of(2.5), 3, defaults.stop(), listener),
+            7, OptionalLong.of(5), OptionalDouble.of(2.5), 0.5, 3, defaults.stop(), listener),
         options);
     assertTrue(options.withStop(() -> true).stop().getAsBoolean());
   }
 
   @Test
+  void eachWitherOfAPackChangesItsOwnPart() {
+    BooleanSupplier stop = () -> true;
+    assertEquals(
+        new PackOptions(
+            PackGoal.PRICE, OptionalDouble.of(70), 3, 20, 7, OptionalLong.of(5), 3, stop),
+        PackOptions.defaults()
+            .withGoal(PackGoal.PRICE)
+            .withLeastScore(70)
+            .withMargin(3)
+            .withBend(20)
+            .withSeed(7)
+            .withMoves(5)
+            .withThreads(3)
+            .withStop(stop));
+  }
+
+  @Test
+  void theSearchHasWhatIsNotReserved() {
+    SolveOptions options = SolveOptions.defaults().withReserved(0.5);
+    assertEquals(OptionalDouble.empty(), options.searchSeconds());
+    assertEquals(OptionalDouble.of(1.5), options.withSeconds(2).searchSeconds());
+    assertEquals(OptionalDouble.of(0), options.withSeconds(0.3).searchSeconds());
+  }
+
+  @Test
   void numbersOutOfRangeAreRefusedAtOnce() {
     SolveOptions defaults = SolveOptions.defaults();
+    PackOptions pack = PackOptions.defaults();
     List<Executable> wrong =
         List.of(
             () -> defaults.withThreads(0),
             () -> defaults.withMoves(-5),
             () -> defaults.withSeconds(Double.NaN),
-            () -> defaults.withSeconds(-1));
+            () -> defaults.withSeconds(Double.POSITIVE_INFINITY),
+            () -> defaults.withSeconds(-1),
+            () -> defaults.withReserved(-1),
+            () -> defaults.withReserved(Double.NaN),
+            () -> pack.withThreads(0),
+            () -> pack.withMoves(-5),
+            () -> pack.withLeastScore(Double.NaN),
+            () -> pack.withLeastScore(100.5),
+            () -> pack.withMargin(Double.NaN),
+            () -> pack.withMargin(-1),
+            () -> pack.withBend(Double.POSITIVE_INFINITY));
     for (Executable each : wrong) {
       assertThrows(IllegalArgumentException.class, each);
     }
-    assertThrows(NullPointerException.class, () -> defaults.withStop(null));
+    assertEquals(
+        "stop is null",
+        assertThrows(NullPointerException.class, () -> defaults.withStop(null)).getMessage());
+    assertThrows(NullPointerException.class, () -> pack.withGoal(null));
   }
 }

@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.layout.Contact;
 import lozengy.model.layout.Place;
+import lozengy.model.score.Scorer;
 import org.jgrapht.nio.Attribute;
 import org.jgrapht.nio.AttributeType;
 import org.jgrapht.nio.DefaultAttribute;
@@ -26,12 +26,14 @@ public final class GraphMl {
 
   private final Blanket blanket;
   private final PilePlacement laid;
+  private final SeamKinds seams;
   private final Arrangement arrangement;
   private final GraphMLExporter<Place, Contact> exporter = new GraphMLExporter<>(Place::name);
 
   private GraphMl(Arrangement arrangement) {
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
+    this.seams = SeamKinds.of(blanket.layout());
     this.laid = PilePlacement.of(blanket, arrangement.sequences());
   }
 
@@ -56,7 +58,10 @@ public final class GraphMl {
     node("colour", AttributeType.STRING);
     // The exporter takes a name once, for nodes or for edges.
     edge("contact", AttributeType.STRING);
+    edge("seam", AttributeType.STRING);
     edge("colour_difference", AttributeType.DOUBLE);
+    edge("contrast", AttributeType.DOUBLE);
+    edge("length_cm", AttributeType.DOUBLE);
     exporter.setVertexAttributeProvider(this::piece);
     exporter.setEdgeAttributeProvider(this::contact);
     StringWriter text = new StringWriter();
@@ -94,13 +99,23 @@ public final class GraphMl {
   }
 
   private Map<String, Attribute> contact(Contact contact) {
-    Function<Place, Integer> border = place -> arrangement.sequences().border(place.index());
-    double difference =
-        blanket.difference(border.apply(contact.first()), border.apply(contact.second()));
+    int first = contact.first().index();
+    int second = contact.second().index();
+    int yarn = arrangement.sequences().border(first);
+    int other = arrangement.sequences().border(second);
     Map<String, Attribute> attributes = new LinkedHashMap<>();
     attributes.put("contact", words(contact.kind().name().toLowerCase(Locale.ROOT)));
-    attributes.put("colour_difference", DefaultAttribute.createAttribute(difference));
+    attributes.put("colour_difference", number(blanket.difference(yarn, other)));
+    if (contact.kind() == Contact.Kind.SEAM) {
+      attributes.put("seam", words(seams.of(first, second)));
+      attributes.put("contrast", number(Scorer.contrast(blanket, true, yarn, other)));
+      attributes.put("length_cm", number(blanket.measures().sideCm()));
+    }
     return attributes;
+  }
+
+  private static Attribute number(double number) {
+    return DefaultAttribute.createAttribute(number);
   }
 
   private static Attribute words(String text) {

@@ -22,6 +22,13 @@ public final class Json {
   private Json() {}
 
   /**
+   * A value that is JSON already.
+   *
+   * @param text its text
+   */
+  public record Raw(String text) {}
+
+  /**
    * Begins an object.
    *
    * @param fields names and values in turn; a field whose value is an empty {@link Optional} is
@@ -53,7 +60,7 @@ public final class Json {
   /**
    * A result as indented JSON, the same on every system; without a line break at its end.
    *
-   * @param result maps with names as keys, lists, strings, numbers and booleans
+   * @param result maps with names as keys, lists, strings, numbers, booleans and {@link Raw}
    */
   public static String text(Object result) {
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
@@ -106,6 +113,8 @@ public final class Json {
       generator.writeNumber(((Number) value).longValue());
     } else if (value instanceof BigDecimal decimal) {
       generator.writeNumber(decimal.toPlainString());
+    } else if (value instanceof Raw raw) {
+      generator.writeRawValue(raw.text());
     } else if (value instanceof Double number) {
       generator.writeNumber(number);
     } else {

@@ -30,7 +30,7 @@ public final class PaceWords {
             + ")";
     return left
         + pace.week().map(PaceWords::week).orElse("")
-        + (pace.roundsToGo() == 0 ? "" : pace.end().map(PaceWords::end).orElse(""));
+        + pace.end().map(end -> end(end, pace.byTime())).orElse("");
   }
 
   private static String week(Pace.Week week) {
@@ -42,12 +42,14 @@ public final class PaceWords {
         + Figures.fixed(week.pieces(), 1)
         + " pieces and "
         + Figures.fixed(week.rounds(), 1)
-        + " rounds a week";
+        + " rounds"
+        + week.hours().map(hours -> ", " + Figures.fixed(hours, 1) + " hours,").orElse("")
+        + " a week";
   }
 
-  private static String end(Pace.End end) {
+  private static String end(Pace.End end, boolean byTime) {
     String from = end.from().toString();
-    return "; the last round likely "
+    return (byTime ? "; all done likely " : "; the last round likely ")
         + end.to()
             .map(to -> end.from().equals(to) ? "on " + from : "between " + from + " and " + to)
             .orElse("on " + from + " at the soonest");
@@ -71,6 +73,7 @@ public final class PaceWords {
               data.put("last_day", week.last().toString());
               data.put("pieces_a_week", tenths(week.pieces()));
               data.put("rounds_a_week", tenths(week.rounds()));
+              week.hours().ifPresent(hours -> data.put("hours_a_week", tenths(hours)));
             });
     pace.end()
         .ifPresent(

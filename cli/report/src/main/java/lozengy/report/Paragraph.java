@@ -29,7 +29,7 @@ public final class Paragraph {
    * @param others what stands before them on the other lines
    * @param words the words; what could steer a terminal is taken out
    */
-  static List<String> lines(int columns, String first, String others, String words) {
+  public static List<String> lines(int columns, String first, String others, String words) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;

@@ -16,7 +16,8 @@ public final class WorkWords {
   /**
    * Rounds of one kind and number that are worked together.
    *
-   * @param what which round of how many pieces: {@code border of 12 squares}
+   * @param what which round of how many pieces: {@code 9 square centres}, {@code round 2 of 5
+   *     squares}
    * @param pieces the pieces' names
    */
   public record Line(String what, List<String> pieces) {}
@@ -34,8 +35,19 @@ public final class WorkWords {
 
   /** The rounds of a batch, those of one kind of piece and one number together. */
   public static List<Line> lines(Blanket blanket, MakeList.Batch batch) {
+    return lines(blanket, batch.tasks());
+  }
+
+  /** A round as it is called: {@code centre}, {@code round 2}, {@code border}. */
+  static String round(Blanket blanket, MakeList.Task task) {
+    boolean border = task.round() == blanket.roundCount(task.piece()) - 1;
+    return border ? "border" : task.round() == 0 ? "centre" : "round " + (task.round() + 1);
+  }
+
+  /** Tasks, those of one kind of piece and one round together. */
+  public static List<Line> lines(Blanket blanket, List<MakeList.Task> tasks) {
     Map<List<Integer>, List<Integer>> groups = new LinkedHashMap<>();
-    for (MakeList.Task task : batch.tasks()) {
+    for (MakeList.Task task : tasks) {
       int kind = blanket.kind(task.piece()).ordinal();
       groups
           .computeIfAbsent(List.of(kind, task.round()), key -> new ArrayList<>())
@@ -45,12 +57,13 @@ public final class WorkWords {
     groups.forEach(
         (key, pieces) -> {
           PieceKind kind = PieceKind.values()[key.get(0)];
+          String noun = BlanketWords.noun(kind);
           boolean border = key.get(1) == blanket.motif(kind).rounds().size() - 1;
-          String round = border ? "border" : "round " + (key.get(1) + 1);
-          String count = Figures.count(pieces.size(), BlanketWords.noun(kind));
           lines.add(
               new Line(
-                  round + " of " + count,
+                  border || key.get(1) == 0
+                      ? Figures.count(pieces.size(), noun + (border ? " border" : " centre"))
+                      : "round " + (key.get(1) + 1) + " of " + Figures.count(pieces.size(), noun),
                   pieces.stream().map(piece -> blanket.place(piece).name()).toList()));
         });
     return lines;

@@ -79,6 +79,12 @@ class GraphMlTest {
               arrangement.sequences().border(contact.first().index()),
               arrangement.sequences().border(contact.second().index()));
       assertEquals(expected, Double.parseDouble(edge.get("colour_difference")), 1e-12);
+      boolean seam = contact.kind() == Contact.Kind.SEAM;
+      assertEquals(seam, edge.containsKey("seam"));
+      if (seam) {
+        assertEquals(Math.min(1, expected / 40), Double.parseDouble(edge.get("contrast")), 1e-12);
+        assertEquals(blanket.measures().sideCm(), Double.parseDouble(edge.get("length_cm")), 1e-12);
+      }
     }
   }
 

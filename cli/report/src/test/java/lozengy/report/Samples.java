@@ -105,9 +105,8 @@ public final class Samples {
       motifs.put(PieceKind.CORNER_TRIANGLE, motif(OptionalDouble.empty(), 3));
     }
     return Brief.of(title, size, motifs, yarns)
-        .withUses(
-            Optional.of(new YarnUse(yarns.get(0).code(), 3.5)),
-            Optional.of(new YarnUse(yarns.get(1).code(), 9)))
+        .withJoining(Optional.of(new YarnUse(yarns.get(0).code(), 3.5)))
+        .withEdging(Optional.of(new YarnUse(yarns.get(1).code(), 9)))
         .withPieces(notes);
   }
 

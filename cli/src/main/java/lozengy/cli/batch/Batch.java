@@ -2,6 +2,8 @@ package lozengy.cli.batch;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
@@ -27,15 +29,20 @@ import lozengy.solver.Solving;
  */
 public final class Batch {
 
+  /** Most seeds of which the best is taken. */
+  public static final int MOST_SEEDS = BatchLine.MOST_SEEDS;
+
   private static final int LINES_PER_WORKER = 2;
   private static final long LOOK_MILLISECONDS = 100;
-  private static final Future<byte[]> END = CompletableFuture.completedFuture(new byte[0]);
+  private static final Future<LineResult> END = new CompletableFuture<>();
+  private static final Future<LineResult> STOPPED = new CompletableFuture<>();
 
   private final InputStream in;
   private final Predicate<byte[]> writer;
   private final LineSolver solver;
+  private final long skip;
   private final BooleanSupplier stop;
-  private final BlockingQueue<Future<byte[]>> results = new LinkedBlockingQueue<>();
+  private final BlockingQueue<Future<LineResult>> results = new LinkedBlockingQueue<>();
   private final Semaphore places;
   private final ExecutorService workers;
 
@@ -46,6 +53,8 @@ public final class Batch {
    * @param writer takes the lines of results in order, and says whether it takes more
    * @param solving what solves
    * @param options how each line is solved; its stop ends the batch too
+   * @param bestOf of how many seeds the best is wanted, for lines that do not say it, at least 1
+   * @param skip how many lines to leave out at the beginning, at least 0
    * @param workers how many lines are solved at once, at least 1
    */
   public Batch(
@@ -53,10 +62,13 @@ public final class Batch {
       Predicate<byte[]> writer,
       Solving solving,
       SolveOptions options,
+      int bestOf,
+      long skip,
       int workers) {
     this.in = in;
     this.writer = writer;
-    this.solver = new LineSolver(solving, options);
+    this.solver = new LineSolver(solving, options, bestOf);
+    this.skip = skip;
     this.stop = options.stop();
     this.places = new Semaphore(LINES_PER_WORKER * workers);
     this.workers = Executors.newFixedThreadPool(workers, daemons());
@@ -72,38 +84,51 @@ public final class Batch {
 
   /**
    * Solves all lines, until the input ends, nobody reads the results, or the user stops it; lines
-   * that are under way then come to their end.
+   * that are under way then come to their end, and the others are not begun.
    *
+   * @return how far it came
    * @throws Refusal if the input cannot be read
    */
-  public void run() {
+  public BatchEnd run() {
     daemons().newThread(this::read).start();
+    long last = skip;
+    List<Long> cutShort = new ArrayList<>();
     try {
-      for (Future<byte[]> next = take(); next != END; next = take()) {
-        boolean more = writer.test(next.get());
+      for (Future<LineResult> next = take(); next != END; next = take()) {
+        LineResult result = next == STOPPED ? null : next.get();
+        if (result == null || result.bytes().isEmpty()) {
+          return new BatchEnd(true, last, cutShort);
+        }
+        last = result.line();
+        if (result.cutShort()) {
+          cutShort.add(last);
+        }
+        boolean more = writer.test(result.bytes().get());
         places.release();
         if (!more) {
-          return;
+          return new BatchEnd(false, last, cutShort);
         }
       }
     } catch (ExecutionException e) {
       throw e.getCause() instanceof Refusal refusal ? refusal : new IllegalStateException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+      return new BatchEnd(true, last, cutShort);
     } finally {
       workers.shutdownNow();
     }
+    return new BatchEnd(!cutShort.isEmpty(), last, cutShort);
   }
 
   /** The next result to write; the end too where the user stops and no line is under way. */
-  private Future<byte[]> take() throws InterruptedException {
+  private Future<LineResult> take() throws InterruptedException {
     while (true) {
-      Future<byte[]> next = results.poll(LOOK_MILLISECONDS, TimeUnit.MILLISECONDS);
+      Future<LineResult> next = results.poll(LOOK_MILLISECONDS, TimeUnit.MILLISECONDS);
       if (next != null) {
         return next;
       }
       if (stop.getAsBoolean()) {
-        return END;
+        return STOPPED;
       }
     }
   }
@@ -113,9 +138,10 @@ public final class Batch {
       InputLines lines = new InputLines(in);
       for (InputLines.Line line = lines.next(); line != null; line = lines.next()) {
         if (stop.getAsBoolean()) {
-          break;
+          results.add(STOPPED);
+          return;
         }
-        if (!line.blank()) {
+        if (line.number() > skip && !line.blank()) {
           InputLines.Line each = line;
           places.acquire();
           results.add(workers.submit(() -> solver.solve(each)));

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.cli.file.Inputs;
@@ -20,10 +21,12 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Mistakes;
+import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
+import lozengy.model.input.TreeReader;
 import lozengy.report.Json;
-import lozengy.report.ReasonData;
-import lozengy.report.wording.Wording;
+import lozengy.report.solve.SolveText;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solving;
@@ -31,47 +34,75 @@ import lozengy.solver.Solving;
 /** Turns a line with a brief or an arrangement into a line with the result; never fails. */
 final class LineSolver {
 
-  private static final String FORMAT = "format";
   private static final String VERSION = "lozengy-batch-result/1";
-  private static final String LINE = "line";
+  private static final String STOPPED = "stopped";
   private static final String OUTCOME = "outcome";
 
   private final Solving solving;
   private final SolveOptions options;
+  private final int bestOf;
 
-  LineSolver(Solving solving, SolveOptions options) {
+  /**
+   * @param options how lines are solved that say nothing else
+   * @param bestOf of how many seeds the best is wanted of these, at least 1
+   */
+  LineSolver(Solving solving, SolveOptions options, int bestOf) {
     this.solving = solving;
     this.options = options;
+    this.bestOf = bestOf;
   }
 
-  /** The result's line, with its line break. */
-  byte[] solve(InputLines.Line line) {
+  /** The result. */
+  LineResult solve(InputLines.Line line) {
+    if (stopping()) {
+      return new LineResult(line.number(), Optional.empty(), false);
+    }
+    Map<String, Object> head = new LinkedHashMap<>();
+    head.put("format", VERSION);
+    head.put("line", line.number());
     try {
-      Document document = read(line);
-      Optional<Sequences> earlier =
-          document instanceof ArrangementDocument answer
-              ? Optional.of(answer.arrangement().sequences())
-              : Optional.empty();
-      Blanket blanket = Inputs.blanket(document);
-      SolveResult result = solving.solve(blanket, earlier, options);
-      return result instanceof SolveResult.Found found
-          ? found(line.number(), found.arrangement())
-          : notFound(line.number(), blanket, result);
+      byte[] result = solve(line, head);
+      return new LineResult(line.number(), Optional.of(result), head.containsKey(STOPPED));
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError failure) {
-      return bytes(
-          Json.object(
-              FORMAT,
-              VERSION,
-              LINE,
-              line.number(),
-              OUTCOME,
-              "error",
-              "error",
-              FailureData.of(failure)));
+      head.put(OUTCOME, "error");
+      head.put("error", FailureData.of(failure));
+      return new LineResult(line.number(), Optional.of(bytes(head)), false);
     }
   }
 
-  private static Document read(InputLines.Line line) {
+  /** Solves; the head takes what goes before the outcome as soon as it is known. */
+  private byte[] solve(InputLines.Line line, Map<String, Object> head) {
+    Mistakes mistakes = new Mistakes();
+    BatchLine asked = BatchLine.read(tree(line, mistakes), mistakes);
+    asked.id().ifPresent(id -> head.put("id", id));
+    asked.title().ifPresent(title -> head.put("title", title));
+    Document document = document(asked, mistakes);
+    Optional<Sequences> earlier =
+        document instanceof ArrangementDocument answer
+            ? Optional.of(answer.arrangement().sequences())
+            : Optional.empty();
+    Blanket blanket = Inputs.blanket(document);
+    SeedRuns runs =
+        SeedRuns.of(
+            solving,
+            blanket,
+            earlier,
+            options.withSeed(asked.seed().orElse(options.seed())),
+            asked.bestOf().orElse(bestOf));
+    if (stopping()) {
+      head.put(STOPPED, true);
+    }
+    runs.data().ifPresent(tried -> head.put("seeds", tried));
+    return runs.best() instanceof SolveResult.Found found
+        ? found(head, found.arrangement())
+        : bytes(notFound(head, blanket, runs.best()));
+  }
+
+  private boolean stopping() {
+    return options.stop().getAsBoolean();
+  }
+
+  private static Node tree(InputLines.Line line, Mistakes mistakes) {
     if (line.tooLong()) {
       throw Refusal.of(
           "",
@@ -81,54 +112,45 @@ final class LineSolver {
     }
     try {
       SourceText text = SourceText.read("", new ByteArrayInputStream(line.bytes()));
-      return Documents.read(new SourceText(text.name(), text.text(), true));
+      return TreeReader.read(new SourceText(text.name(), text.text(), true), mistakes);
     } catch (InputException e) {
-      // All stands on one line, whose number the result bears.
-      throw new InputException(e.mistakes().stream().map(each -> each.at(each.path(), 0)).toList());
+      throw withoutLines(e);
     } catch (IOException e) {
       throw new UncheckedIOException("memory gives everything", e);
     }
   }
 
-  private static byte[] found(long number, Arrangement arrangement) {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+  private static Document document(BatchLine asked, Mistakes mistakes) {
     try {
-      JsonText.writeLine(
-          bytes,
-          json -> {
-            json.mapping();
-            json.field(FORMAT).text(VERSION);
-            json.field(LINE).number(number);
-            json.field(OUTCOME).text("found");
-            json.field("arrangement");
-            ArrangementWriter.write(json, arrangement);
-            json.endMapping();
-          });
+      return Documents.read(asked.document(mistakes));
+    } catch (InputException e) {
+      throw withoutLines(e);
+    }
+  }
+
+  /** All stands on one line, whose number the result bears. */
+  private static InputException withoutLines(InputException failure) {
+    return new InputException(
+        failure.mistakes().stream().map(each -> each.at(each.path(), 0)).toList());
+  }
+
+  private static byte[] found(Map<String, Object> head, Arrangement arrangement) {
+    ByteArrayOutputStream written = new ByteArrayOutputStream();
+    try {
+      JsonText.writeLine(written, json -> ArrangementWriter.write(json, arrangement));
     } catch (IOException e) {
       throw new UncheckedIOException("memory takes everything", e);
     }
-    return bytes.toByteArray();
+    head.put(OUTCOME, "found");
+    head.put("arrangement", new Json.Raw(written.toString(StandardCharsets.UTF_8).strip()));
+    return bytes(head);
   }
 
-  private static byte[] notFound(long number, Blanket blanket, SolveResult result) {
-    Optional<SolveResult.Impossible> impossible =
-        result instanceof SolveResult.Impossible proved ? Optional.of(proved) : Optional.empty();
-    Wording wording =
-        new Wording(impossible.flatMap(SolveResult.Impossible::choice).orElse(blanket));
-    return bytes(
-        Json.object(
-            FORMAT,
-            VERSION,
-            LINE,
-            number,
-            OUTCOME,
-            impossible.isPresent() ? "impossible" : "unfinished",
-            "reasons",
-            result instanceof SolveResult.Unfinished unfinished
-                ? wording.of(unfinished)
-                : impossible.map(wording::of),
-            "causes",
-            impossible.map(proved -> ReasonData.of(blanket, proved))));
+  private static Map<String, Object> notFound(
+      Map<String, Object> head, Blanket blanket, SolveResult result) {
+    head.putAll(SolveText.notFoundData(blanket, result));
+    head.remove("doubts");
+    return head;
   }
 
   private static byte[] bytes(Map<String, Object> object) {

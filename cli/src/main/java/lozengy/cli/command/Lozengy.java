@@ -38,11 +38,15 @@ import picocli.CommandLine.Spec;
       "",
       "Exit codes: 0 done; 1 a fault of the program; 2 the input or the call is wrong;",
       "3 proved that no arrangement fits; 4 stopped before one was found;",
-      "5 'check' found faults."
+      "5 'check' found faults; 6 'batch' was stopped before its last line."
     })
 public final class Lozengy implements Callable<Integer> {
 
   private static final int HELP_COLUMNS = 92;
+
+  /** What options need beside their descriptions. */
+  private static final int LEAST_HELP_COLUMNS = 55;
+
   private static final String[] VERSION_ALONE = {"--version"};
 
   private final Terminal terminal;
@@ -71,8 +75,12 @@ public final class Lozengy implements Callable<Integer> {
     }
     commands.forEach((name, command) -> commandLine.addSubcommand(name, command.get()));
     Converters.register(commandLine);
-    commandLine.getSubcommands().values().forEach(Lozengy::layOutHelp);
-    return commandLine.setUsageHelpWidth(HELP_COLUMNS);
+    int columns =
+        terminal.screen().watched()
+            ? Math.max(LEAST_HELP_COLUMNS, Math.min(HELP_COLUMNS, terminal.screen().columns()))
+            : HELP_COLUMNS;
+    commandLine.getSubcommands().values().forEach(each -> layOutHelp(each, columns));
+    return commandLine.setUsageHelpWidth(columns);
   }
 
   /** All commands by name, in the order of the help. */
@@ -80,19 +88,25 @@ public final class Lozengy implements Callable<Integer> {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("new", () -> new NewCommand(terminal));
     commands.put("solve", () -> new SolveCommand(terminal, solving));
+    commands.put("gallery", () -> new GalleryCommand(terminal, solving));
+    commands.put("next", () -> new NextCommand(terminal));
     commands.put("mark", () -> new MarkCommand(terminal));
     commands.put("check", () -> new CheckCommand(terminal));
     commands.put("compare", () -> new CompareCommand(terminal));
     commands.put("report", () -> new ReportCommand(terminal));
     commands.put("need", () -> new NeedCommand(terminal));
     commands.put("pack", () -> new PackCommand(terminal));
+    commands.put("substitute", () -> new SubstituteCommand(terminal));
     commands.put("explain", () -> new ExplainCommand(terminal));
     commands.put("batch", () -> new BatchCommand(terminal, solving));
+    commands.put("schema", () -> new SchemaCommand(terminal));
+    commands.put(
+        "completion", () -> new CompletionCommand(terminal, () -> commandLine(terminal, solving)));
     return commands;
   }
 
-  private static void layOutHelp(CommandLine command) {
-    command.setUsageHelpWidth(HELP_COLUMNS);
+  private static void layOutHelp(CommandLine command, int columns) {
+    command.setUsageHelpWidth(columns);
     command.getCommandSpec().usageMessage().parameterListHeading("%n").optionListHeading("%n");
   }
 

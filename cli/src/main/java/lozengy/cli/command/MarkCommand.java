@@ -49,6 +49,7 @@ import picocli.CommandLine.Parameters;
       "  lozengy mark throw.arrangement.json --worked r4c2=~,~,SND,~,~",
       "  lozengy mark throw.arrangement.json --step 1-3 --step 4=row1..row3",
       "  lozengy mark throw.arrangement.json --rounds squares=2 --left REE=85g --on 2025-11-20",
+      "  lozengy mark throw.arrangement.json --hand counted",
       "  lozengy mark throw.arrangement.json --made - < finished.csv",
       "  lozengy mark throw.arrangement.json --undo"
     })
@@ -89,7 +90,7 @@ final class MarkCommand implements Callable<Integer> {
               MistakeCode.OPTION_MISSING.about(),
               "Nothing is to be marked",
               "Give --made, --joined, --planned, --rounds, --step, --worked, --left, --bought, --add,"
-                  + " --lot, --gone or --uncount, or --undo");
+                  + " --lot, --gone, --uncount or --hand, or --undo");
     }
     Source source = new Source(file);
     if (source.isStandardInput() && options.readsStandardInput()) {

@@ -19,6 +19,7 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Quantity;
+import lozengy.model.input.Range;
 import lozengy.model.progress.Mark;
 import picocli.CommandLine.Option;
 
@@ -29,6 +30,10 @@ final class MarkOptions {
   private static final String NOTHING = "0";
 
   private static final double ALL = 100;
+
+  private static final String AS_COUNTED = "counted";
+
+  private static final Range HANDS = Range.of(50, 200, "%");
 
   private static final Set<String> BALLS = Set.of("ball", "balls");
 
@@ -140,6 +145,14 @@ final class MarkOptions {
   private Converters.Percent edged;
 
   @Option(
+      names = "--hand",
+      paramLabel = "PERCENT",
+      description =
+          "What your hand takes of what is reckoned, such as 104%; 'counted' takes what --left, now"
+              + " and before, tells of it. All that is reckoned follows, joining and edging too.")
+  private String hand;
+
+  @Option(
       names = "--on",
       paramLabel = "DAY",
       description = "The day of all this, such as 2025-11-20; today if not said.")
@@ -151,7 +164,8 @@ final class MarkOptions {
                 made, joined, planned, rounds, steps, worked, left, bought, added, lots, gone,
                 uncounted)
             .anyMatch(list -> !list.isEmpty())
-        || edged != null;
+        || edged != null
+        || hand != null;
   }
 
   /** Whether a day is given. */
@@ -212,6 +226,7 @@ final class MarkOptions {
     List<Mark.Step> doneSteps = new ArrayList<>();
     steps.forEach(step -> step(step, mistakes).ifPresent(doneSteps::add));
     List<Mark.OfYarn> yarns = yarns(mistakes);
+    Optional<Mark.Hand> inHand = hand(mistakes);
     Optional<Mark.Day> day = day(mistakes);
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
@@ -226,6 +241,7 @@ final class MarkOptions {
         .withCounts(counts)
         .withEdged(part)
         .withYarns(yarns)
+        .withHand(inHand)
         .withOn(day);
   }
 
@@ -303,6 +319,30 @@ final class MarkOptions {
     int to = matcher.group(2) == null ? from : Integer.parseInt(matcher.group(2));
     List<String> at = matcher.group(3) == null ? List.of() : PieceLists.selectors(matcher.group(3));
     return Optional.of(new Mark.Step("--step " + text, from, to, at));
+  }
+
+  private Optional<Mark.Hand> hand(List<Mistake> mistakes) {
+    if (hand == null) {
+      return Optional.empty();
+    }
+    String place = "--hand " + hand;
+    if (hand.strip().equals(AS_COUNTED)) {
+      return Optional.of(new Mark.Hand(place, Optional.empty()));
+    }
+    Optional<BigDecimal> percent =
+        Quantity.parse(hand)
+            .filter(quantity -> quantity.unit().equals("%"))
+            .map(Quantity::number)
+            .filter(HANDS::holds);
+    if (percent.isEmpty()) {
+      mistakes.add(
+          Mistake.ofWish(
+              place,
+              HANDS.missed(hand),
+              "'" + hand + "' is no part of what is reckoned",
+              "Give 50% to 200%, such as 104% for a hand that takes 4 % more, or write counted"));
+    }
+    return percent.map(number -> new Mark.Hand(place, Optional.of(number)));
   }
 
   /** The only place of the program that looks at the calendar. */

@@ -9,6 +9,7 @@ import lozengy.cli.file.Inputs;
 import lozengy.cli.process.ExitCode;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
+import lozengy.model.arrangement.Diary;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
@@ -70,10 +71,11 @@ final class NeedCommand implements Callable<Integer> {
     }
     if (document instanceof ArrangementDocument answer) {
       Sequences sequences = answer.arrangement().sequences();
+      Diary diary = answer.arrangement().diary();
       List<YarnNeed> needs = YarnNeed.of(blanket, sequences);
       print(
-          () -> NeedJson.ofYarns(blanket, sequences, needs),
-          () -> NeedWords.ofYarns(blanket, sequences, needs));
+          () -> NeedJson.ofYarns(blanket, sequences, diary, needs),
+          () -> NeedWords.ofYarns(blanket, sequences, diary, needs));
     } else {
       // what stays out of the pile makes no difference to what is still to be worked
       Blanket laid = Surplus.settled(blanket);

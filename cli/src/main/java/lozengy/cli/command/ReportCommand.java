@@ -15,6 +15,7 @@ import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.making.WorkOrder;
 import lozengy.report.Json;
 import lozengy.report.Screen;
 import lozengy.report.Summary;
@@ -62,7 +63,7 @@ final class ReportCommand implements Callable<Integer> {
         "The form:",
         "svg, the chart as a vector drawing;",
         "png, the chart as a picture of dots;",
-        "pdf, a booklet to print: chart, yarns to buy, make list, strips, piece cards;",
+        "pdf, a booklet to print: chart, strips, yarns to buy, steps, piece cards;",
         "sheets, the chart over several sheets of paper that overlap, its letters large enough to"
             + " read, as PDF;",
         "html, a page for a browser that needs nothing beside it;",
@@ -116,6 +117,15 @@ final class ReportCommand implements Callable<Integer> {
   private Paper paper;
 
   @Option(
+      names = "--by",
+      paramLabel = "ORDER",
+      defaultValue = "ball",
+      description =
+          "By what the booklet's steps go: ball, strip or round, as next has them; ball if not"
+              + " said.")
+  private WorkOrder order;
+
+  @Option(
       names = "--date",
       paramLabel = "DATE",
       description = "The date on the booklet's pages, such as 2026-01-31; none if not said.")
@@ -151,6 +161,13 @@ final class ReportCommand implements Callable<Integer> {
           "Standard output cannot take both the " + form.word() + " and JSON that tells of it",
           "Name a file with -o, or leave --json out");
     }
+    if (toStandardOutput && form != null && form.binary() && terminal.screen().watched()) {
+      throw Refusal.of(
+          "-o",
+          MistakeCode.CONTRADICTS.about(form.word(), "-o"),
+          "The " + form.word() + " would be bytes on a terminal",
+          "Name a file with -o, or send standard output to one");
+    }
   }
 
   private void write(Source source) {
@@ -183,6 +200,7 @@ final class ReportCommand implements Callable<Integer> {
             bare,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
+            order,
             Optional.ofNullable(date),
             file(source))
         .make(arrangement);

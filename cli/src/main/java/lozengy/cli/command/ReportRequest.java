@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.making.WorkOrder;
 import lozengy.report.GraphMl;
 import lozengy.report.card.CardText;
 import lozengy.report.card.FullCard;
@@ -28,6 +29,7 @@ import lozengy.report.print.Picture;
  * @param bare whether the chart is the blanket alone
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
+ * @param order by what the booklet's steps go
  * @param date the booklet's date, if any
  * @param file name of the arrangement's file, for the commands that the page makes
  */
@@ -40,6 +42,7 @@ record ReportRequest(
     boolean bare,
     Optional<PictureWidth> width,
     Paper paper,
+    WorkOrder order,
     Optional<LocalDate> date,
     String file) {
 
@@ -48,7 +51,7 @@ record ReportRequest(
     return switch (form) {
       case SVG -> utf8(chart(arrangement));
       case PNG -> Picture.png(chart(arrangement), width.orElse(PictureWidth.USUAL).pixels());
-      case PDF -> Booklet.pdf(arrangement, paper, date);
+      case PDF -> Booklet.pdf(arrangement, paper, order, date);
       case SHEETS -> ChartSheets.pdf(arrangement, paper);
       case HTML -> utf8(Page.html(arrangement, file));
       case GRAPHML -> utf8(GraphMl.text(arrangement));

@@ -146,7 +146,8 @@ final class SolveCommand implements Callable<Integer> {
     files.expect();
     SolveReport report = new SolveReport(terminal, targets, json.wanted());
     BooleanSupplier stop = terminal.stopSignal().listen();
-    SolveResult result = solve(request, task.blanket(), earlier, stop);
+    SolveResult result =
+        solve(request, terminal.secondsSinceStart(), task.blanket(), earlier, stop);
     // What comes later stops no search.
     boolean stopped = stop.getAsBoolean();
     if (result instanceof SolveResult.Found found) {
@@ -157,7 +158,9 @@ final class SolveCommand implements Callable<Integer> {
           alternatives
               .map(each -> each.found().get(0))
               .orElse(withDiary(document, found.arrangement()));
-      files.write(terminal, alternatives, arrangement);
+      if (!json.wanted() || !targets.isStandardOutput()) {
+        files.write(terminal, alternatives, arrangement);
+      }
       Optional<ReplanComparison> again =
           task.before().map(before -> again(document, arrangement, before, request, stop));
       SolveText.Found told =
@@ -213,7 +216,7 @@ final class SolveCommand implements Callable<Integer> {
             : Optional.empty();
     Optional<Arrangement> afresh =
         compareAfresh
-                && solve(request, arrangement.blanket(), Optional.empty(), stop)
+                && solve(request, 0, arrangement.blanket(), Optional.empty(), stop)
                     instanceof SolveResult.Found found
             ? Optional.of(found.arrangement())
             : Optional.empty();
@@ -252,14 +255,18 @@ final class SolveCommand implements Callable<Integer> {
   }
 
   private SolveResult solve(
-      SolveRequest request, Blanket blanket, Optional<Sequences> earlier, BooleanSupplier stop) {
+      SolveRequest request,
+      double spent,
+      Blanket blanket,
+      Optional<Sequences> earlier,
+      BooleanSupplier stop) {
     if (!terminal.showProgress()) {
       ProgressListener nobody = progress -> {};
-      return solving.solve(blanket, earlier, request.options(stop, nobody));
+      return solving.solve(blanket, earlier, request.options(spent, stop, nobody));
     }
     ProgressLine line = new ProgressLine(terminal, request.limits(blanket));
     try {
-      return solving.solve(blanket, earlier, request.options(stop, line));
+      return solving.solve(blanket, earlier, request.options(spent, stop, line));
     } finally {
       line.clear();
     }

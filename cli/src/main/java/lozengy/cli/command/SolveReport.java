@@ -27,7 +27,7 @@ record SolveReport(Terminal terminal, SolveTargets targets, boolean json) {
    * @param stopped whether the user ended the search
    */
   void tellFound(SolveText.Found found, Source source, List<String> options, boolean stopped) {
-    if (json && !targets.isStandardOutput()) {
+    if (json) {
       tell(found.data());
       return;
     }

@@ -25,6 +25,14 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
   private static final int MOST_THREADS = 1024;
 
   /**
+   * What judging, writing and telling take, in parts of what starting and reading have taken: on
+   * any machine both wait for the same code to be loaded.
+   */
+  private static final double AFTER_SEARCH = 0.5;
+
+  private static final double SEARCH_AT_LEAST = 0.5;
+
+  /**
    * Checks the numbers.
    *
    * @throws Refusal if one is out of its range
@@ -91,8 +99,20 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
         limited ? moves : OptionalLong.of(SolveOptions.defaultMoves(blanket)), seconds);
   }
 
-  /** The same for the solver. */
+  /** The same for the solver, with the whole limit of time for the search. */
   SolveOptions options(BooleanSupplier stop, ProgressListener listener) {
-    return new SolveOptions(seed, moves, seconds, threads, stop, listener);
+    return options(0, stop, listener);
+  }
+
+  /**
+   * The same for the solver. A limit of time counts from the start of the program to its end: what
+   * comes after the search takes some part of what came before it. The search has half of the limit
+   * at least, however short that is.
+   *
+   * @param spent seconds since the program was started
+   */
+  SolveOptions options(double spent, BooleanSupplier stop, ProgressListener listener) {
+    double reserved = Math.min(spent * (1 + AFTER_SEARCH), SEARCH_AT_LEAST * seconds.orElse(0));
+    return new SolveOptions(seed, moves, seconds, reserved, threads, stop, listener);
   }
 }

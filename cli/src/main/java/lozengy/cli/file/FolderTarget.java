@@ -72,8 +72,9 @@ public record FolderTarget(Optional<Path> folder, WholeFiles files) {
     }
     expect(contents.keySet());
     Path path = folder.get();
+    boolean made = !Files.isDirectory(path);
     try {
-      if (!Files.isDirectory(path)) {
+      if (made) {
         Files.createDirectory(path);
       }
     } catch (IOException e) {
@@ -85,7 +86,23 @@ public record FolderTarget(Optional<Path> folder, WholeFiles files) {
     }
     Map<Path, byte[]> placed = new LinkedHashMap<>();
     contents.forEach((name, content) -> placed.put(path.resolve(name), content));
-    files.write(placed);
+    try {
+      files.write(placed);
+    } catch (Refusal e) {
+      if (made) {
+        removeEmpty(path);
+      }
+      throw e;
+    }
+  }
+
+  /** Removes a folder in which nothing could be written. */
+  private static void removeEmpty(Path path) {
+    try {
+      Files.deleteIfExists(path);
+    } catch (IOException e) {
+      // another has put something into it meanwhile, or it cannot be removed: it stays
+    }
   }
 
   private static byte[] zip(Map<String, byte[]> files) {

@@ -135,7 +135,15 @@ public final class Inputs {
    * @throws Refusal with all mistakes of the file, or if it holds a brief or has open rounds
    */
   public static Arrangement readComplete(Source source, Terminal terminal) {
-    StatedArrangement stated = arrangement(source, read(source, terminal));
+    return complete(source, arrangement(source, read(source, terminal)));
+  }
+
+  /**
+   * An arrangement with every round filled, scored from scratch.
+   *
+   * @throws Refusal if it has open rounds
+   */
+  public static Arrangement complete(Source source, StatedArrangement stated) {
     if (!stated.sequences().complete()) {
       throw Refusal.of(
           source.label(),

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.Map;
+import java.util.TreeMap;
 import lozengy.cli.process.Overtaken;
 import lozengy.cli.process.Refusal;
 import lozengy.model.input.InputException;
@@ -90,15 +92,16 @@ public final class WholeFiles {
   }
 
   /**
-   * Writes files. None is written before all have been looked at, so that what can be foreseen
-   * leaves everything as it was.
+   * Writes files. None takes its place before all are written beside theirs, so that what can be
+   * foreseen, and a disk that is full, leave everything as it was.
    *
    * @throws Overtaken if another has changed one since it was looked at
    * @throws Refusal if one cannot be written
    */
   public void write(Map<Path, byte[]> contents) {
     contents.keySet().forEach(this::expectUnchanged);
-    contents.forEach(this::write);
+    // in one order everywhere, for each waits for its turn while it holds those before it
+    write(new TreeMap<>(contents).entrySet().iterator());
   }
 
   private void expectUnchanged(Path file) {
@@ -110,11 +113,16 @@ public final class WholeFiles {
     }
   }
 
-  private void write(Path file, byte[] content) {
+  private void write(Iterator<Map.Entry<Path, byte[]>> files) {
+    if (!files.hasNext()) {
+      return;
+    }
+    Map.Entry<Path, byte[]> next = files.next();
+    Path file = next.getKey();
     attempt(
         file,
         () -> {
-          WholeFile.write(file, seen(file), out -> out.write(content));
+          WholeFile.write(file, seen(file), out -> out.write(next.getValue()), () -> write(files));
           return true;
         });
   }

@@ -1,6 +1,7 @@
 package lozengy.cli.process;
 
 import lozengy.model.input.InputException;
+import lozengy.solver.TooLargeException;
 import picocli.CommandLine.ParameterException;
 
 /** What the program's exit codes say. */
@@ -16,7 +17,9 @@ public enum ExitCode {
   /** Stopped before an arrangement was found. */
   UNFINISHED(4),
   /** A check found faults. */
-  FAULTS_FOUND(5);
+  FAULTS_FOUND(5),
+  /** A batch was stopped before its last line. */
+  STOPPED(6);
 
   private final int code;
 
@@ -34,6 +37,7 @@ public enum ExitCode {
     return failure instanceof Refusal
             || failure instanceof InputException
             || failure instanceof ParameterException
+            || failure instanceof TooLargeException
         ? WRONG_INPUT
         : PROGRAM_FAULT;
   }

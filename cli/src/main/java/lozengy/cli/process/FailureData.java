@@ -1,15 +1,19 @@
 package lozengy.cli.process;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import lozengy.model.input.InputException;
 import lozengy.model.input.MistakeCode;
 import lozengy.report.Json;
+import lozengy.solver.TooLargeException;
 
 /** Puts failures as programs read them. */
 public final class FailureData {
+
+  private static final double BYTES_PER_GB = 1 << 30;
 
   private FailureData() {}
 
@@ -20,6 +24,9 @@ public final class FailureData {
     }
     if (failure instanceof InputException input) {
       return Refusal.of("", input);
+    }
+    if (failure instanceof TooLargeException large) {
+      return tooLarge(large);
     }
     if (failure instanceof OutOfMemoryError) {
       return Refusal.of(
@@ -33,6 +40,23 @@ public final class FailureData {
         MistakeCode.PROGRAM_FAULT.about(failure),
         "This is a fault of the program, " + failure + where(failure),
         "Please report this line with the command and its input; LOZENGY_DEBUG=1 shows more");
+  }
+
+  private static Refusal tooLarge(TooLargeException large) {
+    double needed = Math.ceil(large.neededBytes() / BYTES_PER_GB * 10) / 10;
+    return Refusal.of(
+        "",
+        MistakeCode.TOO_LARGE.about("bytes", large.availableBytes(), large.neededBytes()),
+        String.format(
+            Locale.ROOT,
+            "%,d rounds in %,d yarns need about %.1f GB of memory to be planned, and Java may use %.1f",
+            large.rounds(),
+            large.yarns(),
+            needed,
+            large.availableBytes() / BYTES_PER_GB),
+        "Plan in parts, leave out yarns that are not wanted, or give Java more with JDK_JAVA_OPTIONS=-Xmx"
+            + (int) Math.ceil(needed)
+            + "g");
   }
 
   private static String where(Throwable failure) {

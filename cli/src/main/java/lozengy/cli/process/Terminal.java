@@ -9,6 +9,9 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.function.DoubleSupplier;
 import lozengy.model.input.MistakeCode;
 import lozengy.report.Colours;
 import lozengy.report.Screen;
@@ -19,6 +22,9 @@ import lozengy.report.Screen;
  */
 public final class Terminal {
 
+  /** A start that seems to have taken longer is a clock that was set meanwhile. */
+  private static final double LONGEST_START_SECONDS = 600;
+
   private final InputStream in;
   private final Pipe pipe;
   private final PrintWriter out;
@@ -27,6 +33,7 @@ public final class Terminal {
   private final boolean debug;
   private final StopSignal stopSignal;
   private final Screen screen;
+  private final DoubleSupplier age;
 
   /**
    * Makes a terminal.
@@ -47,6 +54,19 @@ public final class Terminal {
       boolean debug,
       StopSignal stopSignal,
       Screen screen) {
+    this(in, out, err, showProgress, debug, stopSignal, screen, () -> 0);
+  }
+
+  private Terminal(
+      InputStream in,
+      OutputStream out,
+      OutputStream err,
+      boolean showProgress,
+      boolean debug,
+      StopSignal stopSignal,
+      Screen screen,
+      DoubleSupplier age) {
+    this.age = age;
     this.in = in;
     this.pipe = new Pipe(out);
     this.out = writer(pipe);
@@ -78,15 +98,28 @@ public final class Terminal {
         Boolean.getBoolean("lozengy.progress"),
         "1".equals(System.getenv("LOZENGY_DEBUG")),
         stopSignal,
-        screenOfProcess());
+        screenOfProcess(),
+        Terminal::ageOfProcess);
+  }
+
+  /**
+   * Seconds since the process was started; 0 where the system does not tell, or its clock jumped.
+   */
+  private static double ageOfProcess() {
+    Instant now = Instant.now();
+    Instant start = ProcessHandle.current().info().startInstant().orElse(now);
+    double seconds = Duration.between(start, now).toMillis() / 1000.0;
+    return seconds >= 0 && seconds <= LONGEST_START_SECONDS ? seconds : 0;
   }
 
   /** As the launcher and the environment tell of it. */
   private static Screen screenOfProcess() {
     int columns = Integer.getInteger("lozengy.columns", Screen.USUAL_COLUMNS);
+    boolean watched = Boolean.getBoolean("lozengy.terminal");
     return new Screen(
-        Colours.of(Boolean.getBoolean("lozengy.terminal"), System.getenv()),
-        columns < 1 ? Screen.USUAL_COLUMNS : columns);
+        Colours.of(watched, System.getenv()),
+        columns < 1 ? Screen.USUAL_COLUMNS : columns,
+        watched);
   }
 
   private static PrintWriter writer(OutputStream stream) {
@@ -117,6 +150,11 @@ public final class Terminal {
   /** What a person sees. */
   public Screen screen() {
     return screen;
+  }
+
+  /** Seconds since the program was started; 0 where it runs within another. */
+  public double secondsSinceStart() {
+    return age.getAsDouble();
   }
 
   /** Whether a person watches standard error. */

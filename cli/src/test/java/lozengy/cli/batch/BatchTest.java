@@ -36,6 +36,7 @@ import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
+import lozengy.solver.Solver;
 import lozengy.solver.Solving;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,7 +80,10 @@ class BatchTest {
   }
 
   private Run.Result run(String input, String... more) {
-    List<String> arguments = new ArrayList<>(List.of("batch", "-", "--moves", "2000"));
+    List<String> arguments = new ArrayList<>(List.of("batch", "-"));
+    if (!List.of(more).contains("--moves")) {
+      arguments.addAll(List.of("--moves", "2000"));
+    }
     arguments.addAll(Arrays.asList(more));
     return new Run()
         .input(input.getBytes(StandardCharsets.UTF_8))
@@ -222,7 +226,8 @@ class BatchTest {
           most.accumulateAndGet(begun.incrementAndGet() - written.get(), Math::max);
           return NOTHING_FOUND.solve(blanket, earlier, options);
         };
-    new Batch(lines, result -> written.incrementAndGet() > 0, solving, options(() -> false), 2)
+    new Batch(
+            lines, result -> written.incrementAndGet() > 0, solving, options(() -> false), 1, 0, 2)
         .run();
     assertEquals(count, written.get());
     assertEquals(count, begun.get());
@@ -237,7 +242,8 @@ class BatchTest {
     PipedInputStream in = new PipedInputStream(questions, line.length + 1);
     BlockingQueue<byte[]> answers = new LinkedBlockingQueue<>();
     Thread batch =
-        new Thread(() -> new Batch(in, answers::add, NOTHING_FOUND, options(() -> false), 2).run());
+        new Thread(
+            () -> new Batch(in, answers::add, NOTHING_FOUND, options(() -> false), 1, 0, 2).run());
     batch.start();
     for (int i = 0; i < 3; i++) {
       questions.write(line);
@@ -262,6 +268,8 @@ class BatchTest {
             },
             NOTHING_FOUND,
             options(stop::get),
+            1,
+            0,
             1)
         .run();
     assertTrue(written.get() < 50, written + " written");
@@ -271,6 +279,8 @@ class BatchTest {
             result -> read.incrementAndGet() < 4,
             NOTHING_FOUND,
             options(() -> false),
+            1,
+            0,
             1)
         .run();
     assertEquals(4, read.get());
@@ -285,7 +295,7 @@ class BatchTest {
             throw new IOException("unplugged");
           }
         };
-    Batch batch = new Batch(broken, r -> true, NOTHING_FOUND, options(() -> false), 1);
+    Batch batch = new Batch(broken, r -> true, NOTHING_FOUND, options(() -> false), 1, 0, 1);
     Refusal refusal = assertThrows(Refusal.class, batch::run);
     assertTrue(refusal.getMessage().contains("unplugged"));
     assertEquals(2, Run.of("batch", folder.resolve("none").toString()).code());
@@ -307,5 +317,103 @@ class BatchTest {
     assertTrue(longest.bytes().length <= InputLines.MOST_BYTES);
     assertEquals(4, lines.next().number());
     assertNull(lines.next());
+  }
+
+  private static String asked(String fields, String document) {
+    return "{\"format\": \"lozengy-batch-line/1\", " + fields + "\"document\": " + document + "}";
+  }
+
+  @Test
+  void aLineMayBringItsIdAndItsSeed() throws Exception {
+    String brief = brief("Own");
+    String input =
+        String.join(
+            "\n",
+            asked("\"id\": \"A7\", \"seed\": 5, ", brief),
+            asked("\"id\": 12, ", brief),
+            brief,
+            asked("\"id\": \"wrong\", ", "{\"format\": \"lozengy-brief/1\", \"title\": \"Bare\"}"),
+            asked("\"id\": \"twice\", \"sede\": 1, ", brief));
+    List<JsonNode> results = results(run(input, "--json"));
+    assertEquals("A7", results.get(0).get("id").textValue());
+    assertEquals(5, results.get(0).at("/arrangement/solved/seed").asInt());
+    assertEquals(12, results.get(1).get("id").intValue());
+    assertEquals(1, results.get(1).at("/arrangement/solved/seed").asInt());
+    assertTrue(results.get(2).path("id").isMissingNode());
+    assertEquals("wrong", results.get(3).get("id").textValue());
+    assertEquals("Bare", results.get(3).get("title").textValue());
+    assertEquals("error", results.get(3).get("outcome").textValue());
+    assertEquals("Maybe seed is meant", results.get(4).at("/error/mistakes/0/remedy").textValue());
+    for (JsonNode result : results) {
+      assertEquals(List.of(), schemaMistakes(result));
+    }
+    for (String line : input.split("\n")) {
+      if (!line.equals(brief)) {
+        boolean right = !line.contains("sede") && !line.contains("Bare");
+        assertEquals(
+            right,
+            JsonSchemas.mistakes(
+                    SpecificationVersion.DRAFT_2020_12, Run.class, "batch-line-1.schema.json", line)
+                .isEmpty());
+      }
+    }
+  }
+
+  @Test
+  void theBestOfSeveralSeedsIsKept() throws Exception {
+    String brief = brief("Best");
+    JsonNode result =
+        results(run(asked("\"seed\": 3, \"best-of\": 4, ", brief), "--moves", "200")).get(0);
+    assertEquals(List.of(), schemaMistakes(result));
+    double best = 0;
+    List<Integer> seeds = new ArrayList<>();
+    for (JsonNode each : result.get("seeds")) {
+      seeds.add(each.get("seed").asInt());
+      best = Math.max(best, each.get("objective").asDouble());
+    }
+    assertEquals(List.of(3, 4, 5, 6), seeds);
+    assertEquals(best, result.at("/arrangement/score/objective").asDouble(), 1e-6);
+    JsonNode all = results(run(brief, "--moves", "200", "--best-of", "2")).get(0);
+    assertEquals(2, all.get("seeds").size());
+    assertEquals(2, run(brief, "--best-of", "0").code());
+  }
+
+  @Test
+  void skippedLinesKeepTheirNumbers() throws Exception {
+    String input = String.join("\n", brief("One"), "", brief("Three"), brief("Four"));
+    List<String> told =
+        results(run(input, "--skip", "2")).stream()
+            .map(each -> each.get("line") + " " + each.get("title").textValue())
+            .toList();
+    assertEquals(List.of("3 Three", "4 Four"), told);
+    assertEquals(2, run(input, "--skip", "-1").code());
+  }
+
+  @Test
+  void aStoppedBatchSaysHowFarItCame() throws Exception {
+    AtomicBoolean stop = new AtomicBoolean();
+    Solving solving =
+        (blanket, earlier, options) -> {
+          stop.set(stop.get() || blanket.brief().title().equals("Three"));
+          return Solver.solve(blanket, earlier, options);
+        };
+    String input =
+        String.join("\n", brief("One"), brief("Two"), brief("Three"), brief("Four"), brief("Five"));
+    Run.Result run =
+        new Run()
+            .input(input.getBytes(StandardCharsets.UTF_8))
+            .solving(solving)
+            .stop(stop::get)
+            .run("batch", "-", "--workers", "1", "--moves", "2000");
+    assertEquals(6, run.code(), run.err());
+    List<JsonNode> results = results(run);
+    assertEquals(3, results.size());
+    assertTrue(results.get(1).path("stopped").isMissingNode());
+    assertTrue(results.get(2).get("stopped").booleanValue());
+    assertEquals(List.of(), schemaMistakes(results.get(2)));
+    assertEquals(
+        "lozengy: Stopped. Lines up to 3 have results; of these, what was cut short bears"
+            + " \"stopped\": true, from line 3 on. --skip 2 goes on",
+        run.err().strip());
   }
 }

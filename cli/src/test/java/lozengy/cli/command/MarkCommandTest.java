@@ -339,7 +339,7 @@ class MarkCommandTest {
   void aCallThatMarksNothingOrBothMarksAndUndoesIsWrong() {
     String nothing = mark().err();
     assertTrue(nothing.contains("Nothing is to be marked. Give --made, "), nothing);
-    assertTrue(nothing.contains("--bought, --add, --lot, --gone or --uncount"), nothing);
+    assertTrue(nothing.contains("--bought, --add, --lot, --gone, --uncount or --hand"), nothing);
     Result both = mark("--undo", "--made", "row1");
     assertEquals(2, both.code());
     assertTrue(both.err().contains("--undo: Other marks are given with it"), both.err());
@@ -456,5 +456,56 @@ class MarkCommandTest {
         mark("--undo").err().contains("There is no mark to take back"), mark("--undo").err());
     done(mark("--made", "r1c1"));
     done(mark("--undo"));
+  }
+
+  @Test
+  void aBallWeighedInMidWorkTellsOfTheHandAndIsReckonedWithWhenAgreedTo() throws IOException {
+    String brief =
+        Briefs.write(
+            folder,
+            "hand.yaml",
+            """
+            format: lozengy-brief/1
+            title: A hand
+            layout: { setting: straight, across: 3, down: 2 }
+            motifs: { square: { side: 10 cm, rounds: [ { metres: 10 } ] } }
+            yarns:
+              - { code: A, colour: "#2c2a29", balls: 1, ball: { grams: 50, metres: 32.5 } }
+              - { code: B, colour: "#b9b57a", balls: 1, ball: { grams: 50, metres: 32.5 } }
+            """);
+    String to = folder.resolve("hand.json").toString();
+    done(Run.of("solve", brief, "-o", to, "--moves", "2000"));
+    String first = Parsed.of(Briefs.text(to)).at("pieces[0].rounds[0]");
+    String other = first.equals("A") ? "B" : "A";
+    // two of the three pieces in the first yarn: 20 m by the brief, 22 m gone
+    String two =
+        first.equals(Parsed.of(Briefs.text(to)).at("pieces[2].rounds[0]")) ? "r1c3" : "r2c2";
+
+    Result told = done(Run.of("mark", to, "--made", "r1c1," + two, "--left", first + "=10.5m"));
+    assertTrue(
+        told.out().contains("22.0 m were gone when it was counted, and 20.0 m were reckoned"),
+        told.out());
+    // 33 m of the other, of 32.5; 11 m of the first, of 10.5
+    assertTrue(
+        told.out()
+                .contains(
+                    "your hand takes 10.0 % more than the brief says. Then too little is there: ")
+            && told.out().contains("0.5 m of " + first)
+            && told.out().contains("0.5 m of " + other),
+        told.out());
+    Parsed data = Parsed.of(Run.of("need", to, "--json"));
+    assertEquals(110, data.number("counted_hand.percent"));
+    assertEquals(2, data.size("counted_hand.short"));
+    assertEquals("true", data.at("enough"));
+
+    Result agreed = done(Run.of("mark", to, "--hand", "counted", "--json"));
+    assertEquals(110, Parsed.of(agreed).number("hand_percent"));
+    assertEquals("false", Parsed.of(Run.of("need", to, "--json")).at("enough"));
+    done(Run.of("mark", to, "--undo"));
+    assertEquals("true", Parsed.of(Run.of("need", to, "--json")).at("enough"));
+
+    Result wrong = Run.of("mark", to, "--hand", "4%");
+    assertEquals(2, wrong.code());
+    assertTrue(wrong.err().contains("Give 50% to 200%"), wrong.err());
   }
 }

@@ -201,4 +201,49 @@ class NeedCommandTest {
         after);
     assertEquals("2.3", parsed.at("hand.to_percent"));
   }
+
+  /** Three squares of 100 yd each: 1 1/2 balls of 150 yd are at hand, 300 yd are needed. */
+  @Test
+  void anArrangementIsToldInBothUnitsWithWhatMustBeBoughtBesidePartBalls() {
+    String brief =
+        Briefs.write(
+            folder,
+            "yards.yaml",
+            """
+            format: lozengy-brief/1
+            title: In yards
+            layout: { setting: straight, across: 3, down: 1 }
+            motifs: { square: { side: 4 in, rounds: [ { yards: 50 }, { yards: 50 } ] } }
+            yarns:
+              - { code: A, colour: "#2c2a29", balls: 2, ball: { ounces: 1.75, yards: 150 }, price: 6.50 USD }
+              - { code: B, colour: "#b9b57a", balls: 2, ball: { ounces: 1.75, yards: 150 }, price: 7 USD }
+            """);
+    String to = folder.resolve("yards.json").toString();
+    assertEquals(0, Run.of("solve", brief, "-o", to, "--moves", "2000").code());
+    String poor =
+        Briefs.write(
+            folder, "poor.json", Briefs.text(to).replaceAll("\"balls\": ?2", "\"balls\": 0.5"));
+    Result result = Run.of("need", poor);
+    Parsed parsed = Parsed.of(Run.of("need", poor, "--json"));
+
+    // 3 or 2 rounds in each: 150 yd = 1.75 oz; 75 yd are there
+    assertEquals(2, parsed.size("yarns"));
+    double yards = 0;
+    for (int yarn = 0; yarn < 2; yarn++) {
+      String at = "yarns[" + yarn + "].";
+      double needed = parsed.number(at + "to_work_yd");
+      yards += needed;
+      assertEquals(needed * 1.75 / 150, parsed.number(at + "to_work_oz"), 0.001);
+      assertEquals(needed * 0.9144, parsed.number(at + "to_work_m"), 0.002);
+      double balls = Math.ceil(Math.round((needed - 75) / 150 * 1e4) / 1e4);
+      assertEquals(balls, parsed.number(at + "buy.balls"), result.out());
+      assertEquals(balls * (yarn == 0 ? 6.5 : 7), parsed.number(at + "buy.price"));
+      assertEquals("USD", parsed.at(at + "buy.currency"));
+    }
+    assertEquals(300, yards, 0.01);
+    assertEquals(
+        parsed.number("yarns[0].buy.price") + parsed.number("yarns[1].buy.price"),
+        parsed.number("buy_price"));
+    assertTrue(result.out().contains("in all  274.3 m  300.0 yd  99.2 g  3.50 oz"), result.out());
+  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,6 +29,7 @@ class ResultSchemasTest {
   private static String brief;
   private static String arrangement;
   private static String solved;
+  private static Path solvedFirst;
 
   @BeforeAll
   static void solve() throws Exception {
@@ -35,6 +37,7 @@ class ResultSchemasTest {
     arrangement = folder.resolve("small.arrangement.json").toString();
     holds(null, 0, "new", "--across", "2", "--down", "2", "-o", brief);
     solved = holds("solve-result", 0, "solve", brief, "--moves", "2000", "--json");
+    solvedFirst = Files.copy(Path.of(arrangement), folder.resolve("first.json"));
   }
 
   /** Runs, and holds the output against a schema, if one is named. */
@@ -60,11 +63,32 @@ class ResultSchemasTest {
     holds("need-result", 0, "need", brief, "--json");
     holds("pack-result", 0, "pack", brief, "--moves", "2000", "--json");
     holds("pack-result", 3, "pack", brief, "--moves", "2000", "--score", "100", "--json");
+    holds("substitute-result", 0, "substitute", arrangement, "CRE", "--try", "1", "--json");
+    holds("substitute-result", 0, "substitute", brief, "NAV", "--try", "1", "--json");
+    String taken = folder.resolve("taken.json").toString();
+    holds(
+        "substitute-result",
+        0,
+        "substitute",
+        arrangement,
+        "--take",
+        "CRE=BLU",
+        "-o",
+        taken,
+        "--json");
     holds("report-result", 0, "report", arrangement, "--json");
     String page = folder.resolve("page.html").toString();
     holds("report-result", 0, "report", arrangement, "--as", "html", "-o", page, "--json");
+    holds("gallery-result", 0, "gallery", brief, "--moves", "2000", "--json");
+    holds("next-result", 0, "next", arrangement, "--json");
+    holds("next-result", 0, "next", arrangement, "--by", "strip", "--json");
     holds("mark-result", 0, "mark", arrangement, "--made", "r1c1", "--json");
     holds("solve-result", 0, "solve", arrangement, "--moves", "2000", "--json");
+    String itself =
+        holds("solve-result", 0, "solve", brief, "--moves", "2000", "-o", "-", "--json");
+    assertEquals(
+        new ObjectMapper().readTree(Files.readString(solvedFirst)),
+        new ObjectMapper().readTree(itself).get("content"));
     String impossible =
         Files.readString(Path.of(brief)).replaceAll("balls: [0-9.]+", "balls: 0.01");
     Path none = Files.writeString(folder.resolve("none.yaml"), impossible);
@@ -125,5 +149,37 @@ class ResultSchemasTest {
     String other = solved.replace("\"found\"", "\"guessed\"");
     assertFalse(mistakes("solve-result", other).isEmpty());
     assertFalse(mistakes("check-result", solved).isEmpty());
+  }
+
+  /** What {@code schema} lists is what there is, each with the {@code $id} of its name. */
+  @Test
+  void everySchemaIsPrinted() throws Exception {
+    List<String> names = Run.of("schema").out().lines().toList();
+    Set<String> there = new TreeSet<>();
+    for (Path resources :
+        List.of(
+            Path.of("src", "main", "resources"),
+            Path.of("..", "model", "src", "main", "resources"))) {
+      try (Stream<Path> files = Files.walk(resources)) {
+        files
+            .map(file -> file.getFileName().toString())
+            .filter(file -> file.endsWith("-1.schema.json"))
+            .forEach(file -> there.add(file.replace("-1.schema.json", "")));
+      }
+    }
+    assertEquals(there, new TreeSet<>(names));
+    for (String name : names) {
+      String id =
+          new ObjectMapper().readTree(holds(null, 0, "schema", name)).get("$id").textValue();
+      assertEquals("urn:lozengy:" + name + ":1", id);
+    }
+    holds("error", 2, "schema", "breif", "--json");
+  }
+
+  @Test
+  void theCompletionKnowsEveryCommandAndItsOptions() {
+    String script = holds(null, 0, "completion");
+    assertTrue(script.contains("--compare-afresh") && script.contains("--best-of"), script);
+    assertTrue(script.contains("(\"on-point\" \"straight\")"), "words that the option takes");
   }
 }

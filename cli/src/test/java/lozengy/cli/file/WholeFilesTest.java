@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -14,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lozengy.cli.process.Overtaken;
 import lozengy.cli.process.Refusal;
+import lozengy.cli.process.Terminal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,6 +45,35 @@ class WholeFilesTest {
     assertTrue(Files.notExists(first));
     assertEquals("old", Files.readString(second));
     assertEquals(1, count());
+  }
+
+  @Test
+  void oneThatCannotBeWrittenLeavesAllAsTheyWere() throws IOException {
+    Path first = Files.writeString(folder.resolve("first"), "old");
+    // what it is called while it is written is longer than a name may be
+    Path second = folder.resolve("s".repeat(250));
+    Refusal refusal =
+        assertThrows(Refusal.class, () -> new WholeFiles(true).write(contents(first, second)));
+    assertEquals(second.toString(), refusal.place());
+    assertEquals("old", Files.readString(first));
+    assertEquals(1, count());
+  }
+
+  @Test
+  void aFolderInWhichNothingCanBeWrittenIsNotLeftBehind() throws IOException {
+    Path made = folder.resolve("made");
+    FolderTarget target = new FolderTarget(Optional.of(made), new WholeFiles(false));
+    Terminal nowhere =
+        new Terminal(
+            InputStream.nullInputStream(),
+            OutputStream.nullOutputStream(),
+            OutputStream.nullOutputStream(),
+            false,
+            false,
+            () -> () -> false);
+    Map<String, byte[]> contents = Map.of("a", new byte[] {1}, "s".repeat(250), new byte[] {2});
+    assertThrows(Refusal.class, () -> target.write(nowhere, contents));
+    assertTrue(Files.notExists(made));
   }
 
   @Test

@@ -1,8 +1,12 @@
 package lozengy.model.arrangement;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
+import lozengy.model.input.Nulls;
 import lozengy.model.score.Score;
 
 /**
@@ -28,6 +32,36 @@ public record Arrangement(
 
   /** The value of an arrangement file's {@code format} field. */
   public static final String FORMAT = "lozengy-arrangement/1";
+
+  /**
+   * Takes frozen copies of the sequences.
+   *
+   * @param blanket the brief that it answers, made ready
+   * @param sequences every piece's yarns; complete
+   * @param earlier the sequences of the arrangement that it was solved from, where there was one
+   * @param score its score
+   * @param bound a total that no valid arrangement of the brief can exceed, where one is proved
+   * @param solved how it was found; empty for one made by hand
+   * @param diary what has come about since it was planned first
+   * @throws IllegalArgumentException if sequences have not the blanket's shape, or a round is open
+   */
+  public Arrangement {
+    Nulls.refuse(
+        "blanket sequences earlier score bound solved diary",
+        blanket,
+        sequences,
+        earlier,
+        score,
+        bound,
+        solved,
+        diary);
+    sequences = sequences.frozen();
+    earlier = earlier.map(Sequences::frozen);
+    Shape.requireComplete(blanket, sequences);
+    if (earlier.isPresent()) {
+      Shape.require(blanket, earlier.get());
+    }
+  }
 
   /**
    * An arrangement that has just been planned, in which nothing was marked.
@@ -68,6 +102,20 @@ public record Arrangement(
    */
   public record Bound(double total, String proof, Optional<Double> objective) {
 
+    /** To how many decimals files state scores. */
+    static final int DECIMALS = 6;
+
+    /**
+     * Refuses null.
+     *
+     * @param total 0 to 100
+     * @param proof name of the proof, in words
+     * @param objective what planning again maximises exceeds this in no valid arrangement either
+     */
+    public Bound {
+      Nulls.refuse("proof objective", proof, objective);
+    }
+
     /**
      * A bound where nothing was planned before.
      *
@@ -76,6 +124,15 @@ public record Arrangement(
      */
     public Bound(double total, String proof) {
       this(total, proof, Optional.empty());
+    }
+
+    /** {@return the bound as files state it: to six decimals, halves up} */
+    public Bound asStated() {
+      return new Bound(asStated(total), proof, objective.map(Bound::asStated));
+    }
+
+    private static double asStated(double figure) {
+      return BigDecimal.valueOf(figure).setScale(DECIMALS, RoundingMode.HALF_UP).doubleValue();
     }
   }
 
@@ -100,6 +157,20 @@ public record Arrangement(
       String version,
       String proof,
       Optional<Choice> choice) {
+
+    /**
+     * Refuses null.
+     *
+     * @param seed seed of the random source
+     * @param moves moves tried by the search
+     * @param seconds time limit given, in s; empty where moves were the only limit
+     * @param version version of the program
+     * @param proof what is proved of it: {@code optimal}, or {@code none}
+     * @param choice what else was asked for, where it is one of several
+     */
+    public Solved {
+      Nulls.refuse("seconds version proof choice", seconds, version, proof, choice);
+    }
 
     /** The proof's word where no arrangement has a higher total. */
     public static final String OPTIMAL = "optimal";

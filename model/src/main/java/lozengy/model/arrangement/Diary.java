@@ -1,5 +1,6 @@
 package lozengy.model.arrangement;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +59,10 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
    * @param yarns what came about with yarns
    * @param pieces how many pieces were finished, less those given up
    * @param rounds how many rounds were worked, less those given up
+   * @param minutes how long that took by what the brief tells, joining and edging included, less
+   *     what was given up; empty where it tells nothing, or nothing was worked
+   * @param handPercent what the hand is taken to take of what is reckoned from then on, in per
+   *     cent, where that changed
    * @param before what takes it back, as long as it can be
    */
   public record Entry(
@@ -70,6 +75,8 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
       List<YarnEvent> yarns,
       int pieces,
       int rounds,
+      Optional<BigDecimal> minutes,
+      Optional<BigDecimal> handPercent,
       Optional<Reversal> before) {
 
     /**
@@ -84,6 +91,10 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
      * @param yarns what came about with yarns
      * @param pieces how many pieces were finished, less those given up
      * @param rounds how many rounds were worked, less those given up
+     * @param minutes how long that took by what the brief tells, joining and edging included, less
+     *     what was given up; empty where it tells nothing, or nothing was worked
+     * @param handPercent what the hand is taken to take of what is reckoned from then on, in per
+     *     cent, where that changed
      * @param before what takes it back, as long as it can be
      */
     public Entry {
@@ -93,6 +104,7 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
       joined = List.copyOf(joined);
       otherwise = List.copyOf(otherwise);
       yarns = List.copyOf(yarns);
+      minutes = minutes.map(BigDecimal::stripTrailingZeros);
     }
 
     /** {@return whether it tells of pieces, and not of yarns alone} */
@@ -103,7 +115,18 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
 
     Entry withBefore(Optional<Reversal> other) {
       return new Entry(
-          on, planned, partWorked, made, joined, otherwise, yarns, pieces, rounds, other);
+          on,
+          planned,
+          partWorked,
+          made,
+          joined,
+          otherwise,
+          yarns,
+          pieces,
+          rounds,
+          minutes,
+          handPercent,
+          other);
     }
   }
 
@@ -113,8 +136,30 @@ public record Diary(List<PartWorked> workedWhenPlanned, List<Entry> entries) {
    * @param what what it was
    * @param code the yarn
    * @param amount how much, where that is part of it
+   * @param weighed what a count tells of the hand, where it tells anything
    */
-  public record YarnEvent(What what, String code, Optional<YarnAmount> amount) {
+  public record YarnEvent(
+      What what, String code, Optional<YarnAmount> amount, Optional<Weighed> weighed) {
+
+    /**
+     * An event that tells nothing of the hand.
+     *
+     * @param what what it was
+     * @param code the yarn
+     * @param amount how much, where that is part of it
+     */
+    public YarnEvent(What what, String code, Optional<YarnAmount> amount) {
+      this(what, code, amount, Optional.empty());
+    }
+
+    /**
+     * What was gone of a yarn when it was counted, since its stock was told before.
+     *
+     * @param goneMillimetres length in mm that was gone; below 0 where more was there than before
+     * @param reckonedMillimetres length in mm of what was worked of it by then, in a hand that
+     *     takes what is reckoned, above 0
+     */
+    public record Weighed(long goneMillimetres, long reckonedMillimetres) {}
 
     /** Its kinds. */
     public enum What {

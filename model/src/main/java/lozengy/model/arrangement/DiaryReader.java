@@ -11,6 +11,7 @@ import java.util.function.Function;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PartsReader;
 import lozengy.model.brief.PieceNoteReader;
+import lozengy.model.brief.StitchingReader;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.MistakeCode;
@@ -22,6 +23,9 @@ final class DiaryReader {
 
   private static final int MOST_CHARACTERS = 100;
   private static final Range COUNTS = Range.whole(-1_000_000_000, 1_000_000_000, "");
+  private static final Range MINUTES = Range.of(-1_000_000_000, 1_000_000_000, "minutes");
+  private static final Range GONE = Range.whole(-1_000_000_000_000L, 1_000_000_000_000L, "mm");
+  private static final Range RECKONED = Range.whole(1, 1_000_000_000_000L, "mm");
   private static final Range PLACES = Range.whole(0, 1_000_000_000, "");
   private static final Map<String, Diary.YarnEvent.What> EVENTS =
       Words.meanings(Diary.YarnEvent.What.values(), Diary.YarnEvent.What::word);
@@ -57,6 +61,8 @@ final class DiaryReader {
             items(of, "yarns", DiaryReader::yarnEvent),
             number(of, "pieces", COUNTS),
             number(of, "rounds", COUNTS),
+            of.get("minutes").flatMap(m -> m.number(MINUTES)),
+            of.get("hand").flatMap(StitchingReader::hand),
             of.get("before").flatMap(Located::fields).map(DiaryReader::before));
     of.tellUnknown();
     return entry;
@@ -97,8 +103,31 @@ final class DiaryReader {
     Optional<String> code =
         of.need("code", "\"code\": \"MUD\"").flatMap(c -> c.text(MOST_CHARACTERS));
     var amount = of.get("amount").flatMap(PartsReader::amount);
+    var weighed = weighed(of);
     of.tellUnknown();
-    return what.flatMap(w -> code.map(c -> new Diary.YarnEvent(w, c, amount)));
+    return what.flatMap(w -> code.map(c -> new Diary.YarnEvent(w, c, amount, weighed)));
+  }
+
+  private static Optional<Diary.YarnEvent.Weighed> weighed(Fields of) {
+    Optional<Long> gone = of.get("gone_mm").flatMap(g -> millimetres(g, GONE));
+    Optional<Long> reckoned = of.get("reckoned_mm").flatMap(r -> millimetres(r, RECKONED));
+    return gone.flatMap(g -> reckoned.map(r -> new Diary.YarnEvent.Weighed(g, r)));
+  }
+
+  private static Optional<Long> millimetres(Located located, Range range) {
+    return located.number(range).map(BigDecimal::longValueExact);
+  }
+
+  private static Optional<Reversal.HandEdit> handEdit(Located located) {
+    Optional<Fields> found = located.fields();
+    if (found.isEmpty()) {
+      return Optional.empty();
+    }
+    Fields of = found.get();
+    Optional<BigDecimal> out = of.need("out", "\"out\": \"104 %\"").flatMap(StitchingReader::hand);
+    Optional<BigDecimal> in = of.need("in", "\"in\": \"100 %\"").flatMap(StitchingReader::hand);
+    of.tellUnknown();
+    return out.flatMap(o -> in.map(i -> new Reversal.HandEdit(o, i)));
   }
 
   private static Reversal before(Fields of) {
@@ -108,6 +137,7 @@ final class DiaryReader {
             edits(of, "notes", at -> Optional.of(PartsReader.note(at))),
             edits(of, "yarns", at -> Optional.of(PartsReader.yarn(at))),
             edits(of, "pile", at -> Optional.of(PartsReader.pileEntry(at))),
+            of.get("hand").flatMap(DiaryReader::handEdit),
             StatedFigures.bound(of),
             of.get("solved").flatMap(Located::fields).flatMap(StatedFigures::solved));
     of.tellUnknown();

@@ -1,6 +1,7 @@
 package lozengy.model.arrangement;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.List;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.PartWorked;
@@ -58,10 +59,21 @@ final class DiaryWriter {
           if (event.amount().isPresent()) {
             to.field("amount").text(BriefWriter.amount(event.amount().get()));
           }
+          if (event.weighed().isPresent()) {
+            Diary.YarnEvent.Weighed weighed = event.weighed().get();
+            to.field("gone_mm").number(weighed.goneMillimetres());
+            to.field("reckoned_mm").number(weighed.reckonedMillimetres());
+          }
           to.endMapping();
         });
     json.field("pieces").number(entry.pieces());
     json.field("rounds").number(entry.rounds());
+    if (entry.minutes().isPresent()) {
+      json.field("minutes").number(entry.minutes().get());
+    }
+    if (entry.handPercent().isPresent()) {
+      json.field("hand").text(percent(entry.handPercent().get()));
+    }
     if (entry.before().isPresent()) {
       before(entry.before().get());
     }
@@ -81,9 +93,19 @@ final class DiaryWriter {
     edits("notes", before.notes(), BriefWriter::note);
     edits("yarns", before.yarns(), BriefWriter::yarn);
     edits("pile", before.pile(), BriefWriter::pileEntry);
+    if (before.hand().isPresent()) {
+      json.field("hand").mapping();
+      json.field("out").text(percent(before.hand().get().out()));
+      json.field("in").text(percent(before.hand().get().in()));
+      json.endMapping();
+    }
     ArrangementWriter.bound(json, before.bound());
     ArrangementWriter.solved(json, before.solved());
     json.endMapping();
+  }
+
+  private static String percent(BigDecimal percent) {
+    return JsonText.shortest(percent) + " %";
   }
 
   private <T> void edits(String field, List<Edit<T>> edits, Item<T> item) throws IOException {

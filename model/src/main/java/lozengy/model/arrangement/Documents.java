@@ -90,9 +90,24 @@ public final class Documents {
     return read(source, BriefReader::readUnjudged);
   }
 
+  /**
+   * Reads a document whose tree is there.
+   *
+   * @param root the tree of fields
+   * @return what it is
+   * @throws InputException with all mistakes, if there is one
+   */
+  public static Document read(Located root) {
+    return read(root, BriefReader::read).document();
+  }
+
   private static Unjudged read(SourceText source, Function<Located, Brief> ofBrief) {
     Mistakes mistakes = new Mistakes();
-    Located root = Located.root(TreeReader.read(source, mistakes), mistakes);
+    return read(Located.root(TreeReader.read(source, mistakes), mistakes), ofBrief);
+  }
+
+  private static Unjudged read(Located root, Function<Located, Brief> ofBrief) {
+    Mistakes mistakes = root.mistakes();
     Optional<String> format = format(root.node());
     if (format.isPresent() && format.get().startsWith("lozengy-arrangement/")) {
       return new Unjudged(new ArrangementDocument(ArrangementReader.read(root)), root.node());

@@ -1,5 +1,6 @@
 package lozengy.model.arrangement;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -15,12 +16,13 @@ import lozengy.model.layout.Place;
 
 /**
  * What takes a mark back: what it changed, as it was. Marks change nothing else of a brief than
- * what it notes of pieces, its yarns and its pile.
+ * what it notes of pieces, its yarns, its pile and its hand.
  *
  * @param pieces pieces whose yarns were others
  * @param notes edits to the brief's notes
  * @param yarns edits to its yarns
  * @param pile edits to its pile
+ * @param hand edit to the hand, where it changed
  * @param bound the bound that was stated
  * @param solved how the arrangement was found, as it was stated
  */
@@ -29,6 +31,7 @@ public record Reversal(
     List<Edit<PieceNote>> notes,
     List<Edit<Yarn>> yarns,
     List<Edit<PileEntry>> pile,
+    Optional<HandEdit> hand,
     Optional<Arrangement.Bound> bound,
     Optional<Arrangement.Solved> solved) {
 
@@ -39,6 +42,7 @@ public record Reversal(
    * @param notes edits to the brief's notes
    * @param yarns edits to its yarns
    * @param pile edits to its pile
+   * @param hand edit to the hand, where it changed
    * @param bound the bound that was stated
    * @param solved how the arrangement was found, as it was stated
    */
@@ -48,6 +52,14 @@ public record Reversal(
     yarns = List.copyOf(yarns);
     pile = List.copyOf(pile);
   }
+
+  /**
+   * A hand that gives way to another.
+   *
+   * @param out per cent of what is reckoned that it takes now
+   * @param in what it took before
+   */
+  public record HandEdit(BigDecimal out, BigDecimal in) {}
 
   /**
    * A piece whose yarns were others.
@@ -90,6 +102,10 @@ public record Reversal(
         Edit.between(brief.pieces(), before.brief().pieces()),
         Edit.between(brief.yarns(), before.brief().yarns()),
         Edit.between(brief.pile(), before.brief().pile()),
+        Optional.of(
+                new HandEdit(
+                    brief.stitching().handPercent(), before.brief().stitching().handPercent()))
+            .filter(edit -> !edit.in().equals(edit.out())),
         before.bound(),
         before.solved());
   }
@@ -110,10 +126,18 @@ public record Reversal(
     Optional<List<PieceNote>> oldNotes = Edit.apply(brief.pieces(), notes);
     Optional<List<Yarn>> oldYarns = Edit.apply(brief.yarns(), yarns);
     Optional<List<PileEntry>> oldPile = Edit.apply(brief.pile(), pile);
-    if (oldNotes.isEmpty() || oldYarns.isEmpty() || oldPile.isEmpty()) {
+    boolean handAsMarked =
+        hand.isEmpty() || hand.get().out().equals(brief.stitching().handPercent());
+    if (oldNotes.isEmpty() || oldYarns.isEmpty() || oldPile.isEmpty() || !handAsMarked) {
       return Optional.empty();
     }
-    Brief old = brief.withPieces(oldNotes.get()).withYarns(oldYarns.get()).withPile(oldPile.get());
+    BigDecimal oldHand = hand.map(HandEdit::in).orElse(brief.stitching().handPercent());
+    Brief old =
+        brief
+            .withPieces(oldNotes.get())
+            .withYarns(oldYarns.get())
+            .withPile(oldPile.get())
+            .withStitching(brief.stitching().withHand(oldHand));
     if (!BriefMistakes.ofParts(old).isEmpty()) {
       return Optional.empty();
     }
@@ -163,6 +187,12 @@ public record Reversal(
   /** {@return the same with nothing proved} */
   Reversal unproved() {
     return new Reversal(
-        pieces, notes, yarns, pile, Optional.empty(), solved.map(Arrangement.Solved::unproved));
+        pieces,
+        notes,
+        yarns,
+        pile,
+        hand,
+        Optional.empty(),
+        solved.map(Arrangement.Solved::unproved));
   }
 }

@@ -42,7 +42,7 @@ public record StatedArrangement(
     Map<String, List<Integer>> leftOut) {
 
   /**
-   * Copies the lists.
+   * Copies the lists, and freezes the sequences.
    *
    * @param blanket the brief in the file made ready
    * @param sequences every piece's yarns, open where the file leaves them so
@@ -58,6 +58,8 @@ public record StatedArrangement(
    *     name
    */
   public StatedArrangement {
+    sequences = sequences.frozen();
+    earlier = earlier.map(Sequences::frozen);
     yarns = List.copyOf(yarns);
     leftOut = Collections.unmodifiableMap(new LinkedHashMap<>(leftOut));
   }

@@ -14,6 +14,7 @@ import lozengy.model.colour.SeenDifferences;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Measures;
@@ -72,6 +73,7 @@ public final class Blanket {
    * @throws InputException with all mistakes if the brief's parts do not fit together
    */
   public static Blanket of(Brief brief) {
+    Nulls.refuse("brief", brief);
     List<Mistake> mistakes = BriefMistakes.ofParts(brief);
     if (!mistakes.isEmpty()) {
       throw new InputException(mistakes);
@@ -87,6 +89,7 @@ public final class Blanket {
    * @return the blanket
    */
   public static Blanket ofUnjudged(Brief brief) {
+    Nulls.refuse("brief", brief);
     return new Blanket(brief);
   }
 
@@ -364,6 +367,18 @@ public final class Blanket {
   }
 
   /**
+   * {@return how many rounds of a piece, from the centre, had been worked when a yarn was counted
+   * and still are; 0 where it was not}
+   *
+   * @param yarn the yarn's index, from 0
+   * @param piece the piece's index, from 0
+   */
+  public int settledRounds(int yarn, int piece) {
+    int[] rounds = fixedUse.settledRounds()[yarn];
+    return rounds == null ? 0 : rounds[piece];
+  }
+
+  /**
    * {@return millimetres that joining takes, without seams that had been worked when its yarn was
    * counted}
    */
@@ -553,5 +568,16 @@ public final class Blanket {
       }
     }
     return used;
+  }
+
+  /** Blankets of equal briefs are equal. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Blanket that && brief.equals(that.brief);
+  }
+
+  @Override
+  public int hashCode() {
+    return brief.hashCode();
   }
 }

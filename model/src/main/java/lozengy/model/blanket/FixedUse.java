@@ -48,6 +48,7 @@ final class FixedUse {
   private final long edging;
   private final long[] fixed;
   private final long[] settled;
+  private final int[][] settledRounds;
   private final long[] pileBeyond;
   private final long[] pileOut;
 
@@ -67,6 +68,7 @@ final class FixedUse {
     this.joining = joining();
     this.edging = edging();
     this.settled = new long[yarns.tones().length];
+    this.settledRounds = new int[settled.length][];
     this.pileBeyond = new long[settled.length];
     this.pileOut = new long[settled.length];
     this.fixed = new long[settled.length];
@@ -114,6 +116,14 @@ final class FixedUse {
     return settled;
   }
 
+  /**
+   * By yarn and piece, how many rounds a count has settled, null without a count; not to be
+   * changed.
+   */
+  int[][] settledRounds() {
+    return settledRounds;
+  }
+
   /** Settles what worked pieces hold of the yarns that were counted since. */
   private void settlePieces() {
     for (int yarn = 0; yarn < settled.length; yarn++) {
@@ -124,6 +134,7 @@ final class FixedUse {
 
   private void settle(Counted counted, int yarn) {
     int[] rounds = settledRounds(counted);
+    settledRounds[yarn] = rounds;
     for (int piece = 0; piece < rounds.length; piece++) {
       PieceKind kind = layout.places().get(piece).kind();
       for (int round = 0; round < rounds[piece]; round++) {
@@ -213,7 +224,7 @@ final class FixedUse {
   /** Whole millimetres of yarn along a length, rounded down. */
   private long millimetres(BigDecimal lengthCm, YarnUse use) {
     Ball ball = yarn(use).flatMap(Yarn::ball).orElse(null);
-    return use.along(lengthCm.movePointRight(1), ball).down();
+    return brief.stitching().inHand(use.along(lengthCm.movePointRight(1), ball)).down();
   }
 
   private Optional<Yarn> yarn(YarnUse use) {

@@ -46,10 +46,12 @@ record ReadyMotifs(
     toneAllows[kind] = new boolean[rounds.size()][count];
     for (int round = 0; round < rounds.size(); round++) {
       YarnAmount amount = lengths.amount(of, round);
-      uncutMillimetres[kind][round] = Ratio.of(lengths.savedUncut(of, round)).down();
+      uncutMillimetres[kind][round] =
+          brief.stitching().inHand(Ratio.of(lengths.savedUncut(of, round))).down();
       for (int yarn = 0; yarn < count; yarn++) {
         Ball ball = brief.yarns().get(yarn).ball().orElse(null);
-        needMillimetres[kind][round][yarn] = amount.millimetresIn(ball).down();
+        needMillimetres[kind][round][yarn] =
+            brief.stitching().inHand(amount.millimetresIn(ball)).down();
         toneAllows[kind][round][yarn] = rounds.get(round).tones().contains(yarns.tones()[yarn]);
       }
     }

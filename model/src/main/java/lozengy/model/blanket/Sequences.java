@@ -3,8 +3,9 @@ package lozengy.model.blanket;
 import java.util.Arrays;
 
 /**
- * A yarn, or none yet, for every round of every piece. Mutable; pieces and rounds are indices from
- * 0, rounds from the centre, and a yarn is its index in the brief or {@link #OPEN}.
+ * A yarn, or none yet, for every round of every piece. Pieces and rounds are indices from 0, rounds
+ * from the centre, and a yarn is its index in the brief or {@link #OPEN}. Mutable, unless {@link
+ * #frozen}: what an arrangement hands out is.
  */
 public final class Sequences {
 
@@ -13,6 +14,7 @@ public final class Sequences {
 
   private final int[] start;
   private final int[] yarns;
+  private final boolean frozen;
 
   /**
    * Makes sequences that are all open.
@@ -26,16 +28,23 @@ public final class Sequences {
     }
     yarns = new int[start[roundCounts.length]];
     Arrays.fill(yarns, OPEN);
+    frozen = false;
   }
 
-  private Sequences(Sequences other) {
+  private Sequences(Sequences other, boolean frozen) {
     start = other.start;
     yarns = other.yarns.clone();
+    this.frozen = frozen;
   }
 
   /** {@return a copy that changes on its own} */
   public Sequences copy() {
-    return new Sequences(this);
+    return new Sequences(this, false);
+  }
+
+  /** {@return the same yarns, which change no more: these sequences if they are so already} */
+  public Sequences frozen() {
+    return frozen ? this : new Sequences(this, true);
   }
 
   /** {@return how many pieces} */
@@ -68,8 +77,13 @@ public final class Sequences {
    * @param piece the piece's index, from 0
    * @param round the round, from 0 at the centre
    * @param yarn the yarn's index, from 0, or {@link #OPEN}
+   * @throws UnsupportedOperationException if they are frozen
    */
   public void set(int piece, int round, int yarn) {
+    if (frozen) {
+      throw new UnsupportedOperationException(
+          "these sequences are frozen; change a copy() of them");
+    }
     yarns[start[piece] + round] = yarn;
   }
 

@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import lozengy.model.input.Nulls;
 
 /**
  * A yarn's put-up; equal numbers are held alike.
@@ -19,6 +20,7 @@ public record Ball(BigDecimal grams, BigDecimal millimetres) {
    * @throws IllegalArgumentException if a number is not above 0
    */
   public Ball {
+    Nulls.refuse("grams millimetres", grams, millimetres);
     if (grams.signum() <= 0 || millimetres.signum() <= 0) {
       throw new IllegalArgumentException("a ball's grams and metres must be above 0");
     }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 
@@ -29,6 +30,10 @@ import lozengy.model.layout.PieceKind;
  *     both hold
  * @param pile finished pieces that have no place yet, in the brief's order
  * @param stitching what turns the stitches of rounds into yarn
+ * @param forSale that the plan goes to others with a pack of yarn, where it does
+ * @param extras fields of its file that are not this program's
+ * @param around the same of an arrangement's file that holds it; here, because whatever becomes of
+ *     the arrangement goes on with its brief
  */
 public record Brief(
     String title,
@@ -43,7 +48,10 @@ public record Brief(
     Look look,
     List<PieceNote> pieces,
     List<PileEntry> pile,
-    Stitching stitching) {
+    Stitching stitching,
+    Optional<ForSale> forSale,
+    Extras extras,
+    Extras around) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -65,14 +73,47 @@ public record Brief(
    *     both hold
    * @param pile finished pieces that have no place yet, in the brief's order
    * @param stitching what turns the stitches of rounds into yarn
+   * @param forSale that the plan goes to others with a pack of yarn, where it does
+   * @param extras fields of its file that are not this program's
+   * @param around the same of an arrangement's file that holds it
    */
   public Brief {
+    Nulls.refuse(
+        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching forSale"
+            + " extras around",
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        joining,
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching,
+        forSale,
+        extras,
+        around);
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
     byKind.putAll(motifs);
     motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
     pieces = List.copyOf(pieces);
     pile = List.copyOf(pile);
+  }
+
+  /**
+   * {@return this brief with another title}
+   *
+   * @param other what the blanket is called
+   */
+  public Brief withTitle(String other) {
+    return new Brief(
+        other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -83,7 +124,7 @@ public record Brief(
   public Brief withPile(List<PileEntry> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -109,7 +150,10 @@ public record Brief(
         Look.NONE,
         List.of(),
         List.of(),
-        Stitching.NONE);
+        Stitching.NONE,
+        Optional.empty(),
+        Extras.NONE,
+        Extras.NONE);
   }
 
   /**
@@ -120,7 +164,7 @@ public record Brief(
   public Brief withTones(ToneLimits other) {
     return new Brief(
         title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -131,7 +175,7 @@ public record Brief(
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -152,7 +196,7 @@ public record Brief(
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
         title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -163,7 +207,7 @@ public record Brief(
   public Brief withRules(Rules other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -174,7 +218,7 @@ public record Brief(
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
         title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -185,30 +229,29 @@ public record Brief(
   public Brief withLayout(LayoutSize other) {
     return new Brief(
         title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
-   * {@return this brief with other joining and edging}
+   * {@return this brief with other joining}
    *
-   * @param otherJoining yarn along the seams; empty for none
-   * @param otherEdging yarn along the outline; empty for none
+   * @param other yarn along the seams; empty for none
    */
-  public Brief withUses(Optional<YarnUse> otherJoining, Optional<YarnUse> otherEdging) {
+  public Brief withJoining(Optional<YarnUse> other) {
     return new Brief(
-        title,
-        layout,
-        motifs,
-        yarns,
-        tones,
-        otherJoining,
-        otherEdging,
-        rules,
-        prefer,
-        look,
-        pieces,
-        pile,
-        stitching);
+        title, layout, motifs, yarns, tones, other, edging, rules, prefer, look, pieces, pile,
+        stitching, forSale, extras, around);
+  }
+
+  /**
+   * {@return this brief with other edging}
+   *
+   * @param other yarn along the outline; empty for none
+   */
+  public Brief withEdging(Optional<YarnUse> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, other, rules, prefer, look, pieces, pile,
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -219,7 +262,7 @@ public record Brief(
   public Brief withPrefer(Preferences other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -230,7 +273,7 @@ public record Brief(
   public Brief withLook(Look other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile,
-        stitching);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -241,6 +284,56 @@ public record Brief(
   public Brief withStitching(Stitching other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        other);
+        other, forSale, extras, around);
+  }
+
+  /**
+   * {@return this brief for others, or not}
+   *
+   * @param other what stands in its place; empty where the plan is for its maker alone
+   */
+  public Brief withForSale(Optional<ForSale> other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching, other, extras, around);
+  }
+
+  /**
+   * {@return this brief with other fields that are not this program's}
+   *
+   * @param others those of its own file
+   * @param othersAround those of an arrangement's file that holds it
+   */
+  public Brief withExtras(Extras others, Extras othersAround) {
+    return new Brief(
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        joining,
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching,
+        forSale,
+        others,
+        othersAround);
+  }
+
+  /** {@return the names of items of its lists, as {@link #extras} call them, by list} */
+  public Map<String, List<String>> itemNames() {
+    return Map.of(
+        "yarns",
+        yarns.stream().map(Yarn::code).toList(),
+        "pieces",
+        pieces.stream().map(note -> String.join(",", note.at())).toList(),
+        "pile",
+        pile.stream()
+            .map(entry -> entry.kind().word() + " " + String.join(",", entry.rounds()))
+            .toList());
   }
 }

@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import lozengy.model.input.Nulls;
 
 /**
  * A count of a yarn's stock in the middle of the work. From then on it is the truth for that yarn:
@@ -32,6 +33,7 @@ public record Counted(
    * @throws IllegalArgumentException if the part of the outline is out of its range
    */
   public Counted {
+    Nulls.refuse("left made joined partWorked", left, made, joined, partWorked);
     made = List.copyOf(made);
     joined = List.copyOf(joined);
     partWorked = List.copyOf(partWorked);

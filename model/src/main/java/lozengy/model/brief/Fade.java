@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import lozengy.model.input.Nulls;
 
 /**
  * A fade that is asked for: yarns in an order along a direction.
@@ -101,6 +102,7 @@ public record Fade(Towards towards, Order order, List<String> yarns, Where where
    * @param where the rounds that fade
    */
   public Fade {
+    Nulls.refuse("towards order yarns where", towards, order, yarns, where);
     yarns = List.copyOf(yarns);
     if (yarns.isEmpty() == (order == Order.STATED)) {
       throw new IllegalArgumentException("a stated order, and no other, lists its yarns");

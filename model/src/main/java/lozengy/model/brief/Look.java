@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import lozengy.model.input.Nulls;
 
 /**
  * A look that is asked for: what a designer means a blanket to be beyond the rules of its making.
@@ -93,6 +94,7 @@ public record Look(
      * @param only codes of the yarns that they may take, at least one
      */
     public Zone {
+      Nulls.refuse("where only", where, only);
       only = List.copyOf(only);
     }
   }
@@ -105,6 +107,17 @@ public record Look(
    * @param on where they do not
    */
   public record Pair(String first, String second, Meeting on) {
+
+    /**
+     * Refuses null.
+     *
+     * @param first a code
+     * @param second another code
+     * @param on where they do not
+     */
+    public Pair {
+      Nulls.refuse("first second on", first, second, on);
+    }
 
     /**
      * Two yarns that do not meet on seams.
@@ -162,6 +175,7 @@ public record Look(
      * @throws IllegalArgumentException if atLeast is below 0 or above atMost
      */
     public Count {
+      Nulls.refuse("yarn where atMost", yarn, where, atMost);
       if (atLeast < 0 || atMost.orElse(atLeast) < atLeast) {
         throw new IllegalArgumentException("0 <= at least <= at most");
       }
@@ -194,6 +208,16 @@ public record Look(
    * @throws IllegalArgumentException if more than two borders are named
    */
   public Look {
+    Nulls.refuse(
+        "symmetry contrast borders zones apart counts fade order",
+        symmetry,
+        contrast,
+        borders,
+        zones,
+        apart,
+        counts,
+        fade,
+        order);
     if (borders.size() > 2) {
       throw new IllegalArgumentException("at most two borders alternate");
     }

@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import lozengy.model.input.Nulls;
 
 /**
  * The recipe of one kind of piece.
@@ -21,6 +22,7 @@ public record Motif(OptionalDouble edgeCm, List<Round> rounds) {
    * @throws IllegalArgumentException if there is no round, or the edge is not above 0
    */
   public Motif {
+    Nulls.refuse("edgeCm rounds", edgeCm, rounds);
     rounds = List.copyOf(rounds);
     if (rounds.isEmpty()) {
       throw new IllegalArgumentException("a motif needs at least one round");

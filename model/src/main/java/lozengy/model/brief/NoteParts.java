@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.Layout;
 import lozengy.model.layout.Place;
 
@@ -25,6 +26,7 @@ public record NoteParts(List<String> chosen, List<String> others) {
    * @param others selectors of the others
    */
   public NoteParts {
+    Nulls.refuse("chosen others", chosen, others);
     chosen = List.copyOf(chosen);
     others = List.copyOf(others);
   }

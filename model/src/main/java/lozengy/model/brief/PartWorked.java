@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import lozengy.model.input.Nulls;
 
 /**
  * Pieces of which the same number of rounds is worked.
@@ -21,6 +22,7 @@ public record PartWorked(int rounds, List<String> at) {
    * @throws IllegalArgumentException if no round is worked
    */
   public PartWorked {
+    Nulls.refuse("at", at);
     at = List.copyOf(at);
     if (rounds < 1) {
       throw new IllegalArgumentException(rounds + " rounds worked");

@@ -6,13 +6,17 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
+import lozengy.model.input.FormatVersion;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
+import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
@@ -30,6 +34,8 @@ public final class PartsReader {
 
   /** So large that {@link BriefMistakes} is the one to refuse it, with its reasons. */
   private static final Range SQUARES = Range.whole(1, 1_000_000_000, "squares");
+
+  private static final Map<String, Range> LOOSER = Map.of("%", Range.of(0, 100, "%"));
 
   private static final Map<String, Setting> SETTINGS =
       Words.meanings(Setting.values(), Setting::word);
@@ -71,7 +77,7 @@ public final class PartsReader {
       throw new InputException(mistakes.list());
     }
     Fields of = fields.get();
-    checkFormat(of, mistakes);
+    int newer = checkFormat(of, mistakes);
     Look look = LookReader.read(of);
     Optional<Terms> terms = StitchingReader.terms(of);
     Brief brief =
@@ -90,12 +96,42 @@ public final class PartsReader {
             look,
             notes(of),
             PileReader.read(of),
-            StitchingReader.read(of, terms));
+            StitchingReader.read(of, terms),
+            of.get("for-sale").map(PartsReader::forSale),
+            Extras.NONE,
+            Extras.NONE);
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
     misfits.forEach(root::add);
-    return brief;
+    BriefPath at = root.path();
+    brief = brief.withExtras(Extras.read(newer, mistakes, at, at, brief.itemNames()), Extras.NONE);
+    Optional<Located> kept = RulesReader.keptForHand(of);
+    return kept.isPresent() && mistakes.list().isEmpty() ? keptBack(brief, kept.get()) : brief;
+  }
+
+  /** The brief with as much kept back as the hand may take more. */
+  private static Brief keptBack(Brief brief, Located kept) {
+    Optional<HandRange> range = HandRange.of(brief);
+    if (range.isEmpty()) {
+      kept.wrong(
+          MistakeCode.FIELD_MISSING.about("varies"),
+          "Nothing tells how much more the hand may take",
+          "Add stitches: { varies: 6 % }, or give two amounts of samples or more; or keep back a"
+              + " part, such as 5 %");
+      return brief;
+    }
+    return brief.withRules(brief.rules().withKeepBack(range.get().keepBackPercent()));
+  }
+
+  private static ForSale forSale(Located said) {
+    Optional<Fields> of = said.fields();
+    Optional<BigDecimal> looser =
+        of.flatMap(fields -> fields.get("looser"))
+            .flatMap(percent -> percent.quantity(LOOSER, "10 %"))
+            .map(Quantity::number);
+    of.ifPresent(Fields::tellUnknown);
+    return new ForSale(looser.orElse(BigDecimal.ZERO));
   }
 
   /** The weights; what the look asks for without one weighs as {@link Weight#NORMAL}. */
@@ -118,10 +154,13 @@ public final class PartsReader {
         .isPresent();
   }
 
-  private static void checkFormat(Fields of, Mistakes mistakes) {
+  /** The second number of the form that the brief states. */
+  private static int checkFormat(Fields of, Mistakes mistakes) {
     Optional<Located> format = of.need("format", "format: " + Brief.FORMAT);
     Optional<String> text = format.flatMap(f -> f.scalar("Write " + Brief.FORMAT));
-    if (text.isPresent() && !text.get().equals(Brief.FORMAT)) {
+    OptionalInt second =
+        text.isEmpty() ? OptionalInt.of(0) : FormatVersion.second(Brief.FORMAT, text.get());
+    if (second.isEmpty()) {
       format
           .get()
           .wrong(
@@ -130,6 +169,10 @@ public final class PartsReader {
               formatRemedy(text.get()));
       throw new InputException(mistakes.list());
     }
+    if (second.getAsInt() > 0) {
+      mistakes.newer();
+    }
+    return second.getAsInt();
   }
 
   private static String formatRemedy(String format) {
@@ -251,6 +294,15 @@ public final class PartsReader {
    */
   public static Yarn yarn(Located located) {
     return YarnReader.read(located, 0, true);
+  }
+
+  /**
+   * {@return a yarn, as in a brief, that need not say what there is of it}
+   *
+   * @param located where it stands
+   */
+  public static Yarn shade(Located located) {
+    return YarnReader.read(located, 0, false);
   }
 
   /**

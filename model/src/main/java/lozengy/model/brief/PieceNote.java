@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import lozengy.model.input.Nulls;
 
 /**
  * What a brief says of single pieces or groups of them.
@@ -48,6 +49,7 @@ public record PieceNote(
    * @param not codes of yarns that these pieces may not take
    */
   public PieceNote {
+    Nulls.refuse("at rounds state not", at, rounds, state, not);
     at = List.copyOf(at);
     rounds = List.copyOf(rounds);
     not = Collections.unmodifiableSet(new LinkedHashSet<>(not));

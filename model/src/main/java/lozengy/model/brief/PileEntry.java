@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.PieceKind;
 
 /**
@@ -34,6 +35,7 @@ public record PileEntry(
    *     are
    */
   public PileEntry {
+    Nulls.refuse("kind rounds counted", kind, rounds, counted);
     rounds = List.copyOf(rounds);
     counted = Collections.unmodifiableSet(new LinkedHashSet<>(counted));
     if (count < 1 || rounds.isEmpty()) {

@@ -3,6 +3,7 @@ package lozengy.model.brief;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import lozengy.model.input.Nulls;
 
 /**
  * How much each part of the score weighs.
@@ -33,6 +34,7 @@ public record Preferences(Map<Part, Double> weights, Map<Part, Weight> words) {
    * @throws IllegalArgumentException if a weight is negative or not finite, or a word does not fit
    */
   public Preferences {
+    Nulls.refuse("weights words", weights, words);
     Map<Part, Double> all = new EnumMap<>(Part.class);
     for (Part part : Part.values()) {
       Double weight = weights.containsKey(part) ? weights.get(part) : silent(part, weights);

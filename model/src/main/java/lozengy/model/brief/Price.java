@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import lozengy.model.input.Located;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Nulls;
 import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.input.Words;
@@ -31,6 +32,7 @@ public record Price(BigDecimal amount, String currency) {
    * @throws IllegalArgumentException if the amount is negative or the currency is no such code
    */
   public Price {
+    Nulls.refuse("amount currency", amount, currency);
     if (amount.signum() < 0 || !CURRENCY.matcher(currency).matches()) {
       throw new IllegalArgumentException("not a price: " + amount + " " + currency);
     }

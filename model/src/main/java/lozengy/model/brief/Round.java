@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.Set;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.Nulls;
 
 /**
  * One ring of a motif.
@@ -23,6 +24,7 @@ public record Round(Set<Tone> tones, RoundYarn amount, Optional<BigDecimal> minu
    * @throws IllegalArgumentException if no tone is allowed
    */
   public Round {
+    Nulls.refuse("tones amount minutes", tones, amount, minutes);
     tones = Set.copyOf(tones);
     minutes = minutes.map(BigDecimal::stripTrailingZeros);
     if (tones.isEmpty()) {

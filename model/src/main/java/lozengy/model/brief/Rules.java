@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.OptionalInt;
+import lozengy.model.input.Nulls;
 
 /**
  * What must hold of every arrangement. Two borders on a seam always differ.
@@ -61,6 +62,7 @@ public record Rules(
    * @throws IllegalArgumentException if a number is out of its range
    */
   public Rules {
+    Nulls.refuse("withinPiece copies", withinPiece, copies);
     if (!(minContrast >= 0 && minContrast <= 100)) {
       throw new IllegalArgumentException("min-contrast must be 0 to 100");
     }

@@ -92,6 +92,7 @@ final class RulesReader {
     OptionalInt copies = of.get("copies").map(RulesReader::copies).orElse(Rules.DEFAULT.copies());
     Optional<Double> keepBack =
         of.get("keep-back")
+            .filter(kept -> !forHand(kept))
             .flatMap(k -> k.quantity(Map.of("%", Range.of(0, 100, "%")), "5 %"))
             .map(quantity -> quantity.number().doubleValue());
     of.tellUnknown();
@@ -102,6 +103,20 @@ final class RulesReader {
         lots.orElse(Rules.DEFAULT.lotsApart()),
         copies,
         keepBack.orElse(Rules.DEFAULT.keepBackPercent()));
+  }
+
+  /** What is said to be kept back, where it is as much as the hand may take more. */
+  static Optional<Located> keptForHand(Fields brief) {
+    return brief
+        .get("rules")
+        .filter(rules -> rules.node() instanceof Node.Mapping)
+        .flatMap(Located::fields)
+        .flatMap(rules -> rules.get("keep-back"))
+        .filter(RulesReader::forHand);
+  }
+
+  private static boolean forHand(Located kept) {
+    return kept.node() instanceof Node.Scalar scalar && scalar.text().equals("hand");
   }
 
   private static OptionalInt copies(Located located) {

@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import lozengy.model.input.Nulls;
 import lozengy.model.layout.PieceKind;
 
 /**
@@ -30,6 +31,7 @@ public record Sample(
    * @throws IllegalArgumentException if there is no amount or no piece
    */
   public Sample {
+    Nulls.refuse("of rounds takes yarns", of, rounds, takes, yarns);
     rounds = List.copyOf(rounds);
     takes = List.copyOf(takes);
     yarns = List.copyOf(yarns);

@@ -3,6 +3,7 @@ package lozengy.model.brief;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import lozengy.model.input.Nulls;
 import lozengy.model.stitch.Stitch;
 
 /**
@@ -19,6 +20,7 @@ public record StitchCounts(Map<Stitch, Integer> counts) implements RoundYarn {
    * @throws IllegalArgumentException if there is none, or one is not above 0
    */
   public StitchCounts {
+    Nulls.refuse("counts", counts);
     if (counts.isEmpty() || counts.values().stream().anyMatch(count -> count <= 0)) {
       throw new IllegalArgumentException("a round must have stitches: " + counts);
     }

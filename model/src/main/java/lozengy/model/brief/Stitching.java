@@ -6,10 +6,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.input.Nulls;
 import lozengy.model.stitch.StartingValues;
 import lozengy.model.stitch.Stitch;
 import lozengy.model.stitch.Terms;
 import lozengy.model.stitch.YarnWeight;
+import lozengy.model.unit.Ratio;
 
 /**
  * What turns the stitches of rounds into yarn.
@@ -22,6 +24,8 @@ import lozengy.model.stitch.YarnWeight;
  * @param samples what was weighed or measured
  * @param variesPercent by how many per cent the yarn may come to more or less, where that is stated
  * @param perMinute stitches of all kinds that are worked in a minute, above 0, where that is stated
+ * @param handPercent per cent of what is reckoned that the hand takes, of all yarn alike, as counts
+ *     in mid-work have told; 100 where nothing else is said
  */
 public record Stitching(
     Terms terms,
@@ -31,7 +35,11 @@ public record Stitching(
     BigDecimal tailMillimetres,
     List<Sample> samples,
     Optional<BigDecimal> variesPercent,
-    Optional<BigDecimal> perMinute) {
+    Optional<BigDecimal> perMinute,
+    BigDecimal handPercent) {
+
+  /** The hand takes what is reckoned. */
+  public static final BigDecimal AS_RECKONED = new BigDecimal(100).stripTrailingZeros();
 
   /** A tail of 15 cm at each end: common practice, no source. */
   public static final BigDecimal USUAL_TAIL = new BigDecimal(150);
@@ -46,7 +54,8 @@ public record Stitching(
           USUAL_TAIL,
           List.of(),
           Optional.empty(),
-          Optional.empty());
+          Optional.empty(),
+          AS_RECKONED);
 
   /**
    * Copies the collections; equal numbers are held alike.
@@ -62,8 +71,19 @@ public record Stitching(
    *     stated
    * @param perMinute stitches of all kinds that are worked in a minute, above 0, where that is
    *     stated
+   * @param handPercent per cent of what is reckoned that the hand takes, of all yarn alike
    */
   public Stitching {
+    Nulls.refuse(
+        "terms yarnWeight hookMillimetres perStitchMillimetres tailMillimetres samples variesPercent perMinute",
+        terms,
+        yarnWeight,
+        hookMillimetres,
+        perStitchMillimetres,
+        tailMillimetres,
+        samples,
+        variesPercent,
+        perMinute);
     hookMillimetres = hookMillimetres.map(BigDecimal::stripTrailingZeros);
     Map<Stitch, BigDecimal> stated = new EnumMap<>(Stitch.class);
     perStitchMillimetres.forEach((stitch, each) -> stated.put(stitch, each.stripTrailingZeros()));
@@ -72,6 +92,34 @@ public record Stitching(
     samples = List.copyOf(samples);
     variesPercent = variesPercent.map(BigDecimal::stripTrailingZeros);
     perMinute = perMinute.map(BigDecimal::stripTrailingZeros);
+    handPercent = handPercent.stripTrailingZeros();
+  }
+
+  /**
+   * {@return the same in another hand}
+   *
+   * @param percent per cent of what is reckoned that it takes, above 0
+   */
+  public Stitching withHand(BigDecimal percent) {
+    return new Stitching(
+        terms,
+        yarnWeight,
+        hookMillimetres,
+        perStitchMillimetres,
+        tailMillimetres,
+        samples,
+        variesPercent,
+        perMinute,
+        percent);
+  }
+
+  /**
+   * {@return what the hand takes of a length that is reckoned}
+   *
+   * @param reckoned the length
+   */
+  public Ratio inHand(Ratio reckoned) {
+    return reckoned.times(handPercent.movePointLeft(2));
   }
 
   /** {@return how much yarn each stitch takes before any sample} */

@@ -20,7 +20,7 @@ import lozengy.model.stitch.YarnWeight;
 import lozengy.model.unit.Units;
 
 /** Reads what turns stitches into yarn, and samples. */
-final class StitchingReader {
+public final class StitchingReader {
 
   private static final Map<String, PieceKind> KINDS =
       Words.meanings(PieceKind.values(), PieceKind::word);
@@ -32,6 +32,7 @@ final class StitchingReader {
   private static final Range PER_MINUTE =
       new Range(new BigDecimal("0.1"), true, BigDecimal.valueOf(300), false, "stitches");
   private static final Map<String, Range> PERCENT = Map.of("%", Range.of(0, 100, "%"));
+  private static final Map<String, Range> HANDS = Map.of("%", Range.of(50, 200, "%"));
   private static final Map<String, Range> TAILS = new LinkedHashMap<>();
   private static final Map<String, Range> PER_STITCH = new LinkedHashMap<>();
   private static final Map<String, YarnWeight> WEIGHTS = new LinkedHashMap<>();
@@ -102,6 +103,7 @@ final class StitchingReader {
     Optional<BigDecimal> varies =
         of.get("varies").flatMap(v -> v.quantity(PERCENT, "6 %")).map(Quantity::number);
     Optional<BigDecimal> perMinute = of.get("per-minute").flatMap(m -> m.number(PER_MINUTE));
+    Optional<BigDecimal> hand = of.get("hand").flatMap(StitchingReader::hand);
     of.tellUnknown();
     return new Stitching(
         said.orElse(Terms.US),
@@ -111,7 +113,22 @@ final class StitchingReader {
         tail.orElse(Stitching.USUAL_TAIL),
         samples,
         varies,
-        perMinute);
+        perMinute,
+        hand.orElse(Stitching.AS_RECKONED));
+  }
+
+  /**
+   * Reads what a hand takes of what is reckoned.
+   *
+   * @param located the value, such as {@code 104 %}
+   * @return the per cent, 50 to 200, with equal numbers held alike; empty where it is none, which
+   *     is told
+   */
+  public static Optional<BigDecimal> hand(Located located) {
+    return located
+        .quantity(HANDS, "104 %")
+        .map(Quantity::number)
+        .map(BigDecimal::stripTrailingZeros);
   }
 
   /** A length of cloth or of a tail in mm. */

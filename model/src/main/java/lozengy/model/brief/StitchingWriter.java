@@ -56,6 +56,9 @@ final class StitchingWriter {
     if (stitching.perMinute().isPresent()) {
       json.field("per-minute").number(stitching.perMinute().get());
     }
+    if (!stitching.handPercent().equals(Stitching.AS_RECKONED)) {
+      json.field("hand").text(JsonText.shortest(stitching.handPercent()) + " %");
+    }
     json.endMapping();
   }
 

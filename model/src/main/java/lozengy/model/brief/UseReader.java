@@ -16,6 +16,8 @@ final class UseReader {
 
   private static final List<String> RATES = List.of("metres-per-metre", "sample");
   private static final Range ROUNDS = Range.whole(1, MotifReader.MOST_ROUNDS, "rounds");
+  private static final Range MINUTES =
+      new Range(new BigDecimal("0.1"), true, BigDecimal.valueOf(10_000), false, "minutes");
   private static final YarnRate STOPGAP = new YarnRate.PerMetre(0);
   private static final Map<String, Range> LENGTHS = new LinkedHashMap<>();
 
@@ -41,8 +43,9 @@ final class UseReader {
     Optional<String> yarn = of.need("yarn", "yarn: MUD").flatMap(YarnReader::code);
     int count = rounds ? rounds(of) : 1;
     YarnRate rate = rate(of, brief.get(name).get(), rounds);
+    Optional<BigDecimal> minutes = of.get("minutes-per-metre").flatMap(m -> m.number(MINUTES));
     of.tellUnknown();
-    return yarn.map(code -> new YarnUse(code, rate, count));
+    return yarn.map(code -> new YarnUse(code, rate, count, minutes));
   }
 
   private static int rounds(Fields of) {

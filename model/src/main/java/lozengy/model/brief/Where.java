@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.util.List;
+import lozengy.model.input.Nulls;
 
 /**
  * The rounds of pieces that a wish speaks of.
@@ -26,6 +27,7 @@ public record Where(List<String> at, List<Integer> rounds) {
    * @param rounds numbers of rounds from 1 at the centre, or {@link #BORDER}; empty: all rounds
    */
   public Where {
+    Nulls.refuse("at rounds", at, rounds);
     at = List.copyOf(at);
     rounds = List.copyOf(rounds);
   }

@@ -7,6 +7,7 @@ import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Nulls;
 import lozengy.model.input.Words;
 import lozengy.model.unit.Ratio;
 
@@ -64,6 +65,17 @@ public record Yarn(
    *     are at hand, or a price is stated, but no put-up is
    */
   public Yarn {
+    Nulls.refuse(
+        "code name colour ball left statedTone counted lotOf price",
+        code,
+        name,
+        colour,
+        ball,
+        left,
+        statedTone,
+        counted,
+        lotOf,
+        price);
     if (!(balls >= 0 && Double.isFinite(balls)) || !(share >= 0 && Double.isFinite(share))) {
       throw new IllegalArgumentException("balls and share of " + code + " must be 0 or more");
     }
@@ -113,6 +125,26 @@ public record Yarn(
                 MistakeCode.MALFORMED.about(text),
                 Words.quoted(text) + " is not a yarn's code",
                 YarnReader.CODE_REMEDY));
+  }
+
+  /**
+   * {@return this yarn with another code}
+   *
+   * @param other short name, unique in the brief
+   */
+  public Yarn withCode(String other) {
+    return new Yarn(
+        other, name, colour, ball, balls, left, share, statedTone, counted, lotOf, gone, price);
+  }
+
+  /**
+   * {@return this yarn in another colour}
+   *
+   * @param other how it looks
+   */
+  public Yarn withColour(Srgb other) {
+    return new Yarn(
+        code, name, other, ball, balls, left, share, statedTone, counted, lotOf, gone, price);
   }
 
   /**

@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import lozengy.model.input.Nulls;
 import lozengy.model.unit.Ratio;
 
 /** An amount of yarn, by length or by weight. */
@@ -20,6 +21,7 @@ public sealed interface YarnAmount extends RoundYarn {
      * @throws IllegalArgumentException if negative
      */
     public Length {
+      Nulls.refuse("millimetres", millimetres);
       if (millimetres.signum() < 0) {
         throw new IllegalArgumentException("negative length: " + millimetres + " mm");
       }
@@ -50,6 +52,7 @@ public sealed interface YarnAmount extends RoundYarn {
      * @throws IllegalArgumentException if negative
      */
     public Weight {
+      Nulls.refuse("milligrams", milligrams);
       if (milligrams.signum() < 0) {
         throw new IllegalArgumentException("negative weight: " + milligrams + " mg");
       }

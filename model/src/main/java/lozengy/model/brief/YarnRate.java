@@ -1,6 +1,7 @@
 package lozengy.model.brief;
 
 import java.math.BigDecimal;
+import lozengy.model.input.Nulls;
 import lozengy.model.unit.Ratio;
 
 /** How much yarn is used along a length. */
@@ -43,6 +44,7 @@ public sealed interface YarnRate {
      * @throws IllegalArgumentException if the length is not above 0 or there is no round
      */
     public Strip {
+      Nulls.refuse("millimetres takes", millimetres, takes);
       if (millimetres.signum() <= 0 || rounds < 1) {
         throw new IllegalArgumentException("a strip needs a length and a round");
       }

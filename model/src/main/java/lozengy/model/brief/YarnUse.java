@@ -4,6 +4,7 @@ import static java.math.MathContext.DECIMAL128;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import lozengy.model.input.Nulls;
 import lozengy.model.unit.Ratio;
 
 /**
@@ -13,8 +14,10 @@ import lozengy.model.unit.Ratio;
  * @param rate how much of it a round takes along a length
  * @param rounds how many rounds are worked, one above the other, at least 1; each along the same
  *     length
+ * @param minutesPerMetre how long a round takes along a metre, in minutes above 0, where stated
  */
-public record YarnUse(String yarn, YarnRate rate, int rounds) {
+public record YarnUse(
+    String yarn, YarnRate rate, int rounds, Optional<BigDecimal> minutesPerMetre) {
 
   /**
    * Checks the number.
@@ -23,12 +26,15 @@ public record YarnUse(String yarn, YarnRate rate, int rounds) {
    * @param rate how much of it a round takes along a length
    * @param rounds how many rounds are worked, one above the other, at least 1; each along the same
    *     length
+   * @param minutesPerMetre how long a round takes along a metre, in minutes above 0, where stated
    * @throws IllegalArgumentException if there is no round
    */
   public YarnUse {
+    Nulls.refuse("yarn rate", yarn, rate);
     if (rounds < 1) {
       throw new IllegalArgumentException("there must be a round at least");
     }
+    minutesPerMetre = minutesPerMetre.map(BigDecimal::stripTrailingZeros);
   }
 
   /**
@@ -39,7 +45,7 @@ public record YarnUse(String yarn, YarnRate rate, int rounds) {
    * @throws IllegalArgumentException if negative or not finite
    */
   public YarnUse(String yarn, double metresPerMetre) {
-    this(yarn, new YarnRate.PerMetre(metresPerMetre), 1);
+    this(yarn, new YarnRate.PerMetre(metresPerMetre), 1, Optional.empty());
   }
 
   /**
@@ -51,6 +57,15 @@ public record YarnUse(String yarn, YarnRate rate, int rounds) {
    */
   public Ratio along(BigDecimal length, Ball ball) {
     return rate.along(length, ball).times(BigDecimal.valueOf(rounds));
+  }
+
+  /**
+   * {@return how long all rounds take along a length, in minutes; empty where that is not stated}
+   *
+   * @param metres the length in m
+   */
+  public Optional<BigDecimal> minutes(BigDecimal metres) {
+    return minutesPerMetre.map(each -> each.multiply(metres).multiply(BigDecimal.valueOf(rounds)));
   }
 
   /** {@return whether the yarn needs a put-up, because a strip was weighed} */
@@ -67,13 +82,16 @@ public record YarnUse(String yarn, YarnRate rate, int rounds) {
    */
   public YarnUse in(String code, Optional<Ball> ball) {
     if (!weighed()) {
-      return new YarnUse(code, rate, rounds);
+      return new YarnUse(code, rate, rounds, minutesPerMetre);
     }
     YarnRate.Strip strip = (YarnRate.Strip) rate;
     Ratio millimetres = strip.takes().millimetresIn(ball.orElse(null));
     YarnAmount length =
         new YarnAmount.Length(millimetres.over().divide(millimetres.under(), DECIMAL128));
     return new YarnUse(
-        code, new YarnRate.Strip(strip.millimetres(), strip.rounds(), length), rounds);
+        code,
+        new YarnRate.Strip(strip.millimetres(), strip.rounds(), length),
+        rounds,
+        minutesPerMetre);
   }
 }

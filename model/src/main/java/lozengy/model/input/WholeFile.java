@@ -55,7 +55,7 @@ public final class WholeFile {
    * @throws IOException if writing fails for another reason, such as a full disk
    */
   public static void write(Path target, boolean overwrite, Content content) throws IOException {
-    write(target, overwrite, Optional.empty(), content);
+    write(target, overwrite, Optional.empty(), content, () -> {});
   }
 
   /**
@@ -70,24 +70,50 @@ public final class WholeFile {
    * @throws IOException if writing fails for another reason, such as a full disk
    */
   public static void write(Path target, Snapshot before, Content content) throws IOException {
-    write(target, true, Optional.of(before), content);
+    write(target, before, content, () -> {});
+  }
+
+  /**
+   * Writes a file in the same way, and does something else once all of it stands beside its place:
+   * where that fails, what stood there still stands there. So files that belong together are
+   * written, each within the one before it.
+   *
+   * @param target the file
+   * @param before what stood there; if it was a file, it may be replaced
+   * @param content what to write
+   * @param rest what is done before the file takes its place
+   * @throws OvertakenException if another has written, changed or removed the file since
+   * @throws InputException if its folder is missing or not open to writing, or a folder stands in
+   *     its place
+   * @throws IOException if writing fails for another reason, such as a full disk
+   */
+  public static void write(Path target, Snapshot before, Content content, Runnable rest)
+      throws IOException {
+    write(target, true, Optional.of(before), content, rest);
   }
 
   private static void write(
-      Path target, boolean overwrite, Optional<Snapshot> before, Content content)
+      Path target, boolean overwrite, Optional<Snapshot> before, Content content, Runnable rest)
       throws IOException {
     checkTarget(target, overwrite);
     if (Files.exists(target) && !Files.isRegularFile(target)) {
       try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(target))) {
         content.write(out);
       }
+      rest.run();
       return;
     }
     Path place = place(target);
     try {
       WritersTurn turn = WritersTurn.at(place);
       try {
-        replace(place, content, () -> expect(target, overwrite, before));
+        replace(
+            place,
+            content,
+            () -> {
+              rest.run();
+              expect(target, overwrite, before);
+            });
       } finally {
         turn.close();
       }

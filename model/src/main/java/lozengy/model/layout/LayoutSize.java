@@ -1,5 +1,7 @@
 package lozengy.model.layout;
 
+import lozengy.model.input.Nulls;
+
 /**
  * What a brief says of a layout.
  *
@@ -24,6 +26,7 @@ public record LayoutSize(
    *     triangles
    */
   public LayoutSize {
+    Nulls.refuse("setting", setting);
     if (across < 1 || down < 1) {
       throw new IllegalArgumentException("across and down must be at least 1");
     }

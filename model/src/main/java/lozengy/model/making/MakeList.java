@@ -149,8 +149,7 @@ public record MakeList(List<Batch> batches, int steps) {
   }
 
   /** By piece, how many rounds the list leaves out: worked when it was new, and still. */
-  private static int[] done(
-      Blanket blanket, Sequences sequences, List<PartWorked> workedWhenPlanned) {
+  static int[] done(Blanket blanket, Sequences sequences, List<PartWorked> workedWhenPlanned) {
     int[] done = new int[blanket.pieceCount()];
     for (PartWorked part : workedWhenPlanned) {
       for (Place place : blanket.layout().select(part.at())) {

@@ -1,5 +1,7 @@
 package lozengy.model.progress;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,7 @@ import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.layout.GroupedNames;
+import lozengy.model.making.WorkTime;
 
 /** Writes down in a diary what a mark has come to. */
 final class DiaryEntries {
@@ -46,19 +49,36 @@ final class DiaryEntries {
         names(now, in(now, marked.states(), PieceState.MADE)),
         names(now, in(now, marked.states(), PieceState.JOINED)),
         names(now, marked.yarns()),
-        events(mark, now.brief()),
+        events(mark, marked),
         finished(now, laid) - finished(before, laidBefore),
         rounds(now, laid) - rounds(before, laidBefore),
+        minutes(WorkTime.of(before, planned), WorkTime.of(now, marked.sequences())),
+        Optional.of(now.brief().stitching().handPercent()).filter(hand -> marked.handChanged()),
         Optional.of(reversal));
   }
 
-  private static List<Diary.YarnEvent> events(Mark mark, Brief brief) {
+  /** What was worked between, to a tenth of a minute. */
+  private static Optional<BigDecimal> minutes(WorkTime before, WorkTime now) {
+    return before
+        .allMinutes()
+        .flatMap(were -> now.allMinutes().map(were::subtract))
+        .map(minutes -> minutes.setScale(1, RoundingMode.HALF_UP))
+        .filter(minutes -> minutes.signum() != 0);
+  }
+
+  /** What came about with yarns. */
+  static List<Diary.YarnEvent> events(Mark mark, Marked marked) {
+    Brief brief = marked.blanket().brief();
     Stream<Diary.YarnEvent> yarns = mark.yarns().stream().map(wish -> event(wish, brief));
     Stream<Diary.YarnEvent> counts =
         mark.counts().stream()
             .map(
                 count ->
-                    new Diary.YarnEvent(What.COUNTED, count.code(), Optional.of(count.left())));
+                    new Diary.YarnEvent(
+                        What.COUNTED,
+                        count.code(),
+                        Optional.of(count.left()),
+                        Optional.ofNullable(marked.weighed().get(count.code()))));
     return Stream.concat(yarns, counts).toList();
   }
 

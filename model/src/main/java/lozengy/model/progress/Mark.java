@@ -1,5 +1,6 @@
 package lozengy.model.progress;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import lozengy.model.brief.YarnAmount;
  * @param counts yarns that were counted again
  * @param edged part of the outline that has its edging, where stated
  * @param yarns yarns that came or went
+ * @param hand what the hand takes of what is reckoned, where that is to change
  * @param on when it is made, where that is known
  */
 public record Mark(
@@ -28,6 +30,7 @@ public record Mark(
     List<Count> counts,
     Optional<Edged> edged,
     List<OfYarn> yarns,
+    Optional<Hand> hand,
     Optional<Day> on) {
 
   /** Says nothing yet. */
@@ -40,6 +43,7 @@ public record Mark(
           List.of(),
           Optional.empty(),
           List.of(),
+          Optional.empty(),
           Optional.empty());
 
   /**
@@ -52,6 +56,7 @@ public record Mark(
    * @param counts yarns that were counted again
    * @param edged part of the outline that has its edging, where stated
    * @param yarns yarns that came or went
+   * @param hand what the hand takes of what is reckoned, where that is to change
    * @param on when it is made, where that is known
    */
   public Mark {
@@ -69,7 +74,7 @@ public record Mark(
    * @param other pieces that have come so far
    */
   public Mark withStates(List<State> other) {
-    return new Mark(other, rounds, steps, worked, counts, edged, yarns, on);
+    return new Mark(other, rounds, steps, worked, counts, edged, yarns, hand, on);
   }
 
   /**
@@ -78,7 +83,7 @@ public record Mark(
    * @param other pieces of which so many rounds are worked
    */
   public Mark withRounds(List<Rounds> other) {
-    return new Mark(states, other, steps, worked, counts, edged, yarns, on);
+    return new Mark(states, other, steps, worked, counts, edged, yarns, hand, on);
   }
 
   /**
@@ -87,7 +92,7 @@ public record Mark(
    * @param other steps of the make list that are done
    */
   public Mark withSteps(List<Step> other) {
-    return new Mark(states, rounds, other, worked, counts, edged, yarns, on);
+    return new Mark(states, rounds, other, worked, counts, edged, yarns, hand, on);
   }
 
   /**
@@ -96,7 +101,7 @@ public record Mark(
    * @param other pieces that were worked otherwise than planned
    */
   public Mark withWorked(List<Work> other) {
-    return new Mark(states, rounds, steps, other, counts, edged, yarns, on);
+    return new Mark(states, rounds, steps, other, counts, edged, yarns, hand, on);
   }
 
   /**
@@ -105,7 +110,7 @@ public record Mark(
    * @param other yarns that were counted again
    */
   public Mark withCounts(List<Count> other) {
-    return new Mark(states, rounds, steps, worked, other, edged, yarns, on);
+    return new Mark(states, rounds, steps, worked, other, edged, yarns, hand, on);
   }
 
   /**
@@ -114,7 +119,7 @@ public record Mark(
    * @param other part of the outline that has its edging
    */
   public Mark withEdged(Optional<Edged> other) {
-    return new Mark(states, rounds, steps, worked, counts, other, yarns, on);
+    return new Mark(states, rounds, steps, worked, counts, other, yarns, hand, on);
   }
 
   /**
@@ -123,7 +128,16 @@ public record Mark(
    * @param other yarns that came or went
    */
   public Mark withYarns(List<OfYarn> other) {
-    return new Mark(states, rounds, steps, worked, counts, edged, other, on);
+    return new Mark(states, rounds, steps, worked, counts, edged, other, hand, on);
+  }
+
+  /**
+   * {@return this mark with another hand}
+   *
+   * @param other what the hand takes of what is reckoned
+   */
+  public Mark withHand(Optional<Hand> other) {
+    return new Mark(states, rounds, steps, worked, counts, edged, yarns, other, on);
   }
 
   /**
@@ -132,7 +146,7 @@ public record Mark(
    * @param other when it is made
    */
   public Mark withOn(Optional<Day> other) {
-    return new Mark(states, rounds, steps, worked, counts, edged, yarns, other);
+    return new Mark(states, rounds, steps, worked, counts, edged, yarns, hand, other);
   }
 
   /**
@@ -195,6 +209,14 @@ public record Mark(
    * @param percent the part, 0 to 100
    */
   public record Edged(String place, double percent) {}
+
+  /**
+   * What the hand takes of what is reckoned, from now on.
+   *
+   * @param place what messages call it
+   * @param percent per cent, 50 to 200; empty for what the counts tell
+   */
+  public record Hand(String place, Optional<BigDecimal> percent) {}
 
   /** A yarn that came or went. */
   public sealed interface OfYarn {

@@ -1,10 +1,14 @@
 package lozengy.model.progress;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Before;
+import lozengy.model.arrangement.Diary;
 import lozengy.model.arrangement.Reversal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.InputException;
@@ -27,8 +31,51 @@ public final class MarkedArrangement {
    */
   public static Marked marked(Arrangement before, Mark mark) {
     mark.on().ifPresent(on -> tellDay(on, before.diary().lastDay()));
-    return Marking.apply(
-        before.blanket(), before.sequences(), before.diary().workedWhenPlanned(), mark);
+    Marked marked =
+        Marking.apply(
+            before.blanket(), before.sequences(), before.diary().workedWhenPlanned(), mark);
+    return mark.hand()
+        .map(hand -> marked.withHand(percent(before, marked, mark, hand)))
+        .orElse(marked);
+  }
+
+  private static BigDecimal percent(Arrangement before, Marked marked, Mark mark, Mark.Hand hand) {
+    return hand.percent()
+        .orElseGet(
+            () -> {
+              Stream<Diary.YarnEvent> earlier =
+                  before.diary().entries().stream().flatMap(entry -> entry.yarns().stream());
+              List<Diary.YarnEvent> events =
+                  Stream.concat(earlier, DiaryEntries.events(mark, marked).stream()).toList();
+              return told(hand.place(), LearnedHand.of(events));
+            });
+  }
+
+  private static BigDecimal told(String place, Optional<LearnedHand> learned) {
+    if (learned.isEmpty()) {
+      throw Selections.wrong(
+          place,
+          MistakeCode.NOT_COUNTED.about(),
+          "No count tells of the hand yet",
+          "Mark all that is worked, and count a yarn of which "
+              + LearnedHand.LEAST_MILLIMETRES / 1000
+              + " m or more were worked since its stock was told");
+    }
+    List<LearnedHand.Told> apart = learned.get().contradicting();
+    if (!apart.isEmpty() || !learned.get().possible()) {
+      List<String> codes = learned.get().counts().stream().map(LearnedHand.Told::code).toList();
+      throw Selections.wrong(
+          place,
+          MistakeCode.CONTRADICTS.about(codes.get(0), codes.get(codes.size() - 1)),
+          (apart.isEmpty() ? "The counts cannot be: " : "The counts contradict each other: ")
+              + learned.get().counts().stream()
+                  .map(told -> told.code() + " " + Math.round(told.percent()) + " %")
+                  .collect(Collectors.joining(", "))
+              + " of what is reckoned",
+          "Is all marked that is worked, and all bought yarn? Take a count back that was a mistake,"
+              + " or say what to go by, such as 104%");
+    }
+    return learned.get().percent();
   }
 
   /**
@@ -58,7 +105,8 @@ public final class MarkedArrangement {
     }
     Before was =
         new Before(before.blanket().brief(), before.sequences(), before.bound(), before.solved());
-    boolean asFound = marked.yarns().isEmpty() && marked.counted().isEmpty();
+    boolean asFound =
+        marked.yarns().isEmpty() && marked.counted().isEmpty() && !marked.handChanged();
     return new Arrangement(
         marked.blanket(),
         marked.sequences(),

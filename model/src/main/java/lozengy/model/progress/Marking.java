@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lozengy.model.arrangement.Diary.YarnEvent.Weighed;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -87,10 +89,12 @@ public final class Marking {
     Counting counting = new Counting(Blanket.ofUnjudged(noted), mark.edged());
     Stages old = Stages.of(before);
     counting.forget(old, stages);
+    Brief told = counting.brief();
     mark.counts().forEach(count -> attempt(() -> counting.count(count)));
     throwIfAny();
     attempt(counting::tellEdged);
     throwIfAny();
+    Map<String, Weighed> weighed = Weighings.of(Blanket.ofUnjudged(told), sequences, mark);
     Brief brief = counting.brief();
     if (!mark.counts().isEmpty() && !brief.pile().isEmpty()) {
       PileEntries pile = new PileEntries(brief.pile());
@@ -105,7 +109,9 @@ public final class Marking {
         pieces(piece -> stages.stage(piece) != old.stage(piece) || fromPile.contains(piece)),
         pieces(piece -> !Arrays.equals(sequences.of(piece), planned.of(piece))),
         yarns(brief),
-        pieces(marks::overlapping));
+        pieces(marks::overlapping),
+        weighed,
+        false);
   }
 
   private Brief withStocks(Brief brief, Mark mark) {

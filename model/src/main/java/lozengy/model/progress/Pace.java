@@ -1,15 +1,18 @@
 package lozengy.model.progress;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Diary;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
+import lozengy.model.making.WorkTime;
 
 /**
  * How the work goes, by the days of the diary: no clock is asked. What was marked on the first day
@@ -19,11 +22,18 @@ import lozengy.model.blanket.PilePlacement;
  * @param finished pieces that are made, joined or from the pile
  * @param piecesToGo the other pieces
  * @param roundsToGo rounds that are still to be worked; joining and edging aside
+ * @param byTime whether the end goes by the minutes that the brief tells, with the joining and
+ *     edging of which it does, and not by rounds
  * @param week what is worked in a week, where there are two days with marks or more
- * @param end when the last round is likely to be worked, where there are days enough to tell
+ * @param end when all of that is likely to be done, where there are days enough to tell
  */
 public record Pace(
-    int finished, int piecesToGo, int roundsToGo, Optional<Week> week, Optional<End> end) {
+    int finished,
+    int piecesToGo,
+    int roundsToGo,
+    boolean byTime,
+    Optional<Week> week,
+    Optional<End> end) {
 
   /** Days with marks that it takes to tell an end: three stretches of work between them. */
   public static final int LEAST_DAYS = 4;
@@ -32,6 +42,8 @@ public record Pace(
   public static final int LEAST_SPAN = 7;
 
   private static final double DAYS_A_WEEK = 7;
+
+  private static final double MINUTES_AN_HOUR = 60;
 
   /** Beyond so many days an end says nothing. */
   private static final double MOST_DAYS = 36_525;
@@ -53,11 +65,21 @@ public record Pace(
    * @param last the day of the last mark of pieces
    * @param pieces pieces finished in a week
    * @param rounds rounds worked in a week
+   * @param hours hours that these took by what the brief tells; empty where it tells nothing
    */
-  public record Week(LocalDate first, LocalDate last, double pieces, double rounds) {}
+  public record Week(
+      LocalDate first, LocalDate last, double pieces, double rounds, Optional<Double> hours) {}
+
+  /** What was worked on a day. */
+  private record Sums(int pieces, int rounds, double minutes) {
+    Sums plus(Diary.Entry entry) {
+      double more = entry.minutes().map(BigDecimal::doubleValue).orElse(0.0);
+      return new Sums(pieces + entry.pieces(), rounds + entry.rounds(), minutes + more);
+    }
+  }
 
   /**
-   * When the last round is likely to be worked. With rounds x(i) in the stretches of t(i) days, n
+   * When all is likely to be done. With rounds, or minutes, x(i) in the stretches of t(i) days, n
    * of them, a day sees r = sum x / sum t rounds, with the standard error of a ratio, the root of n
    * / (n - 1) sum (x(i) - r t(i))^2 / (sum t)^2 (Cochran 1977, Sampling Techniques, chapter 6). The
    * days are those on which r plus and minus as many errors as hold four times of five (Student's
@@ -86,57 +108,73 @@ public record Pace(
         IntStream.range(0, pieces)
             .map(piece -> blanket.roundCount(piece) - laid.roundsWorked(piece))
             .sum();
-    TreeMap<LocalDate, long[]> days = days(arrangement.diary());
+    TreeMap<LocalDate, Sums> days = days(arrangement.diary());
+    Optional<BigDecimal> minutes =
+        WorkTime.of(blanket, arrangement.sequences())
+            .allMinutes()
+            .filter(left -> timed(arrangement.diary()));
+    double left = minutes.map(BigDecimal::doubleValue).orElse((double) toGo);
+    ToDoubleFunction<Sums> done = minutes.isPresent() ? Sums::minutes : Sums::rounds;
     return Optional.of(
         new Pace(
             finished,
             pieces - finished,
             toGo,
-            week(days),
-            toGo == 0 ? Optional.empty() : end(days, toGo)));
+            minutes.isPresent(),
+            week(days, minutes.isPresent()),
+            left <= 0 ? Optional.empty() : end(days, left, done)));
   }
 
-  /** By day with work, pieces finished and rounds worked; a day of yarn alone ends no stretch. */
-  private static TreeMap<LocalDate, long[]> days(Diary diary) {
-    TreeMap<LocalDate, long[]> days = new TreeMap<>();
+  /** Whether all work since the first mark says how long it took. */
+  private static boolean timed(Diary diary) {
+    return diary.entries().stream()
+        .allMatch(entry -> entry.rounds() == 0 || entry.minutes().isPresent());
+  }
+
+  /** By day with work what was worked; a day of yarn alone ends no stretch. */
+  private static TreeMap<LocalDate, Sums> days(Diary diary) {
+    TreeMap<LocalDate, Sums> days = new TreeMap<>();
     for (Diary.Entry entry : diary.entries()) {
       entry
           .on()
-          .filter(day -> entry.ofWork())
-          .ifPresent(
-              day -> {
-                long[] sums = days.computeIfAbsent(day, d -> new long[2]);
-                sums[0] += entry.pieces();
-                sums[1] += entry.rounds();
-              });
+          .filter(day -> entry.ofWork() || entry.minutes().isPresent())
+          .ifPresent(day -> days.put(day, days.getOrDefault(day, new Sums(0, 0, 0)).plus(entry)));
     }
     return days;
   }
 
-  private static Optional<Week> week(TreeMap<LocalDate, long[]> days) {
+  private static Optional<Week> week(TreeMap<LocalDate, Sums> days, boolean byTime) {
     if (days.size() < 2) {
       return Optional.empty();
     }
     LocalDate first = days.firstKey();
     LocalDate last = days.lastKey();
     double weeks = ChronoUnit.DAYS.between(first, last) / DAYS_A_WEEK;
-    long pieces = 0;
-    long rounds = 0;
-    for (long[] sums : days.tailMap(first, false).values()) {
-      pieces += sums[0];
-      rounds += sums[1];
-    }
-    return Optional.of(new Week(first, last, pieces / weeks, rounds / weeks));
+    return Optional.of(
+        new Week(
+            first,
+            last,
+            sum(days, Sums::pieces) / weeks,
+            sum(days, Sums::rounds) / weeks,
+            byTime
+                ? Optional.of(sum(days, Sums::minutes) / MINUTES_AN_HOUR / weeks)
+                : Optional.empty()));
   }
 
-  private static Optional<End> end(TreeMap<LocalDate, long[]> days, int toGo) {
+  /** Over all days but the first. */
+  private static double sum(TreeMap<LocalDate, Sums> days, ToDoubleFunction<Sums> of) {
+    return days.tailMap(days.firstKey(), false).values().stream().mapToDouble(of).sum();
+  }
+
+  private static Optional<End> end(
+      TreeMap<LocalDate, Sums> days, double toGo, ToDoubleFunction<Sums> done) {
     if (days.size() < LEAST_DAYS) {
       return Optional.empty();
     }
     LocalDate first = days.firstKey();
     LocalDate last = days.lastKey();
     double span = ChronoUnit.DAYS.between(first, last);
-    double worked = days.tailMap(first, false).values().stream().mapToLong(sums -> sums[1]).sum();
+    double worked = sum(days, done);
     if (span < LEAST_SPAN || worked <= 0) {
       return Optional.empty();
     }
@@ -144,8 +182,9 @@ public record Pace(
     int stretches = days.size() - 1;
     double squares = 0;
     LocalDate before = first;
-    for (Map.Entry<LocalDate, long[]> day : days.tailMap(first, false).entrySet()) {
-      double off = day.getValue()[1] - rate * ChronoUnit.DAYS.between(before, day.getKey());
+    for (Map.Entry<LocalDate, Sums> day : days.tailMap(first, false).entrySet()) {
+      double off =
+          done.applyAsDouble(day.getValue()) - rate * ChronoUnit.DAYS.between(before, day.getKey());
       squares += off * off;
       before = day.getKey();
     }
@@ -156,7 +195,7 @@ public record Pace(
         .map(from -> new End(from, day(last, toGo, rate - times * error)));
   }
 
-  private static Optional<LocalDate> day(LocalDate last, int toGo, double rate) {
+  private static Optional<LocalDate> day(LocalDate last, double toGo, double rate) {
     double days = toGo / rate;
     return rate <= 0 || days > MOST_DAYS
         ? Optional.empty()

@@ -1,5 +1,6 @@
 package lozengy.model.progress;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,7 @@ import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
+import lozengy.model.brief.Stitching;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.input.InputException;
@@ -73,7 +75,12 @@ final class Rebriefed {
     tellMotifs();
     tellBegun("joining", old.joining(), asked.joining(), joins());
     tellBegun("edging", old.edging(), asked.edging(), edges());
-    Brief bare = asked.withYarns(yarns()).withPile(old.pile());
+    Brief bare =
+        asked
+            .withYarns(yarns())
+            .withPile(old.pile())
+            .withStitching(stitching())
+            .withExtras(asked.extras().over(old.extras()), old.around());
     List<Mistake> mistakes =
         BriefMistakes.ofParts(bare).stream()
             .map(
@@ -118,6 +125,17 @@ final class Rebriefed {
   private int yarn(Blanket now, int yarnBefore) {
     int yarn = now.yarnIndex(before.yarn(yarnBefore).code());
     return yarn < 0 ? Sequences.OPEN : yarn;
+  }
+
+  /** What the hand takes stays where what it is held against does, and nothing else is asked. */
+  private Stitching stitching() {
+    Stitching is = asked.stitching();
+    BigDecimal hand = old.stitching().handPercent();
+    boolean stays =
+        is.equals(old.stitching().withHand(is.handPercent()))
+            && is.handPercent().equals(Stitching.AS_RECKONED)
+            && asked.motifs().equals(old.motifs());
+    return stays ? is.withHand(hand) : is;
   }
 
   /**

@@ -60,7 +60,7 @@ final class YarnChanges {
 
   /**
    * How things stand with one yarn in another's place: in the rounds of planned pieces, in locks,
-   * in joining and edging, and in the shares.
+   * in joining and edging, in the shares, and in what the look says of it.
    *
    * @throws InputException if there is no such yarn
    */
@@ -83,10 +83,10 @@ final class YarnChanges {
       swapped = withYarn(swapped, to, old -> counted(old, to, blanket, edged(brief, from)));
     }
     swapped =
-        swapped.withUses(
-            brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))),
-            brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
-    swapped = swapped.withPieces(notes(blanket, wish));
+        swapped
+            .withJoining(brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))))
+            .withEdging(brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
+    swapped = swapped.withPieces(notes(blanket, wish)).withLook(SwappedLook.of(blanket, wish));
     return new CurrentPlan(
         banned(swapped, wish.from()), current.sequences().map(s -> swapped(blanket, s, from, to)));
   }

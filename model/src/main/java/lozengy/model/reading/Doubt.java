@@ -63,6 +63,20 @@ public sealed interface Doubt {
      * @param doubt the doubt
      */
     T heavier(Heavier doubt);
+
+    /**
+     * {@return what it gives for a code that programs take for a missing value}
+     *
+     * @param doubt the doubt
+     */
+    T missing(Missing doubt);
+
+    /**
+     * {@return what it gives for a field that a newer program has written}
+     *
+     * @param doubt the doubt
+     */
+    T newer(Newer doubt);
   }
 
   /**
@@ -170,6 +184,41 @@ public sealed interface Doubt {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.heavier(this);
+    }
+  }
+
+  /**
+   * A yarn's code is a word that readers of tables take for a missing value.
+   *
+   * @param path the field
+   * @param codeOfYarn the code
+   */
+  record Missing(BriefPath path, String codeOfYarn) implements Doubt {
+    @Override
+    public String code() {
+      return "code-means-missing";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.missing(this);
+    }
+  }
+
+  /**
+   * A field that is not known, in a file that states a newer form than this program's.
+   *
+   * @param path the field
+   */
+  record Newer(BriefPath path) implements Doubt {
+    @Override
+    public String code() {
+      return "field-newer";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.newer(this);
     }
   }
 }

@@ -4,11 +4,16 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.LongSummaryStatistics;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Extras;
 import lozengy.model.brief.Yarn;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.EdgeFit;
@@ -29,6 +34,9 @@ public final class Doubts {
 
   private static final double CM_OF_INCH = Units.cmOfInches(BigDecimal.ONE).doubleValue();
 
+  /** What R, pandas and databases take for a missing value where they read CSV, in capitals. */
+  private static final Set<String> MISSING = Set.of("NA", "NULL", "NAN", "-NAN", "NONE");
+
   private Doubts() {}
 
   /**
@@ -39,15 +47,30 @@ public final class Doubts {
    */
   public static List<Doubt> of(Blanket blanket) {
     List<Doubt> doubts = new ArrayList<>();
+    Brief brief = blanket.brief();
+    newer(brief.extras().placed(brief.itemNames()), doubts);
+    newer(brief.around().fields(), doubts);
     edge(blanket).ifPresent(doubts::add);
     for (PieceKind kind : blanket.brief().motifs().keySet()) {
       amounts(blanket, kind, doubts);
     }
     doubts.addAll(SampleDoubts.of(blanket));
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      if (MISSING.contains(blanket.yarn(yarn).code().toUpperCase(Locale.ROOT))) {
+        BriefPath path = BriefPath.of("yarns").item(yarn).field("code");
+        doubts.add(new Doubt.Missing(path, blanket.yarn(yarn).code()));
+      }
       count(blanket, yarn).ifPresent(doubts::add);
     }
     return doubts;
+  }
+
+  private static void newer(Map<BriefPath, Map<String, String>> fields, List<Doubt> doubts) {
+    fields.forEach(
+        (at, values) ->
+            values.keySet().stream()
+                .filter(name -> !Extras.foreign(name))
+                .forEach(name -> doubts.add(new Doubt.Newer(at.field(name)))));
   }
 
   private static Optional<Doubt> edge(Blanket blanket) {

@@ -20,14 +20,42 @@ public final class UncutRounds {
    * @return by yarn, the length in mm, 0 or more
    */
   public static long[] savedMillimetres(Blanket blanket, Sequences sequences) {
-    long[] saved = new long[blanket.yarnCount()];
     PilePlacement laid = PilePlacement.of(blanket, sequences);
+    return saved(blanket, sequences, (piece, round, yarn) -> round >= laid.roundsWorked(piece));
+  }
+
+  /**
+   * What rounds take less than their totals say that were worked since the stock of their yarn was
+   * told; O(rounds).
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds
+   * @return by yarn, the length in mm, 0 or more
+   */
+  public static long[] savedSinceTold(Blanket blanket, Sequences sequences) {
+    PilePlacement laid = PilePlacement.of(blanket, sequences);
+    return saved(
+        blanket,
+        sequences,
+        (piece, round, yarn) ->
+            round < laid.roundsWorked(piece)
+                && (laid.holds(piece)
+                    ? blanket.yarn(yarn).counted().isEmpty()
+                    : round >= blanket.settledRounds(yarn, piece)));
+  }
+
+  private interface Counts {
+    boolean counts(int piece, int round, int yarn);
+  }
+
+  private static long[] saved(Blanket blanket, Sequences sequences, Counts which) {
+    long[] saved = new long[blanket.yarnCount()];
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      for (int round = Math.max(1, laid.roundsWorked(piece));
-          round < sequences.rounds(piece);
-          round++) {
+      for (int round = 1; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
-        if (yarn != Sequences.OPEN && yarn == sequences.yarn(piece, round - 1)) {
+        if (yarn != Sequences.OPEN
+            && yarn == sequences.yarn(piece, round - 1)
+            && which.counts(piece, round, yarn)) {
           saved[yarn] += blanket.uncutMillimetres(blanket.kind(piece), round);
         }
       }

@@ -73,7 +73,12 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
     return work;
   }
 
-  private static int joinedSeams(Blanket blanket) {
+  /**
+   * {@return how many seams are worked: those between two joined pieces}
+   *
+   * @param blanket the blanket
+   */
+  public static int joinedSeams(Blanket blanket) {
     Pairs seams = blanket.layout().seams();
     int joined = 0;
     for (int seam = 0; seam < seams.size(); seam++) {

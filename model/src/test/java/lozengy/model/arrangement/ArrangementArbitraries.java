@@ -1,5 +1,6 @@
 package lozengy.model.arrangement;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
@@ -79,7 +80,14 @@ public final class ArrangementArbitraries {
       day = day.plusDays(random.nextInt(3));
       Before before =
           new Before(
-              blanket.brief().withPieces(some(blanket.brief().pieces(), random)),
+              blanket
+                  .brief()
+                  .withPieces(some(blanket.brief().pieces(), random))
+                  .withStitching(
+                      blanket
+                          .brief()
+                          .stitching()
+                          .withHand(BigDecimal.valueOf(100 + random.nextInt(2)))),
               sequences(blanket, random),
               random.nextBoolean()
                   ? Optional.of(bound(random, random.nextBoolean()))
@@ -102,9 +110,22 @@ public final class ArrangementArbitraries {
                           new Diary.YarnEvent(
                               Diary.YarnEvent.What.COUNTED,
                               "MUD",
-                              Optional.of(new YarnAmount.Weight(random.nextInt(100_000))))),
+                              Optional.of(new YarnAmount.Weight(random.nextInt(100_000))),
+                              random.nextBoolean()
+                                  ? Optional.empty()
+                                  : Optional.of(
+                                      new Diary.YarnEvent.Weighed(
+                                          random.nextInt(90_000) - 40_000,
+                                          1 + random.nextInt(90_000))))),
                   random.nextInt(9) - 4,
                   random.nextInt(99) - 49,
+                  random.nextBoolean()
+                      ? Optional.empty()
+                      : Optional.of(BigDecimal.valueOf(random.nextInt(5000) - 500, 1)),
+                  random.nextBoolean()
+                      ? Optional.empty()
+                      : Optional.of(
+                          BigDecimal.valueOf(500 + random.nextInt(1500), 1).stripTrailingZeros()),
                   random.nextBoolean()
                       ? Optional.empty()
                       : Optional.of(Reversal.of(blanket, sequences, before))));

@@ -144,7 +144,8 @@ public final class BlanketBuilder {
   public Blanket build() {
     return Blanket.ofUnjudged(
         Brief.of("Saltmarsh test", layout, motifs, yarns)
-            .withUses(joining, Optional.empty())
+            .withJoining(joining)
+            .withEdging(Optional.empty())
             .withRules(rules)
             .withPrefer(prefer)
             .withPieces(notes));

@@ -233,14 +233,18 @@ public final class BriefArbitraries {
     Brief without =
         Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
             .withTones(limits)
-            .withUses(use(yarns, false, random), use(yarns, true, random))
+            .withJoining(use(yarns, false, random))
+            .withEdging(use(yarns, true, random))
             .withRules(rules)
             .withPrefer(prefer);
     if (random.nextInt(3) == 0) {
       without = stitched(without, random);
     }
     Brief noted = counted(without.withPieces(notes(without, random)), random);
-    return BriefJudge.mistakes(noted).isEmpty() ? noted : without;
+    Brief judged = BriefJudge.mistakes(noted).isEmpty() ? noted : without;
+    return random.nextInt(3) > 0
+        ? judged
+        : judged.withForSale(Optional.of(new ForSale(BigDecimal.valueOf(random.nextInt(1000), 1))));
   }
 
   private static Motif motif(PieceKind kind, boolean putUps, Random random) {
@@ -306,7 +310,10 @@ public final class BriefArbitraries {
                         : Optional.empty(),
                     random.nextBoolean()
                         ? Optional.of(BigDecimal.valueOf(1 + random.nextInt(200), 1))
-                        : Optional.empty()));
+                        : Optional.empty(),
+                    random.nextBoolean()
+                        ? BigDecimal.valueOf(500 + random.nextInt(1501), 1)
+                        : Stitching.AS_RECKONED));
     return BriefJudge.mistakes(made).isEmpty() ? made : brief;
   }
 
@@ -338,7 +345,14 @@ public final class BriefArbitraries {
                     ? new YarnAmount.Weight(random.nextInt(90))
                     : new YarnAmount.Length(random.nextInt(300)));
     return random.nextBoolean()
-        ? Optional.of(new YarnUse(yarn.code(), rate, rounds))
+        ? Optional.of(
+            new YarnUse(
+                yarn.code(),
+                rate,
+                rounds,
+                random.nextBoolean()
+                    ? Optional.empty()
+                    : Optional.of(BigDecimal.valueOf(1 + random.nextInt(500), 1))))
         : Optional.empty();
   }
 

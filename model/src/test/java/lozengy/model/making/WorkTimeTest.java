@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.YarnRate;
+import lozengy.model.brief.YarnUse;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.reading.BriefReader;
@@ -54,7 +56,7 @@ class WorkTimeTest {
     // 24 stitches at 16 a minute take 1.5 minutes; two first and three second rounds are left
     assertAll(
         () -> assertEquals(Map.of(PieceKind.SQUARE, new BigDecimal("6.5")), time.perPieceMinutes()),
-        () -> assertEquals(Optional.of(new BigDecimal("18.0")), time.leftMinutes()));
+        () -> assertEquals(Optional.of(new BigDecimal("18.0")), time.roundsMinutes()));
   }
 
   /** Two for each length: one for r1c1, one for r1c2, which goes on in its yarn, two for r1c3. */
@@ -63,12 +65,34 @@ class WorkTimeTest {
     assertEquals(8, time(blanket("metres: 2", "metres: 3")).ends());
   }
 
+  /** Two seams of 10 cm at 30 minutes a metre; outline 80 cm, two rounds, 15 minutes a metre. */
+  @Test
+  void joiningAndEdgingTakeTheirTime() {
+    Blanket bare = blanket("stitches: { sc: 24 }", "metres: 3, minutes: 5");
+    YarnUse joining = use("MUD", 1, "30");
+    YarnUse edging = use("FOA", 2, "15");
+    WorkTime time =
+        time(
+            Blanket.of(
+                bare.brief().withJoining(Optional.of(joining)).withEdging(Optional.of(edging))));
+
+    assertAll(
+        () -> assertEquals(6, time.joiningMinutes().orElseThrow().doubleValue(), 1e-9),
+        () -> assertEquals(24, time.edgingMinutes().orElseThrow().doubleValue(), 1e-9),
+        () -> assertEquals(18 + 6 + 24, time.allMinutes().orElseThrow().doubleValue(), 1e-9));
+  }
+
+  private static YarnUse use(String yarn, int rounds, String minutes) {
+    return new YarnUse(
+        yarn, new YarnRate.PerMetre(3), rounds, Optional.of(new BigDecimal(minutes)));
+  }
+
   @Test
   void aRoundThatTellsNoTimeLeavesTheTimeUntold() {
     WorkTime time = time(blanket("stitches: { sc: 24 }", "metres: 3"));
 
     assertAll(
         () -> assertEquals(Map.of(), time.perPieceMinutes()),
-        () -> assertEquals(Optional.empty(), time.leftMinutes()));
+        () -> assertEquals(Optional.empty(), time.roundsMinutes()));
   }
 }

@@ -9,11 +9,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Where;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.input.InputException;
 import org.junit.jupiter.api.Test;
@@ -281,6 +285,42 @@ class ChangesTest {
         () -> assertEquals("MUD", blanket.brief().joining().get().yarn()),
         () -> assertEquals(3, blanket.yarn(blanket.yarnIndex("SKY")).share()),
         () -> assertEquals(0, blanket.yarn(blanket.yarnIndex("PEA")).share()));
+  }
+
+  /** One square of odd rows is made: it shows REE and counts against what is asked for. */
+  @Test
+  void aSwapTakesOverWhatTheLookSaysOfWhatIsStillToBeWorked() {
+    Brief plain = Sample.brief(MADE);
+    Where second = new Where(List.of("squares"), List.of(2));
+    Look look =
+        Look.NONE
+            .withZones(List.of(new Look.Zone(second, List.of("REE", "PEA"))))
+            .withApart(List.of(new Look.Pair("REE", "PEA"), new Look.Pair("SKY", "REE")))
+            .withCounts(List.of(new Look.Count("REE", second, 4, OptionalInt.of(5))));
+    Brief looked = plain.withLook(look);
+    CurrentPlan current = new CurrentPlan(looked, Optional.of(Sample.plan(looked)));
+
+    Look now =
+        Changes.applyUnjudged(current, List.of(new Change.Swap("swap", "REE", "SKY")))
+            .blanket()
+            .brief()
+            .look();
+
+    assertAll(
+        () -> assertEquals(List.of("REE", "PEA", "SKY"), now.zones().get(0).only()),
+        () ->
+            assertEquals(
+                List.of(
+                    new Look.Pair("REE", "PEA"),
+                    new Look.Pair("SKY", "PEA"),
+                    new Look.Pair("SKY", "REE")),
+                now.apart()),
+        () ->
+            assertEquals(
+                List.of(
+                    new Look.Count("REE", second, 1, OptionalInt.of(5)),
+                    new Look.Count("SKY", second, 3, OptionalInt.of(4))),
+                now.counts()));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package lozengy.model.progress;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -18,6 +19,10 @@ class PaceTest {
 
   /** 60 squares of 2 rounds. */
   private static Arrangement plan() {
+    return plan("{ metres: 1 }, { metres: 2 }", "");
+  }
+
+  private static Arrangement plan(String rounds, String more) {
     Blanket blanket =
         Blanket.of(
             BriefReader.read(
@@ -27,11 +32,13 @@ class PaceTest {
                     format: lozengy-brief/1
                     title: Sixty
                     layout: { setting: straight, across: 6, down: 10 }
-                    motifs: { square: { side: 10 cm, rounds: [ { metres: 1 }, { metres: 2 } ] } }
+                    motifs: { square: { side: 10 cm, rounds: [ ROUNDS ] } }
                     yarns:
                       - { code: MUD, colour: "#2c2a29", left: 400 m }
                       - { code: REE, colour: "#d9d59a", left: 400 m }
-                    """)));
+                    """
+                            .replace("ROUNDS", rounds)
+                        + more)));
     Sequences sequences = blanket.open();
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       sequences.set(piece, 0, piece % 2);
@@ -133,6 +140,37 @@ class PaceTest {
             new Pace.End(
                 LocalDate.parse("2025-03-22").plusDays(22),
                 Optional.of(LocalDate.parse("2025-03-22").plusDays(126)))),
+        pace.end());
+  }
+
+  /**
+   * The border takes four times as long as the centre, joining 12 minutes a metre, 10.4 m of it:
+   * 104 seams of 10 cm. Told in rounds, a week of centres would count as much as one of borders.
+   */
+  @Test
+  void whereMinutesAreToldTheEndGoesByThem() {
+    Arrangement work =
+        plan(
+            "{ metres: 1, minutes: 5 }, { metres: 2, minutes: 20 }",
+            "joining: { yarn: MUD, metres-per-metre: 3, minutes-per-metre: 12 }");
+    work = on(work, "2025-03-01", 2, "row1");
+    work = on(work, "2025-03-08", 1, "row2..row6"); // 30 centres: 150 minutes
+    work = on(work, "2025-03-15", 2, "r2c1..r2c6"); // 6 borders: 120
+    work = on(work, "2025-03-22", 2, "row3"); // 120
+    work = on(work, "2025-03-29", 2, "row4"); // 120
+
+    // 510 minutes in 28 days, r = 18.2143; off by 22.5, -7.5, -7.5, -7.5: squares 675;
+    // error = sqrt(4/3 * 675) / 28 = 1.0714, times 1.638: 1.7550
+    // left: 12 borders of 20, 24 pieces of 25, 124.8 of joining: 964.8 minutes, at 19.9693 they
+    // take 48.3 days, at 16.4593 they take 58.6
+    Pace pace = Pace.of(work).orElseThrow();
+    assertTrue(pace.byTime());
+    assertEquals(510 / 60.0 / 4, pace.week().orElseThrow().hours().orElseThrow(), 1e-9);
+    assertEquals(
+        Optional.of(
+            new Pace.End(
+                LocalDate.parse("2025-03-29").plusDays(49),
+                Optional.of(LocalDate.parse("2025-03-29").plusDays(59)))),
         pace.end());
   }
 

@@ -157,9 +157,8 @@ class RebriefedTest {
   void whatIsBegunInAYarnGoesOnInIt() {
     Brief asked =
         Sample.brief()
-            .withUses(
-                Sample.brief().joining().map(use -> new YarnUse("SKY", 3)),
-                Sample.brief().edging());
+            .withJoining(Sample.brief().joining().map(use -> new YarnUse("SKY", 3)))
+            .withEdging(Sample.brief().edging());
     String joined = "{ at: r1c3, rounds: [MUD, REE, PEA], state: joined }";
     assertEquals(
         "--brief new.yaml: Its joining is in SKY, and has been begun in MUD. Keep MUD there, and ask"

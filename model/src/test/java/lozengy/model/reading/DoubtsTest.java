@@ -13,6 +13,7 @@ import lozengy.model.input.SourceText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DoubtsTest {
 
@@ -126,6 +127,16 @@ class DoubtsTest {
     assertEquals(List.of(), of(counted.replace("100.1 g", "100 g")));
     // what was bought is not told
     assertEquals(List.of(), of(counted.replace("balls: 2, counted", "counted")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"NA", "Null", "nan", "-NaN", "None"})
+  void aCodeThatMeansNothingToProgramsIsAskedAbout(String code) {
+    Doubt.Missing doubt = (Doubt.Missing) only(BRIEF.replace("code: A", "code: '" + code + "'"));
+    assertEquals("code-means-missing", doubt.code());
+    assertEquals("yarns[0].code", doubt.path().toString());
+    assertEquals(code, doubt.codeOfYarn());
+    assertEquals(List.of(), of(BRIEF.replace("code: A", "code: NAN2")));
   }
 
   private static Doubt only(String text) {

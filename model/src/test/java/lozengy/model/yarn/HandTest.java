@@ -3,10 +3,14 @@ package lozengy.model.yarn;
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.HandRange;
+import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
@@ -99,5 +103,37 @@ class HandTest {
             assertEquals(
                 Optional.empty(),
                 HandRange.of(blanket("samples: [ { of: square, takes: 2 m } ]", "9").brief())));
+  }
+
+  /** A stock lasts through 6 % more where 6 / 106 = 5.6604 % of it stay, rounded up. */
+  @Test
+  void asMuchIsKeptBackAsTheHandMayTakeMore() {
+    String brief =
+        """
+        format: lozengy-brief/1
+        title: Two squares
+        layout: { setting: straight, across: 2, down: 1 }
+        stitches: { STITCHES }
+        motifs: { square: { side: 10 cm, rounds: [ { metres: 100 } ] } }
+        rules: { keep-back: hand }
+        yarns:
+          - { code: MUD, colour: "#2c2a29", left: 106.01 m }
+          - { code: FOA, colour: "#f1eee3", left: 105.99 m }
+        """;
+    Blanket blanket =
+        Blanket.of(
+            BriefReader.read(
+                SourceText.of("brief.yaml", brief.replace("STITCHES", "varies: 6 %"))));
+    InputException untold =
+        assertThrows(
+            InputException.class,
+            () ->
+                BriefReader.read(
+                    SourceText.of("brief.yaml", brief.replace("STITCHES", "terms: US"))));
+
+    assertEquals(5.67, blanket.brief().rules().keepBackPercent());
+    assertTrue(blanket.usableMillimetres(0) >= 99_990, "to a hundredth of a per cent");
+    assertTrue(blanket.usableMillimetres(1) < 100_000);
+    assertEquals("rules.keep-back", untold.mistakes().get(0).path().toString());
   }
 }

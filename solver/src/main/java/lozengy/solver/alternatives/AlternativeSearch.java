@@ -5,10 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Consumer;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Shape;
 import lozengy.model.check.Check;
+import lozengy.model.input.Nulls;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.solver.ProgressListener;
@@ -75,24 +78,58 @@ public final class AlternativeSearch {
       SolveOptions options,
       int count,
       double withinPoints) {
+    return find(first, earlier, options, count, withinPoints, alternative -> {});
+  }
+
+  /**
+   * Finds alternatives, and hands out each as it comes. If the calling thread is interrupted, the
+   * search ends with those found so far, and the thread stays interrupted.
+   *
+   * @param first the first, as {@link lozengy.solver.Solver} found it
+   * @param earlier what it was solved from, for the part keep
+   * @param options as it was solved with; limits hold for each search
+   * @param count how many are wanted, the first included, at least 1
+   * @param withinPoints how far below the best of them each may be in what is maximised, in points,
+   *     0 or more
+   * @param comes told of each but the first as it is found, on the calling thread; if a better one
+   *     comes later, it may not be among those returned
+   * @return as many as were found, the first among them unless better ones leave it too far behind
+   * @throws IllegalArgumentException if a number is out of its range, or the earlier sequences are
+   *     those of another layout
+   */
+  public static Alternatives find(
+      Arrangement first,
+      Optional<Sequences> earlier,
+      SolveOptions options,
+      int count,
+      double withinPoints,
+      Consumer<Arrangement> comes) {
+    Nulls.refuse("first earlier options comes", first, earlier, options, comes);
+    earlier.ifPresent(sequences -> Shape.require(first.blanket(), sequences));
+    if (count < 1 || !(withinPoints >= 0 && Double.isFinite(withinPoints))) {
+      throw new IllegalArgumentException(
+          count + " arrangements within " + withinPoints + " points: at least 1, and 0 or more");
+    }
+    SolveOptions ended = options.endedByInterrupt();
     AlternativeSearch search =
-        new AlternativeSearch(first, earlier, options, new Arrangement.Choice(count, withinPoints));
-    for (int i = 1; i < count && !options.stop().getAsBoolean(); i++) {
-      search.findNext();
+        new AlternativeSearch(first, earlier, ended, new Arrangement.Choice(count, withinPoints));
+    for (int i = 1; i < count && !ended.stop().getAsBoolean(); i++) {
+      search.findNext().ifPresent(comes);
     }
     return search.result();
   }
 
-  private void findNext() {
+  private Optional<Arrangement> findNext() {
     for (double shunPoints : SHUN_POINTS) {
       seed++;
       Optional<Arrangement> candidate =
           options.stop().getAsBoolean() ? Optional.empty() : search(shunPoints);
       if (candidate.isPresent() && fits(candidate.get())) {
         found.add(candidate.get());
-        return;
+        return candidate;
       }
     }
+    return Optional.empty();
   }
 
   private boolean fits(Arrangement candidate) {
@@ -118,7 +155,7 @@ public final class AlternativeSearch {
   private Optional<Arrangement> search(double shunPoints) {
     Problem plain = ProblemCompiler.compile(blanket, earlier);
     Problem problem = plain.withCosts(plain.costs().withUnary(shunning(plain, shunPoints)));
-    Budget budget = new Budget(moves(), options.seconds(), options.stop());
+    Budget budget = new Budget(moves(), options.searchSeconds(), options.stop());
     try (Search search =
         new Search(
             problem,

@@ -1,9 +1,9 @@
 package lozengy.solver.pack;
 
-import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import lozengy.model.input.Nulls;
 
 /**
  * What a pack is to be good for, and how hard to look.
@@ -49,14 +49,22 @@ public record PackOptions(
    * @throws IllegalArgumentException if a number is out of its range
    */
   public PackOptions {
-    Objects.requireNonNull(goal, "goal");
-    Objects.requireNonNull(stop, "stop");
+    Nulls.refuse("goal leastScore moves stop", goal, leastScore, moves, stop);
     double least = leastScore.orElse(0);
     if (!(least >= 0 && least <= 100)) {
       throw new IllegalArgumentException("a score of " + least + " is not 0 to 100");
     }
-    if (!(marginPoints >= 0) || !(bendPercent >= 0)) {
-      throw new IllegalArgumentException("margin and bend must be 0 or more");
+    if (!(marginPoints >= 0 && Double.isFinite(marginPoints))) {
+      throw new IllegalArgumentException("a margin of " + marginPoints + " is not 0 or more");
+    }
+    if (!(bendPercent >= 0 && Double.isFinite(bendPercent))) {
+      throw new IllegalArgumentException("a bend of " + bendPercent + " is not 0 or more");
+    }
+    if (moves.orElse(0) < 0) {
+      throw new IllegalArgumentException("moves " + moves.getAsLong() + " are below 0");
+    }
+    if (threads < 1) {
+      throw new IllegalArgumentException("threads " + threads + ": at least 1 is needed");
     }
   }
 
@@ -71,5 +79,82 @@ public record PackOptions(
         OptionalLong.empty(),
         Runtime.getRuntime().availableProcessors(),
         () -> false);
+  }
+
+  /**
+   * {@return the same with another goal}
+   *
+   * @param other what it is to have least of
+   */
+  public PackOptions withGoal(PackGoal other) {
+    return new PackOptions(
+        other, leastScore, marginPoints, bendPercent, seed, moves, threads, stop);
+  }
+
+  /**
+   * {@return the same with a score to reach}
+   *
+   * @param points points, 0 to 100, that an arrangement from it must reach
+   */
+  public PackOptions withLeastScore(double points) {
+    return new PackOptions(
+        goal, OptionalDouble.of(points), marginPoints, bendPercent, seed, moves, threads, stop);
+  }
+
+  /**
+   * {@return the same with another margin}
+   *
+   * @param points points below plenty, 0 or more
+   */
+  public PackOptions withMargin(double points) {
+    return new PackOptions(goal, leastScore, points, bendPercent, seed, moves, threads, stop);
+  }
+
+  /**
+   * {@return the same with shares that bend otherwise}
+   *
+   * @param percent by how much of its share's length each shade may be used more or less
+   */
+  public PackOptions withBend(double percent) {
+    return new PackOptions(goal, leastScore, marginPoints, percent, seed, moves, threads, stop);
+  }
+
+  /**
+   * {@return the same with another seed}
+   *
+   * @param other seed of the random source
+   */
+  public PackOptions withSeed(long other) {
+    return new PackOptions(
+        goal, leastScore, marginPoints, bendPercent, other, moves, threads, stop);
+  }
+
+  /**
+   * {@return the same with a limit of moves}
+   *
+   * @param most moves of each solve, at least 0
+   */
+  public PackOptions withMoves(long most) {
+    return new PackOptions(
+        goal, leastScore, marginPoints, bendPercent, seed, OptionalLong.of(most), threads, stop);
+  }
+
+  /**
+   * {@return the same with other threads}
+   *
+   * @param number threads to use, at least 1
+   */
+  public PackOptions withThreads(int number) {
+    return new PackOptions(goal, leastScore, marginPoints, bendPercent, seed, moves, number, stop);
+  }
+
+  /**
+   * {@return the same with something that ends it}
+   *
+   * @param asked asked now and then; once true, the work ends
+   */
+  public PackOptions withStop(BooleanSupplier asked) {
+    return new PackOptions(
+        goal, leastScore, marginPoints, bendPercent, seed, moves, threads, asked);
   }
 }

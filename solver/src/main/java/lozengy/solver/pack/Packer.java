@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
+import lozengy.model.input.Nulls;
 import lozengy.model.score.Scorer;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
@@ -68,7 +69,8 @@ public final class Packer {
         SolveOptions.defaults()
             .withSeed(options.seed())
             .withThreads(options.threads())
-            .withStop(options.stop());
+            .withStop(options.stop())
+            .endedByInterrupt();
     long rounds = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       rounds += blanket.roundCount(piece);
@@ -83,9 +85,11 @@ public final class Packer {
    * @param blanket the brief made ready; less than all of it is kept back; every yarn that is not
    *     gone has a put-up, and a price where that is the goal
    * @param options what it is to be good for
-   * @return the pack, or why there is none
+   * @return the pack, or why there is none; if the calling thread is interrupted, what is known by
+   *     then, and the thread stays interrupted
    */
   public static Packing find(Blanket blanket, PackOptions options) {
+    Nulls.refuse("blanket options", blanket, options);
     return new Packer(blanket, options).find();
   }
 
@@ -143,7 +147,7 @@ public final class Packer {
   }
 
   private boolean stopped() {
-    return options.stop().getAsBoolean();
+    return solving.stop().getAsBoolean();
   }
 
   private long cheapestBall() {

@@ -1,6 +1,7 @@
 package lozengy.solver.search;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.stream.IntStream;
 import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.Problem;
@@ -25,6 +26,7 @@ final class BorderGraph {
     this.beside = new int[slots.orbits()][];
     Clashes clashes = problem.clashes();
     this.clash = new boolean[problem.yarns()][problem.yarns()];
+    BitSet relations = new BitSet();
     for (int orbit = 0; orbit < beside.length; orbit++) {
       int slot = slot(orbit);
       IntStream.Builder others = IntStream.builder();
@@ -32,11 +34,12 @@ final class BorderGraph {
         int with = slots.orbit()[clashes.slot()[i]];
         if (with != orbit && clashes.slot()[i] == slot(with)) {
           others.add(with);
-          add(clashes, i);
+          relations.set(clashes.relation()[i]);
         }
       }
       beside[orbit] = others.build().toArray();
     }
+    relations.stream().forEach(relation -> add(clashes.against()[relation]));
   }
 
   /** The graph of borders. */
@@ -52,10 +55,10 @@ final class BorderGraph {
   }
 
   /** Adds the yarns that two borders may not have to those that any may not. */
-  private void add(Clashes clashes, int entry) {
-    for (int a = 0; a < clash.length; a++) {
-      for (int b = 0; b < clash.length; b++) {
-        clash[a][b] |= clashes.bars(entry, a, b);
+  private void add(int[][] against) {
+    for (int yarn = 0; yarn < clash.length; yarn++) {
+      for (int other : against[yarn]) {
+        clash[yarn][other] = true;
       }
     }
   }

@@ -2,7 +2,6 @@ package lozengy.solver.search;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -37,17 +36,29 @@ final class Lockstep implements AutoCloseable {
       walkers.forEach(work);
       return;
     }
-    List<Callable<Object>> tasks = new ArrayList<>();
-    walkers.forEach(walker -> tasks.add(Executors.callable(() -> work.accept(walker))));
+    List<Future<?>> futures = new ArrayList<>();
+    walkers.forEach(walker -> futures.add(threads.submit(() -> work.accept(walker))));
+    futures.forEach(Lockstep::await);
+  }
+
+  /** Waits to the end even if interrupted: no walker may go on alone. The thread stays so. */
+  private static void await(Future<?> future) {
+    boolean interrupted = false;
     try {
-      for (Future<Object> future : threads.invokeAll(tasks)) {
-        future.get();
+      while (true) {
+        try {
+          future.get();
+          return;
+        } catch (InterruptedException e) {
+          interrupted = true;
+        } catch (ExecutionException e) {
+          throw new IllegalStateException("a walker failed", e.getCause());
+        }
       }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while searching", e);
-    } catch (ExecutionException e) {
-      throw new IllegalStateException("a walker failed", e.getCause());
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
     }
   }
 

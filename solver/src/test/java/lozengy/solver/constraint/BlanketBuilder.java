@@ -170,7 +170,8 @@ public final class BlanketBuilder {
   public Blanket build() {
     return Blanket.ofUnjudged(
         Brief.of("test", size, motifs, yarns)
-            .withUses(joining, Optional.empty())
+            .withJoining(joining)
+            .withEdging(Optional.empty())
             .withRules(
                 Rules.DEFAULT
                     .withMinContrast(minContrast)

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.PieceState;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.layout.Strips;
 import lozengy.model.score.WeakSpot;
@@ -23,7 +24,7 @@ public final class Chart {
   /** Without blanks: not every reader of SVG takes them off. */
   static final String FONTS = "Liberation Sans,Helvetica,Arial,sans-serif";
 
-  /** How far white covers what stands in the background. */
+  /** How far white covers what is not joined yet. */
   private static final double FAINT = 0.72;
 
   private Chart() {}
@@ -145,7 +146,8 @@ public final class Chart {
   }
 
   /**
-   * Draws the strips: the blanket faintly, with a numbered line through the pieces of each strip.
+   * Draws the strips: the blanket, what is not joined yet faintly, with a numbered line through the
+   * pieces of each strip.
    *
    * @param arrangement the arrangement
    * @param page how large it is drawn, with room around it for the numbers
@@ -157,10 +159,10 @@ public final class Chart {
     Markup svg = document(page);
     PiecesSvg pieces = new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket));
     pieces.pieces();
-    svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT, "fill-opacity", FAINT);
+    pieces.veil(piece -> piece.state() != PieceState.JOINED, FAINT);
     pieces.lines();
     new StripLines(svg, drawing, page).write(Strips.of(blanket.layout()));
-    pieces.names(ChartOptions.Signs.NONE);
+    pieces.namesAcross();
     return svg.finish();
   }
 
@@ -176,7 +178,7 @@ public final class Chart {
     ChartPage page = ChartPage.around(piece, sideMm);
     Markup svg = document(page);
     Blanket blanket = arrangement.blanket();
-    Drawing alone = new Drawing(0, 0, List.of(piece), Trim.of(blanket));
+    Drawing alone = new Drawing(0, 0, List.of(piece.asPlanned()), Trim.of(blanket));
     PiecesSvg pieces = new PiecesSvg(svg, blanket, alone, page, new Coloured(blanket));
     pieces.pieces();
     pieces.lines();
@@ -210,7 +212,7 @@ public final class Chart {
         + ": "
         + BlanketWords.pieces(blanket)
         + "; "
-        + BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        + BlanketWords.size(blanket)
         + ". Every piece shows its rounds from the centre to the border and is titled with its"
         + " name and the codes of its yarns; the legend lists the yarns and their letters.";
   }

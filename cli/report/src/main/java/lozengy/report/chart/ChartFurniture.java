@@ -41,7 +41,7 @@ final class ChartFurniture {
     String title = TextWidth.fit(PlainText.oneLine(blanket.brief().title()), widest);
     text(title, left, left + 4.5, TITLE_FONT, "fill", Ink.DARK, "font-weight", "bold");
     String figures =
-        BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        BlanketWords.size(blanket)
             + ", "
             + BlanketWords.pieces(blanket)
             + ". Scale 1:"

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -131,6 +132,15 @@ public final class PiecesSvg {
     new Fabric(svg, blanket, drawing, page).write();
   }
 
+  /** Covers some pieces with white, as far as told. */
+  void veil(Predicate<PieceDrawing> covered, double opacity) {
+    svg.open("g", "fill", Ink.LIGHT, "fill-opacity", opacity);
+    drawing.pieces().stream()
+        .filter(covered)
+        .forEach(piece -> svg.empty("polygon", "points", points(piece.outline())));
+    svg.close();
+  }
+
   /** Writes the lines between pieces. */
   public void lines() {
     String path =
@@ -249,6 +259,19 @@ public final class PiecesSvg {
    * @param signs what stands on the rounds
    */
   public void names(ChartOptions.Signs signs) {
+    openNames();
+    drawing.pieces().forEach(piece -> name(piece, signs));
+    svg.close();
+  }
+
+  /** Writes the pieces' names across them, dark on any ground. */
+  void namesAcross() {
+    openNames();
+    drawing.pieces().forEach(piece -> across(labels.name(piece, false)));
+    svg.close();
+  }
+
+  private void openNames() {
     svg.open(
         "g",
         "id",
@@ -259,10 +282,6 @@ public final class PiecesSvg {
         "round",
         "paint-order",
         "stroke");
-    for (PieceDrawing piece : drawing.pieces()) {
-      name(piece, signs);
-    }
-    svg.close();
   }
 
   private void name(PieceDrawing piece, ChartOptions.Signs signs) {
@@ -281,8 +300,11 @@ public final class PiecesSvg {
       label(onBorder.get(), Markup.with(ink, "stroke-width", halo));
       return;
     }
-    List<Label> name =
-        letters ? labels.name(piece, taken) : labels.name(piece, signs == ChartOptions.Signs.CODES);
+    boolean codes = signs == ChartOptions.Signs.CODES;
+    across(letters ? labels.name(piece, taken) : labels.name(piece, codes));
+  }
+
+  private void across(List<Label> name) {
     for (Label label : name) {
       label(
           label,

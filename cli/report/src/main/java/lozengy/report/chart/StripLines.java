@@ -2,11 +2,15 @@ package lozengy.report.chart;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.report.Markup;
 
-/** Writes a line through the pieces of each strip, from its number outside the blanket. */
+/**
+ * Writes a line through the pieces of each strip, from its number outside the blanket; that of a
+ * joined strip is light on dark.
+ */
 final class StripLines {
 
   private static final double HALO = 1.3;
@@ -45,6 +49,9 @@ final class StripLines {
 
   private void number(Strip strip) {
     Point at = outside(strip);
+    boolean joined =
+        strip.pieces().stream()
+            .allMatch(place -> drawing.pieces().get(place.index()).state() == PieceState.JOINED);
     svg.empty(
         "circle",
         "cx",
@@ -54,7 +61,7 @@ final class StripLines {
         "r",
         RADIUS,
         "fill",
-        Ink.LIGHT,
+        joined ? Ink.DARK : Ink.LIGHT,
         "stroke",
         Ink.DARK,
         "stroke-width",
@@ -73,7 +80,7 @@ final class StripLines {
         "text-anchor",
         "middle",
         "fill",
-        Ink.DARK);
+        joined ? Ink.LIGHT : Ink.DARK);
   }
 
   /** Left of the blanket, or below it for a strip that begins there. */

@@ -26,6 +26,7 @@ import lozengy.report.Json;
 import lozengy.report.PlainText;
 import lozengy.report.YarnLine;
 import lozengy.report.check.FaultLine;
+import lozengy.report.need.HandWords;
 import lozengy.report.wording.DoubtWords;
 
 /**
@@ -113,6 +114,9 @@ public record MarkReport(
     reworked().forEach(piece -> lines.add(reworked(piece)));
     recounted().forEach(yarn -> lines.add(recounted(yarn)));
     doubts().forEach(doubt -> lines.add(DoubtWords.of(blanket(), doubt)));
+    if (!recounted().isEmpty() || handChanged()) {
+      lines.addAll(HandWords.counted(blanket(), now.sequences(), now.diary()));
+    }
     lines.add(states());
     if (!faults.isEmpty()) {
       lines.add(Figures.count(faults.size(), "fault") + ":");
@@ -200,12 +204,27 @@ public record MarkReport(
         worked,
         "counted",
         counted,
+        "hand_percent",
+        handChanged() ? Optional.of(blanket().brief().stitching().handPercent()) : Optional.empty(),
+        "counted_hand",
+        recounted().isEmpty()
+            ? Optional.empty()
+            : HandWords.countedData(blanket(), now.sequences(), now.diary()),
         "doubts",
         doubts().stream().map(doubt -> DoubtWords.data(blanket(), doubt)).toList(),
         "pieces",
         counts,
         "faults",
         faults.stream().map(FaultLine::json).toList());
+  }
+
+  private boolean handChanged() {
+    return !before
+        .blanket()
+        .brief()
+        .stitching()
+        .handPercent()
+        .equals(blanket().brief().stitching().handPercent());
   }
 
   private Blanket blanket() {

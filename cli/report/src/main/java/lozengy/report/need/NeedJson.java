@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.IntStream;
+import lozengy.model.arrangement.Diary;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Price;
 import lozengy.model.colour.Tone;
 import lozengy.model.making.WorkTime;
 import lozengy.model.yarn.Purchase;
@@ -28,7 +30,8 @@ public final class NeedJson {
   private NeedJson() {}
 
   public static Map<String, Object> ofYarns(
-      Blanket blanket, Sequences sequences, List<YarnNeed> needs) {
+      Blanket blanket, Sequences sequences, Diary diary, List<YarnNeed> needs) {
+    YarnLines lines = new YarnLines(blanket, needs);
     long[] uncut = UncutRounds.savedMillimetres(blanket, sequences);
     return Json.object(
         "title",
@@ -39,6 +42,8 @@ public final class NeedJson {
         StitchWords.data(blanket),
         "hand",
         HandWords.data(blanket, needs),
+        "counted_hand",
+        HandWords.countedData(blanket, sequences, diary),
         "time",
         time(WorkTime.of(blanket, sequences)),
         "uncut",
@@ -49,7 +54,11 @@ public final class NeedJson {
                     Json.object("code", blanket.yarn(yarn).code(), "metres", metres(uncut[yarn])))
             .toList(),
         "yarns",
-        yarns(blanket, needs));
+        lines.data(),
+        "buy_price",
+        lines.price().map(Price::amount),
+        "currency",
+        lines.price().map(Price::currency));
   }
 
   /**
@@ -114,7 +123,7 @@ public final class NeedJson {
         "shortages",
         shortages,
         "held",
-        yarns(blanket, needs.held()));
+        new YarnLines(blanket, needs.held()).data());
   }
 
   private static Map<String, Object> time(WorkTime time) {
@@ -122,7 +131,9 @@ public final class NeedJson {
     time.perPieceMinutes()
         .forEach((kind, minutes) -> perPiece.put(kind.word(), minutes.setScale(1, HALF_UP)));
     return Json.object(
-        "left_minutes", time.leftMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
+        "left_minutes", time.allMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
+        "joining_minutes", time.joiningMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
+        "edging_minutes", time.edgingMinutes().map(minutes -> minutes.setScale(1, HALF_UP)),
         "per_piece_minutes", perPiece,
         "ends", time.ends());
   }
@@ -143,25 +154,7 @@ public final class NeedJson {
         .toList();
   }
 
-  private static List<Map<String, Object>> yarns(Blanket blanket, List<YarnNeed> needs) {
-    return needs.stream()
-        .map(
-            each ->
-                Json.object(
-                    "code", blanket.yarn(each.yarn()).code(),
-                    "name", blanket.yarn(each.yarn()).name(),
-                    "gone", blanket.yarn(each.yarn()).gone() ? Optional.of(true) : Optional.empty(),
-                    "needed_m", metres(each.neededMillimetres()),
-                    "worked_m", metres(each.work().workedMillimetres()),
-                    "to_work_m", metres(each.work().toWorkMillimetres()),
-                    "at_hand_m", metres(each.work().atHandMillimetres()),
-                    "balls", boxed(each.ballsNeeded()),
-                    "available_m", metres(each.stockMillimetres()),
-                    "buy", each.purchase().map(NeedJson::purchase)))
-        .toList();
-  }
-
-  private static Map<String, Object> purchase(Purchase purchase) {
+  static Map<String, Object> purchase(Purchase purchase) {
     return Json.object(
         "metres", metres(purchase.missingMillimetres()), "balls", boxed(purchase.balls()));
   }

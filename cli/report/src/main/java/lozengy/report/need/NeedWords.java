@@ -3,15 +3,13 @@ package lozengy.report.need;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lozengy.model.arrangement.Diary;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Words;
 import lozengy.model.colour.Tone;
-import lozengy.model.yarn.HandRange;
-import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.ToneDemand;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.ToneShortage;
@@ -33,16 +31,18 @@ public final class NeedWords {
   private NeedWords() {}
 
   /** An arrangement's needs, yarn by yarn. */
-  public static List<String> ofYarns(Blanket blanket, Sequences sequences, List<YarnNeed> needs) {
+  public static List<String> ofYarns(
+      Blanket blanket, Sequences sequences, Diary diary, List<YarnNeed> needs) {
     List<String> lines = new ArrayList<>();
     lines.add(
         PlainText.oneLine(blanket.brief().title()) + ": yarn needed, with joining and edging");
     lines.add("");
     lines.addAll(StitchWords.lines(blanket));
-    lines.addAll(yarnTable(blanket, needs, "yarn", true));
+    lines.addAll(new YarnLines(blanket, needs).lines());
     lines.add("");
     lines.add(yarnVerdict(blanket, needs));
     lines.addAll(HandWords.lines(blanket, needs));
+    lines.addAll(HandWords.counted(blanket, sequences, diary));
     TimeWords.of(blanket, sequences).ifPresent(lines::add);
     lines.addAll(StitchWords.uncut(blanket, UncutRounds.savedMillimetres(blanket, sequences)));
     return lines;
@@ -85,7 +85,7 @@ public final class NeedWords {
     List<YarnNeed> held = needs.held().stream().filter(n -> n.neededMillimetres() > 0).toList();
     if (!held.isEmpty()) {
       lines.add("");
-      lines.addAll(yarnTable(blanket, held, "joining, edging, locks", false));
+      lines.addAll(heldTable(blanket, held));
     }
     lines.add("");
     if (buying instanceof Buying.Nothing) {
@@ -142,45 +142,18 @@ public final class NeedWords {
         : metres(millimetres);
   }
 
-  /**
-   * A row for each yarn.
-   *
-   * @param purchases whether to tell what to buy of each by itself
-   */
-  private static List<String> yarnTable(
-      Blanket blanket, List<YarnNeed> needs, String what, boolean purchases) {
+  /** A row for each yarn of which something is settled before all is planned. */
+  private static List<String> heldTable(Blanket blanket, List<YarnNeed> held) {
     TextTable table = new TextTable(1, WIDEST_NAME);
-    Optional<HandRange> range = HandRange.of(blanket.brief());
-    boolean worked = needs.stream().anyMatch(need -> need.work().workedMillimetres() > 0);
-    List<String> head = new ArrayList<>(List.of(what));
-    if (worked) {
-      head.add("worked");
-    }
-    head.add(worked ? "to work" : "needed");
-    if (range.isPresent()) {
-      head.add("from, to");
-    }
-    head.addAll(List.of("in balls", "at hand"));
-    if (purchases) {
-      head.add("to buy");
-    }
-    table.row(head.toArray(String[]::new));
-    for (YarnNeed need : needs) {
-      List<String> row = new ArrayList<>(List.of(Words.yarn(blanket, need.yarn())));
-      if (worked) {
-        row.add(metres(need.work().workedMillimetres()));
-      }
-      row.add(metres(need.work().toWorkMillimetres()));
-      range.ifPresent(hand -> row.add(HandWords.range(hand, need.work().toWorkMillimetres())));
-      row.add(count(need.ballsNeeded()));
-      row.add(
+    table.row("joining, edging, locks", "needed", "in balls", "at hand");
+    for (YarnNeed need : held) {
+      table.row(
+          Words.yarn(blanket, need.yarn()),
+          metres(need.work().toWorkMillimetres()),
+          need.ballsNeeded().isPresent() ? Long.toString(need.ballsNeeded().getAsLong()) : NONE,
           blanket.yarn(need.yarn()).gone()
               ? YarnLine.GONE
               : metres(need.work().atHandMillimetres()));
-      if (purchases) {
-        row.add(need.purchase().map(NeedWords::amount).orElse(NONE));
-      }
-      table.row(row.toArray(String[]::new));
     }
     return table.lines();
   }
@@ -210,19 +183,6 @@ public final class NeedWords {
         + metres(shortage.usableMillimetres())
         + " for rounds that need "
         + metres(shortage.neededMillimetres());
-  }
-
-  private static String amount(Purchase purchase) {
-    String metres = metres(purchase.toldMillimetres());
-    if (purchase.balls().isEmpty()) {
-      return metres;
-    }
-    long balls = purchase.balls().getAsLong();
-    return metres + " = " + Figures.count(balls, "ball");
-  }
-
-  private static String count(OptionalLong count) {
-    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
   }
 
   private static String metres(long millimetres) {

@@ -63,6 +63,7 @@ public final class Page {
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     new PlanSection(html, arrangement, drawing).write();
     new ScoreSection(html, arrangement).write();
+    new TakesSection(html, arrangement).write();
     new YarnSection(html, arrangement).write();
     new WorkSections(html, arrangement).write();
     new ChangeSection(html, arrangement).write();
@@ -81,7 +82,7 @@ public final class Page {
     html.text("h1", blanket.brief().title());
     html.text(
         "p",
-        BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        BlanketWords.size(blanket)
             + ", "
             + BlanketWords.setting(blanket)
             + ": "
@@ -89,6 +90,9 @@ public final class Page {
     html.open("nav", "aria-label", "On this page");
     link(html, "plan", "Blanket");
     link(html, "score", "Score");
+    if (blanket.brief().forSale().isPresent()) {
+      link(html, "takes", "What it takes");
+    }
     link(html, "yarns", "Yarns");
     if (!blanket.brief().pile().isEmpty()) {
       link(html, "pile", "Pile");

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile;
 import lozengy.report.Json;
@@ -16,6 +17,7 @@ import lozengy.report.ReplanComparison;
 import lozengy.report.ReplanData;
 import lozengy.report.ReplanText;
 import lozengy.report.Summary;
+import lozengy.report.check.FaultLine;
 import lozengy.report.wording.DoubtWords;
 import lozengy.report.wording.Wording;
 import lozengy.solver.SolveResult;
@@ -71,12 +73,20 @@ public final class SolveText {
       return Json.object(
           "outcome", "found",
           "arrangement", files.arrangement().map(Path::toString),
+          "content", content(),
           "chart", files.chart().map(Path::toString),
           "changes", again.map(ReplanData::of),
           "alternatives", choice.map(each -> each.data(files.all())),
           "more_to_find", unsettled.map(each -> MoreToFind.data(each, seed())),
           "doubts", DoubtWords.data(arrangement.blanket()),
           "summary", Summary.data(arrangement));
+    }
+
+    /** The arrangement itself, where it has no file. */
+    private Optional<Json.Raw> content() {
+      return files.arrangement().isEmpty()
+          ? Optional.of(new Json.Raw(ArrangementWriter.text(arrangement).strip()))
+          : Optional.empty();
     }
 
     private long seed() {
@@ -116,6 +126,9 @@ public final class SolveText {
     reasons(blanket, result).forEach(each -> line(text, "  " + each));
     return text.toString();
   }
+
+  /** Faults of the nearest attempt that are told at most. */
+  private static final int MOST_FAULTS = 100;
 
   /** Sorts of pieces left out that are told one by one. */
   private static final int MOST_SORTS = 6;
@@ -158,6 +171,14 @@ public final class SolveText {
         "causes",
         result instanceof SolveResult.Impossible impossible
             ? Optional.of(ReasonData.of(blanket, impossible))
+            : Optional.empty(),
+        "faults",
+        result instanceof SolveResult.Unfinished unfinished
+            ? Optional.of(
+                unfinished.inTheWay().stream()
+                    .limit(MOST_FAULTS)
+                    .map(each -> FaultLine.of(blanket, each).json())
+                    .toList())
             : Optional.empty(),
         "doubts",
         DoubtWords.data(blanket));

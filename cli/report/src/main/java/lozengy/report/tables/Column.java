@@ -49,6 +49,11 @@ record Column(String name, Type type, String description, Map<String, Object> co
     return new Column(name, Type.INTEGER, description, with("minimum", least));
   }
 
+  /** Whole numbers, below 0 too. */
+  static Column integer(String name, String description) {
+    return new Column(name, Type.INTEGER, description, Map.of(REQUIRED, true));
+  }
+
   static Column number(String name, String description) {
     return new Column(name, Type.NUMBER, description, Map.of(REQUIRED, true));
   }

@@ -7,6 +7,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.regex.Pattern;
 import lozengy.report.PlainText;
 
 /** Writes a table as CSV after RFC 4180, with a header. */
@@ -14,6 +15,12 @@ final class Csv {
 
   /** Text that begins with one of these may be taken for a formula, in wide forms too. */
   private static final String FORMULA_STARTS = "=+-@\uff1d\uff0b\uff0d\uff20";
+
+  /**
+   * Of such text, what runs nothing: a hyphen and letters, digits, hyphens, underscores and blanks
+   * call no function and name no program. All codes are like that, so that keys stay as they are.
+   */
+  private static final Pattern HARMLESS = Pattern.compile("-[\\p{L}\\p{Nd}_ -]*");
 
   private static final String SHIELD = "'";
 
@@ -53,7 +60,9 @@ final class Csv {
       unshielded++;
     }
     boolean risky =
-        unshielded < words.length() && FORMULA_STARTS.indexOf(words.charAt(unshielded)) >= 0;
+        unshielded < words.length()
+            && FORMULA_STARTS.indexOf(words.charAt(unshielded)) >= 0
+            && !HARMLESS.matcher(words.substring(unshielded)).matches();
     return risky ? SHIELD + words : words;
   }
 }

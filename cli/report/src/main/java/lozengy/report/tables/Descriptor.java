@@ -14,9 +14,9 @@ final class Descriptor {
   static final String FILE = "datapackage.json";
 
   private static final String DESCRIPTION =
-      "The plan of a blanket joined from motifs worked in rounds. Text that begins with one of"
+      "The plan of a blanket joined from motifs worked in rounds. A name that begins with one of"
           + " = + - @, where a spreadsheet would take it for a formula, stands behind an"
-          + " apostrophe.";
+          + " apostrophe; codes, which are keys, stand as they are.";
 
   private Descriptor() {}
 

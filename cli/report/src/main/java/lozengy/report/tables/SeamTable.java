@@ -7,6 +7,8 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.Scorer;
+import lozengy.report.SeamKinds;
 
 /** The table of seams. */
 final class SeamTable {
@@ -29,13 +31,18 @@ final class SeamTable {
                 Column.text("first_border", "Code of the yarn of the first piece's border"),
                 Column.text("second_border", "Code of the yarn of the second piece's border"),
                 Column.number("colour_difference", "CIEDE2000 between the two borders"),
-                Column.number("length_cm", "Length of the seam, in cm"))
+                Column.number(
+                    "contrast", "How well they have the contrast wanted of seams, 0 to 1"),
+                Column.number("length_cm", "Length of the seam, in cm"),
+                Column.word(
+                    "seam", "Whether it joins pieces to a strip, or strips", SeamKinds.WORDS))
             .refers("first", PieceTables.PIECES, "piece")
             .refers("second", PieceTables.PIECES, "piece")
             .refers("first_border", YarnTable.YARNS, "code")
             .refers("second_border", YarnTable.YARNS, "code");
     double sideCm = blanket.measures().sideCm();
     Sequences sequences = arrangement.sequences();
+    SeamKinds kinds = SeamKinds.of(blanket.layout());
     Pairs seams = blanket.layout().seams();
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
@@ -48,7 +55,9 @@ final class SeamTable {
           blanket.yarn(firstYarn).code(),
           blanket.yarn(secondYarn).code(),
           number(blanket.difference(firstYarn, secondYarn), DIFFERENCE_DECIMALS),
-          number(sideCm, CM_DECIMALS));
+          number(Scorer.contrast(blanket, true, firstYarn, secondYarn), DIFFERENCE_DECIMALS),
+          number(sideCm, CM_DECIMALS),
+          kinds.of(first, second));
     }
     return table;
   }

@@ -20,7 +20,8 @@ public final class Tables {
           "make-list.csv",
           "strips.csv",
           "pile.csv",
-          "pile-out.csv");
+          "pile-out.csv",
+          "progress.csv");
 
   private Tables() {}
 
@@ -39,7 +40,8 @@ public final class Tables {
             WorkTables.makeList(arrangement),
             WorkTables.strips(arrangement),
             WorkTables.pile(arrangement),
-            WorkTables.pileOut(arrangement));
+            WorkTables.pileOut(arrangement),
+            ProgressTable.of(arrangement));
     Map<String, byte[]> files = new LinkedHashMap<>();
     String title = arrangement.blanket().brief().title();
     files.put(Descriptor.FILE, bytes(Descriptor.text(title, tables)));

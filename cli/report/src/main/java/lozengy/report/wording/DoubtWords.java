@@ -116,4 +116,17 @@ public final class DoubtWords implements Doubt.Cases<String> {
         + Words.metres(doubt.largerMillimetres())
         + ". Are the weights right, and the counts?";
   }
+
+  @Override
+  public String missing(Doubt.Missing doubt) {
+    return "Many programs take "
+        + doubt.codeOfYarn()
+        + " in a table for a missing value. Would another code do?";
+  }
+
+  @Override
+  public String newer(Doubt.Newer doubt) {
+    return "This field is of a newer form than this program reads. It is kept, but plays no part"
+        + " here. Is there a newer program?";
+  }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.util.List;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
 import javax.imageio.ImageIO;
@@ -23,14 +22,13 @@ class PictureTest {
 
   private static final ChartOptions BARE =
       new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty())
-            .withLook(ChartOptions.Look.FLAT);
+          .withLook(ChartOptions.Look.FLAT);
 
   private static final int WIDTH = 1500;
 
   /** Fresh: what is planned while other pieces are worked lies under a veil. */
   private final Arrangement arrangement =
-      Samples.filled(
-          Samples.brief("Fresh", Samples.onPoint(6, 8), Samples.yarns(), List.of()), 1);
+      Samples.filled(Samples.brief("Fresh", Samples.onPoint(6, 8), Samples.yarns(), List.of()), 1);
 
   private static BufferedImage read(byte[] png) throws Exception {
     return ImageIO.read(new ByteArrayInputStream(png));

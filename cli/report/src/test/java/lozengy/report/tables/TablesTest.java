@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -182,6 +183,12 @@ class TablesTest {
     for (int yarn = 0; yarn < used.length; yarn++) {
       BigDecimal stated = new BigDecimal(yarns.get(yarn).getField("used_m"));
       assertEquals(BigDecimal.valueOf(used[yarn], 3), stated);
+      long missing = used[yarn] - blanket.usableMillimetres(yarn);
+      double kept = 1 - blanket.brief().rules().keepBackPercent() / 100;
+      assertEquals(
+          Math.max(0, missing) / kept / 1000,
+          Double.parseDouble(yarns.get(yarn).getField("buy_m")),
+          0.002);
     }
     BigDecimal inRounds =
         rows(files, "rounds.csv").stream()
@@ -192,6 +199,23 @@ class TablesTest {
       worked += used[yarn] - blanket.fixedUseMillimetres(yarn);
     }
     assertEquals(BigDecimal.valueOf(worked, 3), inRounds);
+  }
+
+  @Test
+  void everySeamSaysWhetherItIsInAStrip() {
+    List<NamedCsvRecord> strips = rows(files, "strips.csv");
+    Map<String, String> stripOf =
+        strips.stream()
+            .collect(Collectors.toMap(r -> r.getField("piece"), r -> r.getField("strip")));
+    long within = 0;
+    for (NamedCsvRecord seam : rows(files, "seams.csv")) {
+      boolean same =
+          stripOf.get(seam.getField("first")).equals(stripOf.get(seam.getField("second")));
+      assertEquals(same ? "within-strip" : "between-strips", seam.getField("seam"));
+      within += same ? 1 : 0;
+    }
+    assertEquals(
+        strips.size() - Set.copyOf(stripOf.values()).size(), within, "one less than its pieces");
   }
 
   @Test
@@ -235,14 +259,24 @@ class TablesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"=1+1", "+1", "-1", "@SUM(A1)", "\uff1dcmd", "'=1", "''-1"})
+  @ValueSource(
+      strings = {
+        "=1+1",
+        "+1",
+        "-1+1",
+        "-cmd|' /C calc'!A0",
+        "@SUM(A1)",
+        "\uff1dcmd",
+        "'=1",
+        "''-1+1"
+      })
   void formulasAreShielded(String words) {
     String safe = Csv.safe(words);
     assertEquals("'" + words, safe);
   }
 
   @ParameterizedTest
-  @CsvSource({"Reed", "'it''s'", "1-2", "'''tis'"})
+  @CsvSource({"Reed", "'it''s'", "1-2", "'''tis'", "-MUD", "-1", "-é_9 -SND"})
   void otherTextStays(String words) {
     assertEquals(words, Csv.safe(words));
   }

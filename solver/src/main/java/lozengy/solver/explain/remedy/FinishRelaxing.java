@@ -32,7 +32,7 @@ final class FinishRelaxing implements Relaxing {
               new Move(
                   new Remedy.Step(new Relaxation.DropEdging(), line.path(), Optional.empty()),
                   NO_EDGING_UPSET,
-                  brief -> brief.withUses(brief.joining(), Optional.empty()))));
+                  brief -> brief.withEdging(Optional.empty()))));
     } else if (line.path().equals(BriefPath.of("joining"))) {
       others(blanket, blanket.brief().joining().orElseThrow())
           .forEach(yarn -> ladders.add(inYarn(blanket, false, yarn, OTHER_JOINING_UPSET)));
@@ -61,11 +61,11 @@ final class FinishRelaxing implements Relaxing {
   }
 
   private static Brief edged(Brief brief, String code) {
-    return brief.withUses(brief.joining(), brief.edging().map(use -> in(brief, use, code)));
+    return brief.withEdging(brief.edging().map(use -> in(brief, use, code)));
   }
 
   private static Brief joined(Brief brief, String code) {
-    return brief.withUses(brief.joining().map(use -> in(brief, use, code)), brief.edging());
+    return brief.withJoining(brief.joining().map(use -> in(brief, use, code)));
   }
 
   private static YarnUse in(Brief brief, YarnUse use, String code) {

@@ -1,10 +1,8 @@
-package lozengy.model.yarn;
+package lozengy.model.brief;
 
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
-import lozengy.model.brief.Brief;
-import lozengy.model.brief.RoundLengths;
 
 /**
  * How much the yarn of work may differ from what is reckoned. As stated; or else as the samples
@@ -16,6 +14,18 @@ import lozengy.model.brief.RoundLengths;
  * @param stated whether the brief states it
  */
 public record HandRange(double lowPercent, double highPercent, boolean stated) {
+
+  /** What binary fractions may be off, far less than a hundredth. */
+  private static final double ROUNDING = 1e-9;
+
+  /**
+   * {@return per cent of a stock that must stay untouched so that it lasts through the range: 100 h
+   * / (100 + h) where the hand takes up to h per cent more, rounded up to hundredths}
+   */
+  public double keepBackPercent() {
+    double more = Math.max(0, highPercent);
+    return Math.ceil(10_000 * more / (100 + more) - ROUNDING) / 100;
+  }
 
   /**
    * The range of a brief.

@@ -1,0 +1,163 @@
+package lozengy.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.YarnUse;
+import lozengy.model.layout.Strip;
+import lozengy.model.layout.Strips;
+import lozengy.model.making.MakeList;
+import lozengy.model.making.WorkStep;
+import lozengy.model.making.WorkSteps;
+
+/** Says what a step of the work is, in words and as data. */
+public final class WorkStepWords {
+
+  private final Blanket blanket;
+  private final Sequences sequences;
+
+  /** Words for the steps of a plan. */
+  public WorkStepWords(Blanket blanket, Sequences sequences) {
+    this.blanket = blanket;
+    this.sequences = sequences;
+  }
+
+  /**
+   * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip
+   * 5 to strip 4, 3.2 m of MUD}.
+   */
+  public String title(WorkStep step) {
+    if (step instanceof WorkStep.Work work) {
+      MakeList.Task first = work.tasks().get(0);
+      return work.strip().isPresent()
+          ? "strip " + work.strip().getAsInt() + ", " + name(first.piece())
+          : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
+    }
+    if (step instanceof WorkStep.Join join) {
+      String before =
+          join.strip() == 1
+              ? ""
+              : ", and to " + (join.strip() == 2 ? "strip 1" : "those before it");
+      return "join strip "
+          + join.strip()
+          + before
+          + of(step, blanket.brief().joining().orElse(null));
+    }
+    return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
+  }
+
+  private String of(WorkStep step, YarnUse use) {
+    return use == null ? "" : ", " + Amount.metres(millimetres(step)) + " of " + use.yarn();
+  }
+
+  /** What a step holds, a line each: pieces by round, the rounds of one piece, pieces to join. */
+  public List<String> lines(WorkStep step) {
+    if (step instanceof WorkStep.Work work && work.strip().isPresent()) {
+      return List.of(
+          work.tasks().stream()
+              .map(task -> WorkWords.round(blanket, task) + " " + yarn(yarn(task)))
+              .collect(Collectors.joining(", ")));
+    }
+    if (step instanceof WorkStep.Work work) {
+      return WorkWords.lines(blanket, work.tasks()).stream()
+          .map(line -> line.what() + ": " + String.join(", ", line.pieces()))
+          .toList();
+    }
+    return step instanceof WorkStep.Join join
+        ? List.of("from left to right: " + String.join(", ", names(join.pieces())))
+        : List.of();
+  }
+
+  /** What {@code mark} is told when a step is done; empty of edging, which is told with a count. */
+  public String mark(WorkSteps steps, WorkStep step) {
+    if (step instanceof WorkStep.Join join) {
+      return "--joined " + strips(join);
+    }
+    if (!(step instanceof WorkStep.Work work)) {
+      return "";
+    }
+    MakeList.Task last = work.tasks().get(work.tasks().size() - 1);
+    return switch (steps.order()) {
+      case BALL -> "--step " + step.number();
+      case STRIP -> "--made " + name(last.piece());
+      case ROUND ->
+          "--rounds "
+              + String.join(",", names(work.tasks().stream().map(MakeList.Task::piece).toList()))
+              + "="
+              + (last.round() + 1);
+    };
+  }
+
+  /** The strips that are joined once a join is done, as a selector. */
+  private String strips(WorkStep.Join join) {
+    int first = join.pieces().get(0);
+    int from =
+        Strips.of(blanket.layout()).stream()
+            .filter(strip -> strip.pieces().contains(blanket.place(first)))
+            .mapToInt(Strip::number)
+            .findFirst()
+            .orElseThrow();
+    String last = "strip" + join.strip();
+    return from == join.strip() ? last : "strip" + from + ".." + last;
+  }
+
+  /** Millimetres of yarn that a step takes. */
+  public long millimetres(WorkStep step) {
+    if (step instanceof WorkStep.Work work) {
+      return work.tasks().stream()
+          .mapToLong(
+              task -> blanket.needMillimetres(blanket.kind(task.piece()), task.round(), yarn(task)))
+          .sum();
+    }
+    return step instanceof WorkStep.Join join
+        ? join.millimetres()
+        : ((WorkStep.Edge) step).millimetres();
+  }
+
+  /** A step as data. */
+  public Map<String, Object> data(WorkStep step) {
+    List<Object> rounds = new ArrayList<>();
+    List<String> joined = List.of();
+    String does = "edge";
+    if (step instanceof WorkStep.Work work) {
+      does = "work";
+      for (MakeList.Task task : work.tasks()) {
+        rounds.add(
+            Json.object(
+                "at", name(task.piece()),
+                "round", task.round() + 1,
+                "yarn", PlainText.oneLine(blanket.yarn(yarn(task)).code())));
+      }
+    } else if (step instanceof WorkStep.Join join) {
+      does = "join";
+      joined = names(join.pieces());
+    }
+    return Json.object(
+        "step", step.number(),
+        "does", does,
+        "metres", millimetres(step) / 1000.0,
+        "rounds", rounds,
+        "joined", joined);
+  }
+
+  private int yarn(MakeList.Task task) {
+    return sequences.yarn(task.piece(), task.round());
+  }
+
+  private String yarn(int yarn) {
+    String code = blanket.yarn(yarn).code();
+    String name = blanket.yarn(yarn).name();
+    return name.equals(code) ? code : name + " (" + code + ")";
+  }
+
+  private String name(int piece) {
+    return blanket.place(piece).name();
+  }
+
+  private List<String> names(List<Integer> pieces) {
+    return pieces.stream().map(this::name).toList();
+  }
+}
