@@ -296,7 +296,7 @@ final class SummaryText {
    * swatch, whose signs take no columns.
    */
   private void line(String before, String line) {
-    if (screen.equals(Screen.PLAIN)) {
+    if (!screen.watched()) {
       text.append(before).append(line).append('\n');
       return;
     }

@@ -34,7 +34,7 @@ enum ReportForm {
 
   /** Whether it is bytes that no terminal shows; the tables are, as an archive. */
   boolean binary() {
-    return this == PNG || this == PDF || this == TABLES;
+    return this == PNG || this == PDF || this == SHEETS || this == TABLES;
   }
 
   /** What its file's name ends in, where the user names none. */
