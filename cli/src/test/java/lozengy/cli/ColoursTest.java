@@ -48,4 +48,21 @@ class ColoursTest {
             .out()
             .contains("\u001b"));
   }
+
+  @Test
+  void aTerminalGetsNoBytesAndHelpThatFits() {
+    String file = Briefs.solve(folder);
+    for (String form : new String[] {"png", "pdf", "tables"}) {
+      Run.Result shown = new Run().withColumns(80).run("report", file, "--as", form, "-o", "-");
+      assertEquals(2, shown.code());
+      assertEquals("", shown.out());
+      assertTrue(shown.err().contains("would be bytes on a terminal"), shown.err());
+    }
+    assertEquals(0, Run.of("report", file, "--as", "png", "-o", "-").code());
+    assertEquals(0, new Run().withColumns(80).run("report", file, "--as", "svg", "-o", "-").code());
+    String help = new Run().withColumns(60).run("pack", "--help").out();
+    assertTrue(help.contains("50 % if not said"), help);
+    int widest = help.lines().mapToInt(String::length).max().orElseThrow();
+    assertTrue(widest <= 60, widest + " columns");
+  }
 }

@@ -23,7 +23,19 @@ class LauncherTest {
 
   private static final List<String> TOOLS =
       List.of(
-          "sh", "readlink", "find", "ls", "mkdir", "rm", "cat", "touch", "mv", "sleep", "rmdir");
+          "sh",
+          "readlink",
+          "find",
+          "ls",
+          "mkdir",
+          "rm",
+          "cat",
+          "touch",
+          "mv",
+          "sleep",
+          "rmdir",
+          "cksum",
+          "sort");
 
   private static final String JAVA =
       """
@@ -52,6 +64,7 @@ class LauncherTest {
   private Path tools;
   private Path jdk;
   private Path notes;
+  private Map<String, String> environment = Map.of();
 
   @BeforeEach
   void layOut() throws IOException {
@@ -95,12 +108,40 @@ class LauncherTest {
   }
 
   @Test
-  void buildsAgainWhereASourceIsNewer() throws Exception {
+  void buildsAgainWhereASourceHasChanged() throws Exception {
     assertEquals(0, launch(project.resolve("lozengy")).code);
+    Files.writeString(project.resolve("model/src/main/Source.java"), "// changed\n");
     touch(project.resolve("model/src/main/Source.java"));
     assertEquals(0, launch(project.resolve("lozengy")).code);
     assertEquals(2, noted("mvn").size());
     assertEquals(4, noted("java").size());
+  }
+
+  @Test
+  void aSourceThatIsOnlyNewerIsNotBuiltAgain() throws Exception {
+    assertEquals(0, launch(project.resolve("lozengy")).code);
+    touch(project.resolve("model/src/main/Source.java"));
+    assertEquals(0, launch(project.resolve("lozengy")).code);
+    assertEquals(1, noted("mvn").size());
+    Path more = Files.createFile(project.resolve("model/src/main/More.java"));
+    touch(more);
+    assertEquals(0, launch(project.resolve("lozengy")).code);
+    assertEquals(2, noted("mvn").size());
+  }
+
+  @Test
+  void runsWhatIsThereWhereThatIsAskedFor() throws Exception {
+    environment = Map.of("LOZENGY_AS_BUILT", "1");
+    Launched none = launch(project.resolve("lozengy"));
+    assertEquals(2, none.code);
+    assertTrue(none.err.contains("Leave LOZENGY_AS_BUILT out to build it"), none.err);
+    environment = Map.of();
+    assertEquals(0, launch(project.resolve("lozengy")).code);
+    Files.writeString(project.resolve("model/src/main/Source.java"), "// changed\n");
+    touch(project.resolve("model/src/main/Source.java"));
+    environment = Map.of("LOZENGY_AS_BUILT", "1");
+    assertEquals(0, launch(project.resolve("lozengy")).code);
+    assertEquals(1, noted("mvn").size());
   }
 
   @Test
@@ -173,11 +214,12 @@ class LauncherTest {
     List<String> command = new ArrayList<>(List.of(launcher.toString()));
     command.addAll(List.of(arguments));
     ProcessBuilder builder = new ProcessBuilder(command).directory(temporary.toFile());
-    Map<String, String> environment = builder.environment();
-    environment.clear();
-    environment.put("PATH", tools.toString());
-    environment.put("JAVA_HOME", jdk.toString());
-    environment.put("NOTES", notes.toString());
+    Map<String, String> all = builder.environment();
+    all.clear();
+    all.put("PATH", tools.toString());
+    all.put("JAVA_HOME", jdk.toString());
+    all.put("NOTES", notes.toString());
+    all.putAll(environment);
     return builder.start();
   }
 

@@ -5,14 +5,15 @@ package lozengy.report;
  *
  * @param colours which colours standard output shows
  * @param columns how many characters fit on a line, 1 or more
+ * @param watched whether standard output is a terminal at all
  */
-public record Screen(Colours colours, int columns) {
+public record Screen(Colours colours, int columns, boolean watched) {
 
   /** What a terminal has that does not say: the width that most are opened with. */
   public static final int USUAL_COLUMNS = 80;
 
   /** No colours, and the usual width. */
-  public static final Screen PLAIN = new Screen(Colours.NONE, USUAL_COLUMNS);
+  public static final Screen PLAIN = new Screen(Colours.NONE, USUAL_COLUMNS, false);
 
   /**
    * Makes a screen.
@@ -23,5 +24,10 @@ public record Screen(Colours colours, int columns) {
     if (columns < 1) {
       throw new IllegalArgumentException("columns: " + columns);
     }
+  }
+
+  /** Makes the screen of a terminal. */
+  public Screen(Colours colours, int columns) {
+    this(colours, columns, true);
   }
 }

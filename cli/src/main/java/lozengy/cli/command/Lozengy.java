@@ -43,6 +43,10 @@ import picocli.CommandLine.Spec;
 public final class Lozengy implements Callable<Integer> {
 
   private static final int HELP_COLUMNS = 92;
+
+  /** What options need beside their descriptions. */
+  private static final int LEAST_HELP_COLUMNS = 55;
+
   private static final String[] VERSION_ALONE = {"--version"};
 
   private final Terminal terminal;
@@ -71,8 +75,12 @@ public final class Lozengy implements Callable<Integer> {
     }
     commands.forEach((name, command) -> commandLine.addSubcommand(name, command.get()));
     Converters.register(commandLine);
-    commandLine.getSubcommands().values().forEach(Lozengy::layOutHelp);
-    return commandLine.setUsageHelpWidth(HELP_COLUMNS);
+    int columns =
+        terminal.screen().watched()
+            ? Math.max(LEAST_HELP_COLUMNS, Math.min(HELP_COLUMNS, terminal.screen().columns()))
+            : HELP_COLUMNS;
+    commandLine.getSubcommands().values().forEach(each -> layOutHelp(each, columns));
+    return commandLine.setUsageHelpWidth(columns);
   }
 
   /** All commands by name, in the order of the help. */
@@ -96,8 +104,8 @@ public final class Lozengy implements Callable<Integer> {
     return commands;
   }
 
-  private static void layOutHelp(CommandLine command) {
-    command.setUsageHelpWidth(HELP_COLUMNS);
+  private static void layOutHelp(CommandLine command, int columns) {
+    command.setUsageHelpWidth(columns);
     command.getCommandSpec().usageMessage().parameterListHeading("%n").optionListHeading("%n");
   }
 

@@ -87,7 +87,7 @@ final class PackCommand implements Callable<Integer> {
       names = "--bend",
       paramLabel = "PERCENT",
       description =
-          "How much more or less than its share's length each shade may be used; 50 % if not said.")
+          "How much more or less than its share's length each shade may be used; 50 %% if not said.")
   private Converters.Percent bend;
 
   @Option(

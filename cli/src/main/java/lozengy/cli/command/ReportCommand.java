@@ -138,6 +138,13 @@ final class ReportCommand implements Callable<Integer> {
           "Standard output cannot take both the " + form.word() + " and JSON that tells of it",
           "Name a file with -o, or leave --json out");
     }
+    if (toStandardOutput && form != null && form.binary() && terminal.screen().watched()) {
+      throw Refusal.of(
+          "-o",
+          MistakeCode.CONTRADICTS.about(form.word(), "-o"),
+          "The " + form.word() + " would be bytes on a terminal",
+          "Name a file with -o, or send standard output to one");
+    }
   }
 
   private void write(Source source) {

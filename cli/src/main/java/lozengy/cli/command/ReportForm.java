@@ -30,6 +30,11 @@ enum ReportForm {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** Whether it is bytes that no terminal shows; the tables are, as an archive. */
+  boolean binary() {
+    return this == PNG || this == PDF || this == TABLES;
+  }
+
   /** What its file's name ends in, where the user names none. */
   String ending() {
     return ending;

@@ -115,9 +115,11 @@ public final class Terminal {
   /** As the launcher and the environment tell of it. */
   private static Screen screenOfProcess() {
     int columns = Integer.getInteger("lozengy.columns", Screen.USUAL_COLUMNS);
+    boolean watched = Boolean.getBoolean("lozengy.terminal");
     return new Screen(
-        Colours.of(Boolean.getBoolean("lozengy.terminal"), System.getenv()),
-        columns < 1 ? Screen.USUAL_COLUMNS : columns);
+        Colours.of(watched, System.getenv()),
+        columns < 1 ? Screen.USUAL_COLUMNS : columns,
+        watched);
   }
 
   private static PrintWriter writer(OutputStream stream) {

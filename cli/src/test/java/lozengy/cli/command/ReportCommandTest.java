@@ -129,7 +129,7 @@ class ReportCommandTest {
     Result tables = Run.of("report", file, "--as", "tables");
     assertEquals("Wrote " + folder.resolve("small-tables") + "\n", tables.out());
     try (Stream<Path> files = Files.list(folder.resolve("small-tables"))) {
-      assertEquals(9, files.count());
+      assertEquals(10, files.count());
     }
     assertEquals(2, Run.of("report", file, "--as", "tables").code(), "nothing is overwritten");
     assertEquals(0, Run.of("report", file, "--as", "tables", "--overwrite").code());
@@ -154,7 +154,8 @@ class ReportCommandTest {
             "make-list.csv",
             "strips.csv",
             "pile.csv",
-            "pile-out.csv"),
+            "pile-out.csv",
+            "progress.csv"),
         names);
     assertArrayEquals(result.bytes(), Run.of("report", file, "--as", "tables", "-o", "-").bytes());
   }

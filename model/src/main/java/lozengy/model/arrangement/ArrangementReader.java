@@ -2,13 +2,17 @@ package lozengy.model.arrangement;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Extras;
 import lozengy.model.brief.PartsReader;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
+import lozengy.model.input.FormatVersion;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.MistakeCode;
@@ -69,7 +73,7 @@ public final class ArrangementReader {
       throw new InputException(mistakes.list());
     }
     Fields of = fields.get();
-    checkFormat(of, mistakes);
+    int newer = checkFormat(of, mistakes);
     Optional<Located> titleAt = of.need("title", "\"title\": \"Saltmarsh throw\"");
     Optional<Located> pieces = of.need("pieces", "\"pieces\": [ ... ]");
     List<StatedPiece> stated = pieces.map(list -> StatedPiece.list(list, true)).orElse(List.of());
@@ -85,7 +89,16 @@ public final class ArrangementReader {
     if (briefAt.isEmpty()) {
       throw new InputException(mistakes.list());
     }
-    Brief brief = PartsReader.read(briefAt.get());
+    Brief alone = PartsReader.read(briefAt.get());
+    Brief brief =
+        alone.withExtras(
+            alone.extras(),
+            Extras.read(
+                newer,
+                mistakes,
+                root.path(),
+                briefAt.get().path(),
+                itemNames(alone, stated, statedEarlier)));
     if (mistakes.doubt(BriefPath.of("brief"))) {
       throw new InputException(mistakes.list());
     }
@@ -125,10 +138,25 @@ public final class ArrangementReader {
     }
   }
 
-  private static void checkFormat(Fields of, Mistakes mistakes) {
+  /** What items of lists are called as the file has them. */
+  private static Map<String, List<String>> itemNames(
+      Brief brief, List<StatedPiece> pieces, List<StatedPiece> earlier) {
+    return Map.of(
+        "pieces",
+        pieces.stream().map(piece -> piece.at().orElse("")).toList(),
+        "earlier",
+        earlier.stream().map(piece -> piece.at().orElse("")).toList(),
+        "yarns",
+        brief.itemNames().get("yarns"));
+  }
+
+  /** The second number of the form that the file states. */
+  private static int checkFormat(Fields of, Mistakes mistakes) {
     Optional<Located> format = of.need("format", "\"format\": \"" + Arrangement.FORMAT + "\"");
     Optional<String> text = format.flatMap(f -> f.scalar("Write " + Arrangement.FORMAT));
-    if (text.isPresent() && !text.get().equals(Arrangement.FORMAT)) {
+    OptionalInt second =
+        text.isEmpty() ? OptionalInt.of(0) : FormatVersion.second(Arrangement.FORMAT, text.get());
+    if (second.isEmpty()) {
       format
           .get()
           .wrong(
@@ -137,5 +165,9 @@ public final class ArrangementReader {
               "This program reads arrangements of the format " + Arrangement.FORMAT);
       throw new InputException(mistakes.list());
     }
+    if (second.getAsInt() > 0) {
+      mistakes.newer();
+    }
+    return second.getAsInt();
   }
 }

@@ -6,6 +6,8 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -13,6 +15,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.BriefWriter;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
+import lozengy.model.input.FormatVersion;
 import lozengy.model.input.JsonText;
 import lozengy.model.layout.Place;
 
@@ -29,8 +32,17 @@ public final class ArrangementWriter {
   private final Blanket blanket;
 
   private ArrangementWriter(JsonText json, Blanket blanket) {
-    this.json = json;
+    this.json = json.with(blanket.brief().around().placed(itemNames(blanket)));
     this.blanket = blanket;
+  }
+
+  private static Map<String, List<String>> itemNames(Blanket blanket) {
+    if (blanket.brief().around().fields().isEmpty()) {
+      return Map.of();
+    }
+    List<String> pieces = blanket.layout().places().stream().map(Place::name).toList();
+    return Map.of(
+        "pieces", pieces, "earlier", pieces, "yarns", blanket.brief().itemNames().get("yarns"));
   }
 
   /**
@@ -89,7 +101,8 @@ public final class ArrangementWriter {
 
   private void write(Sequences sequences) throws IOException {
     json.tallMapping();
-    json.field("format").text(Arrangement.FORMAT);
+    json.field("format")
+        .text(FormatVersion.text(Arrangement.FORMAT, blanket.brief().around().newer()));
     json.field("title").text(blanket.brief().title());
     pieces(sequences);
     yarns(sequences);
@@ -100,7 +113,8 @@ public final class ArrangementWriter {
 
   private void write(Arrangement arrangement) throws IOException {
     json.tallMapping();
-    json.field("format").text(Arrangement.FORMAT);
+    json.field("format")
+        .text(FormatVersion.text(Arrangement.FORMAT, blanket.brief().around().newer()));
     json.field("title").text(blanket.brief().title());
     pieces(arrangement.sequences());
     yarns(arrangement.sequences());

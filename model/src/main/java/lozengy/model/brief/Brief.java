@@ -31,6 +31,9 @@ import lozengy.model.layout.PieceKind;
  * @param pile finished pieces that have no place yet, in the brief's order
  * @param stitching what turns the stitches of rounds into yarn
  * @param forSale that the plan goes to others with a pack of yarn, where it does
+ * @param extras fields of its file that are not this program's
+ * @param around the same of an arrangement's file that holds it; here, because whatever becomes of
+ *     the arrangement goes on with its brief
  */
 public record Brief(
     String title,
@@ -46,7 +49,9 @@ public record Brief(
     List<PieceNote> pieces,
     List<PileEntry> pile,
     Stitching stitching,
-    Optional<ForSale> forSale) {
+    Optional<ForSale> forSale,
+    Extras extras,
+    Extras around) {
 
   /** The value of a brief file's {@code format} field. */
   public static final String FORMAT = "lozengy-brief/1";
@@ -69,10 +74,13 @@ public record Brief(
    * @param pile finished pieces that have no place yet, in the brief's order
    * @param stitching what turns the stitches of rounds into yarn
    * @param forSale that the plan goes to others with a pack of yarn, where it does
+   * @param extras fields of its file that are not this program's
+   * @param around the same of an arrangement's file that holds it
    */
   public Brief {
     Nulls.refuse(
-        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching forSale",
+        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching forSale"
+            + " extras around",
         title,
         layout,
         motifs,
@@ -86,7 +94,9 @@ public record Brief(
         pieces,
         pile,
         stitching,
-        forSale);
+        forSale,
+        extras,
+        around);
     Map<PieceKind, Motif> byKind = new EnumMap<>(PieceKind.class);
     byKind.putAll(motifs);
     motifs = Collections.unmodifiableMap(byKind);
@@ -103,7 +113,7 @@ public record Brief(
   public Brief withTitle(String other) {
     return new Brief(
         other, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -114,7 +124,7 @@ public record Brief(
   public Brief withPile(List<PileEntry> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, other,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -141,7 +151,9 @@ public record Brief(
         List.of(),
         List.of(),
         Stitching.NONE,
-        Optional.empty());
+        Optional.empty(),
+        Extras.NONE,
+        Extras.NONE);
   }
 
   /**
@@ -152,7 +164,7 @@ public record Brief(
   public Brief withTones(ToneLimits other) {
     return new Brief(
         title, layout, motifs, yarns, other, joining, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -163,7 +175,7 @@ public record Brief(
   public Brief withPieces(List<PieceNote> notes) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -184,7 +196,7 @@ public record Brief(
   public Brief withYarns(List<Yarn> others) {
     return new Brief(
         title, layout, motifs, others, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -195,7 +207,7 @@ public record Brief(
   public Brief withRules(Rules other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, other, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -206,7 +218,7 @@ public record Brief(
   public Brief withMotifs(Map<PieceKind, Motif> others) {
     return new Brief(
         title, layout, others, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -217,7 +229,7 @@ public record Brief(
   public Brief withLayout(LayoutSize other) {
     return new Brief(
         title, other, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -228,7 +240,7 @@ public record Brief(
   public Brief withJoining(Optional<YarnUse> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, other, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -239,7 +251,7 @@ public record Brief(
   public Brief withEdging(Optional<YarnUse> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, other, rules, prefer, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -250,7 +262,7 @@ public record Brief(
   public Brief withPrefer(Preferences other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, other, look, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -261,7 +273,7 @@ public record Brief(
   public Brief withLook(Look other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, other, pieces, pile,
-        stitching, forSale);
+        stitching, forSale, extras, around);
   }
 
   /**
@@ -272,7 +284,7 @@ public record Brief(
   public Brief withStitching(Stitching other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        other, forSale);
+        other, forSale, extras, around);
   }
 
   /**
@@ -283,6 +295,45 @@ public record Brief(
   public Brief withForSale(Optional<ForSale> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
-        stitching, other);
+        stitching, other, extras, around);
+  }
+
+  /**
+   * {@return this brief with other fields that are not this program's}
+   *
+   * @param others those of its own file
+   * @param othersAround those of an arrangement's file that holds it
+   */
+  public Brief withExtras(Extras others, Extras othersAround) {
+    return new Brief(
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        joining,
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching,
+        forSale,
+        others,
+        othersAround);
+  }
+
+  /** {@return the names of items of its lists, as {@link #extras} call them, by list} */
+  public Map<String, List<String>> itemNames() {
+    return Map.of(
+        "yarns",
+        yarns.stream().map(Yarn::code).toList(),
+        "pieces",
+        pieces.stream().map(note -> String.join(",", note.at())).toList(),
+        "pile",
+        pile.stream()
+            .map(entry -> entry.kind().word() + " " + String.join(",", entry.rounds()))
+            .toList());
   }
 }

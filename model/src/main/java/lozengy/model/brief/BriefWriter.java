@@ -5,10 +5,16 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.BriefPath;
+import lozengy.model.input.FormatVersion;
 import lozengy.model.input.JsonText;
+import lozengy.model.layout.Layout;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
@@ -18,6 +24,8 @@ import lozengy.model.layout.Setting;
  * back equal.
  */
 public final class BriefWriter {
+
+  private static final BriefPath LOOK = BriefPath.of("look");
 
   private final JsonText json;
 
@@ -48,12 +56,42 @@ public final class BriefWriter {
    * @throws IOException if the stream fails
    */
   public static void write(JsonText json, Brief brief) throws IOException {
-    new BriefWriter(json).brief(brief);
+    Brief whole = withNotesOfExtras(brief);
+    new BriefWriter(json.with(whole.extras().placed(whole.itemNames()))).brief(whole);
+  }
+
+  /**
+   * The brief with a note that says nothing for fields of others whose own note is there no more:
+   * what is known of its pieces has been put together otherwise. Of pieces that are gone too,
+   * nothing is left.
+   */
+  private static Brief withNotesOfExtras(Brief brief) {
+    Set<String> missing = new LinkedHashSet<>();
+    for (BriefPath at : brief.extras().fields().keySet()) {
+      if (at.steps().size() > 1
+          && at.first().filter("pieces"::equals).isPresent()
+          && at.steps().get(1) instanceof BriefPath.Name name) {
+        missing.add(name.name());
+      }
+    }
+    missing.removeAll(brief.itemNames().get("pieces"));
+    if (missing.isEmpty()) {
+      return brief;
+    }
+    Layout layout = Layout.of(brief.layout());
+    List<PieceNote> notes = new ArrayList<>(brief.pieces());
+    for (String at : missing) {
+      List<String> pieces = List.of(at.split(","));
+      if (pieces.stream().allMatch(each -> !layout.select(each).isEmpty())) {
+        notes.add(new PieceNote(pieces, List.of(), PieceState.PLANNED, Set.of()));
+      }
+    }
+    return brief.withPieces(notes);
   }
 
   private void brief(Brief brief) throws IOException {
     json.tallMapping();
-    json.field("format").text(Brief.FORMAT);
+    json.field("format").text(FormatVersion.text(Brief.FORMAT, brief.extras().newer()));
     json.field("title").text(brief.title());
     layout(brief.layout());
     json.field("motifs").tallMapping();
@@ -81,7 +119,7 @@ public final class BriefWriter {
       prefer(part, brief);
     }
     json.endMapping();
-    LookWriter.write(json, brief.look());
+    LookWriter.write(json, brief.look(), brief.extras().fields().containsKey(LOOK));
     json.field("pieces").tallList();
     for (PieceNote note : brief.pieces()) {
       note(json, note);

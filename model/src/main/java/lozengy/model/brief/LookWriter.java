@@ -13,8 +13,11 @@ final class LookWriter {
     this.json = json;
   }
 
-  static void write(JsonText json, Look look) throws IOException {
-    if (!look.equals(Look.NONE)) {
+  /**
+   * @param always whether it is written where it asks for nothing, too
+   */
+  static void write(JsonText json, Look look, boolean always) throws IOException {
+    if (always || !look.equals(Look.NONE)) {
       new LookWriter(json).look(look);
     }
   }

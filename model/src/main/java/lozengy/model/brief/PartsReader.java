@@ -6,7 +6,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Fields;
+import lozengy.model.input.FormatVersion;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Located;
 import lozengy.model.input.Mistake;
@@ -74,7 +77,7 @@ public final class PartsReader {
       throw new InputException(mistakes.list());
     }
     Fields of = fields.get();
-    checkFormat(of, mistakes);
+    int newer = checkFormat(of, mistakes);
     Look look = LookReader.read(of);
     Optional<Terms> terms = StitchingReader.terms(of);
     Brief brief =
@@ -94,11 +97,15 @@ public final class PartsReader {
             notes(of),
             PileReader.read(of),
             StitchingReader.read(of, terms),
-            of.get("for-sale").map(PartsReader::forSale));
+            of.get("for-sale").map(PartsReader::forSale),
+            Extras.NONE,
+            Extras.NONE);
     of.tellUnknown();
     List<Mistake> misfits =
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
     misfits.forEach(root::add);
+    BriefPath at = root.path();
+    brief = brief.withExtras(Extras.read(newer, mistakes, at, at, brief.itemNames()), Extras.NONE);
     Optional<Located> kept = RulesReader.keptForHand(of);
     return kept.isPresent() && mistakes.list().isEmpty() ? keptBack(brief, kept.get()) : brief;
   }
@@ -147,10 +154,13 @@ public final class PartsReader {
         .isPresent();
   }
 
-  private static void checkFormat(Fields of, Mistakes mistakes) {
+  /** The second number of the form that the brief states. */
+  private static int checkFormat(Fields of, Mistakes mistakes) {
     Optional<Located> format = of.need("format", "format: " + Brief.FORMAT);
     Optional<String> text = format.flatMap(f -> f.scalar("Write " + Brief.FORMAT));
-    if (text.isPresent() && !text.get().equals(Brief.FORMAT)) {
+    OptionalInt second =
+        text.isEmpty() ? OptionalInt.of(0) : FormatVersion.second(Brief.FORMAT, text.get());
+    if (second.isEmpty()) {
       format
           .get()
           .wrong(
@@ -159,6 +169,10 @@ public final class PartsReader {
               formatRemedy(text.get()));
       throw new InputException(mistakes.list());
     }
+    if (second.getAsInt() > 0) {
+      mistakes.newer();
+    }
+    return second.getAsInt();
   }
 
   private static String formatRemedy(String format) {

@@ -7,9 +7,12 @@ import lozengy.model.input.Mistake.Sort;
 
 /**
  * The fields of a mapping. Those that are asked for are known; {@link #tellUnknown} afterwards adds
- * a mistake for each other one.
+ * a mistake for each other one, but for those that other programs may have added.
  */
 public final class Fields {
+
+  /** Fields that begin like this are other programs', whatever they hold. */
+  public static final String FOREIGN = "x-";
 
   private final Node.Mapping mapping;
   private final Located at;
@@ -63,20 +66,33 @@ public final class Fields {
     return found;
   }
 
-  /** Adds a mistake for each field that was not asked for. */
+  /**
+   * Adds a mistake for each field that was not asked for. What begins with {@code x-} is kept
+   * instead, and where the input states a newer form, so is what does not look like a known field
+   * with a typing mistake.
+   */
   public void tellUnknown() {
     for (Node.Field field : mapping.fields()) {
-      if (!known.contains(field.name())) {
-        at.mistakes()
-            .add(
-                new Mistake(
-                    path(field.name()),
-                    field.line(),
-                    MistakeCode.FIELD_UNKNOWN.about(field.name()),
-                    "The field " + Words.quoted(field.name()) + " is not known here",
-                    remedy(field.name())));
+      if (known.contains(field.name())) {
+        continue;
       }
+      if (field.name().startsWith(FOREIGN) || at.mistakes().isNewer() && unlike(field.name())) {
+        at.mistakes().keep(path(field.name()), field.value());
+        continue;
+      }
+      at.mistakes()
+          .add(
+              new Mistake(
+                  path(field.name()),
+                  field.line(),
+                  MistakeCode.FIELD_UNKNOWN.about(field.name()),
+                  "The field " + Words.quoted(field.name()) + " is not known here",
+                  remedy(field.name())));
     }
+  }
+
+  private boolean unlike(String name) {
+    return Nearest.to(name, known).isEmpty();
   }
 
   private String remedy(String name) {

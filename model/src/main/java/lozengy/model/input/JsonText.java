@@ -3,10 +3,12 @@ package lozengy.model.input;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -18,10 +20,23 @@ public final class JsonText {
 
   private final JsonGenerator generator;
   private final JsonLines lines;
+  private final Optional<JsonPlaces> places;
 
-  private JsonText(JsonGenerator generator, JsonLines lines) {
+  private JsonText(JsonGenerator generator, JsonLines lines, Optional<JsonPlaces> places) {
     this.generator = generator;
     this.lines = lines;
+    this.places = places;
+  }
+
+  /**
+   * {@return what writes the next value with further fields at the end of mappings in it}
+   *
+   * @param fields the fields by the mapping's place in that value, with their values as JSON
+   */
+  public JsonText with(Map<BriefPath, Map<String, String>> fields) {
+    return fields.isEmpty()
+        ? this
+        : new JsonText(generator, lines, Optional.of(new JsonPlaces(fields)));
   }
 
   /** What is written. */
@@ -66,7 +81,7 @@ public final class JsonText {
             .build();
     JsonGenerator generator = factory.createGenerator(out);
     generator.setPrettyPrinter(lines);
-    content.write(new JsonText(generator, lines));
+    content.write(new JsonText(generator, lines, Optional.empty()));
     generator.writeRaw('\n');
     generator.close();
     out.flush();
@@ -80,6 +95,7 @@ public final class JsonText {
    */
   public JsonText tallMapping() throws IOException {
     lines.nextTall(true);
+    places.ifPresent(JsonPlaces::beginMapping);
     generator.writeStartObject();
     return this;
   }
@@ -92,6 +108,7 @@ public final class JsonText {
    */
   public JsonText mapping() throws IOException {
     lines.nextTall(false);
+    places.ifPresent(JsonPlaces::beginMapping);
     generator.writeStartObject();
     return this;
   }
@@ -103,6 +120,12 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText endMapping() throws IOException {
+    if (places.isPresent()) {
+      for (Map.Entry<String, String> field : places.get().endMapping().entrySet()) {
+        generator.writeFieldName(field.getKey());
+        generator.writeRawValue(field.getValue());
+      }
+    }
     generator.writeEndObject();
     return this;
   }
@@ -115,6 +138,7 @@ public final class JsonText {
    */
   public JsonText tallList() throws IOException {
     lines.nextTall(true);
+    places.ifPresent(JsonPlaces::beginList);
     generator.writeStartArray();
     return this;
   }
@@ -127,6 +151,7 @@ public final class JsonText {
    */
   public JsonText list() throws IOException {
     lines.nextTall(false);
+    places.ifPresent(JsonPlaces::beginList);
     generator.writeStartArray();
     return this;
   }
@@ -138,6 +163,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText endList() throws IOException {
+    places.ifPresent(JsonPlaces::endList);
     generator.writeEndArray();
     return this;
   }
@@ -150,6 +176,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText field(String name) throws IOException {
+    places.ifPresent(each -> each.field(name));
     generator.writeFieldName(name);
     return this;
   }
@@ -162,6 +189,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText text(String text) throws IOException {
+    places.ifPresent(JsonPlaces::value);
     generator.writeString(text);
     return this;
   }
@@ -174,6 +202,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText text(Optional<String> text) throws IOException {
+    places.ifPresent(JsonPlaces::value);
     if (text.isEmpty()) {
       generator.writeNull();
     } else {
@@ -190,6 +219,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText flag(boolean flag) throws IOException {
+    places.ifPresent(JsonPlaces::value);
     generator.writeBoolean(flag);
     return this;
   }
@@ -202,6 +232,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText number(long number) throws IOException {
+    places.ifPresent(JsonPlaces::value);
     generator.writeNumber(number);
     return this;
   }
@@ -214,6 +245,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText number(double number) throws IOException {
+    places.ifPresent(JsonPlaces::value);
     generator.writeNumber(shortest(BigDecimal.valueOf(number)));
     return this;
   }
@@ -226,6 +258,7 @@ public final class JsonText {
    * @throws IOException if the stream fails
    */
   public JsonText number(BigDecimal number) throws IOException {
+    places.ifPresent(JsonPlaces::value);
     generator.writeNumber(shortest(number));
     return this;
   }
@@ -240,6 +273,7 @@ public final class JsonText {
    */
   public JsonText rounded(Optional<Double> number, int decimals) throws IOException {
     if (number.isEmpty()) {
+      places.ifPresent(JsonPlaces::value);
       generator.writeNull();
       return this;
     }
@@ -255,5 +289,14 @@ public final class JsonText {
   public static String shortest(BigDecimal number) {
     BigDecimal stripped = number.stripTrailingZeros();
     return Math.abs(stripped.scale()) > 20 ? stripped.toString() : stripped.toPlainString();
+  }
+
+  /**
+   * {@return a text as JSON}
+   *
+   * @param text the text
+   */
+  public static String quoted(String text) {
+    return '"' + String.valueOf(JsonStringEncoder.getInstance().quoteAsString(text)) + '"';
   }
 }

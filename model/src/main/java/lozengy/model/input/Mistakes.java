@@ -1,18 +1,26 @@
 package lozengy.model.input;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import lozengy.model.input.Mistake.Sort;
 
-/** Collects the mistakes of one input, so that all are told at once. */
+/**
+ * Collects the mistakes of one input, so that all are told at once; and beside them the fields that
+ * are not this program's, so that they can be written again.
+ */
 public final class Mistakes {
 
   /** More than a person reads; what comes after is only counted. */
   private static final int MOST_LISTED = 100;
 
   private final List<Mistake> listed = new ArrayList<>();
+  private final Map<BriefPath, Node> foreign = new LinkedHashMap<>();
   private int unlisted;
+  private boolean newer;
 
   /**
    * Adds a mistake.
@@ -38,6 +46,26 @@ public final class Mistakes {
    */
   public void add(BriefPath path, int line, Sort sort, String found, String remedy) {
     add(new Mistake(path, line, sort, found, remedy));
+  }
+
+  /** Says that the input states a newer form than this program's: it may hold further fields. */
+  public void newer() {
+    newer = true;
+  }
+
+  /** Whether the input may hold further fields. */
+  boolean isNewer() {
+    return newer;
+  }
+
+  /** Keeps a field that is not this program's. */
+  void keep(BriefPath path, Node value) {
+    foreign.put(path, value);
+  }
+
+  /** {@return the fields that are not this program's, with their paths, in the input's order} */
+  public Map<BriefPath, Node> foreign() {
+    return Collections.unmodifiableMap(foreign);
   }
 
   /** {@return whether there is none} */

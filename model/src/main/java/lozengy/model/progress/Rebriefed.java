@@ -75,7 +75,12 @@ final class Rebriefed {
     tellMotifs();
     tellBegun("joining", old.joining(), asked.joining(), joins());
     tellBegun("edging", old.edging(), asked.edging(), edges());
-    Brief bare = asked.withYarns(yarns()).withPile(old.pile()).withStitching(stitching());
+    Brief bare =
+        asked
+            .withYarns(yarns())
+            .withPile(old.pile())
+            .withStitching(stitching())
+            .withExtras(asked.extras().over(old.extras()), old.around());
     List<Mistake> mistakes =
         BriefMistakes.ofParts(bare).stream()
             .map(

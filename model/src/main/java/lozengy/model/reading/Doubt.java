@@ -70,6 +70,13 @@ public sealed interface Doubt {
      * @param doubt the doubt
      */
     T missing(Missing doubt);
+
+    /**
+     * {@return what it gives for a field that a newer program has written}
+     *
+     * @param doubt the doubt
+     */
+    T newer(Newer doubt);
   }
 
   /**
@@ -195,6 +202,23 @@ public sealed interface Doubt {
     @Override
     public <T> T in(Cases<T> cases) {
       return cases.missing(this);
+    }
+  }
+
+  /**
+   * A field that is not known, in a file that states a newer form than this program's.
+   *
+   * @param path the field
+   */
+  record Newer(BriefPath path) implements Doubt {
+    @Override
+    public String code() {
+      return "field-newer";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.newer(this);
     }
   }
 }

@@ -6,11 +6,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.LongSummaryStatistics;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Extras;
 import lozengy.model.brief.Yarn;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.EdgeFit;
@@ -44,6 +47,9 @@ public final class Doubts {
    */
   public static List<Doubt> of(Blanket blanket) {
     List<Doubt> doubts = new ArrayList<>();
+    Brief brief = blanket.brief();
+    newer(brief.extras().placed(brief.itemNames()), doubts);
+    newer(brief.around().fields(), doubts);
     edge(blanket).ifPresent(doubts::add);
     for (PieceKind kind : blanket.brief().motifs().keySet()) {
       amounts(blanket, kind, doubts);
@@ -57,6 +63,14 @@ public final class Doubts {
       count(blanket, yarn).ifPresent(doubts::add);
     }
     return doubts;
+  }
+
+  private static void newer(Map<BriefPath, Map<String, String>> fields, List<Doubt> doubts) {
+    fields.forEach(
+        (at, values) ->
+            values.keySet().stream()
+                .filter(name -> !Extras.foreign(name))
+                .forEach(name -> doubts.add(new Doubt.Newer(at.field(name)))));
   }
 
   private static Optional<Doubt> edge(Blanket blanket) {

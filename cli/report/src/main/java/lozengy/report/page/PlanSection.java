@@ -95,7 +95,7 @@ final class PlanSection {
 
   private void box(String id, String words) {
     html.open("label");
-    html.empty("input", "type", "checkbox", "id", "show-" + id, "autocomplete", "off");
+    html.empty("input", "type", "checkbox", "id", "show-" + id);
     html.words(words);
     html.close();
   }

@@ -123,4 +123,10 @@ public final class DoubtWords implements Doubt.Cases<String> {
         + doubt.codeOfYarn()
         + " in a table for a missing value. Would another code do?";
   }
+
+  @Override
+  public String newer(Doubt.Newer doubt) {
+    return "This field is of a newer form than this program reads. It is kept, but plays no part"
+        + " here. Is there a newer program?";
+  }
 }

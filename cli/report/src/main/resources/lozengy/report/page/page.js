@@ -366,6 +366,8 @@
       box.parentElement.remove();
       continue;
     }
+    // a page that is loaded anew may find the box as it was, but not the chart
+    box.checked = false;
     box.addEventListener('change', () => chart.classList.toggle('with-' + what, box.checked));
   }
 
