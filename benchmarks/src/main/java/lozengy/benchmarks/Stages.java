@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Supplier;
+import lozengy.model.making.WorkOrder;
 import lozengy.benchmarks.brief.PlantedBrief;
 import lozengy.benchmarks.peer.Stopwatch;
 import lozengy.model.arrangement.Arrangement;
@@ -25,8 +26,8 @@ import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.WeakSpots;
-import lozengy.report.Chart;
-import lozengy.report.ChartOptions;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.GraphMl;
 import lozengy.report.Summary;
 import lozengy.report.page.Page;
@@ -89,7 +90,7 @@ final class Stages {
     stage("weak spots", () -> WeakSpots.of(blanket, sequences, 10));
     reports(arrangement).forEach(this::stage);
     if (booklet && blanket.pieceCount() <= MOST_FOR_BOOKLET) {
-      stage("booklet", () -> Booklet.pdf(arrangement, Paper.A4, Optional.empty()));
+      stage("booklet", () -> Booklet.pdf(arrangement, Paper.A4, WorkOrder.BALL, Optional.empty()));
     }
   }
 

@@ -43,6 +43,7 @@ class MainTest {
       strings = {
         "new",
         "solve",
+        "gallery",
         "next",
         "mark",
         "check",

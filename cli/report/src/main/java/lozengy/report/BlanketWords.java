@@ -13,6 +13,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.LayoutSize;
+import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 import lozengy.model.unit.Units;
@@ -29,8 +30,32 @@ public final class BlanketWords {
     return stand + ", " + size.across() + " across and " + size.down() + " down";
   }
 
-  /** Width and height in cm and inches, without edging. */
-  public static String size(double widthCm, double heightCm) {
+  /**
+   * Width and height in cm and inches, without edging; and about what is left of them along the
+   * edge, where side triangles as measured draw it in or let it ruffle.
+   */
+  public static String size(Blanket blanket) {
+    Measures measures = blanket.measures();
+    String size = size(measures.widthCm(), measures.heightCm());
+    return blanket
+        .edgeFit()
+        .filter(fit -> !fit.fits())
+        .map(fit -> size + edge(measures, fit.outlinePercent()))
+        .orElse(size);
+  }
+
+  private static String edge(Measures measures, double percent) {
+    double part = 1 + percent / 100;
+    return ", along the edge, which "
+        + (percent < 0 ? "draws in" : "ruffles")
+        + ", about "
+        + Figures.fixed(measures.widthCm() * part, 0)
+        + " x "
+        + Figures.fixed(measures.heightCm() * part, 0)
+        + " cm";
+  }
+
+  private static String size(double widthCm, double heightCm) {
     return Figures.fixed(widthCm, 1)
         + " x "
         + Figures.fixed(heightCm, 1)

@@ -6,14 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.Words;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
-import lozengy.model.card.ScoreCard;
 import lozengy.model.card.Seams;
-import lozengy.model.card.Statistic;
 import lozengy.model.layout.Measures;
 import lozengy.model.score.WeakSpot;
 
@@ -58,7 +55,7 @@ final class SummaryText {
 
   private void measures() {
     Measures measures = blanket.measures();
-    String size = BlanketWords.size(measures.widthCm(), measures.heightCm());
+    String size = BlanketWords.size(blanket);
     paragraph("", size + ", " + BlanketWords.setting(blanket));
     paragraph("", BlanketWords.pieces(blanket) + states());
     paragraph(
@@ -95,18 +92,7 @@ final class SummaryText {
 
   private void score() {
     String total = "Score " + Figures.fixed(arrangement.score().total(), 1) + " of 100";
-    // Rounded up, so that the sentence stays true.
-    String bound =
-        arrangement
-            .bound()
-            .map(
-                b ->
-                    "; no arrangement of this brief can exceed "
-                        + Figures.fixed(Math.ceil(b.total() * 10 - 1e-9) / 10, 1)
-                        + " (proof: "
-                        + b.proof()
-                        + ")")
-            .orElse("");
+    String bound = arrangement.bound().map(this::most).orElse(".");
     paragraph("", total + bound);
     TextTable table = new TextTable(1, WIDEST_NAME);
     for (Part part : Part.OF_TOTAL) {
@@ -119,36 +105,36 @@ final class SummaryText {
     }
     lines(table);
     KeepWords.of(arrangement).ifPresent(words -> paragraph("", words));
-    chance();
+    borders();
   }
 
-  /** How the arrangement stands against chance, and its closest borders. */
-  private void chance() {
-    Statistic repeats =
-        ScoreCard.repeats(blanket, ScoreCard.layers(blanket, arrangement.sequences()));
-    if (repeats.variance() > 0) {
-      paragraph(
-          "",
-          "Repeats within reach weigh "
-              + Figures.fixed(repeats.observed(), 0)
-              + "; in a random shuffle "
-              + Figures.fixed(repeats.expected(), 0)
-              + " on average (z "
-              + Figures.fixed(repeats.z(), 1)
-              + ")");
-    }
+  /** What is proved, in a sentence. */
+  private String most(Arrangement.Bound bound) {
+    // Rounded up, so that the sentence stays true.
+    double most = Math.ceil(bound.total() * 10 - 1e-9) / 10;
+    double here = Math.round(arrangement.score().total() * 10) / 10.0;
+    return most <= here
+        ? ". It is proved that no arrangement of this brief has more."
+        : ". It is proved that no arrangement of this brief has more than "
+            + Figures.fixed(most, 1)
+            + ", so a better one could win "
+            + Figures.fixed(most - here, 1)
+            + " points at most.";
+  }
+
+  /** How often borders come again close by, and which of those that meet are most alike. */
+  private void borders() {
+    BorderWords.again(blanket, arrangement.sequences()).ifPresent(words -> paragraph("", words));
     Seams.closest(blanket, arrangement.sequences())
         .ifPresent(
             seam ->
                 paragraph(
                     "",
-                    "Closest borders on a seam: "
+                    "The two borders most alike that meet: "
                         + blanket.yarn(arrangement.sequences().border(seam.first())).code()
                         + " and "
                         + blanket.yarn(arrangement.sequences().border(seam.second())).code()
-                        + ", "
-                        + Words.difference(seam.difference())
-                        + " apart"));
+                        + "."));
   }
 
   private void weakSpots() {

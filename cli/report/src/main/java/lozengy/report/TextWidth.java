@@ -14,7 +14,7 @@ public final class TextWidth {
   private TextWidth() {}
 
   /** Width as a multiple of the font's size. */
-  static double ems(String text) {
+  public static double ems(String text) {
     return text.codePoints().mapToDouble(TextWidth::ems).sum();
   }
 

@@ -16,7 +16,8 @@ public final class WorkWords {
   /**
    * Rounds of one kind and number that are worked together.
    *
-   * @param what which round of how many pieces: {@code border of 12 squares}
+   * @param what which round of how many pieces: {@code 9 square centres}, {@code round 2 of 5
+   *     squares}
    * @param pieces the pieces' names
    */
   public record Line(String what, List<String> pieces) {}
@@ -44,7 +45,7 @@ public final class WorkWords {
   }
 
   /** Tasks, those of one kind of piece and one round together. */
-  static List<Line> lines(Blanket blanket, List<MakeList.Task> tasks) {
+  public static List<Line> lines(Blanket blanket, List<MakeList.Task> tasks) {
     Map<List<Integer>, List<Integer>> groups = new LinkedHashMap<>();
     for (MakeList.Task task : tasks) {
       int kind = blanket.kind(task.piece()).ordinal();
@@ -56,12 +57,13 @@ public final class WorkWords {
     groups.forEach(
         (key, pieces) -> {
           PieceKind kind = PieceKind.values()[key.get(0)];
+          String noun = BlanketWords.noun(kind);
           boolean border = key.get(1) == blanket.motif(kind).rounds().size() - 1;
-          String round = border ? "border" : "round " + (key.get(1) + 1);
-          String count = Figures.count(pieces.size(), BlanketWords.noun(kind));
           lines.add(
               new Line(
-                  round + " of " + count,
+                  border || key.get(1) == 0
+                      ? Figures.count(pieces.size(), noun + (border ? " border" : " centre"))
+                      : "round " + (key.get(1) + 1) + " of " + Figures.count(pieces.size(), noun),
                   pieces.stream().map(piece -> blanket.place(piece).name()).toList()));
         });
     return lines;

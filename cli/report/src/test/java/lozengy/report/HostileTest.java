@@ -13,6 +13,9 @@ import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lozengy.model.arrangement.Arrangement;
+import lozengy.model.making.WorkOrder;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.page.Page;
 import lozengy.report.print.Booklet;
 import lozengy.report.print.Paper;
@@ -94,7 +97,8 @@ class HostileTest {
   @MethodSource("texts")
   void pdfAndPictureAreWhole(String text) throws Exception {
     Arrangement odd = with(text);
-    try (PDDocument document = Loader.loadPDF(Booklet.pdf(odd, Paper.A4, Optional.empty()))) {
+    try (PDDocument document =
+        Loader.loadPDF(Booklet.pdf(odd, Paper.A4, WorkOrder.BALL, Optional.empty()))) {
       assertTrue(document.getNumberOfPages() >= 5);
       assertTrue(document.getNumberOfPages() < 250, document.getNumberOfPages() + " pages");
     }

@@ -13,6 +13,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.ForSale;
+import lozengy.model.making.WorkOrder;
 import lozengy.model.score.Scorer;
 import lozengy.model.yarn.ShadeTaken;
 import lozengy.report.page.Page;
@@ -44,7 +45,7 @@ class TakesTest {
   }
 
   private static String booklet(Arrangement arrangement) throws IOException {
-    byte[] pdf = Booklet.pdf(arrangement, Paper.A4, Optional.empty());
+    byte[] pdf = Booklet.pdf(arrangement, Paper.A4, WorkOrder.BALL, Optional.empty());
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFTextStripper stripper = new PDFTextStripper();
       stripper.setSortByPosition(true);

@@ -18,8 +18,8 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
-import lozengy.report.Chart;
-import lozengy.report.ChartOptions;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.solve.SolveText;
 import lozengy.solver.alternatives.Alternatives;
 

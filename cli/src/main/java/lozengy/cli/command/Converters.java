@@ -12,8 +12,9 @@ import lozengy.model.input.Quantity;
 import lozengy.model.layout.Setting;
 import lozengy.model.making.WorkOrder;
 import lozengy.model.progress.Anchor;
-import lozengy.report.ChartOptions;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.print.Paper;
+import lozengy.solver.gallery.GalleryLook;
 import lozengy.solver.pack.PackGoal;
 import picocli.CommandLine;
 import picocli.CommandLine.ITypeConverter;
@@ -47,6 +48,7 @@ final class Converters {
     commandLine.registerConverter(LocalDate.class, new Converter<>(Converters::date));
     commandLine.registerConverter(PictureWidth.class, new Converter<>(Converters::width));
     commandLine.registerConverter(WorkOrder.class, word(WorkOrder.values(), WorkOrder::word));
+    commandLine.registerConverter(GalleryLook.class, word(GalleryLook.values(), GalleryLook::word));
     commandLine.registerConverter(Anchor.class, word(Anchor.values(), Anchor::word));
     commandLine.registerConverter(int.class, number(Integer::valueOf, "a whole number"));
     commandLine.registerConverter(Integer.class, number(Integer::valueOf, "a whole number"));

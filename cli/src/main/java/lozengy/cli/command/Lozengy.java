@@ -88,6 +88,7 @@ public final class Lozengy implements Callable<Integer> {
     Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
     commands.put("new", () -> new NewCommand(terminal));
     commands.put("solve", () -> new SolveCommand(terminal, solving));
+    commands.put("gallery", () -> new GalleryCommand(terminal, solving));
     commands.put("next", () -> new NextCommand(terminal));
     commands.put("mark", () -> new MarkCommand(terminal));
     commands.put("check", () -> new CheckCommand(terminal));

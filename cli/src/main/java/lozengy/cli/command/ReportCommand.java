@@ -15,13 +15,14 @@ import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.input.MistakeCode;
-import lozengy.report.ChartOptions;
+import lozengy.model.making.WorkOrder;
 import lozengy.report.Json;
 import lozengy.report.Screen;
 import lozengy.report.Summary;
-import lozengy.report.TerminalPicture;
 import lozengy.report.card.CardData;
 import lozengy.report.card.FullCard;
+import lozengy.report.chart.ChartOptions;
+import lozengy.report.chart.TerminalPicture;
 import lozengy.report.print.Paper;
 import lozengy.report.tables.Tables;
 import picocli.CommandLine.Command;
@@ -62,7 +63,7 @@ final class ReportCommand implements Callable<Integer> {
         "The form:",
         "svg, the chart as a vector drawing;",
         "png, the chart as a picture of dots;",
-        "pdf, a booklet to print: chart, yarns to buy, make list, strips, piece cards;",
+        "pdf, a booklet to print: chart, strips, yarns to buy, steps, piece cards;",
         "html, a page for a browser that needs nothing beside it;",
         "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
@@ -101,6 +102,15 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "PAPER",
       description = "The booklet's paper: a4 or letter; a4 if not said.")
   private Paper paper;
+
+  @Option(
+      names = "--by",
+      paramLabel = "ORDER",
+      defaultValue = "ball",
+      description =
+          "By what the booklet's steps go: ball, strip or round, as next has them; ball if not"
+              + " said.")
+  private WorkOrder order;
 
   @Option(
       names = "--date",
@@ -176,6 +186,7 @@ final class ReportCommand implements Callable<Integer> {
             weak,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
+            order,
             Optional.ofNullable(date),
             file(source))
         .make(arrangement);

@@ -6,11 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.report.Chart;
-import lozengy.report.ChartOptions;
+import lozengy.model.making.WorkOrder;
 import lozengy.report.GraphMl;
 import lozengy.report.card.CardText;
 import lozengy.report.card.FullCard;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
 import lozengy.report.page.Page;
 import lozengy.report.print.Booklet;
 import lozengy.report.print.Paper;
@@ -25,6 +26,7 @@ import lozengy.report.print.Picture;
  * @param weak whether the chart marks the places that cost most
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
+ * @param order by what the booklet's steps go
  * @param date the booklet's date, if any
  * @param file name of the arrangement's file, for the commands that the page makes
  */
@@ -35,6 +37,7 @@ record ReportRequest(
     boolean weak,
     Optional<PictureWidth> width,
     Paper paper,
+    WorkOrder order,
     Optional<LocalDate> date,
     String file) {
 
@@ -43,7 +46,7 @@ record ReportRequest(
     return switch (form) {
       case SVG -> utf8(chart(arrangement));
       case PNG -> Picture.png(chart(arrangement), width.orElse(PictureWidth.USUAL).pixels());
-      case PDF -> Booklet.pdf(arrangement, paper, date);
+      case PDF -> Booklet.pdf(arrangement, paper, order, date);
       case HTML -> utf8(Page.html(arrangement, file));
       case GRAPHML -> utf8(GraphMl.text(arrangement));
       case CARD -> utf8(CardText.of(FullCard.of(arrangement)));

@@ -487,7 +487,9 @@ class MarkCommandTest {
         told.out());
     // 33 m of the other, of 32.5; 11 m of the first, of 10.5
     assertTrue(
-        told.out().contains("your hand takes 10.0 % more than it says. Then too little is there: ")
+        told.out()
+                .contains(
+                    "your hand takes 10.0 % more than the brief says. Then too little is there: ")
             && told.out().contains("0.5 m of " + first)
             && told.out().contains("0.5 m of " + other),
         told.out());

@@ -79,6 +79,7 @@ class ResultSchemasTest {
     holds("report-result", 0, "report", arrangement, "--json");
     String page = folder.resolve("page.html").toString();
     holds("report-result", 0, "report", arrangement, "--as", "html", "-o", page, "--json");
+    holds("gallery-result", 0, "gallery", brief, "--moves", "2000", "--json");
     holds("next-result", 0, "next", arrangement, "--json");
     holds("next-result", 0, "next", arrangement, "--by", "strip", "--json");
     holds("mark-result", 0, "mark", arrangement, "--made", "r1c1", "--json");

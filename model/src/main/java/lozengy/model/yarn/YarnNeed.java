@@ -19,9 +19,10 @@ import lozengy.model.unit.Ratio;
  * @param stockMillimetres length in mm of the stock as the brief tells it, or as it was counted
  * @param work what of it is worked, still to be worked, and at hand now
  * @param ballsNeeded whole balls that must be at hand now so that it lasts, kept-back part
- *     included; empty where no put-up is stated
+ *     included; empty where no put-up is stated, or all is kept back
  * @param lasts whether the stock less what is kept back suffices
- * @param purchase what must be bought, if it does not suffice and the yarn is not gone
+ * @param purchase what must be bought, if it does not suffice, the yarn is not gone and not all is
+ *     kept back
  */
 public record YarnNeed(
     int yarn,
@@ -31,6 +32,8 @@ public record YarnNeed(
     OptionalLong ballsNeeded,
     boolean lasts,
     Optional<Purchase> purchase) {
+
+  private static final double ALL = 100;
 
   /**
    * The needs of all yarns.
@@ -56,6 +59,17 @@ public record YarnNeed(
     long needed = enough ? used : used + blanket.pileBeyondMillimetres(yarn);
     long missing = needed - blanket.usableMillimetres(yarn);
     double keepBack = blanket.brief().rules().keepBackPercent();
+    if (keepBack >= ALL) {
+      // no amount is enough
+      return new YarnNeed(
+          yarn,
+          needed,
+          blanket.stockMillimetres(yarn),
+          work,
+          OptionalLong.empty(),
+          missing <= 0,
+          Optional.empty());
+    }
     // what was worked since the stock was told is not at hand any more
     Ratio wanted =
         Purchase.withKeptBack(Math.max(0, needed), keepBack)

@@ -12,6 +12,7 @@ import lozengy.model.card.Statistic;
 import lozengy.model.score.Nearness;
 import lozengy.model.score.WeakSpot;
 import lozengy.report.Figures;
+import lozengy.report.Paragraph;
 import lozengy.report.PlainText;
 import lozengy.report.TextTable;
 
@@ -48,9 +49,11 @@ public final class CardText {
     line("");
     new CardWords(full.arrangement(), card).seams().forEach(this::sentence);
     line("");
-    joins();
-    line("");
     counts();
+    line("");
+    line("For statisticians");
+    line("");
+    joins();
   }
 
   private void parts() {
@@ -81,27 +84,25 @@ public final class CardText {
         Figures.fixed(100 - card.score().total(), 2));
     full.keepAtMost().ifPresent(most -> keep(table, most));
     table(table);
-    line(
+    note(
         "shuffle: the rounds of each layer dealt at random over the pieces, whatever the rules."
-            + " Exact");
-    line(
-        INDENT
-            + "on average, or where +- stands the mean of "
+            + " Exact on average, or where +- stands the mean of "
             + card.chanceTotal().shuffles()
-            + " shuffles (seed 1) and its standard");
-    line(INDENT + "error. No shuffle changes balance. Spread is told before it is cut off at 0.");
-    line(
+            + " shuffles (seed 1) and its standard error. No shuffle changes balance. Spread is"
+            + " told before it is cut off at 0.");
+    note(
         "at most: proved for each part by itself, as if no other weighed; the total for all"
             + " together.");
-    line(
+    note(
         "others kept: proved; no arrangement has more of this part unless another that weighs"
-            + " falls");
-    line(INDENT + "below what it is here.");
-    line("costs: points of the total that the part lacks.");
+            + " falls below what it is here.");
+    note("costs: points of the total that the part lacks.");
     if (full.keepAtMost().isPresent()) {
-      line(
-          "keep: what stands as planned before, beside the total; planning again maximises both by");
-      line(INDENT + "their weights, here " + Figures.fixed(card.score().objective(), 2) + ".");
+      note(
+          "keep: what stands as planned before, beside the total; planning again maximises both by"
+              + " their weights, here "
+              + Figures.fixed(card.score().objective(), 2)
+              + ".");
     }
   }
 
@@ -135,7 +136,8 @@ public final class CardText {
     for (WeakSpot spot : card.weakSpots()) {
       number++;
       String points = " (" + Figures.fixed(spot.points(), 3) + " points)";
-      line(INDENT + number + ". " + PlainText.oneLine(spot.words()) + points);
+      String first = INDENT + number + ". ";
+      lines.addAll(Paragraph.lines(first, INDENT + INDENT, spot.words() + points));
     }
   }
 
@@ -156,9 +158,9 @@ public final class CardText {
     row(table, "all", "weighed", card.repeats());
     table(table);
     line("");
-    line(
-        "Lightness beside lightness on seams (Moran's I of L*; below what is expected, lights lie");
-    line(INDENT + "beside darks)");
+    note(
+        "Lightness beside lightness on seams (Moran's I of L*; below what is expected, lights lie"
+            + " beside darks)");
     TextTable moran = new TextTable(1, WIDEST);
     moran.row("layer", "I", "expected", "variance", "z");
     for (LayerCard layer : card.layers()) {
@@ -211,7 +213,14 @@ public final class CardText {
 
   /** A sentence; its second part comes on a line of its own. */
   private void sentence(List<String> parts) {
-    line(String.join("\n" + INDENT, parts));
+    for (int i = 0; i < parts.size(); i++) {
+      lines.addAll(Paragraph.lines(i == 0 ? "" : INDENT, INDENT + INDENT, parts.get(i)));
+    }
+  }
+
+  /** Words, broken between lines where they are too long. */
+  private void note(String words) {
+    lines.addAll(Paragraph.lines("", INDENT, words));
   }
 
   private void line(String words) {

@@ -106,7 +106,9 @@ public final class HandWords {
 
   private static String takes(double percent) {
     double more = percent - AS_RECKONED;
-    return more == 0 ? "takes what the brief says" : "takes " + signed(more) + " than it says";
+    return more == 0
+        ? "takes what the brief says"
+        : "takes " + signed(more) + " than the brief says";
   }
 
   /** The same arrangement in the hand that counts tell of. */

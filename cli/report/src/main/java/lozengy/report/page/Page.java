@@ -11,8 +11,8 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.report.BlanketWords;
 import lozengy.report.Cautions;
-import lozengy.report.Drawing;
 import lozengy.report.Markup;
+import lozengy.report.chart.Drawing;
 
 /** Puts the page together. The same arrangement and file name give the same text. */
 public final class Page {
@@ -82,7 +82,7 @@ public final class Page {
     html.text("h1", blanket.brief().title());
     html.text(
         "p",
-        BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+        BlanketWords.size(blanket)
             + ", "
             + BlanketWords.setting(blanket)
             + ": "

@@ -3,8 +3,8 @@ package lozengy.report.page;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.report.BlanketWords;
-import lozengy.report.PieceDrawing;
 import lozengy.report.PlainText;
+import lozengy.report.chart.PieceDrawing;
 
 /** Says a piece in words. */
 final class PieceWords {

@@ -8,11 +8,11 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
-import lozengy.report.ChartOptions;
-import lozengy.report.ChartPage;
-import lozengy.report.Drawing;
 import lozengy.report.Markup;
-import lozengy.report.PiecesSvg;
+import lozengy.report.chart.ChartOptions;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Drawing;
+import lozengy.report.chart.PiecesSvg;
 
 /** Writes the blanket with what belongs to it: what to show, the card of a piece, the picks. */
 final class PlanSection {

@@ -4,10 +4,10 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.colour.Srgb;
-import lozengy.report.Ink;
-import lozengy.report.PieceDrawing;
-import lozengy.report.PieceStyle;
-import lozengy.report.YarnLetters;
+import lozengy.report.chart.Ink;
+import lozengy.report.chart.PieceDrawing;
+import lozengy.report.chart.PieceStyle;
+import lozengy.report.chart.YarnLetters;
 
 /** Marks the drawn blanket for the page's style and script: classes for yarns, options to pick. */
 final class YarnStyle implements PieceStyle {

@@ -7,28 +7,35 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.BlanketWords;
 import lozengy.report.Cautions;
-import lozengy.report.Chart;
-import lozengy.report.ChartOptions;
-import lozengy.report.ChartPage;
-import lozengy.report.Drawing;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.YarnLine;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Drawing;
 
-/** Writes the chart on a page of its own, and the yarns with what to buy. */
+/** Writes the chart, the strips beside or behind it, and the yarns with what to buy. */
 final class ChartPages {
 
-  /** Margins of the page, and room for the title and the line below it. */
+  /** Margins of the page. */
   private static final double BESIDE_MM = 28;
 
-  private static final double ABOVE_AND_BELOW_MM = 62;
+  private static final double ABOVE_AND_BELOW_MM = 36;
+
+  /** Room for the title or a head, and the lines below it. */
+  private static final double HEAD_MM = 27;
+
+  /** A chart that would fill less of a page than this shares it with that of the strips. */
+  private static final double FULL = 0.72;
 
   private final Sheet sheet;
   private final Markup html;
   private final Arrangement arrangement;
   private final Blanket blanket;
   private final Drawing drawing;
-  private final Paper paper;
+  private final double roomBeside;
+  private final double roomBelow;
 
   ChartPages(Sheet sheet, Arrangement arrangement, Drawing drawing, Paper paper) {
     this.sheet = sheet;
@@ -36,26 +43,24 @@ final class ChartPages {
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
     this.drawing = drawing;
-    this.paper = paper;
+    this.roomBeside = paper.widthMm() - BESIDE_MM;
+    double high = paper.heightMm() - ABOVE_AND_BELOW_MM;
+    double alone = ChartPage.bare(drawing, roomBeside, high - HEAD_MM).height();
+    this.roomBelow = (alone > FULL * high ? high : high / 2) - HEAD_MM;
   }
 
   void write() {
-    ChartPage page =
-        ChartPage.bare(drawing, paper.widthMm() - BESIDE_MM, paper.heightMm() - ABOVE_AND_BELOW_MM);
-    html.text(
-        "p",
-        BlanketWords.size(drawing.widthCm(), drawing.heightCm())
+    ChartPage page = ChartPage.bare(drawing, roomBeside, roomBelow);
+    String size =
+        BlanketWords.size(blanket)
             + ", "
             + BlanketWords.setting(blanket)
             + ": "
-            + BlanketWords.pieces(blanket)
-            + ". Scale 1:"
-            + page.scale()
-            + ".",
-        "class",
-        "quiet");
+            + BlanketWords.pieces(blanket);
+    html.text("p", size + ". Scale 1:" + page.scale() + ".", "class", "quiet");
     ChartOptions options = new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty());
-    sheet.picture(Chart.bare(arrangement, options, page), page);
+    sheet.picture(Chart.bare(arrangement, options, page), page, "Chart of the blanket: " + size);
+    new StripPages(sheet, arrangement).write(ChartPage.framed(drawing, roomBeside, roomBelow));
     if (!new TakesPage(sheet, arrangement).write()) {
       shoppingList();
     }
@@ -65,6 +70,7 @@ final class ChartPages {
   private void shoppingList() {
     sheet.part("Yarns, and what to buy");
     List<YarnNeed> needs = YarnNeed.of(blanket, arrangement.sequences());
+    boolean worked = needs.stream().anyMatch(need -> need.work().workedMillimetres() > 0);
     boolean enough = needs.stream().allMatch(YarnNeed::lasts);
     html.text("p", enough ? "Nothing needs to be bought: what is at hand suffices." : "");
     html.open("table");
@@ -73,7 +79,9 @@ final class ChartPages {
     html.text("th", "");
     html.text("th", "Yarn");
     html.text("th", "Tone");
-    html.text("th", "Worked", "class", "n");
+    if (worked) {
+      html.text("th", "Worked", "class", "n");
+    }
     html.text("th", "Still to work", "class", "n");
     html.text("th", "In balls", "class", "n");
     html.text("th", "At hand", "class", "n");
@@ -81,7 +89,7 @@ final class ChartPages {
     html.close();
     html.close();
     html.open("tbody");
-    needs.forEach(this::yarn);
+    needs.forEach(need -> yarn(need, worked));
     html.close();
     html.close();
     List<String> uses = BlanketWords.uses(blanket);
@@ -97,7 +105,7 @@ final class ChartPages {
     html.close();
   }
 
-  private void yarn(YarnNeed need) {
+  private void yarn(YarnNeed need, boolean worked) {
     html.open("tr");
     html.open("td");
     sheet.tick();
@@ -106,7 +114,9 @@ final class ChartPages {
     sheet.yarn(blanket, need.yarn());
     html.close();
     html.text("td", blanket.tone(need.yarn()).word());
-    html.text("td", Figures.metres(need.work().workedMillimetres()) + " m", "class", "n");
+    if (worked) {
+      html.text("td", Figures.metres(need.work().workedMillimetres()) + " m", "class", "n");
+    }
     html.text("td", Figures.metres(need.work().toWorkMillimetres()) + " m", "class", "n");
     html.text(
         "td",

@@ -3,18 +3,18 @@ package lozengy.report.print;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
-import lozengy.report.ChartPage;
-import lozengy.report.Ink;
 import lozengy.report.Markup;
 import lozengy.report.PlainText;
 import lozengy.report.TextWidth;
-import lozengy.report.YarnLetters;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Ink;
+import lozengy.report.chart.YarnLetters;
 
 /** The booklet's HTML as it grows, and the pictures in it. */
 final class Sheet {
 
-  /** Longer names, in font sizes, are cut. */
-  private static final double LONGEST_NAME = 24;
+  /** Longer names, in font sizes, are cut: a name is never broken between two lines. */
+  private static final double LONGEST_NAME = 17;
 
   private final Markup html;
   private final YarnLetters letters;
@@ -34,17 +34,31 @@ final class Sheet {
     return pictures;
   }
 
-  /** A picture at the size of its page. */
-  void picture(String svg, ChartPage page) {
-    picture(svg, page.width(), page.height());
+  /**
+   * A picture at the size of its page.
+   *
+   * @param alternative what it shows, for who cannot see it
+   */
+  void picture(String svg, ChartPage page, String alternative) {
+    picture(svg, page.width(), page.height(), alternative);
   }
 
   /** A picture at a size in mm. */
-  void picture(String svg, double widthMm, double heightMm) {
+  void picture(String svg, double widthMm, double heightMm, String alternative) {
     String name = "picture-" + pictures.size();
     pictures.put(name, svg);
     String size = "width:" + Markup.number(widthMm) + "mm;height:" + Markup.number(heightMm) + "mm";
-    html.text("object", "", "type", Pictures.TYPE, "data-name", name, "style", size);
+    html.text(
+        "object",
+        "",
+        "type",
+        Pictures.TYPE,
+        "data-name",
+        name,
+        "alt",
+        PlainText.oneLine(alternative),
+        "style",
+        size);
   }
 
   /** A box to tick. */
@@ -57,19 +71,56 @@ final class Sheet {
     html.text("span", "", "class", "tick done");
   }
 
+  /** A piece with its box. */
+  void piece(String name) {
+    html.open("span", "class", "piece");
+    tick();
+    html.words(name);
+    html.close();
+    html.words(" ");
+  }
+
   /** A yarn's swatch with its letter, its code and its name, if the font has that. */
   void yarn(Blanket blanket, int yarn) {
-    String hex = blanket.yarn(yarn).colour().hex();
-    String style = "background-color:" + hex + ";color:" + Ink.on(blanket.yarn(yarn).colour());
-    html.text("span", letters.of(yarn), "class", "swatch", "style", style);
+    html.open("span", "class", "yarn");
+    swatch(blanket, yarn);
     html.words(" ");
     html.text("b", blanket.yarn(yarn).code());
     String name = Letters.shown(PlainText.oneLine(blanket.yarn(yarn).name()));
     html.words(" " + TextWidth.fit(name, LONGEST_NAME));
+    html.close();
   }
 
-  /** A head of a part that begins a page. */
+  /** A yarn's swatch with its letter, and its name or else its code, cut where room is small. */
+  void name(Blanket blanket, int yarn, double longest) {
+    html.open("span", "class", "yarn");
+    swatch(blanket, yarn);
+    String name = Letters.shown(PlainText.oneLine(blanket.yarn(yarn).name()));
+    html.words(" " + TextWidth.fit(name.isEmpty() ? blanket.yarn(yarn).code() : name, longest));
+    html.close();
+  }
+
+  /** A yarn's swatch with its letter, and its code. */
+  void code(Blanket blanket, int yarn) {
+    html.open("span", "class", "yarn");
+    swatch(blanket, yarn);
+    html.words(" " + blanket.yarn(yarn).code());
+    html.close();
+  }
+
+  private void swatch(Blanket blanket, int yarn) {
+    String hex = blanket.yarn(yarn).colour().hex();
+    String style = "background-color:" + hex + ";color:" + Ink.on(blanket.yarn(yarn).colour());
+    html.text("span", letters.of(yarn), "class", "swatch", "style", style);
+  }
+
+  /** The head of a part. */
   void part(String title) {
-    html.text("h2", title, "class", "part");
+    html.text("h2", title);
+  }
+
+  /** The head of a part that begins a page. */
+  void page(String title) {
+    html.text("h2", title, "class", "page");
   }
 }

@@ -12,9 +12,11 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Ball;
+import lozengy.model.brief.Price;
 import lozengy.model.brief.Yarn;
 import lozengy.model.colour.Lab;
 import lozengy.model.colour.Tone;
+import lozengy.model.yarn.YarnNeed;
 import lozengy.report.YarnLine;
 
 /** The table of yarns. */
@@ -57,9 +59,21 @@ final class YarnTable {
             Column.number("ball_g", "Weight of a ball, in g; empty where not stated").optional(),
             Column.number("ball_m", "Length on a ball, in m; empty where not stated").optional(),
             Column.number("used_balls", "Used, in balls; empty without a put-up").optional(),
-            Column.number("left_balls", "Left over, in balls; empty without a put-up").optional());
+            Column.number("left_balls", "Left over, in balls; empty without a put-up").optional(),
+            Column.number("to_work_g", "Still to be worked, in g; empty without a put-up")
+                .optional(),
+            Column.number(
+                    "buy_m",
+                    "To be bought so that it lasts, in m, what is kept back included; empty where"
+                        + " none can be")
+                .optional(),
+            Column.number("buy_balls", "The same in whole balls; empty without a put-up")
+                .optional(),
+            Column.number("buy_price", "What these balls cost; empty without a price").optional(),
+            Column.text("currency", "Of the price").optional());
     long[] rounds = rounds(blanket, arrangement.sequences());
     List<YarnLine> lines = YarnLine.of(arrangement);
+    List<YarnNeed> needs = YarnNeed.of(blanket, arrangement.sequences());
     for (int yarn = 0; yarn < lines.size(); yarn++) {
       YarnLine line = lines.get(yarn);
       Yarn of = line.yarn();
@@ -83,9 +97,35 @@ final class YarnTable {
           of.ball().map(Ball::grams).orElse(null),
           of.ball().map(ball -> ball.millimetres().movePointLeft(3)).orElse(null),
           balls(line.balls(line.usedMillimetres())),
-          balls(line.balls(line.leftMillimetres())));
+          balls(line.balls(line.leftMillimetres())),
+          balls(line.grams(line.work().toWorkMillimetres())),
+          missing(needs.get(yarn)),
+          bought(needs.get(yarn)),
+          price(of, needs.get(yarn)),
+          of.price().map(Price::currency).orElse(null));
     }
     return table;
+  }
+
+  private static BigDecimal missing(YarnNeed need) {
+    return need.lasts()
+        ? metres(0)
+        : need.purchase().map(each -> metres(each.missingMillimetres())).orElse(null);
+  }
+
+  /** Whole balls to be bought; null without a put-up, or where none can be. */
+  private static BigDecimal bought(YarnNeed need) {
+    if (need.ballsNeeded().isEmpty() || !need.lasts() && need.purchase().isEmpty()) {
+      return null;
+    }
+    return BigDecimal.valueOf(need.purchase().map(each -> each.balls().getAsLong()).orElse(0L));
+  }
+
+  private static BigDecimal price(Yarn yarn, YarnNeed need) {
+    BigDecimal balls = bought(need);
+    return balls == null
+        ? null
+        : yarn.price().map(each -> each.times(balls.longValueExact()).amount()).orElse(null);
   }
 
   private static BigDecimal balls(OptionalDouble balls) {

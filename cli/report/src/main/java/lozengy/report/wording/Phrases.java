@@ -21,7 +21,7 @@ import lozengy.model.layout.GroupedNames;
 import lozengy.model.layout.PieceKind;
 
 /** Phrases that several sentences share. */
-final class Phrases {
+public final class Phrases {
 
   /** Fewer yarns than this are told by name. */
   private static final int FEW_YARNS = 4;
@@ -131,7 +131,7 @@ final class Phrases {
   }
 
   /** With a capital first letter: for words that begin with no name. */
-  static String capital(String words) {
+  public static String capital(String words) {
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 

@@ -9,13 +9,13 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import javax.imageio.ImageIO;
 import lozengy.model.arrangement.Arrangement;
-import lozengy.report.Chart;
-import lozengy.report.ChartOptions;
-import lozengy.report.ChartPage;
-import lozengy.report.Drawing;
-import lozengy.report.PieceDrawing;
-import lozengy.report.Point;
 import lozengy.report.Samples;
+import lozengy.report.chart.Chart;
+import lozengy.report.chart.ChartOptions;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Drawing;
+import lozengy.report.chart.PieceDrawing;
+import lozengy.report.chart.Point;
 import org.junit.jupiter.api.Test;
 
 class PictureTest {

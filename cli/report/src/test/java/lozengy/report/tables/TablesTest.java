@@ -183,6 +183,12 @@ class TablesTest {
     for (int yarn = 0; yarn < used.length; yarn++) {
       BigDecimal stated = new BigDecimal(yarns.get(yarn).getField("used_m"));
       assertEquals(BigDecimal.valueOf(used[yarn], 3), stated);
+      long missing = used[yarn] - blanket.usableMillimetres(yarn);
+      double kept = 1 - blanket.brief().rules().keepBackPercent() / 100;
+      assertEquals(
+          Math.max(0, missing) / kept / 1000,
+          Double.parseDouble(yarns.get(yarn).getField("buy_m")),
+          0.002);
     }
     BigDecimal inRounds =
         rows(files, "rounds.csv").stream()

@@ -1,0 +1,77 @@
+package lozengy.cli.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import lozengy.cli.Run;
+import lozengy.cli.Run.Result;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class GalleryCommandTest {
+
+  @TempDir Path folder;
+
+  private Path brief() {
+    Path brief = folder.resolve("throw.yaml");
+    assertEquals(0, Run.of("new", "--across", "3", "--down", "3", "-o", brief.toString()).code());
+    return brief;
+  }
+
+  @Test
+  void commandsGoOnFromEachLook() throws IOException {
+    Result result =
+        Run.of("gallery", brief().toString(), "--looks", "ordered,fade-down", "--moves", "20000");
+    assertEquals(0, result.code(), result.err());
+    String page = Files.readString(folder.resolve("throw-gallery.html"));
+    for (String look : new String[] {"as-asked", "ordered", "fade-down"}) {
+      Path arrangement = folder.resolve("throw-" + look + ".arrangement.json");
+      assertTrue(page.contains(arrangement.getFileName().toString()), look);
+      assertEquals(0, Run.of("check", arrangement.toString()).code(), look);
+      assertEquals(0, Run.of("mark", arrangement.toString(), "--made", "r1c1").code(), look);
+      assertEquals(0, Run.of("solve", arrangement.toString(), "--moves", "2000").code(), look);
+    }
+    assertEquals(3, page.split("<img", -1).length - 1, "a picture for each look");
+    assertTrue(page.indexOf("<img") < page.indexOf("What each look costs"), "pictures first");
+    assertTrue(
+        Files.readString(folder.resolve("throw-ordered.arrangement.json")).contains("\"ordered\""));
+  }
+
+  @Test
+  void aLookThatTheBriefCannotHoldIsToldWithTheReason() throws IOException {
+    Path brief = brief();
+    String text = Files.readString(brief);
+    // no two pieces alike: no half can be the other in a mirror
+    Files.writeString(brief, text.replace("copies: free ", "copies: 1 "));
+    Result result = Run.of("gallery", brief.toString(), "--looks", "mirrored", "--moves", "20000");
+    assertEquals(0, result.code(), result.err());
+    assertTrue(
+        result.out().contains("Proved: no arrangement of the brief has this look."), result.out());
+    assertFalse(Files.exists(folder.resolve("throw-mirrored.arrangement.json")));
+    String page = Files.readString(folder.resolve("throw-gallery.html"));
+    assertTrue(page.contains("Looks that this brief does not hold"), page);
+  }
+
+  @Test
+  void nothingIsReplacedUnlessAsked() {
+    Path brief = brief();
+    String[] call = {"gallery", brief.toString(), "--looks", "calm", "--moves", "2000"};
+    assertEquals(0, Run.of(call).code());
+    assertEquals(2, Run.of(call).code());
+    assertEquals(
+        0,
+        Run.of("gallery", brief.toString(), "--looks", "calm", "--moves", "2000", "--overwrite")
+            .code());
+  }
+
+  @Test
+  void wordsOfUnknownLooksAreRefusedWithThoseThatAreKnown() {
+    Result result = Run.of("gallery", brief().toString(), "--looks", "wild");
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("scattered, ordered"), result.err());
+  }
+}
