@@ -63,10 +63,10 @@ public final class Chart {
         ChartPage.of(drawing, legend.height() + WeakMarks.height(weak) + foot, options);
     Markup svg = document(page, widthMm, "role", "img", "aria-labelledby", "title description");
     svg.text("title", blanket.brief().title(), "id", "title");
-    svg.text("desc", description(blanket, drawing), "id", "description");
+    svg.text("desc", description(blanket), "id", "description");
     svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT);
     ChartFurniture furniture = new ChartFurniture(svg, page, blanket);
-    furniture.head(drawing);
+    furniture.head();
     PiecesSvg pieces = new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket));
     pieces.write(options);
     Set<Integer> changed = ChangedPieces.since(arrangement);
@@ -206,7 +206,7 @@ public final class Chart {
             Markup.with(attributes, "font-family", FONTS)));
   }
 
-  private static String description(Blanket blanket, Drawing drawing) {
+  private static String description(Blanket blanket) {
     return "Chart of a blanket set "
         + BlanketWords.setting(blanket)
         + ": "

@@ -35,19 +35,14 @@ final class ChartFurniture {
   }
 
   /** The title, and the figures below it. */
-  void head(Drawing drawing) {
+  void head() {
     double left = ChartPage.MARGIN;
     double widest = ChartPage.CONTENT_WIDTH / TITLE_FONT;
     String title = TextWidth.fit(PlainText.oneLine(blanket.brief().title()), widest);
     text(title, left, left + 4.5, TITLE_FONT, "fill", Ink.DARK, "font-weight", "bold");
-    String figures =
-        BlanketWords.size(blanket)
-            + ", "
-            + BlanketWords.pieces(blanket)
-            + ". Scale 1:"
-            + page.scale()
-            + ".";
-    text(figures, left, left + 10.5, Legend.FONT, "fill", QUIET);
+    text(BlanketWords.size(blanket), left, left + 10, Legend.FONT, "fill", QUIET);
+    String figures = BlanketWords.pieces(blanket) + ". Scale 1:" + page.scale() + ".";
+    text(figures, left, left + 13.8, Legend.FONT, "fill", QUIET);
   }
 
   /** A bar of a round length, below the blanket's left. */

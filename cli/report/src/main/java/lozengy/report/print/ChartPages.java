@@ -68,6 +68,7 @@ final class ChartPages {
   }
 
   private void shoppingList() {
+    html.open("div", "class", "whole");
     sheet.part("Yarns, and what to buy");
     List<YarnNeed> needs = YarnNeed.of(blanket, arrangement.sequences());
     boolean worked = needs.stream().anyMatch(need -> need.work().workedMillimetres() > 0);
@@ -90,6 +91,7 @@ final class ChartPages {
     html.close();
     html.open("tbody");
     needs.forEach(need -> yarn(need, worked));
+    html.close();
     html.close();
     html.close();
     List<String> uses = BlanketWords.uses(blanket);

@@ -14,7 +14,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import javax.imageio.ImageIO;
 
@@ -41,8 +40,9 @@ public final class Picture {
 
   /** Takes a drawing. */
   static Picture of(String svg) {
-    Letters.register();
-    ByteArrayInputStream bytes = new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8));
+    // No picture needs a screen, and asking for one takes time.
+    System.setProperty("java.awt.headless", "true");
+    ByteArrayInputStream bytes = new ByteArrayInputStream(Outlined.of(svg));
     LoaderContext context = LoaderContext.builder().documentLimits(ANY_NUMBER_OF_SHAPES).build();
     return new Picture(
         Objects.requireNonNull(new SVGLoader().load(bytes, null, context), "our own SVG"));

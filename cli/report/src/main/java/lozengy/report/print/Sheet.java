@@ -118,9 +118,4 @@ final class Sheet {
   void part(String title) {
     html.text("h2", title);
   }
-
-  /** The head of a part that begins a page. */
-  void page(String title) {
-    html.text("h2", title, "class", "page");
-  }
 }

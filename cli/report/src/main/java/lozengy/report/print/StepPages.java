@@ -18,6 +18,9 @@ import lozengy.report.wording.Phrases;
 /** Writes the steps of an order that goes by yarns, with a box for every piece and every join. */
 final class StepPages {
 
+  /** A step of more rounds may go on over the page. */
+  private static final int LARGE = 30;
+
   private final Sheet sheet;
   private final Markup html;
   private final Arrangement arrangement;
@@ -56,7 +59,8 @@ final class StepPages {
   }
 
   private void step(WorkStep step) {
-    html.open("tr");
+    boolean large = step instanceof WorkStep.Work work && work.tasks().size() > LARGE;
+    html.open("tr", "class", large ? "large" : "small");
     html.open("td", "class", "number");
     if (!(step instanceof WorkStep.Work)) {
       sheet.tick();
