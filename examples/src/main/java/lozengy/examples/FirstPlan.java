@@ -1,10 +1,9 @@
 package lozengy.examples;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import lozengy.model.arrangement.ArrangementWriter;
+import lozengy.model.arrangement.ArrangementFile;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.reading.BriefReader;
 import lozengy.report.wording.Wording;
@@ -18,10 +17,10 @@ public final class FirstPlan {
   private FirstPlan() {}
 
   /**
-   * Solves a brief and writes the answer.
+   * Solves a brief and writes the answer; the best so far, if the thread is interrupted.
    *
    * @param brief the brief's file
-   * @param answer where the arrangement goes; replaced if it is there
+   * @param answer where the arrangement goes; a file that is there is kept
    * @throws IOException if it cannot be written
    * @throws IllegalStateException if none was found
    */
@@ -33,11 +32,10 @@ public final class FirstPlan {
             .withMoves(500_000)
             .withSeconds(60)
             .withThreads(2)
-            .withStop(() -> Thread.currentThread().isInterrupted())
             .withListener(progress -> System.err.println(progress.score()));
     SolveResult result = Solver.solve(blanket, Optional.empty(), options);
     if (result instanceof SolveResult.Found found) {
-      Files.writeString(answer, ArrangementWriter.text(found.arrangement()));
+      ArrangementFile.write(answer, found.arrangement(), false); // whole or not at all
     } else if (result instanceof SolveResult.Impossible impossible) {
       // values: impossible.refutations().get(0).reason().code(); words, from lozengy-report:
       new Wording(blanket).of(impossible).forEach(System.err::println);

@@ -1,13 +1,18 @@
 package lozengy.examples;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.arrangement.ArrangementFile;
 import lozengy.model.arrangement.ArrangementReader;
 import lozengy.model.arrangement.StatedArrangement;
 import lozengy.model.check.Check;
@@ -44,5 +49,30 @@ class FirstPlanTest {
     FirstPlan.plan(ExampleBriefs.file("cushion.yaml"), answer);
     StatedArrangement read = ArrangementReader.read(answer);
     assertEquals(List.of(), Check.faults(read.blanket(), read.sequences()));
+  }
+
+  @Test
+  void interruptedItWritesTheBestSoFar(@TempDir Path folder) throws Exception {
+    Path answer = folder.resolve("cushion.arrangement.json");
+    PrintStream err = System.err;
+    int[] told = {0};
+    System.setErr(
+        new PrintStream(OutputStream.nullOutputStream()) {
+          @Override
+          public void println(double score) {
+            if (++told[0] == 3) {
+              Thread.currentThread().interrupt();
+            }
+          }
+        });
+    try {
+      FirstPlan.plan(ExampleBriefs.file("cushion.yaml"), answer);
+    } finally {
+      System.setErr(err);
+      assertTrue(Thread.interrupted());
+    }
+    Arrangement read = ArrangementFile.read(answer);
+    assertEquals(List.of(), Check.faults(read.blanket(), read.sequences()));
+    assertTrue(read.solved().orElseThrow().moves() < 500_000, "it was not cut short");
   }
 }

@@ -44,6 +44,7 @@ final class SchemaCommand implements Callable<Integer> {
           "compare-result",
           "error",
           "explanation",
+          "gallery-result",
           "mark-result",
           "need-result",
           "next-result",

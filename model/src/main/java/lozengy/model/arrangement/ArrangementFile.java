@@ -64,7 +64,8 @@ public final class ArrangementFile {
   }
 
   /**
-   * Writes an arrangement: whole or not at all, see {@link WholeFile#write}.
+   * Writes an arrangement: whole or not at all, see {@link WholeFile#write}. Also on a thread that
+   * was interrupted before, as that is which has been handed the best so far; it stays interrupted.
    *
    * @param file the file
    * @param arrangement the arrangement
@@ -74,6 +75,14 @@ public final class ArrangementFile {
    */
   public static void write(Path file, Arrangement arrangement, boolean overwrite)
       throws IOException {
-    WholeFile.write(file, overwrite, out -> ArrangementWriter.write(out, arrangement));
+    // an interrupted thread would find each channel closed
+    boolean interrupted = Thread.interrupted();
+    try {
+      WholeFile.write(file, overwrite, out -> ArrangementWriter.write(out, arrangement));
+    } finally {
+      if (interrupted) {
+        Thread.currentThread().interrupt();
+      }
+    }
   }
 }
