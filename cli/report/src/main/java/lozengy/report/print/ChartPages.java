@@ -119,8 +119,7 @@ final class ChartPages {
       uses.add(use("joining", joining, blanket.brief().joining().orElseThrow()));
     }
     if (blanket.brief().edging().isPresent() && blanket.edgingMillimetres() > 0) {
-      uses.add(
-          use("edging", blanket.edgingMillimetres(), blanket.brief().edging().orElseThrow()));
+      uses.add(use("edging", blanket.edgingMillimetres(), blanket.brief().edging().orElseThrow()));
     }
     return String.join(" and ", uses);
   }

@@ -35,7 +35,8 @@ class TemporaryFolderTest {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Djava.io.tmpdir=" + folder.resolve("none"),
                 "-cp",
-                System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+                System.getProperty(
+                    "surefire.test.class.path", System.getProperty("java.class.path")),
                 TemporaryFolderTest.class.getName())
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
