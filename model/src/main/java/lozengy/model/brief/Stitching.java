@@ -75,8 +75,7 @@ public record Stitching(
    */
   public Stitching {
     Nulls.refuse(
-        "terms yarnWeight hookMillimetres perStitchMillimetres tailMillimetres samples variesPercent perMinute"
-            + " handPercent",
+        "terms yarnWeight hookMillimetres perStitchMillimetres tailMillimetres samples variesPercent perMinute handPercent",
         terms,
         yarnWeight,
         hookMillimetres,
