@@ -2,11 +2,12 @@ package lozengy.cli;
 
 import java.io.PrintWriter;
 import java.util.Arrays;
+import java.util.Map;
 import lozengy.cli.process.ExitCode;
-import lozengy.cli.process.FailureData;
 import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.input.Mistake;
+import lozengy.report.FailureData;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
 import picocli.CommandLine;
@@ -56,7 +57,7 @@ final class Failures
    */
   int tell(Throwable failure, boolean json) {
     ExitCode code = ExitCode.of(failure);
-    Refusal refusal = FailureData.refusal(failure);
+    Refusal refusal = Refusal.of(failure);
     PrintWriter err = terminal.err();
     for (Mistake mistake : refusal.mistakes()) {
       err.println("lozengy: " + PlainText.oneLine(Refusal.words(refusal.place(), mistake)));
@@ -66,7 +67,8 @@ final class Failures
     }
     err.flush();
     if (json) {
-      terminal.out().println(Json.result("error", Json.object("error", FailureData.of(failure))));
+      Map<String, Object> error = FailureData.of(code.code(), refusal.place(), refusal.mistakes());
+      terminal.out().println(Json.result("error", Json.object("error", error)));
       terminal.out().flush();
     }
     return code.code();

@@ -19,6 +19,9 @@ import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import lozengy.cli.process.Refusal;
 import lozengy.model.input.MistakeCode;
+import lozengy.report.batch.Line;
+import lozengy.report.batch.LineResult;
+import lozengy.report.batch.LineSolver;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.Solving;
 
@@ -30,7 +33,7 @@ import lozengy.solver.Solving;
 public final class Batch {
 
   /** Most seeds of which the best is taken. */
-  public static final int MOST_SEEDS = BatchLine.MOST_SEEDS;
+  public static final int MOST_SEEDS = LineSolver.MOST_SEEDS;
 
   private static final int LINES_PER_WORKER = 2;
   private static final long LOOK_MILLISECONDS = 100;
@@ -136,13 +139,13 @@ public final class Batch {
   private void read() {
     try {
       InputLines lines = new InputLines(in);
-      for (InputLines.Line line = lines.next(); line != null; line = lines.next()) {
+      for (Line line = lines.next(); line != null; line = lines.next()) {
         if (stop.getAsBoolean()) {
           results.add(STOPPED);
           return;
         }
         if (line.number() > skip && !line.blank()) {
-          InputLines.Line each = line;
+          Line each = line;
           places.acquire();
           results.add(workers.submit(() -> solver.solve(each)));
         }

@@ -3,38 +3,16 @@ package lozengy.cli.batch;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import lozengy.report.batch.Line;
 
 /** Splits a stream into lines of bytes, and skips what is too long without keeping it. */
 final class InputLines {
-
-  /** Longest line in bytes; the brief of a large layout stays far below. */
-  static final int MOST_BYTES = 16 << 20;
 
   private final InputStream in;
   private final byte[] buffer = new byte[1 << 16];
   private int at;
   private int end;
   private long number;
-
-  /**
-   * A line.
-   *
-   * @param number from 1
-   * @param bytes without its line break; what was kept of it if it is too long
-   * @param tooLong whether there were more than {@link #MOST_BYTES}
-   */
-  record Line(long number, byte[] bytes, boolean tooLong) {
-
-    /** Whether it holds nothing but white space. */
-    boolean blank() {
-      for (byte each : bytes) {
-        if (each != ' ' && each != '\t' && each != '\r') {
-          return false;
-        }
-      }
-      return true;
-    }
-  }
 
   InputLines(InputStream in) {
     this.in = in;
@@ -51,7 +29,7 @@ final class InputLines {
       while (at < end && buffer[at] != '\n') {
         at++;
       }
-      tooLong |= line.size() + (at - from) > MOST_BYTES;
+      tooLong |= line.size() + (at - from) > Line.MOST_BYTES;
       if (!tooLong) {
         line.write(buffer, from, at - from);
       }

@@ -157,9 +157,6 @@ public final class Inputs {
 
   /** The blanket of a brief or of an arrangement. */
   public static Blanket blanket(Document document) {
-    if (document instanceof ArrangementDocument answer) {
-      return answer.arrangement().blanket();
-    }
-    return Blanket.ofUnjudged(((Documents.BriefDocument) document).brief());
+    return document.blanket();
   }
 }

@@ -1,7 +1,6 @@
 package lozengy.cli.process;
 
-import lozengy.model.input.InputException;
-import lozengy.solver.TooLargeException;
+import lozengy.report.FailureData;
 import picocli.CommandLine.ParameterException;
 
 /** What the program's exit codes say. */
@@ -9,9 +8,9 @@ public enum ExitCode {
   /** Done as asked. */
   DONE(0),
   /** The program is at fault. */
-  PROGRAM_FAULT(1),
+  PROGRAM_FAULT(FailureData.PROGRAM_FAULT),
   /** The input or the call is wrong. */
-  WRONG_INPUT(2),
+  WRONG_INPUT(FailureData.WRONG_INPUT),
   /** It is proved that no arrangement fits. */
   IMPOSSIBLE(3),
   /** Stopped before an arrangement was found. */
@@ -35,9 +34,8 @@ public enum ExitCode {
   /** The exit code of a failure. */
   public static ExitCode of(Throwable failure) {
     return failure instanceof Refusal
-            || failure instanceof InputException
             || failure instanceof ParameterException
-            || failure instanceof TooLargeException
+            || FailureData.exit(failure) == FailureData.WRONG_INPUT
         ? WRONG_INPUT
         : PROGRAM_FAULT;
   }

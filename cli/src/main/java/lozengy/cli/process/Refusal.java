@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
+import lozengy.report.FailureData;
 
 /** An input or a call that cannot be carried out, with all its mistakes and where they are. */
 public class Refusal extends RuntimeException {
@@ -44,6 +45,13 @@ public class Refusal extends RuntimeException {
   /** Refuses a file for the mistakes that its reader found. */
   public static Refusal of(String place, InputException cause) {
     return new Refusal(place, cause.mistakes());
+  }
+
+  /** A failure of any kind, in words for its user. */
+  public static Refusal of(Throwable failure) {
+    return failure instanceof Refusal refusal
+        ? refusal
+        : new Refusal("", FailureData.mistakes(failure));
   }
 
   /** The file or option concerned; empty for the whole call. */

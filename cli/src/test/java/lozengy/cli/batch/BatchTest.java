@@ -34,6 +34,7 @@ import lozengy.model.check.Fault;
 import lozengy.model.check.RuleId;
 import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
+import lozengy.report.batch.Line;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
@@ -304,7 +305,7 @@ class BatchTest {
 
   @Test
   void linesAreSplitAndTooLongOnesSkipped() throws Exception {
-    byte[] bytes = new byte[InputLines.MOST_BYTES + 70_000];
+    byte[] bytes = new byte[Line.MOST_BYTES + 70_000];
     Arrays.fill(bytes, (byte) 'x');
     bytes[0] = '\n';
     bytes[5] = '\n';
@@ -312,9 +313,9 @@ class BatchTest {
     InputLines lines = new InputLines(new ByteArrayInputStream(bytes));
     assertTrue(lines.next().blank());
     assertEquals("xxxx", new String(lines.next().bytes(), StandardCharsets.UTF_8));
-    InputLines.Line longest = lines.next();
+    Line longest = lines.next();
     assertTrue(longest.tooLong());
-    assertTrue(longest.bytes().length <= InputLines.MOST_BYTES);
+    assertTrue(longest.bytes().length <= Line.MOST_BYTES);
     assertEquals(4, lines.next().number());
     assertNull(lines.next());
   }

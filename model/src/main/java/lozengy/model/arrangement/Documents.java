@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.input.BriefPath;
 import lozengy.model.input.InputException;
@@ -22,21 +23,37 @@ public final class Documents {
   private Documents() {}
 
   /** A brief or an arrangement. */
-  public sealed interface Document {}
+  public sealed interface Document {
+
+    /** {@return the blanket that is asked for or planned} */
+    Blanket blanket();
+  }
 
   /**
    * A brief that was read and judged.
    *
    * @param brief the brief
    */
-  public record BriefDocument(Brief brief) implements Document {}
+  public record BriefDocument(Brief brief) implements Document {
+
+    @Override
+    public Blanket blanket() {
+      return Blanket.ofUnjudged(brief);
+    }
+  }
 
   /**
    * An arrangement that was read.
    *
    * @param arrangement what its file says
    */
-  public record ArrangementDocument(StatedArrangement arrangement) implements Document {}
+  public record ArrangementDocument(StatedArrangement arrangement) implements Document {
+
+    @Override
+    public Blanket blanket() {
+      return arrangement.blanket();
+    }
+  }
 
   /**
    * A file that was read, whatever its locks say.

@@ -79,8 +79,8 @@ public record Brief(
    */
   public Brief {
     Nulls.refuse(
-        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching forSale"
-            + " extras around",
+        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching"
+            + " forSale extras around",
         title,
         layout,
         motifs,

@@ -38,7 +38,8 @@ public record Extras(int newer, Map<BriefPath, Map<String, String>> fields) {
   public Extras {
     Nulls.refuse("fields", fields);
     Map<BriefPath, Map<String, String>> copy = new LinkedHashMap<>();
-    fields.forEach((at, values) -> copy.put(at, new LinkedHashMap<>(values)));
+    fields.forEach(
+        (at, values) -> copy.put(at, Collections.unmodifiableMap(new LinkedHashMap<>(values))));
     fields = Collections.unmodifiableMap(copy);
   }
 

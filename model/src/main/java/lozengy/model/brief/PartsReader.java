@@ -117,8 +117,8 @@ public final class PartsReader {
       kept.wrong(
           MistakeCode.FIELD_MISSING.about("varies"),
           "Nothing tells how much more the hand may take",
-          "Add stitches: { varies: 6 % }, or give two amounts of samples or more; or keep back a"
-              + " part, such as 5 %");
+          "Add stitches: { varies: 6 % }, or give two amounts or more of the same rounds; or keep back"
+              + " a part, such as 5 %");
       return brief;
     }
     return brief.withRules(brief.rules().withKeepBack(range.get().keepBackPercent()));

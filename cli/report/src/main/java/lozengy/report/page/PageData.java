@@ -14,6 +14,7 @@ import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
@@ -29,7 +30,6 @@ import lozengy.model.score.WeakSpots;
 import lozengy.report.BlanketWords;
 import lozengy.report.Json;
 import lozengy.report.PlainText;
-import lozengy.report.chart.YarnLetters;
 
 /** What the page's script needs to know, as compact JSON: lists with fixed places for values. */
 final class PageData {
@@ -64,7 +64,7 @@ final class PageData {
         "beside", home.beside().map(PlainText::oneLine),
         "title", PlainText.oneLine(brief.title()),
         "plan", identity(),
-        "yarns", yarns(),
+        "yarns", brief.yarns().stream().map(PageData::yarn).toList(),
         "kinds", Arrays.stream(PieceKind.values()).map(BlanketWords::noun).toList(),
         "states", Arrays.stream(PieceState.values()).map(PieceState::word).toList(),
         "needs", needs(),
@@ -162,17 +162,8 @@ final class PageData {
         : List.of(step.number(), 2, ((WorkStep.Edge) step).millimetres());
   }
 
-  /** Of each yarn its code, its name and its letter. */
-  private List<Object> yarns() {
-    YarnLetters letters = YarnLetters.of(blanket);
-    return IntStream.range(0, blanket.yarnCount())
-        .<Object>mapToObj(
-            yarn ->
-                List.of(
-                    PlainText.oneLine(blanket.yarn(yarn).code()),
-                    PlainText.oneLine(blanket.yarn(yarn).name()),
-                    letters.of(yarn)))
-        .toList();
+  private static List<Object> yarn(Yarn yarn) {
+    return List.of(PlainText.oneLine(yarn.code()), PlainText.oneLine(yarn.name()));
   }
 
   /** By kind and round, millimetres: one for all yarns, or a list by yarn where they differ. */

@@ -22,6 +22,9 @@ public final class Picture {
 
   private static final Component NOWHERE = null;
 
+  /** As CSS has it. */
+  private static final double PIXELS_PER_MM = 96 / 25.4;
+
   /** The library's guard against hostile drawings stops at 2000 shapes; these are our own. */
   private static final DocumentLimits ANY_NUMBER_OF_SHAPES =
       new DocumentLimits(
@@ -43,6 +46,16 @@ public final class Picture {
     LoaderContext context = LoaderContext.builder().documentLimits(ANY_NUMBER_OF_SHAPES).build();
     return new Picture(
         Objects.requireNonNull(new SVGLoader().load(bytes, null, context), "our own SVG"));
+  }
+
+  /** Its width in mm. */
+  double widthMm() {
+    return document.size().getWidth() / PIXELS_PER_MM;
+  }
+
+  /** Its height in mm. */
+  double heightMm() {
+    return document.size().getHeight() / PIXELS_PER_MM;
   }
 
   /** Draws it into a box from 0, 0. */

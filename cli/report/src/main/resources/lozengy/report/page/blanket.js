@@ -110,53 +110,8 @@ function blanketPart(keep, picture) {
   const eye = { k: 1, x: box.width / 2, y: box.height / 2 };
   const perUnit = () => Math.min(chart.clientWidth / box.width, chart.clientHeight / box.height) * eye.k;
   const LEGIBLE = 7;
-  /** Large blankets have no letters in the page, only pieces in sight get some. */
-  const written = byId('letters');
-  const letters = written ?? svg('g', { id: 'letters', 'text-anchor': 'middle', 'font-weight': 'bold' });
-  written ?? byId('veil').before(letters);
-  const letterSize = written ? Number(written.querySelector('text')?.getAttribute('font-size') ?? 0) : smallestBand();
-
-  function smallestBand() {
-    const kinds = plan.kinds.map((words, kind) => pieces.find(piece => piece.kind === kind)).filter(Boolean);
-    return Math.min(...kinds.map(piece => letterPlace(piece, piece.yarns.length - 1).size));
-  }
-
-  /** In the middle of the longest side of a round's band, as large as the band takes. */
-  function letterPlace(piece, round) {
-    const corners = k => {
-      const numbers = shape(piece.i)[k].match(/-?[\d.]+/g).map(Number);
-      return Array.from({ length: numbers.length / 2 }, (each, i) => [numbers[2 * i], numbers[2 * i + 1]]);
-    };
-    const outer = corners(round);
-    const middle = (all, i) => all[i].map((n, k) => (n + all[(i + 1) % all.length][k]) / 2);
-    const length = i => Math.hypot(...outer[i].map((n, k) => n - outer[(i + 1) % outer.length][k]));
-    const side = outer.reduce((best, each, i) => length(i) > length(best) * 1.05 ? i : best, 0);
-    const within = round ? middle(corners(round - 1), side) : [0, 1].map(k => outer.reduce((sum, each) => sum + each[k], 0) / outer.length);
-    const [x, y] = middle(outer, side);
-    const band = Math.hypot(x - within[0], y - within[1]);
-    return round ? { x: (x + within[0]) / 2, y: (y + within[1]) / 2, size: band * 0.8 } : { x: within[0], y: within[1], size: band * 0.8 };
-  }
-
-  let inSight = '';
-  function writeLetters() {
-    const half = { x: box.width / eye.k / 2, y: box.height / eye.k / 2 };
-    // what stands beside the box is seen, too, where the view has another shape
-    const wide = { x: Math.max(half.x, chart.clientWidth / perUnit() / 2), y: Math.max(half.y, chart.clientHeight / perUnit() / 2) };
-    const seen = pieces.filter(piece => {
-      const at = centre(piece);
-      return Math.abs(at.x - eye.x) < wide.x && Math.abs(at.y - eye.y) < wide.y;
-    });
-    const names = seen.map(piece => piece.i).join();
-    if (names !== inSight) {
-      inSight = names;
-      letters.replaceChildren(...seen.flatMap(piece => piece.yarns.map((yarn, round) => {
-        const { x, y, size } = letterPlace(piece, round);
-        const text = svg('text', { x, y: y + size * 0.36, 'font-size': size, class: 'ink y' + yarn });
-        text.textContent = plan.yarns[yarn][2];
-        return text;
-      })));
-    }
-  }
+  /** Letters stand in groups of one size. */
+  const letters = [...byId('letters').children].map(group => [group, Number(group.getAttribute('font-size'))]);
 
   function see() {
     const half = { x: box.width / eye.k / 2, y: box.height / eye.k / 2 };
@@ -171,9 +126,9 @@ function blanketPart(keep, picture) {
 
   function showLetters() {
     const wanted = byId('show-letters').checked || eye.k > 1;
-    const legible = letterSize * perUnit() >= LEGIBLE;
+    const unit = perUnit();
+    const legible = letters.filter(([group, size]) => !group.classList.toggle('tiny', size * unit < LEGIBLE)).length > 0;
     chart.classList.toggle('with-letters', wanted && legible);
-    wanted && legible && !written && writeLetters();
     byId('letters-hint').hidden = !byId('show-letters').checked || legible;
   }
 
@@ -492,10 +447,11 @@ function blanketPart(keep, picture) {
     const copy = svg('svg', { xmlns: SVG, viewBox: '0 0 ' + box.width + ' ' + box.height, ...size });
     const style = svg('style', {});
     style.textContent = document.querySelector('style').textContent;
-    copy.append(style, byId('pieces').cloneNode(true), byId('lines').cloneNode(true));
-    for (const defs of chart.querySelectorAll('defs')) {
-      copy.prepend(defs.cloneNode(true));
+    copy.append(style);
+    for (const part of chart.children) {
+      copy.append(part.cloneNode(true));
     }
+    copy.querySelectorAll('#letters, #names, #veil, #lit, #picked, #ring, .begun').forEach(each => each.remove());
     const url = 'data:image/svg+xml;charset=utf-8,' + encodeURIComponent(new XMLSerializer().serializeToString(copy));
     const image = new Image();
     await new Promise((done, failed) => Object.assign(image, { onload: done, onerror: failed, src: url }));

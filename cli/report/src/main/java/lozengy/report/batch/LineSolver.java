@@ -1,4 +1,4 @@
-package lozengy.cli.batch;
+package lozengy.report.batch;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -6,11 +6,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import lozengy.cli.file.Inputs;
-import lozengy.cli.process.FailureData;
-import lozengy.cli.process.Refusal;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.ArrangementWriter;
 import lozengy.model.arrangement.Documents;
@@ -20,19 +18,28 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.input.InputException;
 import lozengy.model.input.JsonText;
+import lozengy.model.input.Mistake;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
 import lozengy.model.input.SourceText;
 import lozengy.model.input.TreeReader;
+import lozengy.report.FailureData;
 import lozengy.report.Json;
 import lozengy.report.solve.SolveText;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solving;
 
-/** Turns a line with a brief or an arrangement into a line with the result; never fails. */
-final class LineSolver {
+/**
+ * Turns a line with a brief or an arrangement into a line with the result; never fails. With the
+ * same solver and a limit of moves, or none, the result is a function of the line: the same bytes
+ * on any machine.
+ */
+public final class LineSolver {
+
+  /** Most seeds of which the best is taken. */
+  public static final int MOST_SEEDS = BatchLine.MOST_SEEDS;
 
   private static final String VERSION = "lozengy-batch-result/1";
   private static final String STOPPED = "stopped";
@@ -43,17 +50,20 @@ final class LineSolver {
   private final int bestOf;
 
   /**
+   * Solves lines in one way.
+   *
+   * @param solving what solves
    * @param options how lines are solved that say nothing else
    * @param bestOf of how many seeds the best is wanted of these, at least 1
    */
-  LineSolver(Solving solving, SolveOptions options, int bestOf) {
+  public LineSolver(Solving solving, SolveOptions options, int bestOf) {
     this.solving = solving;
     this.options = options;
     this.bestOf = bestOf;
   }
 
-  /** The result. */
-  LineResult solve(InputLines.Line line) {
+  /** The result; without bytes where it is stopped before it begins. */
+  public LineResult solve(Line line) {
     if (stopping()) {
       return new LineResult(line.number(), Optional.empty(), false);
     }
@@ -71,7 +81,7 @@ final class LineSolver {
   }
 
   /** Solves; the head takes what goes before the outcome as soon as it is known. */
-  private byte[] solve(InputLines.Line line, Map<String, Object> head) {
+  private byte[] solve(Line line, Map<String, Object> head) {
     Mistakes mistakes = new Mistakes();
     BatchLine asked = BatchLine.read(tree(line, mistakes), mistakes);
     asked.id().ifPresent(id -> head.put("id", id));
@@ -81,7 +91,7 @@ final class LineSolver {
         document instanceof ArrangementDocument answer
             ? Optional.of(answer.arrangement().sequences())
             : Optional.empty();
-    Blanket blanket = Inputs.blanket(document);
+    Blanket blanket = document.blanket();
     SeedRuns runs =
         SeedRuns.of(
             solving,
@@ -102,13 +112,14 @@ final class LineSolver {
     return options.stop().getAsBoolean();
   }
 
-  private static Node tree(InputLines.Line line, Mistakes mistakes) {
+  private static Node tree(Line line, Mistakes mistakes) {
     if (line.tooLong()) {
-      throw Refusal.of(
-          "",
-          MistakeCode.TOO_LARGE.about("bytes", InputLines.MOST_BYTES),
-          "The line is longer than the " + (InputLines.MOST_BYTES >> 20) + " MiB that are read",
-          "Solve this brief by itself");
+      throw new InputException(
+          List.of(
+              Mistake.ofWhole(
+                  MistakeCode.TOO_LARGE.about("bytes", Line.MOST_BYTES),
+                  "The line is longer than the " + (Line.MOST_BYTES >> 20) + " MiB that are read",
+                  "Solve this brief by itself")));
     }
     try {
       SourceText text = SourceText.read("", new ByteArrayInputStream(line.bytes()));

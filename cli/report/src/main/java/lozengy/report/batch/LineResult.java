@@ -1,4 +1,4 @@
-package lozengy.cli.batch;
+package lozengy.report.batch;
 
 import java.util.Optional;
 
@@ -9,4 +9,4 @@ import java.util.Optional;
  * @param bytes the line that answers it; empty where it was not begun before the batch was stopped
  * @param cutShort whether it was stopped before its end
  */
-record LineResult(long line, Optional<byte[]> bytes, boolean cutShort) {}
+public record LineResult(long line, Optional<byte[]> bytes, boolean cutShort) {}

@@ -1,4 +1,4 @@
-package lozengy.cli.batch;
+package lozengy.report.batch;
 
 import java.math.BigDecimal;
 import java.util.Optional;

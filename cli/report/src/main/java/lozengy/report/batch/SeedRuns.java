@@ -1,4 +1,4 @@
-package lozengy.cli.batch;
+package lozengy.report.batch;
 
 import java.util.ArrayList;
 import java.util.List;
