@@ -26,7 +26,7 @@ class ChartSheetsTest {
 
   private final Arrangement arrangement =
       Samples.filled(
-          Samples.brief("Sheets", Samples.straight(6, 5), Samples.yarns(), List.of()), 4);
+          Samples.brief("Sheets", Samples.straight(24, 20), Samples.yarns(), List.of()), 4);
 
   /** The middle of every piece's border is on a sheet, in its yarn. */
   @Test
