@@ -132,8 +132,7 @@ final class Browser implements AutoCloseable {
     int y = ((Number) middle.get(1)).intValue();
     PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
     Sequence tap = new Sequence(finger, 0);
-    tap.addAction(
-        finger.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), x, y));
+    tap.addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), x, y));
     tap.addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
     tap.addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
     driver.perform(List.of(tap));

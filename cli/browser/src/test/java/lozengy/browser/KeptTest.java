@@ -20,7 +20,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
-/** What is ticked is kept, can be undone, and comes into the file; the work is walked to its end. */
+/**
+ * What is ticked is kept, can be undone, and comes into the file; the work is walked to its end.
+ */
 class KeptTest {
 
   private static final String FILE = "small.arrangement.json";
@@ -196,8 +198,7 @@ class KeptTest {
   void everyOrderIsWalkedByKeyboard(String order) throws Exception {
     browser.element("#work-order [value=" + order + "]").click();
     browser.element("#work-done").sendKeys("");
-    List<String> walked =
-        walk(() -> browser.actions().sendKeys(Keys.ENTER).perform());
+    List<String> walked = walk(() -> browser.actions().sendKeys(Keys.ENTER).perform());
     assertEquals(walked.size(), (int) Integer.valueOf(count()), walked.toString());
     browser.element("#work-done").sendKeys(Keys.ARROW_LEFT);
     assertEquals(walked.get(walked.size() - 2), browser.text("#work-head"));

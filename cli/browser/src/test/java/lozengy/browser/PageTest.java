@@ -2,7 +2,6 @@ package lozengy.browser;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -380,7 +379,8 @@ class PageTest {
   })
   void accessibilityCheckFindsNothing(int width, int height, boolean dark) throws Exception {
     browser.open(page, width, height, dark);
-    String name = (width < 600 ? "phone" : width < 1000 ? "tablet" : "desk") + (dark ? "-dark" : "-light");
+    String name =
+        (width < 600 ? "phone" : width < 1000 ? "tablet" : "desk") + (dark ? "-dark" : "-light");
     browser.picture(PICTURES.resolve(name + "-first.png"));
     assertEquals(List.of(), browser.findings());
     browser.script("document.querySelector('#p4').focus()");

@@ -109,8 +109,7 @@ class ZoomTest {
   void theWheelZoomsAtThePointerAndADragMovesWithoutPicking() {
     browser.openFresh(page, 1440, 900, false);
     double[] whole = seen();
-    WheelInput.ScrollOrigin origin =
-        WheelInput.ScrollOrigin.fromElement(browser.piece("r4c2"));
+    WheelInput.ScrollOrigin origin = WheelInput.ScrollOrigin.fromElement(browser.piece("r4c2"));
     browser.actions().scrollFromOrigin(origin, 0, -300).perform();
     assertTrue(seen()[2] < whole[2] * 0.7, Arrays.toString(seen()));
     double[] before = seen();
@@ -225,7 +224,8 @@ class ZoomTest {
       browser.script("window.scrollTo(0, " + Math.round(part * far) + ")");
       uncoveredHere(state + " scrolled to " + part);
       browser.picture(
-          Path.of("target", "pictures", "at-" + width + "-" + state + Math.round(part * 100) + ".png"));
+          Path.of(
+              "target", "pictures", "at-" + width + "-" + state + Math.round(part * 100) + ".png"));
     }
     browser.script("window.scrollTo(0, 0)");
   }
