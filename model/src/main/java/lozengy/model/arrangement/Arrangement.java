@@ -126,7 +126,9 @@ public record Arrangement(
       this(total, proof, Optional.empty());
     }
 
-    /** {@return the bound as files state it: to six decimals, rounded up so that it stays a bound} */
+    /**
+     * {@return the bound as files state it: to six decimals, rounded up so that it stays a bound}
+     */
     public Bound asStated() {
       return new Bound(asStated(total), proof, objective.map(Bound::asStated));
     }
