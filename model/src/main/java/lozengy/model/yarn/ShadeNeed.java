@@ -67,13 +67,15 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
   }
 
   /**
-   * {@return whole balls that hold it with what is kept back; empty where no put-up is stated}
+   * {@return whole balls that hold it with what is kept back, and for hands as loose as the brief
+   * allows them to be where it is for sale; empty where no put-up is stated}
    *
    * @param blanket the blanket, of which less than all is kept back
    */
   public OptionalLong balls(Blanket blanket) {
-    Ratio wanted = Purchase.withKeptBack(millimetres(), blanket.brief().rules().keepBackPercent());
-    return Purchase.balls(wanted, blanket.yarn(yarn).ball());
+    return blanket.yarn(yarn).ball().stream()
+        .mapToLong(ball -> WholeBalls.of(blanket.brief(), ball).fewest(millimetres()))
+        .findFirst();
   }
 
   /**

@@ -14,6 +14,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.ForSale;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.Price;
 import lozengy.model.brief.Round;
@@ -32,6 +33,26 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ShadeNeedTest {
 
+  private static Brief brief(int shades, double metres, double grams, long ballMetres) {
+    List<Yarn> yarns =
+        IntStream.range(0, shades)
+            .mapToObj(
+                i ->
+                    Yarn.of("Y" + i, new Srgb(200, 10 * i, 0))
+                        .withBall(Optional.of(new Ball(grams, ballMetres * 1000)))
+                        .withPrice(Optional.of(new Price(new BigDecimal("4.25"), "EUR"))))
+            .toList();
+    Round round =
+        new Round(
+            EnumSet.allOf(Tone.class),
+            new YarnAmount.Length(BigDecimal.valueOf(metres).movePointRight(3)));
+    return Brief.of(
+        "x",
+        new LayoutSize(Setting.STRAIGHT, shades, 1, false, false),
+        Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), List.of(round))),
+        yarns);
+  }
+
   /**
    * Put-ups in common use, reckoned by hand: balls = need / metres per ball, rounded up, and grams
    * = need x grams per ball / metres per ball (the arithmetic of ISO 1144's tex, grams per 1000 m).
@@ -48,24 +69,7 @@ class ShadeNeedTest {
   })
   void ballsAreRoundedUp(
       int shades, double metres, double grams, long ballMetres, double kept, long balls, double g) {
-    List<Yarn> yarns =
-        IntStream.range(0, shades)
-            .mapToObj(
-                i ->
-                    Yarn.of("Y" + i, new Srgb(200, 10 * i, 0))
-                        .withBall(Optional.of(new Ball(grams, ballMetres * 1000)))
-                        .withPrice(Optional.of(new Price(new BigDecimal("4.25"), "EUR"))))
-            .toList();
-    Round round =
-        new Round(
-            EnumSet.allOf(Tone.class),
-            new YarnAmount.Length(BigDecimal.valueOf(metres).movePointRight(3)));
-    Brief brief =
-        Brief.of(
-            "x",
-            new LayoutSize(Setting.STRAIGHT, shades, 1, false, false),
-            Map.of(PieceKind.SQUARE, new Motif(OptionalDouble.of(10), List.of(round))),
-            yarns);
+    Brief brief = brief(shades, metres, grams, ballMetres);
     Blanket blanket = Blanket.ofUnjudged(brief.withRules(brief.rules().withKeepBack(kept)));
     for (ShadeNeed need : ShadeNeed.of(blanket)) {
       assertEquals(Math.round(metres * 1000), need.millimetres());
@@ -74,6 +78,22 @@ class ShadeNeedTest {
       assertEquals(
           new Price(BigDecimal.valueOf(425 * balls, 2), "EUR"), need.price(blanket).orElseThrow());
     }
+  }
+
+  /**
+   * By hand, of balls of 120 m: 109.0 m and 10 % are 119.9 m, 109.1 m and 10 % are 120.01 m; with 5
+   * % kept back, 114 m of each ball serve 103.6 m and 10 %, which are 113.96 m.
+   */
+  @ParameterizedTest
+  @CsvSource({"109.0, 0, 1", "109.1, 0, 2", "103.6, 5, 1", "103.7, 5, 2"})
+  void ballsForSaleSufficeForLooserHands(double metres, double kept, long balls) {
+    Brief brief = brief(1, metres, 50, 120);
+    Brief sold =
+        brief
+            .withRules(brief.rules().withKeepBack(kept))
+            .withForSale(Optional.of(new ForSale(BigDecimal.TEN)));
+    Blanket blanket = Blanket.ofUnjudged(sold);
+    assertEquals(OptionalLong.of(balls), ShadeNeed.of(blanket).get(0).balls(blanket));
   }
 
   /** Which shade gets which piece is open, but not what all take together. */
