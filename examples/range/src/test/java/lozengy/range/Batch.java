@@ -37,10 +37,10 @@ final class Batch {
       looks:
         plain: {}
         mirrored: { look: { symmetry: left-right } }
-      seeds: { from: 3, to: 5 }
+      seeds: { from: 3, to: 4 }
       """;
 
-  static final long MOVES = 3_000;
+  static final long MOVES = 2_000;
 
   private Batch() {}
 

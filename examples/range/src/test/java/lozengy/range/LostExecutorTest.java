@@ -18,15 +18,15 @@ import org.junit.jupiter.api.io.TempDir;
 class LostExecutorTest {
 
   private static final Duration PATIENCE = Duration.ofMinutes(8);
-  private static final String MOVES = "2000000";
+  private static final String MOVES = "300000";
 
   @TempDir private Path folder;
 
   /** Kills one when the first of its lines are solved; another takes its place. */
   @Test
   void linesOfALostExecutorAreSolvedAgain() throws Exception {
-    String batch = Batch.results(folder, Batch.RANGE, "--moves", MOVES);
-    Path range = Files.writeString(folder.resolve("range.yaml"), Batch.RANGE);
+    Path range = Path.of("coast.yaml").toAbsolutePath();
+    String batch = Batch.results(folder, Files.readString(range), "--moves", MOVES);
     Path out = folder.resolve("run");
     Path log = folder.resolve("log");
     ProcessBuilder submit =
