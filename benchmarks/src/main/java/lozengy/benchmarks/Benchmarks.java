@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
       Growth.class,
       BatchRuns.class,
       MidWork.class,
+      PackRuns.class,
       Kernels.class,
       LookRuns.class,
       Pace.class,

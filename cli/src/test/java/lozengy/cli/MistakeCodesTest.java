@@ -154,6 +154,7 @@ class MistakeCodesTest {
     run(MistakeCode.UNREADABLE, "", "check", folder.toString());
     run(MistakeCode.UNWRITABLE, plan, "solve", "-", "-o", folder.toString());
     run(MistakeCode.WRONG_CALL, "", "check", none, none);
+    run(MistakeCode.NO_SIZE_NEAR, brief, "sizes", "-", "tiny=5x5cm");
     run(MistakeCode.OPTION_MISSING, plan, "solve", "-", "-o", "-", "--within", "1");
   }
 

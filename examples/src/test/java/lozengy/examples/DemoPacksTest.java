@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import lozengy.model.blanket.Blanket;
@@ -31,13 +32,15 @@ class DemoPacksTest {
             OptionalDouble.empty(),
             PackOptions.USUAL_MARGIN,
             PackOptions.USUAL_BEND,
+            Optional.empty(),
             1,
             OptionalLong.of(MOVES),
             1,
-            () -> false);
+            () -> false,
+            attempt -> {});
     Packed packed = assertInstanceOf(Packed.class, Packer.find(blanket, options));
     assertEquals(balls, packed.balls());
-    assertTrue(packed.least());
+    assertTrue(packed.proof().least());
     Blanket from = packed.arrangement().blanket();
     assertEquals(List.of(), Check.faults(from, packed.arrangement().sequences()));
     assertEquals(balls, from.brief().yarns().stream().mapToDouble(yarn -> yarn.balls()).sum());

@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import lozengy.solver.pack.PackGoal;
 import lozengy.solver.pack.PackOptions;
 import org.junit.jupiter.api.Test;
@@ -38,9 +41,19 @@ class SolveOptionsTest {
   @Test
   void eachWitherOfAPackChangesItsOwnPart() {
     BooleanSupplier stop = () -> true;
+    Consumer<PackOptions.Attempt> listener = attempt -> {};
     assertEquals(
         new PackOptions(
-            PackGoal.PRICE, OptionalDouble.of(70), 3, 20, 7, OptionalLong.of(5), 3, stop),
+            PackGoal.PRICE,
+            OptionalDouble.of(70),
+            3,
+            20,
+            Optional.of(BigDecimal.TEN),
+            7,
+            OptionalLong.of(5),
+            3,
+            stop,
+            listener),
         PackOptions.defaults()
             .withGoal(PackGoal.PRICE)
             .withLeastScore(70)
@@ -49,7 +62,9 @@ class SolveOptionsTest {
             .withSeed(7)
             .withMoves(5)
             .withThreads(3)
-            .withStop(stop));
+            .withStop(stop)
+            .withLooser(BigDecimal.TEN)
+            .withListener(listener));
   }
 
   @Test

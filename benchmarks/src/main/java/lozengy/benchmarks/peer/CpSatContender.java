@@ -89,7 +89,8 @@ public final class CpSatContender implements Contender {
             : OptionalDouble.empty());
   }
 
-  private static Proof proof(CpSolverStatus status) {
+  /** What a status proves. */
+  static Proof proof(CpSolverStatus status) {
     return switch (status) {
       case OPTIMAL -> Proof.OPTIMAL;
       case INFEASIBLE -> Proof.IMPOSSIBLE;

@@ -34,8 +34,23 @@ final class CpSatModel {
    * @param earlier sequences to stay close to, where planning again
    */
   CpSatModel(Blanket blanket, Optional<Sequences> earlier) {
+    this(blanket, new Losses(blanket, earlier, UNITS_PER_POINT));
+    new CpSatPairs(this).post();
+    new CpSatBalance(this).post();
+    new CpSatStock(this).post();
+    new CpSatCopies(this).post();
+    earlier.ifPresent(this::keep);
+    model.minimize(loss);
+  }
+
+  /** States what borders and pieces may show, with neither stock nor score. */
+  static CpSatModel ofRules(Blanket blanket) {
+    return new CpSatModel(blanket, new Losses(blanket, Optional.empty(), UNITS_PER_POINT));
+  }
+
+  private CpSatModel(Blanket blanket, Losses losses) {
     this.blanket = blanket;
-    this.losses = new Losses(blanket, earlier, UNITS_PER_POINT);
+    this.losses = losses;
     this.shows = new Literal[blanket.pieceCount()][][];
     for (int piece = 0; piece < shows.length; piece++) {
       shows[piece] = new Literal[blanket.roundCount(piece)][];
@@ -44,12 +59,6 @@ final class CpSatModel {
       }
     }
     new CpSatRules(this).post();
-    new CpSatPairs(this).post();
-    new CpSatBalance(this).post();
-    new CpSatStock(this).post();
-    new CpSatCopies(this).post();
-    earlier.ifPresent(this::keep);
-    model.minimize(loss);
   }
 
   private void keep(Sequences earlier) {

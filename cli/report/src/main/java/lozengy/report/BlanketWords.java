@@ -46,9 +46,9 @@ public final class BlanketWords {
 
   private static String edge(Measures measures, double percent) {
     double part = 1 + percent / 100;
-    return ", along the edge, which "
-        + (percent < 0 ? "draws in" : "ruffles")
-        + ", about "
+    return ", edge "
+        + (percent < 0 ? "drawn in" : "ruffled")
+        + " to about "
         + Figures.fixed(measures.widthCm() * part, 0)
         + " x "
         + Figures.fixed(measures.heightCm() * part, 0)

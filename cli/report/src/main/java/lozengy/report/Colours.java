@@ -2,6 +2,7 @@ package lozengy.report;
 
 import java.util.Locale;
 import java.util.Map;
+import lozengy.model.colour.Srgb;
 
 /** Which colours standard output shows. */
 public enum Colours {
@@ -11,6 +12,25 @@ public enum Colours {
   PALETTE,
   /** Any, by red, green and blue. */
   ALL;
+
+  /**
+   * How a terminal is told a colour: what follows {@code 38;} or {@code 48;} in a sequence that
+   * sets it.
+   *
+   * @throws IllegalStateException if there are none
+   */
+  public String code(Srgb colour) {
+    return switch (this) {
+      case ALL -> "2;" + colour.red() + ";" + colour.green() + ";" + colour.blue();
+      case PALETTE -> "5;" + Palette.nearest(colour);
+      case NONE -> throw new IllegalStateException("no colours");
+    };
+  }
+
+  /** A block in a colour, two columns wide and a space; spaces where there are no colours. */
+  public String swatch(Srgb colour) {
+    return this == NONE ? "   " : "\u001b[38;" + code(colour) + "m\u2588\u2588\u001b[0m ";
+  }
 
   /**
    * Reads the surroundings.

@@ -15,6 +15,7 @@ import javax.xml.stream.XMLStreamWriter;
 public final class Markup {
 
   private static final String SVG_NAMESPACE = "http://www.w3.org/2000/svg";
+  private static final String XLINK_NAMESPACE = "http://www.w3.org/1999/xlink";
   private static final int DECIMALS = 3;
 
   private final StringWriter text = new StringWriter();
@@ -33,7 +34,9 @@ public final class Markup {
     Markup svg = new Markup();
     svg.write(() -> svg.writer.writeStartDocument("UTF-8", "1.0"));
     svg.raw("\n");
-    svg.open("svg", with(new Object[] {"xmlns", SVG_NAMESPACE}, attributes));
+    svg.open(
+        "svg",
+        with(new Object[] {"xmlns", SVG_NAMESPACE, "xmlns:xlink", XLINK_NAMESPACE}, attributes));
     return svg;
   }
 

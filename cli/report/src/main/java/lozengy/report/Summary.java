@@ -31,7 +31,18 @@ public final class Summary {
    * @param options options that changed what was asked for, to say how to repeat it
    */
   public static String text(Arrangement arrangement, Optional<String> input, List<String> options) {
-    return new SummaryText(arrangement, weakSpots(arrangement)).write(input, options);
+    return new SummaryText(arrangement, weakSpots(arrangement), Screen.PLAIN).write(input, options);
+  }
+
+  /**
+   * The same for a terminal: no line is wider than it but the one that is to be copied, and in
+   * colours every yarn has a swatch.
+   *
+   * @param screen what the terminal shows
+   */
+  public static String text(Arrangement arrangement, Screen screen) {
+    return new SummaryText(arrangement, weakSpots(arrangement), screen)
+        .write(Optional.empty(), List.of());
   }
 
   /**

@@ -20,15 +20,24 @@ final class SummaryText {
   private static final int WIDEST_NAME = 20;
   private static final int WIDEST_PLACES = 2000;
   private static final int COLUMNS = 80;
+
+  /** Names are cut to this where the table of yarns is wider than the terminal. */
+  private static final int NARROWEST_NAME = 5;
+
+  /** Columns of a swatch and the space behind it. */
+  private static final int SWATCH = 3;
+
   private static final String INDENT = "  ";
 
   private final Arrangement arrangement;
   private final Blanket blanket;
   private final Brief brief;
   private final List<WeakSpot> weakSpots;
+  private final Screen screen;
   private final StringBuilder text = new StringBuilder();
 
-  SummaryText(Arrangement arrangement, List<WeakSpot> weakSpots) {
+  SummaryText(Arrangement arrangement, List<WeakSpot> weakSpots, Screen screen) {
+    this.screen = screen;
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
     this.brief = blanket.brief();
@@ -150,8 +159,24 @@ final class SummaryText {
   }
 
   private void yarns() {
-    TextTable table = new TextTable(3, WIDEST_NAME);
     List<YarnLine> yarns = YarnLine.of(arrangement);
+    boolean swatches = screen.colours() != Colours.NONE;
+    int widest = WIDEST_NAME;
+    List<String> lines = yarnTable(yarns, widest).lines();
+    int room = screen.columns() - INDENT.length() - (swatches ? SWATCH : 0);
+    while (widest > NARROWEST_NAME && lines.stream().anyMatch(line -> line.length() > room)) {
+      lines = yarnTable(yarns, --widest).lines();
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      String swatch =
+          i == 0 ? " ".repeat(SWATCH) : screen.colours().swatch(yarns.get(i - 1).yarn().colour());
+      line(INDENT + (swatches ? swatch : ""), lines.get(i));
+    }
+    uses();
+  }
+
+  private TextTable yarnTable(List<YarnLine> yarns, int widest) {
+    TextTable table = new TextTable(3, widest);
     boolean begun = yarns.stream().anyMatch(line -> line.work().workedMillimetres() > 0);
     if (begun) {
       table.row("yarn", "", "tone", "worked m", "at hand m", "to work m", "balls", "left m", "g");
@@ -176,7 +201,10 @@ final class SummaryText {
       row.add(known(line.grams(left), 0));
       table.row(row.toArray(String[]::new));
     }
-    lines(table);
+    return table;
+  }
+
+  private void uses() {
     List<String> uses = BlanketWords.uses(blanket);
     if (!uses.isEmpty()) {
       paragraph(INDENT, String.join(" and ", uses) + " included");
@@ -263,13 +291,40 @@ final class SummaryText {
         .append("\n\n");
   }
 
+  /**
+   * A line; on a terminal it is broken where it is wider than that. What stands before it may be a
+   * swatch, whose signs take no columns.
+   */
+  private void line(String before, String line) {
+    if (!screen.watched()) {
+      text.append(before).append(line).append('\n');
+      return;
+    }
+    int taken = before.startsWith(INDENT) ? before.equals(INDENT) ? 2 : 2 + SWATCH : 0;
+    int room = Math.max(1, screen.columns() - taken);
+    text.append(before);
+    int columns = 0;
+    for (int at = 0; at < line.length(); ) {
+      int codePoint = line.codePointAt(at);
+      if (columns + PlainText.columns(codePoint) > room && columns > 0) {
+        text.append('\n');
+        columns = 0;
+        room = screen.columns();
+      }
+      text.appendCodePoint(codePoint);
+      columns += PlainText.columns(codePoint);
+      at += Character.charCount(codePoint);
+    }
+    text.append('\n');
+  }
+
   private void lines(TextTable table) {
-    table.lines().forEach(line -> text.append(INDENT).append(line).append('\n'));
+    table.lines().forEach(line -> line(INDENT, line));
   }
 
   /** Words, broken between lines where they are too long, with lines after the first indented. */
   private void paragraph(String indent, String words) {
-    Paragraph.lines(COLUMNS, indent, indent + INDENT, words)
-        .forEach(line -> text.append(line).append('\n'));
+    int columns = Math.min(COLUMNS, screen.columns());
+    Paragraph.lines(columns, indent, indent + INDENT, words).forEach(line -> line("", line));
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,11 +18,13 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.colour.Srgb;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Pairs;
+import lozengy.model.score.Nearness;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
@@ -62,7 +65,10 @@ class SummaryTest {
     String all = unwrapped(LINES);
     assertEquals("Saltmarsh throw", LINES.get(0));
     assertTrue(
-        all.contains("84.9 x 113.1 cm (33 1/2 in x 44 1/2 in), on point, 6 across and 8 down"));
+        all.contains(
+            "84.9 x 113.1 cm (33 1/2 in x 44 1/2 in), edge drawn in to about 82 x 109 cm, on point,"
+                + " 6 across and 8 down"),
+        all);
     assertTrue(
         all.contains(
             "83 squares of 10 cm, 24 side triangles, 4 corner triangles;"
@@ -83,7 +89,10 @@ class SummaryTest {
   void tellsTheScorePartByPart() {
     String all = unwrapped(LINES);
     String total = String.format(Locale.ROOT, "Score %.1f of 100", THROW.score().total());
-    assertTrue(all.contains(total + "; no arrangement of this brief can exceed 95.5 (proof: "));
+    assertTrue(
+        all.contains(
+            total + ". It is proved that no arrangement of this brief has more than 95.5, so"),
+        all);
     Map<Part, String> weights =
         Map.of(
             Part.BALANCE, "3",
@@ -114,8 +123,44 @@ class SummaryTest {
     String all = unwrapped(lines(again));
     assertTrue(
         all.contains("Keep 100.0 of 100: so much stands as planned before. It weighs 3 "), all);
-    assertTrue(all.contains("can exceed 91.3 "));
+    assertTrue(all.contains("has more than 91.3, so"), all);
     assertFalse(all.contains("Solved with"));
+  }
+
+  @Test
+  void speaksPlainly() {
+    String all = unwrapped(LINES);
+    Blanket blanket = THROW.blanket();
+    long again = 0;
+    for (Nearness nearness : Nearness.values()) {
+      Pairs pairs = nearness.pairs(blanket.layout());
+      for (int i = 0; i < pairs.size(); i++) {
+        again +=
+            THROW.sequences().border(pairs.first()[i])
+                    == THROW.sequences().border(pairs.second()[i])
+                ? 1
+                : 0;
+      }
+    }
+    assertTrue(again > 0);
+    assertTrue(all.contains(" within two squares"), all);
+    assertTrue(all.contains(" " + again + " places."), again + ": " + all);
+    assertFalse(all.contains("(z "), all);
+    assertFalse(all.contains("proof: "), all);
+    // no size without what the edge draws in
+    String size = BlanketWords.size(blanket);
+    assertTrue(size.contains(", edge drawn in to about "), size);
+    assertTrue(all.contains(size), all);
+  }
+
+  @Test
+  void colourVisionIsToldWhereTheBriefAsksForIt() {
+    assertFalse(unwrapped(LINES).contains("colour vision"));
+    Map<Part, Double> weights = new EnumMap<>(THROW.blanket().brief().prefer().weights());
+    weights.put(Part.COLOUR_VISION, 1.0);
+    Blanket asks = Blanket.of(THROW.blanket().brief().withPrefer(new Preferences(weights)));
+    assertFalse(ColourVisionWords.of(asks, THROW.sequences()).isEmpty());
+    assertTrue(ColourVisionWords.of(THROW.blanket(), THROW.sequences()).isEmpty());
   }
 
   @Test

@@ -95,6 +95,7 @@ public final class Lozengy implements Callable<Integer> {
     commands.put("compare", () -> new CompareCommand(terminal));
     commands.put("report", () -> new ReportCommand(terminal));
     commands.put("need", () -> new NeedCommand(terminal));
+    commands.put("sizes", () -> new SizesCommand(terminal));
     commands.put("pack", () -> new PackCommand(terminal));
     commands.put("substitute", () -> new SubstituteCommand(terminal));
     commands.put("explain", () -> new ExplainCommand(terminal));

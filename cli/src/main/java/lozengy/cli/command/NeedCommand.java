@@ -7,14 +7,12 @@ import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.process.ExitCode;
-import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.arrangement.Diary;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.arrangement.Documents.Document;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.input.MistakeCode;
 import lozengy.model.yarn.ToneNeeds;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.Json;
@@ -45,7 +43,6 @@ import picocli.CommandLine.Mixin;
     })
 final class NeedCommand implements Callable<Integer> {
 
-  private static final double ALL = 100;
   private static final long SEED = 1;
 
   private final Terminal terminal;
@@ -62,13 +59,7 @@ final class NeedCommand implements Callable<Integer> {
   public Integer call() {
     Document document = Inputs.readWithoutStock(file.source(), terminal);
     Blanket blanket = Inputs.blanket(document);
-    if (blanket.brief().rules().keepBackPercent() >= ALL) {
-      throw Refusal.of(
-          file.source().label(),
-          MistakeCode.OUT_OF_RANGE.about(100, null, null, "%"),
-          "keep-back is 100 %: no yarn may be used at all",
-          "Keep back less");
-    }
+    KeepBack.expectSome(blanket.brief(), file.source());
     if (document instanceof ArrangementDocument answer) {
       Sequences sequences = answer.arrangement().sequences();
       Diary diary = answer.arrangement().diary();

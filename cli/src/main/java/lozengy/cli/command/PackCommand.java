@@ -1,13 +1,17 @@
 package lozengy.cli.command;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import lozengy.cli.file.FolderTarget;
 import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Target;
 import lozengy.cli.process.ExitCode;
@@ -22,6 +26,8 @@ import lozengy.model.input.MistakeCode;
 import lozengy.report.Json;
 import lozengy.report.pack.PackData;
 import lozengy.report.pack.PackText;
+import lozengy.report.pack.SizePack;
+import lozengy.report.pack.SizePacksText;
 import lozengy.report.tables.PackTable;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.pack.PackGoal;
@@ -44,7 +50,10 @@ import picocli.CommandLine.Option;
           + " with exactly that, which takes a minute or more for a throw. The score is told with"
           + " leeway aside, for a pack is there to be used up.",
       "",
-      "Whether a smaller pack would do is proved where it can be, and otherwise said to be open."
+      "Whether a smaller pack would do is proved where it can be, and otherwise said to be open.",
+      "",
+      "With --size there is a pack for each size, or with --one-for-all one pack from which"
+          + " whichever size can be worked by itself. 'lozengy sizes' tells what a size may be."
     },
     footer = {
       "",
@@ -52,11 +61,10 @@ import picocli.CommandLine.Option;
       "  lozengy pack throw.yaml",
       "  lozengy pack throw.yaml --least price --within 1 --bend 20%%",
       "  lozengy pack throw.yaml --score 85 -o packed.arrangement.json",
-      "  lozengy pack throw.yaml --csv > pack.csv"
+      "  lozengy pack throw.yaml --csv > pack.csv",
+      "  lozengy pack throw.yaml --size cushion --size lap=4x6 --one-for-all --looser 8%% -o packs"
     })
 final class PackCommand implements Callable<Integer> {
-
-  private static final double ALL = 100;
 
   private final Terminal terminal;
 
@@ -91,6 +99,26 @@ final class PackCommand implements Callable<Integer> {
   private Converters.Percent bend;
 
   @Option(
+      names = "--looser",
+      paramLabel = "PERCENT",
+      description =
+          "By how much more yarn than is reckoned hands may take; if not said, what the brief says"
+              + " of whoever buys it, or else how far it says that yarn varies.")
+  private Converters.Percent looser;
+
+  @Option(
+      names = "--size",
+      paramLabel = "SIZE",
+      description =
+          "Find the pack of this size, such as lap, lap=4x6 or lap=90x120cm; may be given again.")
+  private List<String> wishes = List.of();
+
+  @Option(
+      names = "--one-for-all",
+      description = "Find one pack from which whichever of the sizes can be worked.")
+  private boolean oneForAll;
+
+  @Option(
       names = "--seed",
       paramLabel = "N",
       description = "Where the random source starts; 1 if not said.")
@@ -108,7 +136,9 @@ final class PackCommand implements Callable<Integer> {
       description = "Use that many threads; all cores if not said.")
   private Integer threads;
 
-  @Option(names = "--csv", description = "Print the pack as CSV, a row for each shade.")
+  @Option(
+      names = "--csv",
+      description = "Print the pack as CSV, a row for each shade, size by size.")
   private boolean csv;
 
   @Mixin private JsonOption json;
@@ -120,15 +150,18 @@ final class PackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PackOptions options = options();
+    PackProgress progress = new PackProgress(terminal);
+    PackOptions options = options(progress);
+    return wishes.isEmpty() ? one(options, progress) : sizes(options, progress);
+  }
+
+  private int one(PackOptions options, PackProgress progress) {
     Optional<Target> target = output.names().map(each -> Target.of(each, output.overwrite()));
     target.ifPresent(Target::expect);
-    Blanket blanket = Inputs.blanket(Inputs.readWithoutStock(file.source(), terminal));
-    expectPackable(blanket);
-    Packing packing = Packer.find(blanket, options);
+    Blanket blanket = packable();
+    Packing packing = progress.during(() -> Packer.find(blanket, options));
     if (packing instanceof Packed packed && target.isPresent()) {
-      byte[] text = ArrangementWriter.text(packed.arrangement()).getBytes(StandardCharsets.UTF_8);
-      target.get().write(terminal, text);
+      target.get().write(terminal, text(packed));
     }
     Optional<Path> written = target.flatMap(Target::file).filter(f -> packing instanceof Packed);
     if (target.isEmpty() || target.get().file().isPresent() || !(packing instanceof Packed)) {
@@ -137,11 +170,77 @@ final class PackCommand implements Callable<Integer> {
     return code(packing).code();
   }
 
-  private PackOptions options() {
+  private int sizes(PackOptions options, PackProgress progress) {
+    Optional<FolderTarget> target =
+        output.names().map(each -> new FolderTarget(Target.of(each, false).file(), output.files()));
+    Map<String, Blanket> blankets =
+        SizeWish.blankets(SizeWish.of(packable().brief(), wishes, "--size"));
+    target.ifPresent(folder -> folder.expect(blankets.keySet().stream().map(this::file).toList()));
+    List<Blanket> each = List.copyOf(blankets.values());
+    List<Packing> packings =
+        progress.during(
+            () ->
+                oneForAll
+                    ? Packer.findShared(each, options)
+                    : each.stream().map(blanket -> Packer.find(blanket, options)).toList());
+    List<SizePack> sizes = new ArrayList<>();
+    Map<String, byte[]> files = new LinkedHashMap<>();
+    blankets.forEach(
+        (name, blanket) -> {
+          SizePack size = new SizePack(name, blanket, packings.get(sizes.size()));
+          sizes.add(size);
+          size.packed().ifPresent(packed -> files.put(file(name), text(packed)));
+        });
+    if (!files.isEmpty()) {
+      target.ifPresent(folder -> folder.write(terminal, files));
+    }
+    if (target.isEmpty() || target.get().folder().isPresent() || files.isEmpty()) {
+      tell(sizes);
+      target
+          .flatMap(FolderTarget::folder)
+          .filter(folder -> !json.wanted() && !csv)
+          .ifPresent(
+              folder ->
+                  files.keySet().stream()
+                      .map(name -> "Wrote " + folder.resolve(name))
+                      .forEach(terminal.out()::println));
+    }
+    List<ExitCode> codes = packings.stream().map(PackCommand::code).toList();
+    return Stream.of(ExitCode.IMPOSSIBLE, ExitCode.UNFINISHED)
+        .filter(codes::contains)
+        .findFirst()
+        .orElse(ExitCode.DONE)
+        .code();
+  }
+
+  private String file(String size) {
+    return size + ".arrangement.json";
+  }
+
+  private static byte[] text(Packed packed) {
+    return ArrangementWriter.text(packed.arrangement()).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private Blanket packable() {
+    Blanket blanket = Inputs.blanket(Inputs.readWithoutStock(file.source(), terminal));
+    expectPackable(blanket);
+    return blanket;
+  }
+
+  private PackOptions options(PackProgress progress) {
     SolveRequest request = SolveRequest.of(seed, moves, null, threads);
     List<Mistake> mistakes = new ArrayList<>();
     outside("--score", score).ifPresent(mistakes::add);
     outside("--within", within).ifPresent(mistakes::add);
+    if (oneForAll && wishes.isEmpty()) {
+      mistakes.add(
+          Mistake.ofWish(
+              "--one-for-all",
+              MistakeCode.OPTION_MISSING.about("--size"),
+              "It is about several sizes, and none is named",
+              "Name them with --size"));
+    }
+    outside("--looser", looser == null ? null : looser.value()).ifPresent(mistakes::add);
     if (csv && json.wanted()) {
       mistakes.add(
           Mistake.ofWish(
@@ -153,39 +252,35 @@ final class PackCommand implements Callable<Integer> {
     if (!mistakes.isEmpty()) {
       throw new Refusal("", mistakes);
     }
-    SolveOptions solving = request.options(terminal.stopSignal().listen(), progress -> {});
+    SolveOptions solving = request.options(terminal.stopSignal().listen(), unheard -> {});
     return new PackOptions(
         goal,
         score == null ? OptionalDouble.empty() : OptionalDouble.of(score),
         within == null ? PackOptions.USUAL_MARGIN : within,
         bend == null ? PackOptions.USUAL_BEND : bend.value(),
+        Optional.ofNullable(looser).map(percent -> BigDecimal.valueOf(percent.value())),
         solving.seed(),
         solving.moves(),
         solving.threads(),
-        solving.stop());
+        solving.stop(),
+        progress);
   }
 
   private static Optional<Mistake> outside(String option, Double points) {
-    return points == null || points >= 0 && points <= ALL
+    return points == null || points >= 0 && points <= 100
         ? Optional.empty()
         : Optional.of(
             Mistake.ofWish(
                 option,
                 MistakeCode.OUT_OF_RANGE.about(points, 0, 100),
                 points.toString(),
-                "Give a number of points from 0 to 100"));
+                "Give a number from 0 to 100"));
   }
 
   /** Whole balls can be chosen of what has a put-up, the cheapest of what has a price. */
   private void expectPackable(Blanket blanket) {
     List<Mistake> mistakes = new ArrayList<>();
-    if (blanket.brief().rules().keepBackPercent() >= ALL) {
-      mistakes.add(
-          Mistake.ofWhole(
-              MistakeCode.OUT_OF_RANGE.about(100, null, null, "%"),
-              "keep-back is 100 %: no yarn may be used at all",
-              "Keep back less"));
-    }
+    KeepBack.mistake(blanket.brief()).ifPresent(mistakes::add);
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       Yarn each = blanket.yarn(yarn);
       if (!each.gone() && each.ball().isEmpty()) {
@@ -222,6 +317,17 @@ final class PackCommand implements Callable<Integer> {
     } else {
       PackText.lines(blanket, goal, packing).forEach(terminal.out()::println);
       written.ifPresent(path -> terminal.out().println("Wrote " + path));
+    }
+  }
+
+  private void tell(List<SizePack> sizes) {
+    if (json.wanted()) {
+      Map<String, Object> data = PackData.of(sizes, oneForAll, goal);
+      terminal.out().println(Json.result("pack-sizes-result", data));
+    } else if (csv && sizes.stream().allMatch(size -> size.packed().isPresent())) {
+      terminal.write(PackTable.csv(sizes).getBytes(StandardCharsets.UTF_8));
+    } else {
+      SizePacksText.lines(sizes, oneForAll, goal).forEach(terminal.out()::println);
     }
   }
 

@@ -64,6 +64,8 @@ final class ReportCommand implements Callable<Integer> {
         "svg, the chart as a vector drawing;",
         "png, the chart as a picture of dots;",
         "pdf, a booklet to print: chart, strips, yarns to buy, steps, piece cards;",
+        "sheets, the chart over several sheets of paper that overlap, its letters large enough to"
+            + " read, as PDF;",
         "html, a page for a browser that needs nothing beside it;",
         "graphml, pieces, seams and touches with their colours as a graph;",
         "tables, CSV files of pieces, rounds, seams, yarns, make list and strips with a Data"
@@ -92,6 +94,17 @@ final class ReportCommand implements Callable<Integer> {
   private boolean weak;
 
   @Option(
+      names = "--flat",
+      description = "Draw the chart as a flat diagram, without stitches and edging.")
+  private boolean flat;
+
+  @Option(
+      names = "--bare",
+      description =
+          "Draw the blanket alone, for a catalogue: no title, legend, letters, scale or frame.")
+  private boolean bare;
+
+  @Option(
       names = "--width",
       paramLabel = "WIDTH",
       description = "How wide the chart is: 1600px, 40cm, 12in; for png 2000px if not said.")
@@ -100,7 +113,7 @@ final class ReportCommand implements Callable<Integer> {
   @Option(
       names = "--paper",
       paramLabel = "PAPER",
-      description = "The booklet's paper: a4 or letter; a4 if not said.")
+      description = "The paper of the booklet and of sheets: a4 or letter; a4 if not said.")
   private Paper paper;
 
   @Option(
@@ -175,8 +188,7 @@ final class ReportCommand implements Callable<Integer> {
             Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
       }
       Screen screen = toTerminal ? terminal.screen() : Screen.PLAIN;
-      String text =
-          TerminalPicture.text(arrangement, screen) + Summary.text(arrangement, Optional.empty());
+      String text = TerminalPicture.text(arrangement, screen) + Summary.text(arrangement, screen);
       return utf8(text);
     }
     return new ReportRequest(
@@ -184,6 +196,8 @@ final class ReportCommand implements Callable<Integer> {
             names,
             codes ? ChartOptions.Signs.CODES : signs,
             weak,
+            flat ? ChartOptions.Look.FLAT : ChartOptions.Look.WORKED,
+            bare,
             Optional.ofNullable(width),
             paper == null ? Paper.A4 : paper,
             order,

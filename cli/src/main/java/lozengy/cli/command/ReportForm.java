@@ -10,6 +10,8 @@ enum ReportForm {
   PNG(".png"),
   /** A booklet to print. */
   PDF(".pdf"),
+  /** The chart over several sheets of paper. */
+  SHEETS("-sheets.pdf"),
   /** A page for a browser. */
   HTML(".html"),
   /** CSV files with a descriptor, in a folder. */
@@ -32,7 +34,7 @@ enum ReportForm {
 
   /** Whether it is bytes that no terminal shows; the tables are, as an archive. */
   boolean binary() {
-    return this == PNG || this == PDF || this == TABLES;
+    return this == PNG || this == PDF || this == SHEETS || this == TABLES;
   }
 
   /** What its file's name ends in, where the user names none. */

@@ -14,6 +14,7 @@ import lozengy.report.chart.Chart;
 import lozengy.report.chart.ChartOptions;
 import lozengy.report.page.Page;
 import lozengy.report.print.Booklet;
+import lozengy.report.print.ChartSheets;
 import lozengy.report.print.Paper;
 import lozengy.report.print.Picture;
 
@@ -24,6 +25,8 @@ import lozengy.report.print.Picture;
  * @param names whether the chart shows names
  * @param signs what the chart shows on every round
  * @param weak whether the chart marks the places that cost most
+ * @param look how the chart is drawn
+ * @param bare whether the chart is the blanket alone
  * @param width how wide the chart is to be, if that was said
  * @param paper the booklet's paper
  * @param order by what the booklet's steps go
@@ -35,6 +38,8 @@ record ReportRequest(
     boolean names,
     ChartOptions.Signs signs,
     boolean weak,
+    ChartOptions.Look look,
+    boolean bare,
     Optional<PictureWidth> width,
     Paper paper,
     WorkOrder order,
@@ -47,6 +52,7 @@ record ReportRequest(
       case SVG -> utf8(chart(arrangement));
       case PNG -> Picture.png(chart(arrangement), width.orElse(PictureWidth.USUAL).pixels());
       case PDF -> Booklet.pdf(arrangement, paper, order, date);
+      case SHEETS -> ChartSheets.pdf(arrangement, paper);
       case HTML -> utf8(Page.html(arrangement, file));
       case GRAPHML -> utf8(GraphMl.text(arrangement));
       case CARD -> utf8(CardText.of(FullCard.of(arrangement)));
@@ -57,8 +63,14 @@ record ReportRequest(
   private String chart(Arrangement arrangement) {
     OptionalDouble widthMm =
         width.map(PictureWidth::millimetres).stream().mapToDouble(each -> each).findAny();
-    return Chart.svg(
-        arrangement, new ChartOptions(names, signs, OptionalInt.empty(), weak), widthMm);
+    return Chart.svg(arrangement, options(), widthMm);
+  }
+
+  private ChartOptions options() {
+    return new ChartOptions(names, signs, OptionalInt.empty())
+        .withWeak(weak)
+        .withLook(look)
+        .withBare(bare);
   }
 
   private static byte[] utf8(String text) {

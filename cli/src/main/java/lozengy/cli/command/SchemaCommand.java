@@ -44,11 +44,14 @@ final class SchemaCommand implements Callable<Integer> {
           "compare-result",
           "error",
           "explanation",
+          "gallery-result",
           "mark-result",
           "need-result",
           "next-result",
           "pack-result",
+          "pack-sizes-result",
           "report-result",
+          "sizes-result",
           "solve-result",
           "substitute-result");
 

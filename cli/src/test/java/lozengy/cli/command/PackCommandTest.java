@@ -124,4 +124,63 @@ class PackCommandTest {
         impossible.out().startsWith("No pack does, however many balls it holds."),
         impossible.out());
   }
+
+  @Test
+  void packsOfSizesStandBesideEachOther() {
+    String brief = brief("ball: { grams: 10, metres: 15 }, price: 1.20 EUR");
+    String to = folder.resolve("packs").toString();
+    String[] sizes = {"--size", "small=1x2", "--size", "large=2x2", "--within", "30"};
+    Parsed each = Parsed.of(pack(with(brief, sizes, "--json")));
+    assertEquals("false", each.at("one_for_all"));
+    Parsed shared =
+        Parsed.of(pack(with(brief, sizes, "--one-for-all", "--looser", "2%", "--json", "-o", to)));
+    assertEquals("true", shared.at("one_for_all"));
+    assertEquals("found", shared.at("sizes[0].outcome"));
+    assertEquals("small", shared.at("sizes[0].size"));
+    for (int yarn = 0; yarn < shared.size("sizes[0].yarns"); yarn++) {
+      String at = "].yarns[" + yarn + "].";
+      double balls = shared.number("sizes[0" + at + "balls");
+      assertEquals(balls, shared.number("sizes[1" + at + "balls"));
+      for (int size = 0; size < 2; size++) {
+        double used = shared.number("sizes[" + size + at + "used_m");
+        assertTrue(used * 1.02 <= 0.95 * 15 * balls + 0.001, size + at);
+      }
+    }
+    assertTrue(each.number("sizes[0].balls") < each.number("sizes[1].balls"));
+    assertTrue(shared.number("sizes[0].balls") >= each.number("sizes[1].balls"));
+    for (String size : List.of("small", "large")) {
+      String written = to + "/" + size + ".arrangement.json";
+      Result checked = Run.of("check", written);
+      assertEquals(0, checked.code(), checked.out());
+      assertTrue(Briefs.text(written).contains("\"for-sale\": {\"looser\": \"2 %\"}"));
+    }
+    String[] rows = pack(with(brief, sizes, "--csv")).out().split("\r\n");
+    assertEquals("size,code,name,balls,grams,price,currency,share_m,used_m,left_m", rows[0]);
+    assertEquals(2 * each.size("sizes[0].yarns") + 1, rows.length);
+    int sum = 0;
+    for (int i = 1; i < rows.length; i++) {
+      sum += rows[i].startsWith("large,") ? Integer.parseInt(rows[i].split(",")[3]) : 0;
+    }
+    assertEquals(each.number("sizes[1].balls"), sum);
+    String told = pack(with(brief, sizes, "--one-for-all")).out();
+    assertTrue(told.contains("from which each size can be worked by itself"), told);
+    assertTrue(told.contains("For all sizes: "), told);
+  }
+
+  private static String[] with(String brief, String[] some, String... more) {
+    List<String> all = new ArrayList<>(List.of(brief));
+    all.addAll(List.of(some));
+    all.addAll(List.of(more));
+    return all.toArray(String[]::new);
+  }
+
+  @Test
+  void onePackForAllNeedsSizes() {
+    Result none = pack(brief(PUT_UP), "--one-for-all");
+    assertEquals(2, none.code());
+    assertTrue(none.err().contains("--size"), none.err());
+    Result far = pack(brief(PUT_UP), "--size", "tiny=3x3cm");
+    assertEquals(2, far.code());
+    assertTrue(far.err().contains("14.1 x 14.1 cm"), far.err());
+  }
 }

@@ -63,6 +63,8 @@ class ResultSchemasTest {
     holds("need-result", 0, "need", brief, "--json");
     holds("pack-result", 0, "pack", brief, "--moves", "2000", "--json");
     holds("pack-result", 3, "pack", brief, "--moves", "2000", "--score", "100", "--json");
+    holds("sizes-result", 0, "sizes", brief, "cushion", "--json");
+    holds("pack-sizes-result", 0, "pack", brief, "--moves", "2000", "--size", "a=2x2", "--json");
     holds("substitute-result", 0, "substitute", arrangement, "CRE", "--try", "1", "--json");
     holds("substitute-result", 0, "substitute", brief, "NAV", "--try", "1", "--json");
     String taken = folder.resolve("taken.json").toString();

@@ -91,8 +91,7 @@ public final class ArrangementReader {
     }
     Brief alone = PartsReader.read(briefAt.get());
     Brief brief =
-        alone.withExtras(
-            alone.extras(),
+        alone.withAround(
             Extras.read(
                 newer,
                 mistakes,

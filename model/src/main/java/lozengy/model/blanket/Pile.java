@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
+import java.util.stream.Stream;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
@@ -36,8 +37,10 @@ public record Pile(List<Stack> stacks, List<Stack> out) {
    * @param yarns indices of their yarns, centre first; not to be changed
    * @param count how many, at least 1
    * @param path where the brief first names such a piece
+   * @param also where else it names some of them
    */
-  public record Stack(PieceKind kind, int[] yarns, int count, BriefPath path) {
+  public record Stack(
+      PieceKind kind, int[] yarns, int count, BriefPath path, List<BriefPath> also) {
 
     /** {@return the yarn of their borders} */
     public int border() {
@@ -68,11 +71,20 @@ public record Pile(List<Stack> stacks, List<Stack> out) {
       BriefPath path = BriefPath.of("pile").item(i);
       stacks.merge(
           List.of(entry.kind(), IntBuffer.wrap(yarns)),
-          new Stack(entry.kind(), yarns, count.applyAsInt(entry), path),
+          new Stack(entry.kind(), yarns, count.applyAsInt(entry), path, List.of()),
           (one, more) ->
-              new Stack(one.kind(), one.yarns(), one.count() + more.count(), one.path()));
+              new Stack(
+                  one.kind(),
+                  one.yarns(),
+                  one.count() + more.count(),
+                  one.path(),
+                  with(one.also(), more.path())));
     }
     return new ArrayList<>(stacks.values());
+  }
+
+  private static List<BriefPath> with(List<BriefPath> paths, BriefPath more) {
+    return Stream.concat(paths.stream(), Stream.of(more)).toList();
   }
 
   /** {@return whether no piece of it goes into the blanket} */

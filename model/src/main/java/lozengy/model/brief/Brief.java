@@ -79,8 +79,8 @@ public record Brief(
    */
   public Brief {
     Nulls.refuse(
-        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching forSale"
-            + " extras around",
+        "title layout motifs yarns tones joining edging rules prefer look pieces pile stitching"
+            + " forSale extras around",
         title,
         layout,
         motifs,
@@ -301,27 +301,23 @@ public record Brief(
   /**
    * {@return this brief with other fields that are not this program's}
    *
-   * @param others those of its own file
-   * @param othersAround those of an arrangement's file that holds it
+   * @param other those of its own file
    */
-  public Brief withExtras(Extras others, Extras othersAround) {
+  public Brief withExtras(Extras other) {
     return new Brief(
-        title,
-        layout,
-        motifs,
-        yarns,
-        tones,
-        joining,
-        edging,
-        rules,
-        prefer,
-        look,
-        pieces,
-        pile,
-        stitching,
-        forSale,
-        others,
-        othersAround);
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching, forSale, other, around);
+  }
+
+  /**
+   * {@return this brief with other fields of an arrangement's file that holds it}
+   *
+   * @param other those of that file that are not this program's
+   */
+  public Brief withAround(Extras other) {
+    return new Brief(
+        title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, pieces, pile,
+        stitching, forSale, extras, other);
   }
 
   /** {@return the names of items of its lists, as {@link #extras} call them, by list} */

@@ -12,6 +12,7 @@ import lozengy.model.input.Fields;
 import lozengy.model.input.JsonText;
 import lozengy.model.input.Mistakes;
 import lozengy.model.input.Node;
+import lozengy.model.input.Nulls;
 
 /**
  * Fields of a file that are not this program's: those that begin with {@code x-}, and those of a
@@ -35,8 +36,10 @@ public record Extras(int newer, Map<BriefPath, Map<String, String>> fields) {
    * @param fields for the place of each mapping that has some, their names and values as JSON
    */
   public Extras {
+    Nulls.refuse("fields", fields);
     Map<BriefPath, Map<String, String>> copy = new LinkedHashMap<>();
-    fields.forEach((at, values) -> copy.put(at, new LinkedHashMap<>(values)));
+    fields.forEach(
+        (at, values) -> copy.put(at, Collections.unmodifiableMap(new LinkedHashMap<>(values))));
     fields = Collections.unmodifiableMap(copy);
   }
 

@@ -18,6 +18,7 @@ public record ForSale(BigDecimal looserPercent) {
    */
   public ForSale {
     Nulls.refuse("looserPercent", looserPercent);
+    Nulls.refuse("looserPercent", looserPercent);
     looserPercent = looserPercent.stripTrailingZeros();
   }
 }

@@ -105,7 +105,7 @@ public final class PartsReader {
         BriefMistakes.ofParts(brief, path -> mistakes.doubt(path.in(root.path())));
     misfits.forEach(root::add);
     BriefPath at = root.path();
-    brief = brief.withExtras(Extras.read(newer, mistakes, at, at, brief.itemNames()), Extras.NONE);
+    brief = brief.withExtras(Extras.read(newer, mistakes, at, at, brief.itemNames()));
     Optional<Located> kept = RulesReader.keptForHand(of);
     return kept.isPresent() && mistakes.list().isEmpty() ? keptBack(brief, kept.get()) : brief;
   }
@@ -117,8 +117,8 @@ public final class PartsReader {
       kept.wrong(
           MistakeCode.FIELD_MISSING.about("varies"),
           "Nothing tells how much more the hand may take",
-          "Add stitches: { varies: 6 % }, or give two amounts of samples or more; or keep back a"
-              + " part, such as 5 %");
+          "Add stitches: { varies: 6 % }, or give two amounts or more of the same rounds; or keep back"
+              + " a part, such as 5 %");
       return brief;
     }
     return brief.withRules(brief.rules().withKeepBack(range.get().keepBackPercent()));

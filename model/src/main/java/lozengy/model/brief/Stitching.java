@@ -75,7 +75,7 @@ public record Stitching(
    */
   public Stitching {
     Nulls.refuse(
-        "terms yarnWeight hookMillimetres perStitchMillimetres tailMillimetres samples variesPercent perMinute",
+        "terms yarnWeight hookMillimetres perStitchMillimetres tailMillimetres samples variesPercent perMinute handPercent",
         terms,
         yarnWeight,
         hookMillimetres,
@@ -83,7 +83,8 @@ public record Stitching(
         tailMillimetres,
         samples,
         variesPercent,
-        perMinute);
+        perMinute,
+        handPercent);
     hookMillimetres = hookMillimetres.map(BigDecimal::stripTrailingZeros);
     Map<Stitch, BigDecimal> stated = new EnumMap<>(Stitch.class);
     perStitchMillimetres.forEach((stitch, each) -> stated.put(stitch, each.stripTrailingZeros()));

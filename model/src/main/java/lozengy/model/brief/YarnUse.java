@@ -30,7 +30,7 @@ public record YarnUse(
    * @throws IllegalArgumentException if there is no round
    */
   public YarnUse {
-    Nulls.refuse("yarn rate", yarn, rate);
+    Nulls.refuse("yarn rate minutesPerMetre", yarn, rate, minutesPerMetre);
     if (rounds < 1) {
       throw new IllegalArgumentException("there must be a round at least");
     }

@@ -37,7 +37,10 @@ public final class CopiesRule implements Rule {
     Ground limit = new Ground.Copies(blanket.orbits().leads(), allowed);
     return List.of(
         new BriefLine(
-            id(), BriefPath.of("rules", "copies"), new Subject.Copies(allowed), List.of(limit)));
+            id(),
+            BriefPath.of("rules", "copies"),
+            new Subject.Copies(allowed, blanket.orbits().any()),
+            List.of(limit)));
   }
 
   @Override

@@ -30,7 +30,10 @@ public final class PileRule implements Rule {
       Stack stack = stacks.get(i);
       Subject subject =
           new Subject.OnPile(
-              stack.kind(), stack.count(), Arrays.stream(stack.yarns()).boxed().toList());
+              stack.kind(),
+              stack.count(),
+              Arrays.stream(stack.yarns()).boxed().toList(),
+              stack.also());
       lines.add(new BriefLine(id(), stack.path(), subject, List.of(new Ground.Lay(i))));
     }
     return lines;

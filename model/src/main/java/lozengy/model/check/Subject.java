@@ -6,6 +6,7 @@ import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
 /** What a line of a brief speaks of, as data. Pieces and yarns are indices of the blanket. */
@@ -346,8 +347,9 @@ public sealed interface Subject {
    * How many pieces may share a sequence.
    *
    * @param most the largest number
+   * @param images whether pieces that the look makes each other's images count as one
    */
-  record Copies(int most) implements Subject {
+  record Copies(int most, boolean images) implements Subject {
     @Override
     public String code() {
       return "copies";
@@ -383,8 +385,10 @@ public sealed interface Subject {
    * @param kind kind of the pieces
    * @param count how many
    * @param yarns their yarns by index, the centre first
+   * @param also where else in the brief some of them stand
    */
-  record OnPile(PieceKind kind, int count, List<Integer> yarns) implements Subject {
+  record OnPile(PieceKind kind, int count, List<Integer> yarns, List<BriefPath> also)
+      implements Subject {
     @Override
     public String code() {
       return "on-pile";

@@ -2,12 +2,17 @@ package lozengy.model.compare;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Place;
 
 /**
@@ -43,32 +48,67 @@ public record Comparison(List<Compared> all) {
   }
 
   /**
-   * {@return the rounds that differ between two, by the codes of their yarns; empty where they
-   * share none}
+   * {@return the rounds that differ between two; empty where they share none, or are planned in
+   * other yarns}
    *
    * @param first index of the one
    * @param second index of the other
    */
   public Optional<Changed> changed(int first, int second) {
-    Compared one = all.get(first);
-    Compared other = all.get(second);
-    Blanket blanket = one.arrangement().blanket();
-    Blanket others = other.arrangement().blanket();
-    int changed = 0;
-    int shared = 0;
+    Arrangement one = all.get(first).arrangement();
+    Arrangement other = all.get(second).arrangement();
+    Map<Integer, Integer> rounds = changedRounds(one, other);
+    return rounds.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new Changed(
+                rounds.values().stream().mapToInt(Integer::intValue).sum(),
+                rounds.keySet().stream().mapToInt(one.blanket()::roundCount).sum()));
+  }
+
+  /**
+   * {@return how many rounds differ in each piece that two arrangements share, by its index in the
+   * first} They share a piece by its name and number of rounds. Nothing is compared where fewer
+   * than half of the yarns of the one that has fewer are the other's too: a yarn is the same by its
+   * code and its colour.
+   *
+   * @param one an arrangement
+   * @param other another
+   */
+  public static Map<Integer, Integer> changedRounds(Arrangement one, Arrangement other) {
+    Map<Integer, Integer> changed = new LinkedHashMap<>();
+    Blanket blanket = one.blanket();
+    Blanket others = other.blanket();
+    Set<String> yarns = identities(blanket);
+    Set<String> shared = new LinkedHashSet<>(yarns);
+    shared.retainAll(identities(others));
+    if (2 * shared.size() < Math.min(yarns.size(), identities(others).size())) {
+      return changed;
+    }
     for (Place place : blanket.layout().places()) {
       Optional<Place> same = others.layout().find(place.name());
       int rounds = blanket.roundCount(place.index());
       if (same.isPresent() && others.roundCount(same.get().index()) == rounds) {
+        int count = 0;
         for (int round = 0; round < rounds; round++) {
-          int yarn = one.arrangement().sequences().yarn(place.index(), round);
-          int otherYarn = other.arrangement().sequences().yarn(same.get().index(), round);
-          changed += blanket.yarn(yarn).code().equals(others.yarn(otherYarn).code()) ? 0 : 1;
+          Yarn yarn = blanket.yarn(one.sequences().yarn(place.index(), round));
+          Yarn another = others.yarn(other.sequences().yarn(same.get().index(), round));
+          count += identity(yarn).equals(identity(another)) ? 0 : 1;
         }
-        shared += rounds;
+        changed.put(place.index(), count);
       }
     }
-    return shared == 0 ? Optional.empty() : Optional.of(new Changed(changed, shared));
+    return changed;
+  }
+
+  private static Set<String> identities(Blanket blanket) {
+    return blanket.brief().yarns().stream()
+        .map(Comparison::identity)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private static String identity(Yarn yarn) {
+    return yarn.code() + " " + yarn.colour().hex();
   }
 
   /** {@return how many rounds any two share, if it is the same number for each two} */

@@ -77,6 +77,8 @@ public enum MistakeCode {
   ALREADY_WORKED("pieces"),
   /** What is asked for changes nothing. */
   NOTHING_TO_CHANGE("value"),
+  /** A finished size that no layout comes near; width and height of the nearest, in cm. */
+  NO_SIZE_NEAR("value", "width", "height"),
   /** A format that is not read there. */
   WRONG_FORMAT("value", "allowed"),
   /** The text is not of its language. */

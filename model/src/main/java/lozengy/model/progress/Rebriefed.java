@@ -80,7 +80,8 @@ final class Rebriefed {
             .withYarns(yarns())
             .withPile(old.pile())
             .withStitching(stitching())
-            .withExtras(asked.extras().over(old.extras()), old.around());
+            .withExtras(asked.extras().over(old.extras()))
+            .withAround(old.around());
     List<Mistake> mistakes =
         BriefMistakes.ofParts(bare).stream()
             .map(

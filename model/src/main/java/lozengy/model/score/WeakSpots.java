@@ -20,8 +20,9 @@ public final class WeakSpots {
   /**
    * {@return the worst spots, the costliest first; the worst of each part of the score is chosen
    * before a second of any} A part's loss is divided among the places that cause it, so that all
-   * spots together cost what the total lacks of 100; equal ones come in the order of layers and
-   * pieces.
+   * spots together cost what the total lacks of 100, but for what two pieces cost that a symmetry
+   * makes each other's images: that was asked for, and is no spot. Equal ones come in the order of
+   * layers and pieces.
    *
    * @param blanket the blanket
    * @param sequences complete sequences
@@ -33,7 +34,9 @@ public final class WeakSpots {
     for (ScorePart part : Scorer.parts(blanket, sequences)) {
       double share = blanket.brief().prefer().share(part.part());
       if (share > 0) {
-        addSpots(spots, part.losses(), share);
+        List<Loss> losses =
+            part.losses().stream().filter(loss -> !askedFor(blanket, loss)).toList();
+        addSpots(spots, losses, share);
       }
     }
     return spots.stream()
@@ -42,6 +45,14 @@ public final class WeakSpots {
         .sorted(COSTLIEST)
         .map(spot -> new WeakSpot(spot.points(), spot.loss().words().get(), spot.loss().pieces()))
         .toList();
+  }
+
+  /** Whether a loss lies between pieces that a symmetry makes each other's images. */
+  private static boolean askedFor(Blanket blanket, Loss loss) {
+    List<Integer> pieces = loss.pieces();
+    return pieces.size() == 2
+        && !pieces.get(0).equals(pieces.get(1))
+        && blanket.orbits().lead(pieces.get(0)) == blanket.orbits().lead(pieces.get(1));
   }
 
   private static void addSpots(List<Spot> spots, List<Loss> losses, double share) {

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import net.jqwik.api.Arbitrary;
@@ -55,7 +56,9 @@ class RecordsTest {
             .withLook(look)
             .withPile(List.of(new PileEntry(PieceKind.SQUARE, List.of("MUD"), 1, Set.of())))
             .withJoining(Optional.of(use))
-            .withEdging(Optional.of(use)));
+            .withEdging(Optional.of(use))
+            .withExtras(new Extras(1, Map.of(BriefPath.ROOT, Map.of("x-id", "7"))))
+            .withAround(new Extras(0, Map.of(BriefPath.of("score"), Map.of("x-id", "8")))));
   }
 
   private static void meet(Object value) {
@@ -163,6 +166,10 @@ class RecordsTest {
     Map<String, String> otherwise = Map.of("statedTone", "withTone", "counted", "withCount");
     for (Class<?> type : List.of(Brief.class, Yarn.class)) {
       for (RecordComponent component : type.getRecordComponents()) {
+        if (component.getType() == Extras.class) {
+          // what files carry along, and one wither for both places
+          continue;
+        }
         String name = component.getName();
         String usual = "with" + name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
         Method wither = type.getMethod(otherwise.getOrDefault(name, usual), component.getType());

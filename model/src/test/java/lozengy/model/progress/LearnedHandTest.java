@@ -47,12 +47,18 @@ class LearnedHandTest {
       """;
 
   private static Arrangement plan(String brief) {
+    return plan(brief, 1);
+  }
+
+  /** The plan, with the border of r1c1 in a yarn. */
+  private static Arrangement plan(String brief, int first) {
     Blanket blanket = Blanket.of(BriefReader.read(SourceText.of("brief.yaml", brief)));
     Sequences plan = blanket.open();
     for (int piece = 0; piece < plan.pieces(); piece++) {
       plan.set(piece, 0, 0);
       plan.set(piece, 1, blanket.place(piece).name().startsWith("r1") ? 1 : 2);
     }
+    plan.set(0, 1, first);
     return new Arrangement(
         blanket,
         plan,
@@ -217,8 +223,7 @@ class LearnedHandTest {
                 "{ metres: 10 }, { metres: 20 }",
                 "{ stitches: { ch: 100 } }, { stitches: { ch: 200 } }")
             + "stitches: { terms: US, per-stitch: { ch: 10 cm, sl st: 10 cm } }\n";
-    Arrangement plan = plan(stitched);
-    plan.sequences().set(0, 1, 0);
+    Arrangement plan = plan(stitched, 0);
     // r1c1 in A alone: 10.4 m + 20.4 m, less the tails and the join between them, 0.4 m
     Arrangement counted =
         MarkedArrangement.of(plan, made("r1c1").withCounts(List.of(left("A", 160))));

@@ -136,4 +136,17 @@ class HandTest {
     assertTrue(blanket.usableMillimetres(1) < 100_000);
     assertEquals("rules.keep-back", untold.mistakes().get(0).path().toString());
   }
+
+  /** Each sample is just what is reckoned for its rounds: that is no proof of an even hand. */
+  @Test
+  void samplesOfDifferentRoundsDoNotCompare() {
+    String first = "{ of: square, rounds: 1, takes: 2 m }";
+    Blanket apart = blanket("samples: [ " + first + ", { of: square, takes: 5 m } ]", "100");
+    Blanket twice = blanket("samples: [ " + first + ", { of: square, takes: [5 m, 6 m] } ]", "100");
+
+    HandRange range = HandRange.of(twice.brief()).orElseThrow();
+    assertEquals(Optional.empty(), HandRange.of(apart.brief()));
+    assertEquals(100 * (5 / 5.5 - 1), range.lowPercent(), 1e-9);
+    assertEquals(100 * (6 / 5.5 - 1), range.highPercent(), 1e-9);
+  }
 }

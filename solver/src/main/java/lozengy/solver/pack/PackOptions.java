@@ -1,8 +1,11 @@
 package lozengy.solver.pack;
 
+import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import lozengy.model.input.Nulls;
 
 /**
@@ -14,20 +17,34 @@ import lozengy.model.input.Nulls;
  * @param marginPoints that margin, 0 or more
  * @param bendPercent by how much of its share's length each shade may be used more or less, to the
  *     next round, 0 or more
+ * @param looserPercent by how much more yarn than is reckoned hands may take, in per cent, 0 or
+ *     more; where empty, what the brief says of whoever buys it, or else how far it says that yarn
+ *     varies
  * @param seed seed of the random source
  * @param moves moves of each solve, where said; with the seed they fix the result
  * @param threads threads to use, at least 1; they do not change the result
  * @param stop asked now and then; once true, the work ends
+ * @param listener told of each pack before it is tried
  */
 public record PackOptions(
     PackGoal goal,
     OptionalDouble leastScore,
     double marginPoints,
     double bendPercent,
+    Optional<BigDecimal> looserPercent,
     long seed,
     OptionalLong moves,
     int threads,
-    BooleanSupplier stop) {
+    BooleanSupplier stop,
+    Consumer<Attempt> listener) {
+
+  /**
+   * A pack that is tried.
+   *
+   * @param number which one, from 1; 0 for plenty of yarn
+   * @param balls how many balls it has; 0 for plenty of yarn
+   */
+  public record Attempt(int number, int balls) {}
 
   /** Points below plenty where nothing is said. */
   public static final double USUAL_MARGIN = 2;
@@ -42,14 +59,23 @@ public record PackOptions(
    * @param leastScore points, 0 to 100, that an arrangement from it must reach, leeway aside
    * @param marginPoints points below plenty, 0 or more
    * @param bendPercent by how much of its share's length each shade may be used more or less
+   * @param looserPercent by how much more yarn than is reckoned hands may take, in per cent
    * @param seed seed of the random source
    * @param moves moves of each solve, where said, at least 0
    * @param threads threads to use, at least 1
    * @param stop asked now and then; once true, the work ends
+   * @param listener told of each pack before it is tried
    * @throws IllegalArgumentException if a number is out of its range
    */
   public PackOptions {
-    Nulls.refuse("goal leastScore moves stop", goal, leastScore, moves, stop);
+    Nulls.refuse(
+        "goal leastScore looserPercent moves stop listener",
+        goal,
+        leastScore,
+        looserPercent,
+        moves,
+        stop,
+        listener);
     double least = leastScore.orElse(0);
     if (!(least >= 0 && least <= 100)) {
       throw new IllegalArgumentException("a score of " + least + " is not 0 to 100");
@@ -66,6 +92,10 @@ public record PackOptions(
     if (threads < 1) {
       throw new IllegalArgumentException("threads " + threads + ": at least 1 is needed");
     }
+    if (looserPercent.filter(percent -> percent.signum() < 0).isPresent()) {
+      throw new IllegalArgumentException(
+          "looser by " + looserPercent.get() + " % is not 0 or more");
+    }
   }
 
   /** {@return as few balls as give almost the score of plenty; seed 1, all cores} */
@@ -75,10 +105,12 @@ public record PackOptions(
         OptionalDouble.empty(),
         USUAL_MARGIN,
         USUAL_BEND,
+        Optional.empty(),
         1,
         OptionalLong.empty(),
         Runtime.getRuntime().availableProcessors(),
-        () -> false);
+        () -> false,
+        attempt -> {});
   }
 
   /**
@@ -88,7 +120,16 @@ public record PackOptions(
    */
   public PackOptions withGoal(PackGoal other) {
     return new PackOptions(
-        other, leastScore, marginPoints, bendPercent, seed, moves, threads, stop);
+        other,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        seed,
+        moves,
+        threads,
+        stop,
+        listener);
   }
 
   /**
@@ -98,7 +139,16 @@ public record PackOptions(
    */
   public PackOptions withLeastScore(double points) {
     return new PackOptions(
-        goal, OptionalDouble.of(points), marginPoints, bendPercent, seed, moves, threads, stop);
+        goal,
+        OptionalDouble.of(points),
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        seed,
+        moves,
+        threads,
+        stop,
+        listener);
   }
 
   /**
@@ -107,7 +157,8 @@ public record PackOptions(
    * @param points points below plenty, 0 or more
    */
   public PackOptions withMargin(double points) {
-    return new PackOptions(goal, leastScore, points, bendPercent, seed, moves, threads, stop);
+    return new PackOptions(
+        goal, leastScore, points, bendPercent, looserPercent, seed, moves, threads, stop, listener);
   }
 
   /**
@@ -116,7 +167,17 @@ public record PackOptions(
    * @param percent by how much of its share's length each shade may be used more or less
    */
   public PackOptions withBend(double percent) {
-    return new PackOptions(goal, leastScore, marginPoints, percent, seed, moves, threads, stop);
+    return new PackOptions(
+        goal,
+        leastScore,
+        marginPoints,
+        percent,
+        looserPercent,
+        seed,
+        moves,
+        threads,
+        stop,
+        listener);
   }
 
   /**
@@ -126,7 +187,16 @@ public record PackOptions(
    */
   public PackOptions withSeed(long other) {
     return new PackOptions(
-        goal, leastScore, marginPoints, bendPercent, other, moves, threads, stop);
+        goal,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        other,
+        moves,
+        threads,
+        stop,
+        listener);
   }
 
   /**
@@ -136,7 +206,16 @@ public record PackOptions(
    */
   public PackOptions withMoves(long most) {
     return new PackOptions(
-        goal, leastScore, marginPoints, bendPercent, seed, OptionalLong.of(most), threads, stop);
+        goal,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        seed,
+        OptionalLong.of(most),
+        threads,
+        stop,
+        listener);
   }
 
   /**
@@ -145,7 +224,17 @@ public record PackOptions(
    * @param number threads to use, at least 1
    */
   public PackOptions withThreads(int number) {
-    return new PackOptions(goal, leastScore, marginPoints, bendPercent, seed, moves, number, stop);
+    return new PackOptions(
+        goal,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        seed,
+        moves,
+        number,
+        stop,
+        listener);
   }
 
   /**
@@ -155,6 +244,53 @@ public record PackOptions(
    */
   public PackOptions withStop(BooleanSupplier asked) {
     return new PackOptions(
-        goal, leastScore, marginPoints, bendPercent, seed, moves, threads, asked);
+        goal,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        seed,
+        moves,
+        threads,
+        asked,
+        listener);
+  }
+
+  /**
+   * {@return the same for other hands}
+   *
+   * @param percent by how much more yarn than is reckoned they may take, 0 or more
+   */
+  public PackOptions withLooser(BigDecimal percent) {
+    return new PackOptions(
+        goal,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        Optional.of(percent),
+        seed,
+        moves,
+        threads,
+        stop,
+        listener);
+  }
+
+  /**
+   * {@return the same with another listener}
+   *
+   * @param told told of each pack before it is tried
+   */
+  public PackOptions withListener(Consumer<Attempt> told) {
+    return new PackOptions(
+        goal,
+        leastScore,
+        marginPoints,
+        bendPercent,
+        looserPercent,
+        seed,
+        moves,
+        threads,
+        stop,
+        told);
   }
 }

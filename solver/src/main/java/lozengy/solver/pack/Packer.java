@@ -3,29 +3,23 @@ package lozengy.solver.pack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.check.Check;
+import lozengy.model.brief.Ball;
+import lozengy.model.brief.Price;
 import lozengy.model.input.Nulls;
-import lozengy.model.score.Scorer;
-import lozengy.solver.SolveOptions;
-import lozengy.solver.SolveResult;
-import lozengy.solver.Solver;
-import lozengy.solver.explain.argument.Argument;
-import lozengy.solver.explain.argument.Finding;
-import lozengy.solver.explain.argument.Requirements;
-import lozengy.solver.explain.conflict.Root;
+import lozengy.solver.pack.PackOptions.Attempt;
 import lozengy.solver.pack.Packing.Failed;
 
 /**
- * Finds the least pack from which an arrangement of a wanted score can be worked. In turns, a small
- * model proposes a pack of least cost; the brief is solved with exactly that stock, and what speaks
- * against the pack becomes known (a decomposition in the manner of Benders, 1962; see Hooker and
- * Ottosson, "Logic-based Benders decomposition", Mathematical Programming 96, 2003).
+ * Finds the least pack from which an arrangement of a wanted score can be worked, or one of each of
+ * several sizes, each by itself. In turns, a small model proposes a pack of least cost; the briefs
+ * are solved with exactly that stock, and what speaks against the pack becomes known (a
+ * decomposition in the manner of Benders, 1962; see Hooker and Ottosson, "Logic-based Benders
+ * decomposition", Mathematical Programming 96, 2003).
  *
  * <p>A pack is refuted by a direct argument, by a bound on the score below the one wanted, or by
  * solving exactly; whatever has no more of any shade is refuted with it. The pack found is proved
@@ -34,49 +28,38 @@ import lozengy.solver.pack.Packing.Failed;
  */
 public final class Packer {
 
-  private static final long MOVES_PER_ROUND = 4_000;
-  private static final long LEAST_MOVES = 400_000;
+  /** Packs tried in all, and those of one cost before more is spent. */
+  private static final int MOST_TRIED = 24;
 
-  /** Solves in all, and those of packs of one cost before more is spent. */
-  private static final int MOST_SOLVES = 24;
-
-  private static final int SOLVES_OF_A_COST = 2;
+  private static final int TRIED_OF_A_COST = 2;
   private static final int MOST_PROPOSALS = 400;
 
-  /** Points by which two totals do not differ. */
-  private static final double SAME = 1e-9;
+  private final PackOptions options;
+  private final List<Size> sizes;
+
+  /** The largest first: mostly it is what a pack does not do for. */
+  private final List<Size> largestFirst;
 
   private final Shades shades;
-  private final PackOptions options;
-  private final SolveOptions solving;
   private final Proposals proposals;
   private final List<Failed> failed = new ArrayList<>();
-  private int solves;
-  private double reached;
-  private double wanted;
+  private int tried;
 
   /** What a cheaper pack costs of which it is not proved that it does not do. */
   private long open = Long.MAX_VALUE;
 
-  /** A pack with an arrangement from it. */
-  private record Hit(int[] balls, Arrangement arrangement) {}
+  /** A pack with an arrangement of each size from it, in the order of the sizes. */
+  private record Hit(int[] balls, List<Arrangement> arrangements) {}
 
-  private Packer(Blanket blanket, PackOptions options) {
+  private Packer(List<Size> sizes, PackOptions options) {
     this.options = options;
-    this.shades = new Shades(blanket, options.goal(), options.bendPercent());
-    this.proposals = new Proposals(shades);
-    SolveOptions usual =
-        SolveOptions.defaults()
-            .withSeed(options.seed())
-            .withThreads(options.threads())
-            .withStop(options.stop())
-            .endedByInterrupt();
-    long rounds = 0;
-    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      rounds += blanket.roundCount(piece);
-    }
-    this.solving =
-        usual.withMoves(options.moves().orElse(Math.max(LEAST_MOVES, MOVES_PER_ROUND * rounds)));
+    this.sizes = sizes;
+    this.largestFirst =
+        sizes.stream().sorted(Comparator.comparingLong((Size size) -> -size.rounds())).toList();
+    List<Shades> each = sizes.stream().map(Size::shades).toList();
+    Shades.widen(each);
+    this.shades = each.get(0);
+    this.proposals = new Proposals(each);
   }
 
   /**
@@ -90,40 +73,63 @@ public final class Packer {
    */
   public static Packing find(Blanket blanket, PackOptions options) {
     Nulls.refuse("blanket options", blanket, options);
-    return new Packer(blanket, options).find();
+    return findShared(List.of(blanket), options).get(0);
   }
 
-  private Packing find() {
-    Blanket plenty = shades.plenty(true);
-    SolveResult most = Solver.solve(plenty, Optional.empty(), solving);
-    if (most instanceof SolveResult.Impossible impossible) {
-      Blanket free = shades.plenty(false);
-      SolveResult unlimited = Solver.solve(free, Optional.empty(), solving);
-      return unlimited instanceof SolveResult.Impossible whatever
-          ? new Packing.Impossible(free, whatever, false)
-          : new Packing.Impossible(plenty, impossible, true);
+  /**
+   * Finds one pack for several sizes: whichever of them is worked, it suffices for that one.
+   *
+   * @param blankets the briefs made ready, one for each size, as {@link #find} asks of them; all of
+   *     one palette
+   * @param options what it is to be good for, each size by itself
+   * @return for each size the same balls with an arrangement of its own; or else, where a size
+   *     stands in the way, why there is none, and of the others that nothing was found
+   * @throws IllegalArgumentException if there is no size, or their yarns differ in code, put-up,
+   *     price or whether they are gone
+   */
+  public static List<Packing> findShared(List<Blanket> blankets, PackOptions options) {
+    Nulls.refuse("blankets options", blankets, options);
+    if (blankets.isEmpty() || blankets.stream().map(Packer::palette).distinct().count() > 1) {
+      throw new IllegalArgumentException("a pack is for sizes of one palette");
     }
-    if (!(most instanceof SolveResult.Found found)) {
-      return new Packing.Unfinished();
-    }
-    reached = found.arrangement().score().total();
-    OptionalDouble asked = options.leastScore();
-    wanted = asked.orElse(Math.max(0, reached - options.marginPoints()));
-    if (wanted > reached + SAME) {
-      return new Packing.OutOfReach(wanted, reached, bound(found.arrangement()));
-    }
+    List<Size> sizes = blankets.stream().map(blanket -> new Size(blanket, options)).toList();
+    options.listener().accept(new Attempt(0, 0));
+    List<Optional<Packing>> ends = sizes.stream().map(Size::plenty).toList();
+    return ends.stream().anyMatch(Optional::isPresent)
+        ? ends.stream().map(end -> end.orElseGet(Packing.Unfinished::new)).toList()
+        : new Packer(sizes, options).find();
+  }
+
+  /** What of yarns must be alike in all sizes. */
+  private record Packable(String code, Optional<Ball> ball, Optional<Price> price, boolean gone) {}
+
+  private static List<Packable> palette(Blanket blanket) {
+    return blanket.brief().yarns().stream()
+        .map(yarn -> new Packable(yarn.code(), yarn.ball(), yarn.price(), yarn.gone()))
+        .toList();
+  }
+
+  private List<Packing> find() {
     Optional<Hit> hit = search();
-    return hit.isPresent() ? packed(hit.get()) : new Packing.Unfinished();
-  }
-
-  private static double bound(Arrangement arrangement) {
-    return arrangement.bound().map(Arrangement.Bound::total).orElse(100.0);
+    if (hit.isEmpty()) {
+      return sizes.stream().map(size -> (Packing) new Packing.Unfinished()).toList();
+    }
+    int[] balls = hit.get().balls();
+    long cost = shades.cost(balls);
+    long floor = proposals.floor();
+    boolean least = cost <= floor || proposals.complete() && open >= cost;
+    Packing.Proof proof = new Packing.Proof(least, floor, failed);
+    List<Packing> packed = new ArrayList<>();
+    for (int at = 0; at < sizes.size(); at++) {
+      packed.add(sizes.get(at).packed(balls, hit.get().arrangements().get(at), proof));
+    }
+    return packed;
   }
 
   private Optional<Hit> search() {
     int ofCost = 0;
     long step = cheapestBall();
-    for (int turn = 0; turn < MOST_PROPOSALS && solves < MOST_SOLVES && !stopped(); turn++) {
+    for (int turn = 0; turn < MOST_PROPOSALS && goesOn(); turn++) {
       Optional<int[]> proposed = proposals.next();
       if (proposed.isEmpty()) {
         return Optional.empty();
@@ -136,7 +142,7 @@ public final class Packer {
       if (hit.isPresent()) {
         return Optional.of(step > cheapestBall() ? withoutNeedless(hit.get()) : hit.get());
       }
-      if (open < Long.MAX_VALUE && ++ofCost == SOLVES_OF_A_COST) {
+      if (open < Long.MAX_VALUE && ++ofCost == TRIED_OF_A_COST) {
         long cost = shades.cost(balls);
         proposals.atLeast(cost + step);
         step *= 2;
@@ -146,8 +152,8 @@ public final class Packer {
     return Optional.empty();
   }
 
-  private boolean stopped() {
-    return solving.stop().getAsBoolean();
+  private boolean goesOn() {
+    return tried < MOST_TRIED && !sizes.get(0).stopped();
   }
 
   private long cheapestBall() {
@@ -158,47 +164,43 @@ public final class Packer {
     return cheapest;
   }
 
-  /** Whether a direct argument speaks against a pack; it is known from then on. */
   private boolean argued(int[] balls) {
-    Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(shades.trial(balls)));
-    for (List<Finding> each : findings.values()) {
-      for (Finding finding : each) {
-        finding.shortfall().ifPresent(shortfall -> proposals.learn(balls, shortfall));
-        proposals.refute(balls, finding.yarns());
-      }
+    boolean argued = false;
+    for (Size size : largestFirst) {
+      argued |= size.argued(balls, proposals);
     }
-    return !findings.isEmpty();
+    return argued;
   }
 
   /** Solves with exactly a pack; where that fails, nothing smaller is proposed any more. */
   private Optional<Hit> settle(int[] balls) {
-    solves++;
-    SolveResult result = Solver.solve(shades.trial(balls), Optional.empty(), solving);
-    boolean refuted = result instanceof SolveResult.Impossible;
-    if (result instanceof SolveResult.Found found) {
-      Arrangement arrangement = found.arrangement();
-      Blanket trial = arrangement.blanket();
-      boolean good = arrangement.score().total() >= wanted - SAME;
-      if (good && shades.bentWithin(trial.usedMillimetres(arrangement.sequences()))) {
-        return Optional.of(new Hit(balls, arrangement));
+    options.listener().accept(new Attempt(++tried, Arrays.stream(balls).sum()));
+    Arrangement[] arrangements = new Arrangement[sizes.size()];
+    int[] fewest = new int[balls.length];
+    for (Size size : largestFirst) {
+      Size.Trial trial = size.tried(balls);
+      if (trial.arrangement().isEmpty()) {
+        BitSet all = new BitSet();
+        all.set(0, balls.length);
+        proposals.refute(size.shades(), balls, all);
+        failed.add(new Failed(Arrays.stream(balls).sum(), trial.refuted()));
+        open = trial.refuted() ? open : Math.min(open, shades.cost(balls));
+        return Optional.empty();
       }
-      refuted = bound(arrangement) < wanted - SAME;
+      Arrangement arrangement = trial.arrangement().get();
+      arrangements[sizes.indexOf(size)] = arrangement;
+      int[] needed = size.fewest(arrangement);
+      Arrays.setAll(fewest, yarn -> Math.max(fewest[yarn], needed[yarn]));
     }
-    BitSet all = new BitSet();
-    all.set(0, balls.length);
-    proposals.refute(balls, all);
-    failed.add(new Failed(Arrays.stream(balls).sum(), refuted));
-    if (!refuted) {
-      open = Math.min(open, shades.cost(balls));
-    }
-    return Optional.empty();
+    // what no arrangement begins is not packed
+    return Optional.of(new Hit(fewest, List.of(arrangements)));
   }
 
   /** The same without balls of which it is seen that it does without. */
   private Hit withoutNeedless(Hit found) {
     Hit best = found;
     for (int yarn = 0; yarn < shades.count(); yarn++) {
-      while (best.balls()[yarn] > shades.least(yarn) && solves < MOST_SOLVES && !stopped()) {
+      while (best.balls()[yarn] > shades.least(yarn) && goesOn()) {
         int[] fewer = best.balls().clone();
         fewer[yarn]--;
         Optional<Hit> hit = argued(fewer) ? Optional.empty() : settle(fewer);
@@ -209,39 +211,5 @@ public final class Packer {
       }
     }
     return best;
-  }
-
-  private Packing packed(Hit hit) {
-    Blanket packed = shades.packed(hit.balls());
-    Arrangement from = hit.arrangement();
-    if (!Check.faults(packed, from.sequences()).isEmpty()) {
-      throw new IllegalStateException(
-          "a pack does not hold what it was solved with: "
-              + Check.faults(packed, from.sequences()).get(0));
-    }
-    // the bound is that of a shorter stock, and of a score without leeway
-    Arrangement arrangement =
-        new Arrangement(
-            packed,
-            from.sequences(),
-            Optional.empty(),
-            Scorer.score(packed, from.sequences(), Optional.empty()),
-            Optional.empty(),
-            Optional.empty());
-    long[] used = packed.usedMillimetres(from.sequences());
-    List<Packing.Shade> each = new ArrayList<>();
-    for (int yarn = 0; yarn < used.length; yarn++) {
-      each.add(
-          new Packing.Shade(
-              yarn,
-              hit.balls()[yarn],
-              shades.shared(yarn),
-              used[yarn],
-              packed.stockMillimetres(yarn) - used[yarn]));
-    }
-    long cost = shades.cost(hit.balls());
-    boolean least = cost <= proposals.floor() || proposals.complete() && open >= cost;
-    return new Packing.Packed(
-        each, arrangement, from.score().total(), wanted, reached, least, proposals.floor(), failed);
   }
 }

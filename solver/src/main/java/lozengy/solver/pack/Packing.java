@@ -16,10 +16,7 @@ public sealed interface Packing {
    * @param score its score, leeway aside, 0 to 100
    * @param wanted the score that was to be reached
    * @param plenty the score that plenty of yarn gave
-   * @param least whether it is proved that no smaller pack does
-   * @param floor by totals alone no pack does with less, in balls, in the currency's
-   *     ten-thousandth, or in mg
-   * @param failed packs that were tried and from which no such arrangement was found
+   * @param proof what is known of smaller packs
    */
   record Packed(
       List<Shade> shades,
@@ -27,30 +24,46 @@ public sealed interface Packing {
       double score,
       double wanted,
       double plenty,
-      boolean least,
-      long floor,
-      List<Failed> failed)
+      Proof proof)
       implements Packing {
     /**
-     * Copies the lists.
+     * Copies the list.
      *
      * @param shades what it holds, in the yarns' order
      * @param arrangement an arrangement whose brief has the pack for its stock
      * @param score its score, leeway aside, 0 to 100
      * @param wanted the score that was to be reached
      * @param plenty the score that plenty of yarn gave
-     * @param least whether it is proved that no smaller pack does
-     * @param floor by totals alone no pack does with less
-     * @param failed packs that were tried and from which no such arrangement was found
+     * @param proof what is known of smaller packs
      */
     public Packed {
       shades = List.copyOf(shades);
-      failed = List.copyOf(failed);
     }
 
     /** {@return balls in all} */
     public int balls() {
       return shades.stream().mapToInt(Shade::balls).sum();
+    }
+  }
+
+  /**
+   * What is known of packs that cost less than the one found.
+   *
+   * @param least whether it is proved that none of them does
+   * @param floor by totals alone no pack does with less, in balls, in the currency's
+   *     ten-thousandth, or in mg
+   * @param failed packs that were tried and from which no such arrangement was found
+   */
+  record Proof(boolean least, long floor, List<Failed> failed) {
+    /**
+     * Copies the list.
+     *
+     * @param least whether it is proved that none of them does
+     * @param floor by totals alone no pack does with less
+     * @param failed packs that were tried and from which no such arrangement was found
+     */
+    public Proof {
+      failed = List.copyOf(failed);
     }
   }
 

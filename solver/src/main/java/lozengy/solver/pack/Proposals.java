@@ -3,8 +3,11 @@ package lozengy.solver.pack;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import lozengy.solver.explain.argument.Shortfall;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Solver;
@@ -37,12 +40,22 @@ final class Proposals {
   /** Not all of some yarns' balls stay within these. */
   private record Refuted(int[] balls, BitSet yarns) {}
 
-  /** So much is missing of a pack, and what a ball more of each yarn gives. */
-  private record Missing(int[] balls, Shortfall shortfall) {}
+  /** So much is missing of a pack, and what a ball more of some yarns gives at the most. */
+  private record Missing(int[] balls, long missing, Map<Integer, Long> gains) {}
 
+  /** What one of the sizes asks for. */
+  private record Demand(Shades shades, List<Cover> covers, Floors floors) {
+    static Demand of(Shades shades) {
+      List<Cover> covers = Cover.of(shades);
+      return new Demand(shades, covers, new Floors(shades, covers));
+    }
+  }
+
+  private final List<Demand> demands;
+
+  /** Whose balls and costs are those of all sizes. */
   private final Shades shades;
-  private final List<Cover> covers;
-  private final Floors floors;
+
   private final long unitOfCost;
   private final boolean exactCosts;
   private final List<Refuted> refuted = new ArrayList<>();
@@ -51,11 +64,10 @@ final class Proposals {
   private boolean complete = true;
   private boolean limited;
 
-  Proposals(Shades shades) {
-    this.shades = shades;
-    this.covers = Cover.of(shades);
-    this.floors = new Floors(shades, covers);
-    this.least = floors.ofAll();
+  Proposals(List<Shades> sizes) {
+    this.shades = sizes.get(0);
+    this.demands = sizes.stream().map(Demand::of).toList();
+    this.least = floor();
     long gcd = 0;
     long all = 0;
     for (int yarn = 0; yarn < shades.count(); yarn++) {
@@ -73,17 +85,34 @@ final class Proposals {
 
   /** No pack costs less, by totals alone. */
   long floor() {
-    return floors.ofAll();
+    return demands.stream().mapToLong(each -> each.floors().ofAll()).max().orElseThrow();
   }
 
-  /** No more than so many balls of each of some yarns do not do, whatever there is of others. */
-  void refute(int[] balls, BitSet yarns) {
-    refuted.add(new Refuted(balls.clone(), yarns));
+  /**
+   * No more than so many balls of each of some yarns do not do for a size, whatever there is of
+   * others.
+   */
+  void refute(Shades size, int[] balls, BitSet yarns) {
+    BitSet helping = new BitSet();
+    yarns.stream().filter(yarn -> !size.capped(yarn, balls[yarn])).forEach(helping::set);
+    refuted.add(new Refuted(balls.clone(), helping));
   }
 
-  /** A pack falls short. */
-  void learn(int[] balls, Shortfall shortfall) {
-    missing.add(new Missing(balls.clone(), shortfall));
+  /**
+   * A pack falls short for a size. Of a yarn whose share bends no further, neither more balls give
+   * more nor does each ball less take away as much as a ball gives: it is left out.
+   */
+  void learn(Shades size, int[] balls, Shortfall shortfall) {
+    Map<Integer, Long> gains = new TreeMap<>();
+    shortfall
+        .gains()
+        .forEach(
+            (yarn, gain) -> {
+              if (!size.capped(yarn, balls[yarn])) {
+                gains.put(yarn, (long) Math.ceil(size.reckoned(gain)));
+              }
+            });
+    missing.add(new Missing(balls.clone(), shortfall.missing(), gains));
   }
 
   /** Asks for packs that cost so much from now on. */
@@ -114,62 +143,105 @@ final class Proposals {
     return fairest.isPresent() ? fairest : cheapest;
   }
 
+  /** All that is known of a yarn. */
+  private List<Object> known(int yarn) {
+    List<Object> known = new ArrayList<>(List.of(shades.cost(yarn), shades.least(yarn)));
+    known.add(shades.most(yarn));
+    for (Demand demand : demands) {
+      Shades size = demand.shades();
+      known.add(size.shared(yarn));
+      for (int balls = size.least(yarn); balls <= size.most(yarn); balls++) {
+        known.add(size.usable(yarn, balls));
+      }
+      demand.covers().forEach(cover -> known.add(cover.yarns().get(yarn)));
+    }
+    missing.forEach(each -> known.add(each.gains().getOrDefault(yarn, 0L)));
+    refuted.forEach(each -> known.add(each.yarns().get(yarn) ? each.balls()[yarn] : -1));
+    return known;
+  }
+
   /** The constraint model of one choice. */
   private final class Choice {
     private final Model model = new Model("pack");
     private final IntVar[] balls = new IntVar[shades.count()];
-    private final IntVar[] usable = new IntVar[shades.count()];
+    private final List<IntVar> lacks = new ArrayList<>();
     private final IntVar total;
-    private final long unit;
     private boolean possible = true;
 
     Choice(Optional<Long> cost) {
-      long all = 1;
       long dearest = 0;
       int[] costs = new int[shades.count()];
       for (int yarn = 0; yarn < costs.length; yarn++) {
-        all += shades.usable(yarn, shades.most(yarn)) + shades.shared(yarn);
+        balls[yarn] = model.intVar("balls", shades.least(yarn), shades.most(yarn));
         costs[yarn] = (int) (shades.cost(yarn) / unitOfCost);
         dearest += (long) shades.most(yarn) * costs[yarn];
-      }
-      unit = all / PARTS + 1;
-      for (int yarn = 0; yarn < costs.length; yarn++) {
-        int few = shades.least(yarn);
-        int[] held = new int[shades.most(yarn) - few + 1];
-        for (int more = 0; more < held.length; more++) {
-          held[more] = (int) ((shades.usable(yarn, few + more) + unit - 1) / unit);
-        }
-        balls[yarn] = model.intVar("balls", few, shades.most(yarn));
-        usable[yarn] = model.intVar("usable", 0, held[held.length - 1]);
-        model.element(usable[yarn], held, balls[yarn], few).post();
       }
       int from = (int) cost.orElse(least / unitOfCost).longValue();
       total = model.intVar("total", from, (int) (long) cost.orElse(Math.max(from, dearest)));
       model.scalar(balls, costs, "=", total).post();
-      for (int cover = 0; cover < covers.size(); cover++) {
-        post(covers.get(cover), floors.of(cover), costs);
-      }
+      demands.forEach(demand -> post(demand, costs, cost.isPresent()));
       missing.forEach(this::post);
       refuted.forEach(this::post);
+      orderAlike();
     }
 
-    private void post(Cover cover, long floor, int[] costs) {
-      int[] yarns = cover.yarns().stream().toArray();
-      model.sum(of(usable, yarns), ">=", (int) (cover.millimetres() / unit)).post();
-      int[] each = Arrays.stream(yarns).map(yarn -> costs[yarn]).toArray();
-      if (exactCosts) {
-        model.scalar(of(balls, yarns), each, ">=", (int) (floor / unitOfCost)).post();
+    /**
+     * Of yarns that nothing known tells apart, an earlier one has no fewer balls: any choice can be
+     * renamed to such a one, and there are far fewer of these to look through.
+     */
+    private void orderAlike() {
+      Map<List<Object>, Integer> last = new HashMap<>();
+      for (int yarn = 0; yarn < balls.length; yarn++) {
+        Integer before = last.put(known(yarn), yarn);
+        if (before != null) {
+          model.arithm(balls[before], ">=", balls[yarn]).post();
+        }
+      }
+    }
+
+    private void post(Demand demand, int[] costs, boolean shared) {
+      Shades size = demand.shades();
+      long all = 1;
+      for (int yarn = 0; yarn < costs.length; yarn++) {
+        all += size.usable(yarn, size.most(yarn)) + size.shared(yarn);
+      }
+      long unit = all / PARTS + 1;
+      IntVar[] usable = new IntVar[costs.length];
+      for (int yarn = 0; yarn < costs.length; yarn++) {
+        int few = size.least(yarn);
+        int[] held = new int[size.most(yarn) - few + 1];
+        for (int more = 0; more < held.length; more++) {
+          held[more] = (int) ((size.usable(yarn, few + more) + unit - 1) / unit);
+        }
+        usable[yarn] = model.intVar("usable", 0, held[held.length - 1]);
+        model.element(usable[yarn], held, balls[yarn], few).post();
+        if (shared) {
+          int share = (int) (size.shared(yarn) / unit);
+          IntVar lack = model.intVar("lacks", 0, share);
+          model.arithm(lack, "+", usable[yarn], ">=", share).post();
+          lacks.add(lack);
+        }
+      }
+      for (int at = 0; at < demand.covers().size(); at++) {
+        Cover cover = demand.covers().get(at);
+        int[] yarns = cover.yarns().stream().toArray();
+        model.sum(of(usable, yarns), ">=", (int) (cover.millimetres() / unit)).post();
+        if (exactCosts) {
+          int[] each = Arrays.stream(yarns).map(yarn -> costs[yarn]).toArray();
+          int floor = (int) (demand.floors().of(at) / unitOfCost);
+          model.scalar(of(balls, yarns), each, ">=", floor).post();
+        }
       }
     }
 
     private void post(Missing each) {
-      int[] yarns = each.shortfall().gains().keySet().stream().mapToInt(y -> y).toArray();
-      long most = each.shortfall().gains().values().stream().mapToLong(g -> g).max().orElse(1);
+      int[] yarns = each.gains().keySet().stream().mapToInt(y -> y).toArray();
+      long most = each.gains().values().stream().mapToLong(g -> g).max().orElse(1);
       long part = most / 1000 + 1;
       int[] gains = new int[yarns.length];
-      long wanted = each.shortfall().missing() / part;
+      long wanted = each.missing() / part;
       for (int i = 0; i < yarns.length; i++) {
-        long gain = each.shortfall().gains().get(yarns[i]);
+        long gain = each.gains().get(yarns[i]);
         gains[i] = (int) ((gain + ROUNDING) / part + 1);
         // with these balls so much was missing: without them more, by what they give at the least
         wanted += each.balls()[yarns[i]] * (Math.max(0, gain - ROUNDING) / part);
@@ -212,18 +284,12 @@ final class Proposals {
 
     /** What lacks least of the shares. */
     Optional<int[]> fairest() {
-      int[] most = new int[balls.length];
-      IntVar[] lacks = new IntVar[balls.length];
-      for (int yarn = 0; yarn < balls.length; yarn++) {
-        most[yarn] = (int) (shades.shared(yarn) / unit);
-        lacks[yarn] = model.intVar("lacks", 0, most[yarn]);
-        model.arithm(lacks[yarn], "+", usable[yarn], ">=", most[yarn]).post();
-      }
-      IntVar sum = model.intVar("lacking", 0, Arrays.stream(most).sum());
-      model.sum(lacks, "=", sum).post();
+      IntVar[] lacking = lacks.toArray(IntVar[]::new);
+      IntVar sum = model.intVar("lacking", 0, Arrays.stream(lacking).mapToInt(IntVar::getUB).sum());
+      model.sum(lacking, "=", sum).post();
       model.setObjective(Model.MINIMIZE, sum);
       Solver solver = model.getSolver();
-      solver.setSearch(Search.domOverWDegSearch(balls), Search.inputOrderLBSearch(lacks));
+      solver.setSearch(Search.domOverWDegSearch(balls), Search.inputOrderLBSearch(lacking));
       solver.limitFail(FAILS);
       Optional<int[]> best = Optional.empty();
       while (solver.solve()) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.ForSale;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Weight;
@@ -18,6 +19,8 @@ import lozengy.model.brief.YarnAmount;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.unit.Ratio;
 import lozengy.model.yarn.ShadeNeed;
+import lozengy.model.yarn.ShadeTaken;
+import lozengy.model.yarn.WholeBalls;
 
 /**
  * What can be packed of each yarn: how many balls at the least and at the most, what of them may be
@@ -39,9 +42,11 @@ final class Shades {
   private final int[] least;
   private final int[] most;
 
-  Shades(Blanket stocked, PackGoal goal, double bendPercent) {
-    this.bare = Blanket.ofUnjudged(without(stocked.brief()));
-    this.goal = goal;
+  Shades(Blanket stocked, PackOptions options) {
+    Brief brief = ShadeTaken.atNothing(stocked.brief());
+    this.bare = Blanket.ofUnjudged(brief.withForSale(Optional.of(sale(brief, options))));
+    this.goal = options.goal();
+    double bendPercent = options.bendPercent();
     int yarns = bare.yarnCount();
     this.shared = ShadeNeed.of(bare).stream().mapToLong(ShadeNeed::millimetres).toArray();
     this.held = bare.usedMillimetres(bare.locks());
@@ -56,18 +61,35 @@ final class Shades {
       long low = (long) Math.ceil(shared[yarn] * (1 - bend)) - round;
       long high = (long) (shared[yarn] * (1 + bend)) + round;
       lowest[yarn] = gone ? 0 : Math.max(0, low);
-      highest[yarn] = gone ? 0 : Math.max(held[yarn], shared[yarn] == 0 ? 0 : high);
+      // of a small size a share may come to no round, and still bends to the next
+      boolean unwanted = shared[yarn] == 0 && bare.yarn(yarn).share() == 0;
+      highest[yarn] = gone ? 0 : Math.max(held[yarn], unwanted ? 0 : high);
       least[yarn] = balls(yarn, Math.max(held[yarn], lowest[yarn]));
       most[yarn] = Math.max(least[yarn], balls(yarn, highest[yarn]));
     }
   }
 
-  /** Nothing at hand, nothing counted. */
-  private static Brief without(Brief brief) {
-    return brief.withYarns(
-        brief.yarns().stream()
-            .map(yarn -> yarn.withBalls(0).withLeft(Optional.empty()).withCount(Optional.empty()))
-            .toList());
+  /** For hands as loose as is asked, or else as the brief says of whoever buys it, or of all. */
+  private static ForSale sale(Brief brief, PackOptions options) {
+    return options
+        .looserPercent()
+        .or(() -> brief.forSale().map(ForSale::looserPercent))
+        .or(() -> brief.stitching().variesPercent())
+        .map(ForSale::new)
+        .orElse(new ForSale(BigDecimal.ZERO));
+  }
+
+  /** Packs of one palette for several sizes hold what each of them needs. */
+  static void widen(List<Shades> sizes) {
+    for (int yarn = 0; yarn < sizes.get(0).count(); yarn++) {
+      int at = yarn;
+      int least = sizes.stream().mapToInt(size -> size.least(at)).max().orElseThrow();
+      int most = sizes.stream().mapToInt(size -> size.most(at)).max().orElseThrow();
+      for (Shades size : sizes) {
+        size.least[yarn] = least;
+        size.most[yarn] = most;
+      }
+    }
   }
 
   /** The longest round that a yarn may have, in mm: shares bend to whole rounds. */
@@ -84,24 +106,16 @@ final class Shades {
   }
 
   private int balls(int yarn, long millimetres) {
-    if (millimetres <= 0 || bare.yarn(yarn).gone()) {
-      return 0;
-    }
-    int balls = (int) Math.max(0, millimetres / Math.max(1, whole(yarn, 1)) - 1);
-    while (whole(yarn, balls) < millimetres) {
-      balls++;
-    }
-    return balls;
+    return millimetres <= 0 || bare.yarn(yarn).gone() ? 0 : (int) balls(yarn).fewest(millimetres);
+  }
+
+  private WholeBalls balls(int yarn) {
+    return WholeBalls.of(bare.brief(), ball(yarn));
   }
 
   /** What may be used of so many balls, in mm, rounded up as the model does. */
   private long whole(int yarn, int balls) {
-    BigDecimal percent =
-        HUNDRED.subtract(BigDecimal.valueOf(bare.brief().rules().keepBackPercent()));
-    return Ratio.of(ball(yarn).millimetres().multiply(BigDecimal.valueOf(balls)))
-        .times(percent)
-        .dividedBy(HUNDRED)
-        .up();
+    return balls(yarn).usableMillimetres(balls);
   }
 
   private Ball ball(int yarn) {
@@ -138,6 +152,29 @@ final class Shades {
   /** What of so many balls may be used, in mm, and is no more than its share may bend to. */
   long usable(int yarn, int balls) {
     return balls == 0 ? 0 : Math.min(highest[yarn], whole(yarn, balls));
+  }
+
+  /** Whether more balls than so many give no more to use. */
+  boolean capped(int yarn, int balls) {
+    return bare.yarn(yarn).gone() || whole(yarn, balls) >= highest[yarn];
+  }
+
+  /** What a length of stock, in mm, gives looser hands, as it is reckoned. */
+  double reckoned(double length) {
+    return length / (1 + looserPercent().doubleValue() / 100);
+  }
+
+  private BigDecimal looserPercent() {
+    return bare.brief().forSale().orElseThrow().looserPercent();
+  }
+
+  /** The fewest balls that hold what is used of each yarn. */
+  int[] fewest(long[] used) {
+    int[] fewest = new int[used.length];
+    for (int yarn = 0; yarn < used.length; yarn++) {
+      fewest[yarn] = balls(yarn, used[yarn]);
+    }
+    return fewest;
   }
 
   /** Whether what is used of each yarn is as much at the least as its share may bend to. */
@@ -200,7 +237,13 @@ final class Shades {
   /** The brief with a pack; leeway weighs nothing, for a pack is there to be used up. */
   Blanket trial(int[] balls) {
     return trial(
-        yarn -> whole(yarn, balls[yarn]) > highest[yarn] ? highest[yarn] : -1, yarn -> balls[yarn]);
+        yarn -> {
+          long whole = whole(yarn, balls[yarn]);
+          return whole > highest[yarn] || looserPercent().signum() > 0
+              ? Math.min(whole, highest[yarn])
+              : -1;
+        },
+        yarn -> balls[yarn]);
   }
 
   private interface Length {

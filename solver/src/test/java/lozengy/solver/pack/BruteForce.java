@@ -1,11 +1,15 @@
 package lozengy.solver.pack;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
@@ -28,28 +32,51 @@ final class BruteForce {
   private final double[] share;
   private final double bend;
   private final double wanted;
-  private final OptionalLong least;
+  private final double looser;
+
+  /** Balls by yarn of which each is the fewest for some arrangement that will do. */
+  private final Set<List<Integer>> packs = new LinkedHashSet<>();
 
   /** An arrangement's score without leeway, and what it uses of each yarn. */
   private record Entry(double score, long[] used) {}
 
-  BruteForce(Blanket brief, PackGoal goal, double margin, double bendPercent) {
+  BruteForce(
+      Blanket brief, PackGoal goal, double margin, double bendPercent, double looserPercent) {
     this.blanket = plenty(brief.brief());
     this.goal = goal;
     this.bend = bendPercent / 100;
+    this.looser = looserPercent / 100;
     this.share = share();
     List<Entry> all = new ArrayList<>();
     fill(blanket.open(), 0, all);
     double most =
         all.stream().filter(this::belowMost).mapToDouble(Entry::score).max().orElse(Double.NaN);
     this.wanted = Math.max(0, most - margin);
-    this.least =
-        all.stream()
-            .filter(this::belowMost)
-            .filter(entry -> entry.score() >= wanted - 1e-9)
-            .filter(this::aboveLeast)
-            .mapToLong(entry -> cost(balls(entry.used())))
-            .min();
+    all.stream()
+        .filter(this::belowMost)
+        .filter(entry -> entry.score() >= wanted - 1e-9)
+        .filter(this::aboveLeast)
+        .forEach(entry -> packs.add(Arrays.stream(balls(entry.used())).boxed().toList()));
+  }
+
+  /** What the least pack costs from which whichever of some sizes can be worked. */
+  static OptionalLong leastShared(List<BruteForce> sizes) {
+    Set<List<Integer>> shared = sizes.get(0).packs;
+    for (BruteForce size : sizes.subList(1, sizes.size())) {
+      Set<List<Integer>> both = new LinkedHashSet<>();
+      for (List<Integer> one : shared) {
+        for (List<Integer> other : size.packs) {
+          both.add(
+              IntStream.range(0, one.size())
+                  .mapToObj(yarn -> Math.max(one.get(yarn), other.get(yarn)))
+                  .toList());
+        }
+      }
+      shared = both;
+    }
+    return shared.stream()
+        .mapToLong(pack -> sizes.get(0).cost(pack.stream().mapToInt(n -> n).toArray()))
+        .min();
   }
 
   private static Blanket plenty(Brief brief) {
@@ -125,7 +152,7 @@ final class BruteForce {
     double usable = 1 - blanket.brief().rules().keepBackPercent() / 100;
     for (int yarn = 0; yarn < used.length; yarn++) {
       double ball = blanket.yarn(yarn).ball().orElseThrow().millimetres().doubleValue() * usable;
-      balls[yarn] = (int) Math.ceil(used[yarn] / ball - 1e-9);
+      balls[yarn] = (int) Math.ceil(used[yarn] * (1 + looser) / ball - 1e-9);
     }
     return balls;
   }
@@ -151,6 +178,6 @@ final class BruteForce {
   }
 
   OptionalLong least() {
-    return least;
+    return leastShared(List.of(this));
   }
 }

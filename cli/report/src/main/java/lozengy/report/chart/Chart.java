@@ -1,7 +1,10 @@
 package lozengy.report.chart;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
@@ -48,24 +51,51 @@ public final class Chart {
   public static String svg(Arrangement arrangement, ChartOptions options, OptionalDouble widthMm) {
     Blanket blanket = arrangement.blanket();
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
+    if (options.bare()) {
+      return picture(arrangement, drawing, options, widthMm);
+    }
     Legend legend = new Legend(arrangement, ChartPage.CONTENT_WIDTH);
     List<WeakSpot> weak = options.weak() ? weakSpots(arrangement) : List.of();
-    ChartPage page = ChartPage.of(drawing, legend.height() + WeakMarks.height(weak), options);
+    // how many lines of notes there are depends on the scale, and that on their height
+    int most = ChartNotes.of(blanket, drawing, legend, 1, true).size();
+    double foot = (most - 1) * ChartFurniture.NOTE;
+    ChartPage page =
+        ChartPage.of(drawing, legend.height() + WeakMarks.height(weak) + foot, options);
     Markup svg = document(page, widthMm, "role", "img", "aria-labelledby", "title description");
     svg.text("title", blanket.brief().title(), "id", "title");
-    svg.text("desc", description(blanket, drawing), "id", "description");
+    svg.text("desc", description(blanket), "id", "description");
     svg.empty("rect", "width", "100%", "height", "100%", "fill", Ink.LIGHT);
     ChartFurniture furniture = new ChartFurniture(svg, page, blanket);
-    furniture.head(drawing);
-    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
+    furniture.head();
+    PiecesSvg pieces = new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket));
+    pieces.write(options);
+    Set<Integer> changed = ChangedPieces.since(arrangement);
+    ChangedMarks.write(svg, page, drawing, changed);
+    new MarginNumbers(svg, drawing, page).write();
     furniture.scaleBar(drawing);
-    furniture.marks(drawing);
+    Optional<String> told = Optional.of("changed (" + changed.size() + ")");
+    furniture.states(drawing, told.filter(words -> !changed.isEmpty()));
     furniture.legend(legend);
+    boolean letters = options.signs() == ChartOptions.Signs.LETTERS;
+    furniture.notes(ChartNotes.of(blanket, drawing, legend, pieces.withoutLetters(), letters));
     if (options.weak()) {
       WeakMarks marks = new WeakMarks(svg, page, weak);
       marks.onBlanket(drawing);
       marks.words(page.legendTop() + legend.height());
     }
+    return svg.finish();
+  }
+
+  /** The blanket and nothing else. */
+  private static String picture(
+      Arrangement arrangement, Drawing drawing, ChartOptions options, OptionalDouble widthMm) {
+    ChartPage page = ChartPage.bare(drawing, ChartPage.CONTENT_WIDTH, ChartPage.CONTENT_WIDTH * 10);
+    Blanket blanket = arrangement.blanket();
+    Markup svg = document(page, widthMm, "role", "img", "aria-labelledby", "title");
+    svg.text("title", blanket.brief().title(), "id", "title");
+    ChartOptions silent =
+        new ChartOptions(false, ChartOptions.Signs.NONE, options.scale()).withLook(options.look());
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(silent);
     return svg.finish();
   }
 
@@ -90,6 +120,32 @@ public final class Chart {
   }
 
   /**
+   * Draws the blanket flat with letters, names and numbers, to be split over sheets: that takes
+   * less ink, and a file of a size that can be sent.
+   *
+   * @param arrangement the arrangement
+   * @param drawing the same as polygons
+   * @param page how large it is drawn
+   * @return an SVG document
+   */
+  public static String large(Arrangement arrangement, Drawing drawing, ChartPage page) {
+    Blanket blanket = arrangement.blanket();
+    Markup svg = document(page);
+    ChartOptions options =
+        new ChartOptions(true, ChartOptions.Signs.LETTERS, OptionalInt.empty())
+            .withLook(ChartOptions.Look.FLAT);
+    new PiecesSvg(svg, blanket, drawing, page, new Coloured(blanket)).write(options);
+    ChangedMarks.write(svg, page, drawing, ChangedPieces.since(arrangement));
+    new MarginNumbers(svg, drawing, page).write();
+    return svg.finish();
+  }
+
+  /** The n of the smallest scale 1:n at which every letter can be read well. */
+  public static int legibleScale(Arrangement arrangement, Drawing drawing) {
+    return PiecesSvg.legibleScale(arrangement.blanket(), drawing);
+  }
+
+  /**
    * Draws the strips: the blanket, what is not joined yet faintly, with a numbered line through the
    * pieces of each strip.
    *
@@ -106,7 +162,7 @@ public final class Chart {
     pieces.veil(piece -> piece.state() != PieceState.JOINED, FAINT);
     pieces.lines();
     new StripLines(svg, drawing, page).write(Strips.of(blanket.layout()));
-    pieces.names(ChartOptions.Signs.NONE);
+    pieces.namesAcross();
     return svg.finish();
   }
 
@@ -122,7 +178,7 @@ public final class Chart {
     ChartPage page = ChartPage.around(piece, sideMm);
     Markup svg = document(page);
     Blanket blanket = arrangement.blanket();
-    Drawing alone = new Drawing(0, 0, List.of(piece));
+    Drawing alone = new Drawing(0, 0, List.of(piece.asPlanned()), Trim.of(blanket));
     PiecesSvg pieces = new PiecesSvg(svg, blanket, alone, page, new Coloured(blanket));
     pieces.pieces();
     pieces.lines();
@@ -150,7 +206,7 @@ public final class Chart {
             Markup.with(attributes, "font-family", FONTS)));
   }
 
-  private static String description(Blanket blanket, Drawing drawing) {
+  private static String description(Blanket blanket) {
     return "Chart of a blanket set "
         + BlanketWords.setting(blanket)
         + ": "

@@ -1,26 +1,25 @@
 package lozengy.report.chart;
 
-import java.util.stream.Collectors;
+import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.PieceState;
 import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.PlainText;
 import lozengy.report.TextWidth;
 
-/** Writes what stands around the blanket: title, figures, scale bar, key of the marks, legend. */
+/** Writes what stands around the blanket: title, figures, scale bar, key of the states, legend. */
 final class ChartFurniture {
 
-  /** A sample of the line around what is begun, in mm. */
-  private static final double BEGUN_SAMPLE = 5;
-
-  private static final double BEGUN_SAMPLE_LINE = 0.25;
-
-  private static final String QUIET = "#555555";
+  static final String QUIET = "#555555";
   private static final double TITLE_FONT = 5.4;
-  private static final double SMALL_FONT = 2.6;
+  static final double SMALL_FONT = 2.6;
+
+  /** Height of a line of notes. */
+  static final double NOTE = 3.6;
+
   private static final double LONGEST_BAR = 40;
   private static final double SWATCH_LINE = 0.2;
   private static final int[] BAR_STEPS = {5, 2, 1};
@@ -36,19 +35,14 @@ final class ChartFurniture {
   }
 
   /** The title, and the figures below it. */
-  void head(Drawing drawing) {
+  void head() {
     double left = ChartPage.MARGIN;
     double widest = ChartPage.CONTENT_WIDTH / TITLE_FONT;
     String title = TextWidth.fit(PlainText.oneLine(blanket.brief().title()), widest);
     text(title, left, left + 4.5, TITLE_FONT, "fill", Ink.DARK, "font-weight", "bold");
-    String figures =
-        BlanketWords.size(blanket)
-            + ", "
-            + BlanketWords.pieces(blanket)
-            + ". Scale 1:"
-            + page.scale()
-            + ".";
-    text(figures, left, left + 10.5, Legend.FONT, "fill", QUIET);
+    text(BlanketWords.size(blanket), left, left + 10, Legend.FONT, "fill", QUIET);
+    String figures = BlanketWords.pieces(blanket) + ". Scale 1:" + page.scale() + ".";
+    text(figures, left, left + 13.8, Legend.FONT, "fill", QUIET);
   }
 
   /** A bar of a round length, below the blanket's left. */
@@ -82,64 +76,27 @@ final class ChartFurniture {
     return Markup.number(x) + " " + Markup.number(y);
   }
 
-  /** What the marks on pieces mean, below the blanket's right; nothing where none is begun. */
-  void marks(Drawing drawing) {
-    double right = page.width() - page.left();
-    double y = page.bottom() + 4;
-    for (PieceState state : new PieceState[] {PieceState.JOINED, PieceState.MADE}) {
-      long count = drawing.pieces().stream().filter(piece -> piece.state() == state).count();
-      if (count > 0) {
-        String words = state.word() + " (" + count + ")";
-        text(words, right, y, SMALL_FONT, "fill", QUIET, "text-anchor", "end");
-        right -= TextWidth.ems(words) * SMALL_FONT + 2;
-        PiecesSvg.mark(
-            svg,
-            state,
-            new Point(right, y - SMALL_FONT * Label.CAP_HEIGHT / 2),
-            PiecesSvg.MARK_RADIUS);
-        right -= 4;
-      }
-    }
-    long begun = drawing.pieces().stream().filter(PieceDrawing::begun).count();
-    if (begun > 0) {
-      String words = "worked to the line (" + begun + ")";
-      text(words, right, y, SMALL_FONT, "fill", QUIET, "text-anchor", "end");
-      right -= TextWidth.ems(words) * SMALL_FONT + 1;
-      double middle = y - SMALL_FONT * Label.CAP_HEIGHT / 2;
-      String line =
-          Markup.number(right - BEGUN_SAMPLE)
-              + ","
-              + Markup.number(middle)
-              + " "
-              + Markup.number(right)
-              + ","
-              + Markup.number(middle);
-      PiecesSvg.begun(svg, line, BEGUN_SAMPLE_LINE);
-    }
+  /** How the states of pieces are drawn, below the blanket's right. */
+  void states(Drawing drawing, Optional<String> changed) {
+    double right = page.width() - Math.min(page.left(), ChartPage.MARGIN);
+    new StateKey(svg).write(List.of(drawing), changed, right, page.bottom() + 4);
   }
 
-  /** The table of yarns, and a note. */
+  /** The table of yarns. */
   void legend(Legend legend) {
     svg.open("g", "id", "legend", "font-size", Legend.FONT, "fill", Ink.DARK);
     for (int i = 0; i < legend.entries().size(); i++) {
       entry(legend.entries().get(i), legend.column(i), page.legendTop() + legend.top(i));
     }
     svg.close();
-    String uses =
-        blanket.brief().joining().isPresent() || blanket.brief().edging().isPresent()
-            ? ", joining and edging included"
-            : "";
-    String unused =
-        legend.unused().stream()
-            .map(yarn -> PlainText.oneLine(blanket.yarn(yarn).name()))
-            .collect(Collectors.joining(", "));
-    String note =
-        "Metres are what the blanket takes"
-            + uses
-            + ". Screen and paper show yarn colours only roughly."
-            + (unused.isEmpty() ? "" : " Not used: " + unused + ".");
-    note = TextWidth.fit(note, (page.width() - 2 * ChartPage.MARGIN) / SMALL_FONT);
-    text(note, ChartPage.MARGIN, page.height() - ChartPage.MARGIN, SMALL_FONT, "fill", QUIET);
+  }
+
+  /** Notes, a line each, at the foot of the page. */
+  void notes(List<String> notes) {
+    for (int i = 0; i < notes.size(); i++) {
+      double y = page.height() - ChartPage.MARGIN - (notes.size() - 1 - i) * NOTE;
+      text(notes.get(i), ChartPage.MARGIN, y, SMALL_FONT, "fill", QUIET);
+    }
   }
 
   private void entry(Legend.Entry entry, Legend.Column column, double top) {

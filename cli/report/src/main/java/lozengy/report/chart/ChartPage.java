@@ -22,16 +22,16 @@ public record ChartPage(
   /** Printable on both A4 (210 x 297) and letter paper (216 x 279) at full size. */
   private static final double SHEET_WIDTH = 196;
 
-  private static final double SHEET_HEIGHT = 265;
+  private static final double SHEET_HEIGHT = 268;
 
   /** Title and figures above the blanket. */
-  private static final double HEAD = 16;
+  private static final double HEAD = 13;
 
   /** Scale bar and marks below the blanket. */
-  private static final double BELOW = 11;
+  private static final double BELOW = 8.5;
 
   /** Notes below the legend. */
-  private static final double FOOT = 6;
+  private static final double FOOT = 5;
 
   /** The blanket gets this much height, however long the legend. */
   private static final double LEAST_CHART_HEIGHT = 120;
@@ -46,36 +46,41 @@ public record ChartPage(
   static final double CONTENT_WIDTH = SHEET_WIDTH - 2 * MARGIN;
 
   static ChartPage of(Drawing drawing, double legendHeight, ChartOptions options) {
-    double around = 2 * MARGIN + HEAD + BELOW + legendHeight + FOOT;
+    double frame = 2 * MarginNumbers.ROOM;
+    double around = 2 * MARGIN + HEAD + BELOW + legendHeight + FOOT + frame;
     double room = Math.max(SHEET_HEIGHT - around, LEAST_CHART_HEIGHT);
-    int scale = options.scale().orElseGet(() -> fitting(drawing, room));
-    double chartWidth = drawing.widthCm() * 10 / scale;
-    double chartHeight = drawing.heightCm() * 10 / scale;
-    double width = Math.max(SHEET_WIDTH, chartWidth + 2 * MARGIN);
-    double top = MARGIN + HEAD;
+    double edging = 2 * drawing.trim().edgingCm();
+    double across = drawing.widthCm() + edging;
+    double down = drawing.heightCm() + edging;
+    int scale = options.scale().orElseGet(() -> fitting(across, CONTENT_WIDTH - frame, down, room));
+    double width = Math.max(SHEET_WIDTH, across * 10 / scale + frame + 2 * MARGIN);
+    double top = MARGIN + HEAD + MarginNumbers.ROOM + edging * 5 / scale;
+    double height = around + down * 10 / scale;
     return new ChartPage(
         scale,
         width,
-        around + chartHeight,
-        (width - chartWidth) / 2,
+        height,
+        (width - drawing.widthCm() * 10 / scale) / 2,
         top,
-        top + chartHeight + BELOW);
+        height - MARGIN - FOOT - legendHeight);
   }
 
   /**
-   * A page that holds the blanket alone, with room for half of the line around it.
+   * A page that holds the blanket alone, with its edging or half of the line around it.
    *
    * @param drawing the blanket
    * @param widthMm room in mm for its width
    * @param heightMm room in mm for its height
    */
   public static ChartPage bare(Drawing drawing, double widthMm, double heightMm) {
-    double across = drawing.widthCm() * 10 / (widthMm - 2 * LINE);
-    double down = drawing.heightCm() * 10 / (heightMm - 2 * LINE);
+    double edging = 2 * drawing.trim().edgingCm();
+    double across = (drawing.widthCm() + edging) * 10 / (widthMm - 2 * LINE);
+    double down = (drawing.heightCm() + edging) * 10 / (heightMm - 2 * LINE);
     int scale = (int) Math.max(1, Math.ceil(Math.max(across, down) - 1e-9));
-    double width = drawing.widthCm() * 10 / scale + 2 * LINE;
-    double height = drawing.heightCm() * 10 / scale + 2 * LINE;
-    return new ChartPage(scale, width, height, LINE, LINE, height);
+    double around = edging * 5 / scale + LINE;
+    double width = drawing.widthCm() * 10 / scale + 2 * around;
+    double height = drawing.heightCm() * 10 / scale + 2 * around;
+    return new ChartPage(scale, width, height, around, around, height);
   }
 
   /** A page that holds the blanket with room all around it for numbers. */
@@ -84,6 +89,14 @@ public record ChartPage(
     double width = inner.width + 2 * FRAME;
     double height = inner.height + 2 * FRAME;
     return new ChartPage(inner.scale, width, height, inner.left + FRAME, inner.top + FRAME, height);
+  }
+
+  /** A page that holds the blanket with its numbers, as large as a scale makes it. */
+  public static ChartPage large(Drawing drawing, int scale) {
+    double around = drawing.trim().edgingCm() * 10 / scale + MarginNumbers.ROOM + LINE;
+    double width = drawing.widthCm() * 10 / scale + 2 * around;
+    double height = drawing.heightCm() * 10 / scale + 2 * around;
+    return new ChartPage(scale, width, height, around, around, height);
   }
 
   /** A square page that holds one piece of the blanket in its middle. */
@@ -109,14 +122,12 @@ public record ChartPage(
     return "0 0 " + Markup.number(width) + " " + Markup.number(height);
   }
 
-  /** The largest whole scale at which the blanket fits. */
-  private static int fitting(Drawing drawing, double room) {
-    double across = drawing.widthCm() * 10 / CONTENT_WIDTH;
-    double down = drawing.heightCm() * 10 / room;
-    return (int) Math.max(1, Math.ceil(Math.max(across, down)));
+  /** The largest whole scale at which so many cm fit into mm. */
+  private static int fitting(double acrossCm, double widthMm, double downCm, double heightMm) {
+    return (int) Math.max(1, Math.ceil(Math.max(acrossCm * 10 / widthMm, downCm * 10 / heightMm)));
   }
 
-  /** Bottom of the blanket. */
+  /** Bottom of the blanket with its edging and the numbers below. */
   double bottom() {
     return legendTop - BELOW;
   }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.colour.Srgb;
 
 /** Marks a drawing that stands alone: every element bears its colour. */
 final class Coloured implements PieceStyle {
@@ -12,14 +13,21 @@ final class Coloured implements PieceStyle {
   private static final String OPEN_FILL = "#ffffff";
 
   private final Blanket blanket;
+  private final String prefix;
 
   Coloured(Blanket blanket) {
+    this(blanket, "piece-");
+  }
+
+  /** With another beginning of the pieces' ids, for several blankets in one document. */
+  Coloured(Blanket blanket, String prefix) {
     this.blanket = blanket;
+    this.prefix = prefix;
   }
 
   @Override
   public Object[] piece(PieceDrawing piece) {
-    return new Object[] {"id", "piece-" + piece.place().name()};
+    return new Object[] {"id", prefix + piece.place().name()};
   }
 
   @Override
@@ -41,7 +49,10 @@ final class Coloured implements PieceStyle {
   }
 
   @Override
-  public Object[] code(int yarn) {
-    return new Object[] {"fill", Ink.on(blanket.yarn(yarn).colour())};
+  public Object[] code(int yarn, boolean veiled) {
+    Srgb colour = blanket.yarn(yarn).colour();
+    return veiled
+        ? new Object[] {"fill", Ink.on(Ink.veiled(colour)), "stroke", "none"}
+        : new Object[] {"fill", Ink.on(colour), "stroke", colour.hex()};
   }
 }

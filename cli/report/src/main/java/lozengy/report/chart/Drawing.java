@@ -14,13 +14,14 @@ import lozengy.model.layout.Place;
  * The blanket as polygons in cm, the one source of every format that shows it. Each round is given
  * as the whole area that its outer edge encloses: paint the rounds of a piece from the border
  * inwards. The blanket fills the box from 0, 0 to its width and height, but for sides and corners
- * that are left open. Edging is not drawn: its width is not known.
+ * that are left open; an edging goes around that.
  *
  * @param widthCm width over the outermost points
  * @param heightCm height over the outermost points
  * @param pieces the pieces, in the layout's order
+ * @param trim what holds them together and goes around them
  */
-public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces) {
+public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces, Trim trim) {
 
   /** Copies the pieces. */
   public Drawing {
@@ -38,7 +39,15 @@ public record Drawing(double widthCm, double heightCm, List<PieceDrawing> pieces
       int worked = laid.roundsWorked(place.index());
       pieces.add(piece(sequences, place, state, worked, outlines.of(place)));
     }
-    return new Drawing(outlines.widthCm(), outlines.heightCm(), pieces);
+    return new Drawing(outlines.widthCm(), outlines.heightCm(), pieces, Trim.of(blanket));
+  }
+
+  /**
+   * Whether pieces have come more or less far: some are worked or begun, and not all are joined.
+   */
+  boolean underWay() {
+    return pieces.stream().anyMatch(piece -> piece.roundsWorked() > 0)
+        && pieces.stream().anyMatch(piece -> piece.state() != PieceState.JOINED);
   }
 
   private static PieceDrawing piece(

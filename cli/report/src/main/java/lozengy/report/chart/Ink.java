@@ -23,6 +23,15 @@ public final class Ink {
     return ratioDark >= ratioLight ? DARK : LIGHT;
   }
 
+  /** A colour as it is seen through the veil over what is not worked yet. */
+  public static Srgb veiled(Srgb colour) {
+    return new Srgb(veiled(colour.red()), veiled(colour.green()), veiled(colour.blue()));
+  }
+
+  private static int veiled(int channel) {
+    return (int) Math.round(channel + (255 - channel) * Fabric.VEIL);
+  }
+
   /** Relative luminance, 0 to 1, as WCAG 2.2 defines it. */
   private static double luminance(Srgb colour) {
     return 0.2126 * linear(colour.red())

@@ -3,7 +3,10 @@ package lozengy.report.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.report.TextWidth;
 
 /**
@@ -17,6 +20,9 @@ final class Labels {
 
   /** The part of a band's width that a capital letter may take. */
   private static final double BAND_FILL = 0.7;
+
+  /** The part of the border's width that a name may take. */
+  private static final double BORDER_FILL = 0.82;
 
   /** The part of a side's length that a text may take. */
   private static final double SIDE_FILL = 0.92;
@@ -50,6 +56,68 @@ final class Labels {
       at = side.towards(at, -NAME_SHIFT * (lines.size() == 1 ? 1 : BROKEN_NAME_SHIFT));
     }
     return fitted(lines, at, piece.outline(), largestNameCm);
+  }
+
+  /**
+   * The piece's name along a side within its border, so that it hides no round; none if it were
+   * smaller than {@code leastCm}. It stands on the most level side that is free, the lower of two.
+   */
+  Optional<Label> nameOnBorder(PieceDrawing piece, List<Box> taken, double seamCm, double leastCm) {
+    String name = piece.place().name();
+    Polygon outline = piece.outline();
+    double room = piece.bandCm() - seamCm / 2;
+    double size = Math.min(largestNameCm, BORDER_FILL * room / Label.CAP_HEIGHT);
+    double width = size * TextWidth.ems(name) / SIDE_FILL;
+    double in = seamCm / 2 + room / 2;
+    return size < leastCm
+        ? Optional.empty()
+        : IntStream.range(0, outline.corners().size())
+            .boxed()
+            .sorted(byLevelThenLowest(outline))
+            .flatMap(side -> alongSide(piece, side, in, width, size))
+            .filter(label -> clear(label, width, taken))
+            .findFirst();
+  }
+
+  private static Comparator<Integer> byLevelThenLowest(Polygon polygon) {
+    return Comparator.<Integer>comparingLong(i -> Math.round(Math.abs(degrees(polygon, i)) * 1e6))
+        .thenComparingLong(i -> -Math.round(middleOfSide(polygon, i).y() * 1e6))
+        .thenComparingLong(i -> Math.round(middleOfSide(polygon, i).x() * 1e6));
+  }
+
+  /** Places along a side, the middle first. */
+  private static Stream<Label> alongSide(
+      PieceDrawing piece, int side, double in, double width, double size) {
+    Polygon line = piece.outline().scaled(piece.centre(), 1 - in / piece.outline().inradiusCm());
+    Point from = line.corner(side);
+    Point to = line.corner(side + 1);
+    double room = 1 - width / from.distance(to);
+    return room < 0
+        ? Stream.empty()
+        : DoubleStream.of(0.5, 0.25, 0.75, 0, 1)
+            .mapToObj(
+                part ->
+                    new Label(
+                        piece.place().name(),
+                        to.towards(from, width / 2 / from.distance(to) + part * room),
+                        size,
+                        degrees(piece.outline(), side)));
+  }
+
+  /** Whether small boxes along a text are clear of what stands there already. */
+  private static boolean clear(Label label, double width, List<Box> taken) {
+    double turn = Math.toRadians(label.degrees());
+    double high = Label.CAP_HEIGHT * label.sizeCm();
+    int parts = (int) Math.max(2, Math.ceil(width / high));
+    return IntStream.rangeClosed(0, parts)
+        .mapToDouble(part -> (part / (double) parts - 0.5) * width)
+        .mapToObj(
+            at ->
+                new Point(
+                    label.centre().x() + at * Math.cos(turn),
+                    label.centre().y() + at * Math.sin(turn)))
+        .map(at -> new Box(at, high, high))
+        .allMatch(box -> taken.stream().allMatch(box::clearOf));
   }
 
   /** The piece's name where it can be largest, clear of what else stands on the piece. */

@@ -1,6 +1,7 @@
 package lozengy.report.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import lozengy.model.arrangement.Arrangement;
@@ -10,8 +11,8 @@ import lozengy.report.PlainText;
 import lozengy.report.TextWidth;
 
 /**
- * The table of yarns below a chart: swatch, code, name, tone and metres, in as many columns as fit,
- * filled downwards. All measures are mm of the page.
+ * The table of yarns below a chart: swatch, code, name, tone and metres, the darks first, in as
+ * many columns as fit, filled downwards. All measures are mm of the page.
  */
 final class Legend {
 
@@ -19,16 +20,19 @@ final class Legend {
   static final double FONT = 2.8;
 
   /** Height of a row. */
-  static final double ROW = 5;
+  static final double ROW = 4.5;
 
   /** Width of a swatch. */
   static final double SWATCH = 5;
 
   private static final double GAP = 1.6;
-  private static final double COLUMN_GAP = 6;
+  private static final double COLUMN_GAP = 5;
 
   /** How much wider bold text is. */
   private static final double BOLD = 1.07;
+
+  /** Room for fonts that run wider than the usual ones. */
+  private static final double ROOMY = 1.04;
 
   /** Names longer than this many font sizes are cut; the entry's title holds the full name. */
   private static final double LONGEST_NAME = 14;
@@ -88,6 +92,7 @@ final class Legend {
       String shownName = TextWidth.fit(name, LONGEST_NAME);
       entries.add(new Entry(yarn, letters.of(yarn), shownCode, shownName, tone, metres, title));
     }
+    entries.sort(Comparator.comparing(entry -> blanket.tone(entry.yarn())));
     columns = columns(width);
   }
 
@@ -119,7 +124,7 @@ final class Legend {
   }
 
   private static double widest(List<Entry> column, Function<Entry, String> cell) {
-    return FONT * column.stream().map(cell).mapToDouble(TextWidth::ems).max().orElseThrow();
+    return FONT * ROOMY * column.stream().map(cell).mapToDouble(TextWidth::ems).max().orElseThrow();
   }
 
   List<Entry> entries() {

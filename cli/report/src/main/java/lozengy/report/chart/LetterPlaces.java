@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import lozengy.report.TextWidth;
 
 /**
  * Where letters stand on a piece's rounds: level, in a row from the centre to a corner or to the
@@ -13,8 +14,8 @@ import java.util.stream.Collectors;
  */
 final class LetterPlaces {
 
-  /** Width of a letter as a part of the font's size: between a common one and the broadest. */
-  private static final double LETTER_EMS = 0.8;
+  /** How much wider bold letters are. */
+  private static final double BOLD = 1.07;
 
   /** The part of a band that a letter may take. */
   private static final double FILL = 0.86;
@@ -22,10 +23,11 @@ final class LetterPlaces {
   private static final double SHRINK = 0.95;
 
   /** Places tried across a band. */
-  private static final int PLACES = 9;
+  private static final int PLACES = 17;
 
   private final double largestCm;
   private final double ems;
+  private final double seamCm;
   private final Map<String, Row> known = new HashMap<>();
 
   /**
@@ -40,11 +42,18 @@ final class LetterPlaces {
    * Places for letters.
    *
    * @param largestCm largest font size
-   * @param characters how many characters the longest letter has
+   * @param letters all letters that are to be placed
+   * @param seamCm width of a seam, half of which lies on the border
    */
-  LetterPlaces(double largestCm, int characters) {
+  LetterPlaces(double largestCm, List<String> letters, double seamCm) {
     this.largestCm = largestCm;
-    this.ems = LETTER_EMS * characters;
+    this.ems = letters.stream().mapToDouble(TextWidth::ems).max().orElse(1) * BOLD;
+    this.seamCm = seamCm;
+  }
+
+  /** Font size of a piece's letters, in cm. */
+  double sizeCm(PieceDrawing piece) {
+    return row(piece).sizeCm;
   }
 
   /** The letter of a round. */
@@ -125,7 +134,7 @@ final class LetterPlaces {
 
   /** A place for a round's letter on the way to an end, or null if it is too large. */
   private Point place(PieceDrawing piece, Point end, int round, double size) {
-    Polygon outer = piece.rounds().get(round);
+    Polygon outer = piece.withoutSeam(round, seamCm);
     double rounds = piece.rounds().size();
     for (int i = 0; i < PLACES; i++) {
       double way = (round + (round == 0 ? 0 : i / (PLACES - 1.0))) / rounds;

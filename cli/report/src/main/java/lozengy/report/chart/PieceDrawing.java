@@ -48,4 +48,16 @@ public record PieceDrawing(
   public Polygon outline() {
     return rounds.get(rounds.size() - 1);
   }
+
+  /** The same as if nothing of it were worked, to be drawn without a veil. */
+  PieceDrawing asPlanned() {
+    return new PieceDrawing(place, PieceState.PLANNED, 0, centre, bandCm, rounds, yarns);
+  }
+
+  /** What a round encloses, but for the half of the seam that lies on the border. */
+  Polygon withoutSeam(int round, double seamCm) {
+    return round < rounds.size() - 1
+        ? rounds.get(round)
+        : outline().scaled(centre, 1 - seamCm / 2 / outline().inradiusCm());
+  }
 }

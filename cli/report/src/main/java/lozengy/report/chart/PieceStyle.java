@@ -17,6 +17,11 @@ public interface PieceStyle {
   /** Attributes of a round in a yarn, or in none if that is open. */
   Object[] round(int yarn);
 
-  /** Attributes of a code that stands on a yarn's colour. */
-  Object[] code(int yarn);
+  /**
+   * Attributes of a sign that stands on a yarn's colour.
+   *
+   * @param yarn the yarn
+   * @param veiled whether that is seen through the veil over what is not worked yet
+   */
+  Object[] code(int yarn, boolean veiled);
 }

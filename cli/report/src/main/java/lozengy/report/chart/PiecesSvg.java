@@ -1,11 +1,14 @@
 package lozengy.report.chart;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.PieceState;
 import lozengy.report.Markup;
 import lozengy.report.PlainText;
 
@@ -18,17 +21,17 @@ public final class PiecesSvg {
   private static final double LINE_PER_SIDE = 0.04;
   private static final double INNER_LINE = 0.4;
 
-  private static final double LARGEST_NAME = 2.6;
+  private static final double LARGEST_NAME = 2.2;
   private static final double LARGEST_CODE = 2.4;
   private static final double LARGEST_LETTER = 2.4;
 
-  /** A narrower band than this in mm holds no letter that can be read. */
-  private static final double LEAST_LEGIBLE_BAND = 0.9;
+  /** Smaller letters on paper, in mm, cannot be read. */
+  private static final double LEAST_LETTER = 0.95;
 
-  /** Radius of a mark in mm, and its line as a part of that. */
-  static final double MARK_RADIUS = 0.7;
+  private static final double WELL_LEGIBLE_LETTER = 1.25;
 
-  private static final double MARK_LINE = 0.45;
+  /** A name smaller than this within a border, in mm, stands across the piece instead. */
+  private static final double LEAST_NAME = 1;
 
   /**
    * The line around what is begun: its dark part and dashes by its light part, and that by a line.
@@ -38,6 +41,9 @@ public final class PiecesSvg {
   private static final double BEGUN_LIGHT = 0.5;
 
   private static final double BEGUN_DASH = 3;
+
+  /** Quiet yarn around a sign, as a part of its band. */
+  private static final double SIGN_HALO = 0.3;
 
   /** Stroke around a name, as a part of the font size. */
   private static final double HALO = 0.24;
@@ -50,6 +56,7 @@ public final class PiecesSvg {
   private final YarnLetters letters;
   private final LetterPlaces letterPlaces;
   private final PieceStyle style;
+  private final boolean underWay;
 
   /**
    * Makes a writer.
@@ -68,19 +75,25 @@ public final class PiecesSvg {
     this.page = page;
     this.labels = new Labels(page.onBlanketCm(LARGEST_NAME), page.onBlanketCm(LARGEST_CODE));
     this.letters = YarnLetters.of(blanket);
-    this.letterPlaces = new LetterPlaces(page.onBlanketCm(LARGEST_LETTER), this.letters.longest());
+    double seam = drawing.trim().seamCm();
+    this.letterPlaces =
+        new LetterPlaces(page.onBlanketCm(LARGEST_LETTER), this.letters.all(), seam);
+    this.underWay = drawing.underWay();
   }
 
   /** Writes the blanket. */
   public void write(ChartOptions options) {
     svg.open("g", "id", "blanket");
     pieces();
-    lines();
-    boolean codes = options.signs() == ChartOptions.Signs.CODES;
-    if (codes) {
+    if (options.look() == ChartOptions.Look.FLAT) {
+      new Fabric(svg, blanket, drawing, page).flat();
+    } else {
+      fabric();
+    }
+    if (options.signs() == ChartOptions.Signs.CODES) {
       codes();
-    } else if (options.signs() == ChartOptions.Signs.LETTERS && lettersLegible()) {
-      letters();
+    } else if (options.signs() == ChartOptions.Signs.LETTERS) {
+      letters(true);
     }
     if (options.names()) {
       names(options.signs());
@@ -114,6 +127,11 @@ public final class PiecesSvg {
         .collect(Collectors.joining(" "));
   }
 
+  /** Writes what makes the pieces look worked, and the seams and the edging. */
+  public void fabric() {
+    new Fabric(svg, blanket, drawing, page).write();
+  }
+
   /** Covers some pieces with white, as far as told. */
   void veil(Predicate<PieceDrawing> covered, double opacity) {
     svg.open("g", "fill", Ink.LIGHT, "fill-opacity", opacity);
@@ -139,40 +157,100 @@ public final class PiecesSvg {
 
   /** Writes the yarn's code on every round. */
   private void codes() {
-    signs("codes", (piece, round, yarn) -> labels.code(piece, round, code(yarn)));
-  }
-
-  /** Writes the yarn's letter on every round. */
-  public void letters() {
-    signs("letters", (piece, round, yarn) -> letterPlaces.letter(piece, round, letters.of(yarn)));
-  }
-
-  /** What tells a round's yarn. */
-  private interface Sign {
-    Label of(PieceDrawing piece, int round, int yarn);
-  }
-
-  private void signs(String id, Sign sign) {
-    svg.open("g", "id", id, "text-anchor", "middle", "font-weight", "bold");
+    openSigns("codes");
     for (PieceDrawing piece : drawing.pieces()) {
       for (int round = 0; round < piece.rounds().size(); round++) {
         int yarn = piece.yarns().get(round);
         if (yarn != Sequences.OPEN) {
-          label(sign.of(piece, round, yarn), style.code(yarn));
+          label(labels.code(piece, round, code(yarn)), style.code(yarn, veiled(piece, round)));
         }
       }
     }
     svg.close();
   }
 
+  /**
+   * Writes the yarn's letter on every round, those of one size in a group that states it. A group
+   * whose letters are too small to read on paper has the class {@code small}.
+   */
+  public void letters() {
+    letters(false);
+  }
+
+  private void letters(boolean legibleOnly) {
+    Map<String, List<PieceDrawing>> bySize = new LinkedHashMap<>();
+    for (PieceDrawing piece : drawing.pieces()) {
+      if (!legibleOnly || legible(piece)) {
+        String size = Markup.number(page.onPage(letterPlaces.sizeCm(piece)));
+        bySize.computeIfAbsent(size, each -> new ArrayList<>()).add(piece);
+      }
+    }
+    openSigns("letters");
+    bySize.forEach(
+        (size, pieces) -> {
+          Object[] attributes = {"font-size", size};
+          boolean small = !legible(pieces.get(0));
+          svg.open("g", small ? Markup.with(attributes, "class", "small") : attributes);
+          pieces.forEach(this::letters);
+          svg.close();
+        });
+    svg.close();
+  }
+
+  private void letters(PieceDrawing piece) {
+    for (int round = 0; round < piece.rounds().size(); round++) {
+      int yarn = piece.yarns().get(round);
+      if (yarn != Sequences.OPEN) {
+        Label label = letterPlaces.letter(piece, round, letters.of(yarn));
+        Point at = page.onPage(label.centre());
+        double base = at.y() + page.onPage(label.sizeCm()) * Label.CAP_HEIGHT / 2;
+        Object[] place = {"x", at.x(), "y", base};
+        svg.text("text", label.text(), Markup.with(place, style.code(yarn, veiled(piece, round))));
+      }
+    }
+  }
+
+  private boolean veiled(PieceDrawing piece, int round) {
+    return underWay && round >= piece.roundsWorked();
+  }
+
+  private void openSigns(String id) {
+    svg.open(
+        "g",
+        "id",
+        id,
+        "text-anchor",
+        "middle",
+        "font-weight",
+        "bold",
+        "stroke-width",
+        page.onPage(drawing.pieces().get(0).bandCm()) * SIGN_HALO,
+        "stroke-linejoin",
+        "round",
+        "paint-order",
+        "stroke");
+  }
+
   private String code(int yarn) {
     return PlainText.oneLine(blanket.yarn(yarn).code());
   }
 
-  /** Whether letters are large enough to read on paper, in the bands of the smallest kind. */
-  public boolean lettersLegible() {
-    return drawing.pieces().stream()
-        .allMatch(piece -> page.onPage(piece.bandCm()) >= LEAST_LEGIBLE_BAND);
+  /** Whether a piece's letters are large enough to read on paper. */
+  private boolean legible(PieceDrawing piece) {
+    return page.onPage(letterPlaces.sizeCm(piece)) >= LEAST_LETTER;
+  }
+
+  static int legibleScale(Blanket blanket, Drawing drawing) {
+    double side = blanket.measures().sideCm();
+    List<String> all = YarnLetters.of(blanket).all();
+    LetterPlaces places = new LetterPlaces(side, all, drawing.trim().seamCm());
+    double least = drawing.pieces().stream().mapToDouble(places::sizeCm).min().orElse(side);
+    return (int) Math.max(1, Math.floor(10 * least / WELL_LEGIBLE_LETTER));
+  }
+
+  /** How many pieces are too small on paper for letters that can be read. */
+  long withoutLetters() {
+    return drawing.pieces().stream().filter(piece -> !legible(piece)).count();
   }
 
   /**
@@ -181,31 +259,62 @@ public final class PiecesSvg {
    * @param signs what stands on the rounds
    */
   public void names(ChartOptions.Signs signs) {
+    openNames();
+    drawing.pieces().forEach(piece -> name(piece, signs));
+    svg.close();
+  }
+
+  /** Writes the pieces' names across them, dark on any ground. */
+  void namesAcross() {
+    openNames();
+    drawing.pieces().forEach(piece -> across(labels.name(piece, false)));
+    svg.close();
+  }
+
+  private void openNames() {
     svg.open(
         "g",
         "id",
         "names",
         "text-anchor",
         "middle",
-        "fill",
-        Ink.DARK,
-        "stroke",
-        Ink.LIGHT,
         "stroke-linejoin",
         "round",
         "paint-order",
         "stroke");
-    boolean letters = signs == ChartOptions.Signs.LETTERS && lettersLegible();
-    for (PieceDrawing piece : drawing.pieces()) {
-      List<Label> name =
-          letters
-              ? labels.name(piece, letterPlaces.boxes(piece))
-              : labels.name(piece, signs == ChartOptions.Signs.CODES);
-      for (Label label : name) {
-        label(label, "stroke-width", page.onPage(label.sizeCm()) * HALO);
-      }
+  }
+
+  private void name(PieceDrawing piece, ChartOptions.Signs signs) {
+    boolean letters = signs == ChartOptions.Signs.LETTERS && legible(piece);
+    List<Box> taken = letters ? letterPlaces.boxes(piece) : List.of();
+    int border = piece.yarns().get(piece.yarns().size() - 1);
+    Optional<Label> onBorder =
+        signs == ChartOptions.Signs.CODES || border == Sequences.OPEN
+            ? Optional.empty()
+            : labels.nameOnBorder(
+                piece, taken, drawing.trim().seamCm(), page.onBlanketCm(LEAST_NAME));
+    if (onBorder.isPresent()) {
+      int last = piece.rounds().size() - 1;
+      Object[] ink = style.code(border, veiled(piece, last));
+      double halo = page.onPage(onBorder.get().sizeCm()) * HALO;
+      label(onBorder.get(), Markup.with(ink, "stroke-width", halo));
+      return;
     }
-    svg.close();
+    boolean codes = signs == ChartOptions.Signs.CODES;
+    across(letters ? labels.name(piece, taken) : labels.name(piece, codes));
+  }
+
+  private void across(List<Label> name) {
+    for (Label label : name) {
+      label(
+          label,
+          "fill",
+          Ink.DARK,
+          "stroke",
+          Ink.LIGHT,
+          "stroke-width",
+          page.onPage(label.sizeCm()) * HALO);
+    }
   }
 
   private void label(Label label, Object... attributes) {
@@ -227,29 +336,15 @@ public final class PiecesSvg {
             attributes));
   }
 
-  /** Writes the marks of pieces that are begun, made or joined. */
+  /** Writes the line around what is worked of pieces that are begun. */
   public void marks() {
-    drawing.pieces().forEach(this::mark);
-  }
-
-  /** In the lowest corner, so far in that the mark keeps clear of the sides. */
-  private void mark(PieceDrawing piece) {
-    if (piece.begun()) {
-      double side = page.onPage(blanket.measures().sideCm());
-      double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE) * BEGUN_LIGHT;
-      begun(svg, points(piece.rounds().get(piece.roundsWorked() - 1)), width);
-      return;
+    double side = page.onPage(blanket.measures().sideCm());
+    double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE) * BEGUN_LIGHT;
+    for (PieceDrawing piece : drawing.pieces()) {
+      if (piece.begun()) {
+        begun(svg, points(piece.rounds().get(piece.roundsWorked() - 1)), width);
+      }
     }
-    List<Point> corners = piece.outline().corners();
-    Point lowest = corners.get(0);
-    for (Point corner : corners) {
-      lowest = corner.y() > lowest.y() + 1e-9 ? corner : lowest;
-    }
-    // At this part of the way from the centre to a corner, the rest is the distance to the sides.
-    double inradius = page.onPage(piece.outline().inradiusCm());
-    double way = Math.max(0, 1 - 2 * MARK_RADIUS / inradius);
-    Point at = page.onPage(lowest.towards(piece.centre(), way));
-    mark(svg, piece.state(), at, Math.min(MARK_RADIUS, inradius / 2));
   }
 
   /** A broken line around what is worked of a piece, dark and light so as to show on any colour. */
@@ -270,34 +365,5 @@ public final class PiecesSvg {
           "stroke-dasharray",
           Markup.number(BEGUN_DASH * width));
     }
-  }
-
-  /** A disc for a made piece, a square for a joined one; they show on any colour. */
-  static void mark(Markup svg, PieceState state, Point at, double radius) {
-    if (state == PieceState.PLANNED) {
-      return;
-    }
-    // A disc or a square: a difference of colour alone could not be told on every yarn.
-    double corner = state == PieceState.MADE ? radius : 0;
-    svg.empty(
-        "rect",
-        "class",
-        state.word(),
-        "x",
-        at.x() - radius,
-        "y",
-        at.y() - radius,
-        "width",
-        2 * radius,
-        "height",
-        2 * radius,
-        "rx",
-        corner,
-        "fill",
-        Ink.LIGHT,
-        "stroke",
-        Ink.DARK,
-        "stroke-width",
-        radius * MARK_LINE);
   }
 }

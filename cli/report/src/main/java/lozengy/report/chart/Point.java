@@ -22,4 +22,14 @@ public record Point(double x, double y) {
   Point middle(Point other) {
     return new Point((x + other.x) / 2, (y + other.y) / 2);
   }
+
+  /** This point as seen from another. */
+  Point from(Point other) {
+    return new Point(x - other.x, y - other.y);
+  }
+
+  /** The point a distance away from this one in a direction of length 1. */
+  Point plus(Point direction, double distance) {
+    return new Point(x + direction.x * distance, y + direction.y * distance);
+  }
 }

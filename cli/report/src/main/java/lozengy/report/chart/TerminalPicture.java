@@ -15,11 +15,22 @@ import lozengy.report.Screen;
  */
 public final class TerminalPicture {
 
-  private static final int MOST_COLUMNS = 72;
-  private static final int MOST_LINES = 36;
+  /** Lines that a common screen holds with some words below. */
+  private static final int MOST_LINES = 50;
 
-  /** More dots than this to a step of the layout make no better picture. */
-  private static final int MOST_DOTS = 4;
+  /** More dots than this to a round make no better picture. */
+  private static final int MOST_DOTS = 2;
+
+  /** Points a side of which a dot takes the mean where it is wider than a round. */
+  private static final int SAMPLES = 5;
+
+  /**
+   * Where in a dot it is looked: near the middle, but not on the lines that run through the middles
+   * of dots, seams and the edges of rounds, where it would be chance which of two is seen.
+   */
+  private static final double HALF_RIGHT = 0.3;
+
+  private static final double HALF_DOWN = 0.4;
 
   private static final char UPPER_HALF = '\u2580';
   private static final char LOWER_HALF = '\u2584';
@@ -27,7 +38,7 @@ public final class TerminalPicture {
 
   private final Srgb[][] dots;
   private final Colours colours;
-  private final Map<Srgb, Integer> numbers = new HashMap<>();
+  private final Map<Srgb, String> numbers = new HashMap<>();
 
   private TerminalPicture(Srgb[][] dots, Colours colours) {
     this.dots = dots;
@@ -45,8 +56,7 @@ public final class TerminalPicture {
     if (screen.colours() == Colours.NONE) {
       return "";
     }
-    int columns = Math.min(MOST_COLUMNS, screen.columns());
-    return new TerminalPicture(dots(arrangement, columns), screen.colours()).write();
+    return new TerminalPicture(dots(arrangement, screen.columns()), screen.colours()).write();
   }
 
   /** Colours by row and column; null where there is no blanket. */
@@ -57,20 +67,55 @@ public final class TerminalPicture {
         Math.min(
             mostColumns / (drawing.widthCm() / unitCm),
             2 * MOST_LINES / (drawing.heightCm() / unitCm));
+    int rounds = drawing.pieces().stream().mapToInt(piece -> piece.rounds().size()).max().orElse(1);
     // Whole dots to a step, where there is room for one, draw all pieces alike.
-    double perUnit = fitting >= 1 ? Math.min(MOST_DOTS, Math.floor(fitting)) : fitting;
+    double perUnit = fitting >= 1 ? Math.min(MOST_DOTS * rounds, Math.floor(fitting)) : fitting;
     double dotCm = unitCm / perUnit;
-    int columns = (int) Math.max(1, Math.round(drawing.widthCm() / dotCm));
+    // Where dots are wider than rounds, each shows the mean of what it covers, so that none is
+    // lost.
+    int samples = perUnit >= rounds ? 1 : SAMPLES;
+    int columns = (int) Math.max(1, Math.min(mostColumns, Math.round(drawing.widthCm() / dotCm)));
     int rows = (int) Math.max(1, Math.round(drawing.heightCm() / dotCm));
-    Srgb[][] dots = new Srgb[rows][columns];
+    Mean[][] means = new Mean[rows][columns];
     for (PieceDrawing piece : drawing.pieces()) {
-      paint(arrangement, piece, dotCm, dots);
+      paint(arrangement, piece, dotCm, samples, means);
+    }
+    Srgb[][] dots = new Srgb[rows][columns];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        dots[row][column] = means[row][column] == null ? null : means[row][column].colour();
+      }
     }
     return dots;
   }
 
+  /**
+   * The mean of colours, as light mixes: of the squares of their channels, which is near enough.
+   */
+  private static final class Mean {
+    private double red;
+    private double green;
+    private double blue;
+    private int count;
+
+    void add(Srgb colour) {
+      red += colour.red() * colour.red();
+      green += colour.green() * colour.green();
+      blue += colour.blue() * colour.blue();
+      count++;
+    }
+
+    Srgb colour() {
+      return new Srgb(root(red), root(green), root(blue));
+    }
+
+    private int root(double squares) {
+      return (int) Math.round(Math.sqrt(squares / count));
+    }
+  }
+
   private static void paint(
-      Arrangement arrangement, PieceDrawing piece, double dotCm, Srgb[][] dots) {
+      Arrangement arrangement, PieceDrawing piece, double dotCm, int samples, Mean[][] means) {
     double left = Double.MAX_VALUE;
     double right = 0;
     double top = Double.MAX_VALUE;
@@ -81,17 +126,25 @@ public final class TerminalPicture {
       top = Math.min(top, corner.y());
       bottom = Math.max(bottom, corner.y());
     }
-    int lastRow = Math.min(dots.length, (int) Math.ceil(bottom / dotCm));
-    int lastColumn = Math.min(dots[0].length, (int) Math.ceil(right / dotCm));
-    for (int row = (int) (top / dotCm); row < lastRow; row++) {
-      for (int column = (int) (left / dotCm); column < lastColumn; column++) {
-        Point middle = new Point((column + 0.5) * dotCm, (row + 0.5) * dotCm);
+    double step = dotCm / samples;
+    int lastRow = Math.min(means.length * samples, (int) Math.ceil(bottom / step));
+    int lastColumn = Math.min(means[0].length * samples, (int) Math.ceil(right / step));
+    for (int row = (int) (top / step); row < lastRow; row++) {
+      for (int column = (int) (left / step); column < lastColumn; column++) {
+        Point middle = new Point((column + HALF_RIGHT) * step, (row + HALF_DOWN) * step);
         Optional<Integer> yarn = yarnAt(piece, middle);
         if (yarn.isPresent()) {
-          dots[row][column] = colour(arrangement, yarn.get());
+          mean(means, row / samples, column / samples).add(colour(arrangement, yarn.get()));
         }
       }
     }
+  }
+
+  private static Mean mean(Mean[][] means, int row, int column) {
+    if (means[row][column] == null) {
+      means[row][column] = new Mean();
+    }
+    return means[row][column];
   }
 
   private static Optional<Integer> yarnAt(PieceDrawing piece, Point point) {
@@ -147,8 +200,6 @@ public final class TerminalPicture {
   }
 
   private String number(Srgb colour) {
-    return colours == Colours.ALL
-        ? "2;" + colour.red() + ";" + colour.green() + ";" + colour.blue()
-        : "5;" + numbers.computeIfAbsent(colour, Palette::nearest);
+    return numbers.computeIfAbsent(colour, colours::code);
   }
 }

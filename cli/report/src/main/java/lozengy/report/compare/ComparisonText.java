@@ -70,6 +70,9 @@ public final class ComparisonText {
         row(changed, Integer.toString(i + 1), other -> changed(one, other, shared.isPresent()));
       }
       lines.addAll(changed.lines());
+      if (changed.lines().stream().anyMatch(line -> line.matches(".* -( .*|$)"))) {
+        lines.add("-: not compared, as they share no piece or are planned in other yarns");
+      }
     }
     lines.add("");
     lines.add("Yarn left, m");

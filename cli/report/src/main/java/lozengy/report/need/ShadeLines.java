@@ -101,30 +101,30 @@ record ShadeLines(Blanket blanket, List<ShadeNeed> needs) {
     return data;
   }
 
-  private static BigDecimal rounded(double number) {
+  static BigDecimal rounded(double number) {
     return BigDecimal.valueOf(number).setScale(3, RoundingMode.HALF_UP);
   }
 
   /** The whole length, rounded up once. */
-  private long millimetres() {
+  long millimetres() {
     return needs.stream().map(ShadeNeed::length).reduce(Ratio::plus).orElseThrow().up();
   }
 
-  private Optional<BigDecimal> grams() {
+  Optional<BigDecimal> grams() {
     List<Optional<BigDecimal>> all = wanted().map(each -> each.grams(blanket)).toList();
     return all.stream().allMatch(Optional::isPresent)
         ? all.stream().map(Optional::get).reduce(BigDecimal::add)
         : Optional.empty();
   }
 
-  private OptionalLong balls() {
+  OptionalLong balls() {
     List<OptionalLong> all = wanted().map(each -> each.balls(blanket)).toList();
     return all.stream().allMatch(OptionalLong::isPresent)
         ? OptionalLong.of(all.stream().mapToLong(OptionalLong::getAsLong).sum())
         : OptionalLong.empty();
   }
 
-  private Optional<Price> price() {
+  Optional<Price> price() {
     return Amount.sum(wanted().map(each -> each.price(blanket)).toList());
   }
 

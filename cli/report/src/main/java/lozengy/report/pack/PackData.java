@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.ForSale;
 import lozengy.model.brief.Price;
 import lozengy.report.Json;
 import lozengy.report.ReasonData;
@@ -59,6 +60,27 @@ public final class PackData {
     return Json.object("title", title, "outcome", "unfinished");
   }
 
+  /**
+   * The packs of several sizes of one palette.
+   *
+   * @param shared whether one pack serves whichever of them is worked
+   * @param goal what packs were to have least of
+   */
+  public static Map<String, Object> of(List<SizePack> sizes, boolean shared, PackGoal goal) {
+    return Json.object(
+        "one_for_all",
+        shared,
+        "sizes",
+        sizes.stream()
+            .map(
+                size -> {
+                  Map<String, Object> data = Json.object("size", size.name());
+                  data.putAll(of(size.blanket(), goal, size.packing()));
+                  return data;
+                })
+            .toList());
+  }
+
   private static Map<String, Object> packed(Blanket blanket, PackGoal goal, Packed packed) {
     List<Map<String, Object>> shades =
         packed.shades().stream()
@@ -97,6 +119,8 @@ public final class PackData {
         PackText.price(blanket, packed).map(Price::amount),
         "currency",
         PackText.price(blanket, packed).map(Price::currency),
+        "looser_percent",
+        packed.arrangement().blanket().brief().forSale().map(ForSale::looserPercent),
         "score",
         points(packed.score()),
         "wanted",
@@ -104,11 +128,11 @@ public final class PackData {
         "plenty",
         points(packed.plenty()),
         "proved_least",
-        packed.least(),
+        packed.proof().least(),
         "floor",
-        floor(goal, packed.floor()),
+        floor(goal, packed.proof().floor()),
         "tried_in_vain",
-        packed.failed().stream().map(PackData::failed).toList(),
+        packed.proof().failed().stream().map(PackData::failed).toList(),
         "yarns",
         shades);
   }

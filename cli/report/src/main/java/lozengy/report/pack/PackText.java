@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.ForSale;
 import lozengy.model.brief.Price;
 import lozengy.report.Amount;
 import lozengy.report.Figures;
@@ -17,6 +18,7 @@ import lozengy.solver.pack.PackGoal;
 import lozengy.solver.pack.Packing;
 import lozengy.solver.pack.Packing.Failed;
 import lozengy.solver.pack.Packing.Packed;
+import lozengy.solver.pack.Packing.Proof;
 import lozengy.solver.pack.Packing.Shade;
 
 /** Tells of a pack in lines for a person. */
@@ -78,18 +80,39 @@ public final class PackText {
     lines.add("");
     lines.addAll(table(blanket, packed));
     lines.add("");
-    lines.add(
-        "An arrangement from exactly this was found: "
-            + score(packed.score())
-            + " points, leeway aside; plenty of yarn gives "
-            + score(packed.plenty())
-            + ".");
+    lines.add(reached(packed));
+    lines.addAll(included(packed.arrangement().blanket()));
+    lines.add(verdict(blanket, goal, packed.proof()));
+    return lines;
+  }
+
+  /** What an arrangement from a pack reaches. */
+  static String reached(Packed packed) {
+    return "An arrangement from exactly this was found: "
+        + score(packed.score())
+        + " points, leeway aside ("
+        + score(packed.wanted())
+        + " wanted); plenty of yarn gives "
+        + score(packed.plenty())
+        + ".";
+  }
+
+  /** What beside the arrangement's use is in a pack. */
+  static List<String> included(Blanket blanket) {
+    List<String> lines = new ArrayList<>();
     double keepBack = blanket.brief().rules().keepBackPercent();
     if (keepBack > 0) {
       lines.add(
           Words.number(keepBack) + " % of each yarn is kept back; it is among what is left over.");
     }
-    lines.add(verdict(blanket, goal, packed));
+    double looser =
+        blanket.brief().forSale().map(ForSale::looserPercent).orElseThrow().doubleValue();
+    if (looser > 0) {
+      lines.add(
+          "It suffices for hands that take up to "
+              + Words.number(looser)
+              + " % more than is reckoned.");
+    }
     return lines;
   }
 
@@ -158,7 +181,8 @@ public final class PackText {
             .toList());
   }
 
-  private static String verdict(Blanket blanket, PackGoal goal, Packed packed) {
+  /** Whether less would do. */
+  static String verdict(Blanket blanket, PackGoal goal, Proof packed) {
     String smaller = smaller(goal);
     if (packed.least()) {
       return "No " + smaller + " pack does, proved.";
@@ -177,9 +201,7 @@ public final class PackText {
         + floor
         + " at the least; "
         + Figures.count(open, "pack")
-        + " tried in between fell short of "
-        + score(packed.wanted())
-        + " points"
+        + " tried in between fell short of what is wanted"
         + (proved > 0 ? ", " + proved + " more provably do" : "")
         + ".";
   }

@@ -77,7 +77,6 @@ public final class Page {
   }
 
   private void head(Markup html) {
-    Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     html.open("header");
     html.text("h1", blanket.brief().title());
     html.text(

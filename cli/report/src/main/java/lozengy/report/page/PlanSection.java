@@ -132,11 +132,9 @@ final class PlanSection {
     pieces.pieces();
     html.close();
     html.open("g", "aria-hidden", "true", "class", "over");
-    pieces.lines();
+    pieces.fabric();
     pieces.marks();
-    if (pieces.lettersLegible()) {
-      pieces.letters();
-    }
+    pieces.letters();
     pieces.names(ChartOptions.Signs.LETTERS);
     html.open("g", "id", "picked");
     html.close();
@@ -150,7 +148,11 @@ final class PlanSection {
     PilePlacement laid = PilePlacement.of(blanket, arrangement.sequences());
     if (anyPiece(laid::worked)) {
       html.text(
-          "p", "\u25cf made, \u25a0 joined: white marks in a piece's corner.", "class", "hint");
+          "p",
+          "Joined pieces hold together at their seams; around made ones is white; what is still to"
+              + " be worked is paler.",
+          "class",
+          "hint");
     }
     if (anyPiece(blanket::partWorked)) {
       html.text("p", "A piece that is begun is worked to its dashed line.", "class", "hint");

@@ -69,8 +69,9 @@ final class YarnStyle implements PieceStyle {
   }
 
   @Override
-  public Object[] code(int yarn) {
-    boolean dark = Ink.on(blanket.yarn(yarn).colour()).equals(Ink.DARK);
-    return new Object[] {"class", dark ? "d" : "l"};
+  public Object[] code(int yarn, boolean veiled) {
+    Srgb colour = blanket.yarn(yarn).colour();
+    boolean dark = Ink.on(veiled ? Ink.veiled(colour) : colour).equals(Ink.DARK);
+    return new Object[] {"class", (dark ? "d" : "l") + (veiled ? "" : " " + name(yarn))};
   }
 }

@@ -14,7 +14,6 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import javax.imageio.ImageIO;
 
@@ -22,6 +21,9 @@ import javax.imageio.ImageIO;
 public final class Picture {
 
   private static final Component NOWHERE = null;
+
+  /** As CSS has it. */
+  private static final double PIXELS_PER_MM = 96 / 25.4;
 
   /** The library's guard against hostile drawings stops at 2000 shapes; these are our own. */
   private static final DocumentLimits ANY_NUMBER_OF_SHAPES =
@@ -38,11 +40,22 @@ public final class Picture {
 
   /** Takes a drawing. */
   static Picture of(String svg) {
-    Letters.register();
-    ByteArrayInputStream bytes = new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8));
+    // No picture needs a screen, and asking for one takes time.
+    System.setProperty("java.awt.headless", "true");
+    ByteArrayInputStream bytes = new ByteArrayInputStream(Outlined.of(svg));
     LoaderContext context = LoaderContext.builder().documentLimits(ANY_NUMBER_OF_SHAPES).build();
     return new Picture(
         Objects.requireNonNull(new SVGLoader().load(bytes, null, context), "our own SVG"));
+  }
+
+  /** Its width in mm. */
+  double widthMm() {
+    return document.size().getWidth() / PIXELS_PER_MM;
+  }
+
+  /** Its height in mm. */
+  double heightMm() {
+    return document.size().getHeight() / PIXELS_PER_MM;
   }
 
   /** Draws it into a box from 0, 0. */

@@ -119,7 +119,7 @@ final class Sheet {
     html.text("h2", title);
   }
 
-  /** The head of a part that begins a page. */
+  /** The head of a part that begins a page, for what would fit no rest of one. */
   void page(String title) {
     html.text("h2", title, "class", "page");
   }

@@ -18,6 +18,9 @@ import lozengy.report.wording.Phrases;
 /** Writes the steps of an order that goes by yarns, with a box for every piece and every join. */
 final class StepPages {
 
+  /** A step of more rounds may go on over the page. */
+  private static final int LARGE = 30;
+
   private final Sheet sheet;
   private final Markup html;
   private final Arrangement arrangement;
@@ -33,7 +36,9 @@ final class StepPages {
   }
 
   void write(WorkSteps steps) {
-    sheet.part(steps.order() == WorkOrder.BALL ? "Make list" : "Round by round");
+    boolean work = steps.left().stream().anyMatch(WorkStep.Work.class::isInstance);
+    boolean byBall = steps.order() == WorkOrder.BALL;
+    sheet.part(work ? byBall ? "Make list" : "Round by round" : "What is left to do");
     if (steps.left().isEmpty()) {
       html.text("p", "Everything is done.");
       return;
@@ -42,7 +47,7 @@ final class StepPages {
     int done = steps.count() - steps.left().size();
     html.text(
         "p",
-        "Take up one yarn, work all that is listed, take up the next. "
+        (work ? "Take up one yarn, work all that is listed, take up the next. " : "")
             + Figures.count(steps.count(), "step")
             + (done == 0 ? "" : ", " + done + " of them done and left out here")
             + ".",
@@ -56,7 +61,8 @@ final class StepPages {
   }
 
   private void step(WorkStep step) {
-    html.open("tr");
+    boolean large = step instanceof WorkStep.Work work && work.tasks().size() > LARGE;
+    html.open("tr", "class", large ? "large" : "small");
     html.open("td", "class", "number");
     if (!(step instanceof WorkStep.Work)) {
       sheet.tick();

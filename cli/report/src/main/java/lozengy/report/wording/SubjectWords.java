@@ -8,6 +8,7 @@ import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.check.Subject;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.wording.WhereWords;
 
@@ -167,9 +168,11 @@ final class SubjectWords implements Subject.Cases<String> {
 
   @Override
   public String copies(Subject.Copies subject) {
-    return subject.most() == 1
-        ? "no two pieces share a sequence"
-        : "at most " + subject.most() + " pieces share a sequence";
+    String shared =
+        subject.most() == 1
+            ? "no two pieces share a sequence"
+            : "at most " + subject.most() + " pieces share a sequence";
+    return subject.images() ? shared + ", images of each other counted as one" : shared;
   }
 
   @Override
@@ -184,9 +187,16 @@ final class SubjectWords implements Subject.Cases<String> {
   @Override
   public String onPile(Subject.OnPile subject) {
     PieceKind kind = subject.kind();
-    return "%s in %s to lay"
+    String also =
+        subject.also().isEmpty()
+            ? ""
+            : subject.also().stream()
+                .map(BriefPath::toString)
+                .collect(Collectors.joining(" and ", ", those of ", " among them"));
+    return "%s in %s to lay%s"
         .formatted(
             lozengy.model.input.Words.count(subject.count(), "finished " + kind.word()),
-            Phrases.codes(blanket, subject.yarns()));
+            Phrases.codes(blanket, subject.yarns()),
+            also);
   }
 }

@@ -41,12 +41,12 @@ class BegunTest {
   void theChartDrawsALineAroundWhatIsWorkedThatShowsInGrey() {
     String svg = Chart.svg(BEGUN, ChartOptions.PLAIN);
 
-    // a dark line and a light one upon it: six pieces, and the key
-    assertEquals(2 * (6 + 1), count("class=\"begun\"", svg));
+    // a dark line and a light one upon it: six pieces, and two samples in the key
+    assertEquals(2 * (6 + 2), count("class=\"begun\" points", svg));
     assertTrue(svg.contains("worked to the line (6)"), svg);
     assertTrue(svg.contains(", worked to round 3</title>"), svg);
     String none = Chart.svg(Samples.saltmarshThrow(), ChartOptions.PLAIN);
-    assertEquals(0, count("class=\"begun\"", none));
+    assertEquals(0, count("class=\"begun\" points", none));
     // the line is the outer edge of the last worked round
     Drawing drawing = Drawing.of(BEGUN.blanket(), BEGUN.sequences());
     PieceDrawing piece =

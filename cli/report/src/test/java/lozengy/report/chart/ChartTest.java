@@ -6,12 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -131,7 +135,13 @@ class ChartTest {
     List<Element> entries = elements(byId(parse(plain(arrangement)), "legend"), "g");
     assertEquals(blanket.yarnCount(), entries.size());
     YarnLetters letters = YarnLetters.of(blanket);
-    for (int yarn = 0; yarn < used.length; yarn++) {
+    List<Integer> byTone =
+        IntStream.range(0, used.length)
+            .boxed()
+            .sorted(Comparator.comparing(blanket::tone))
+            .toList();
+    for (int entry = 0; entry < used.length; entry++) {
+      int yarn = byTone.get(entry);
       Yarn expected = blanket.yarn(yarn);
       String metres = String.format(Locale.ROOT, "%.1f m", used[yarn] / 1000.0);
       assertEquals(
@@ -141,8 +151,8 @@ class ChartTest {
               expected.name(),
               blanket.tone(yarn).word(),
               metres),
-          texts(entries.get(yarn)));
-      Element swatch = elements(entries.get(yarn), "rect").get(0);
+          texts(entries.get(entry)));
+      Element swatch = elements(entries.get(entry), "rect").get(0);
       assertEquals(expected.colour().hex(), swatch.getAttribute("fill"));
     }
   }
@@ -254,7 +264,17 @@ class ChartTest {
         arrangement.blanket().layout().places().stream().map(Place::name).sorted().toList();
 
     int rounds = 83 * 5 + 24 * 4 + 4 * 3;
-    assertEquals(rounds, texts(byId(parse(plain(arrangement)), "letters")).size());
+    Document plain = parse(plain(arrangement));
+    int letters = texts(byId(plain, "letters")).size();
+    List<String> words = texts(plain.getDocumentElement());
+    Matcher left =
+        Pattern.compile("No letters on (\\d+) pieces: too small to read here")
+            .matcher(String.join(" ", words));
+    assertTrue(left.find(), words.toString());
+    int without = Integer.parseInt(left.group(1));
+    // four corners, and of the side triangles those whose level bands are short
+    assertTrue(without >= 4 && without <= 4 + 14, left.group());
+    assertEquals(rounds - 4 * 3 - 4 * (without - 4), letters);
     Document named = parse(Chart.svg(arrangement, NAMES));
     // Names of corners are broken after their hyphen.
     List<String> shown =
@@ -263,18 +283,141 @@ class ChartTest {
     assertEquals(rounds, texts(byId(parse(Chart.svg(arrangement, ALL)), "codes")).size());
   }
 
-  @Test
-  void marksMadeAndJoinedPieces() throws Exception {
-    Document document = parse(plain(Samples.saltmarshThrow()));
-    List<String> marks =
-        elements(byId(document, "blanket"), "rect").stream()
-            .map(mark -> mark.getAttribute("class"))
-            .sorted()
-            .toList();
+  private static List<Element> ofClass(Document document, String name) {
+    return elements(document.getDocumentElement(), "*").stream()
+        .filter(element -> List.of(element.getAttribute("class").split(" ")).contains(name))
+        .toList();
+  }
 
-    assertEquals(List.of("joined", "joined", "made"), marks);
+  private static long moves(Element path) {
+    return path.getAttribute("d").chars().filter(each -> each == 'M').count();
+  }
+
+  @Test
+  void statesDifferInVeilReliefAndSeams() throws Exception {
+    Document document = parse(plain(Samples.saltmarshThrow()));
+
+    // 108 of 111 pieces are planned; one is made and lies apart; two are joined by one seam
+    assertEquals(108, moves(ofClass(document, "veil").get(0)));
+    assertEquals(3, elements(ofClass(document, "relief").get(0), "use").size());
+    assertEquals(1, moves(elements(ofClass(document, "apart").get(0), "path").get(0)));
+    assertEquals(1, moves(elements(ofClass(document, "joined-seams").get(0), "path").get(0)));
     List<String> all = texts(document.getDocumentElement());
-    assertTrue(all.contains("made (1)") && all.contains("joined (2)"), all.toString());
+    assertTrue(all.containsAll(List.of("made (1)", "joined (2)", "planned (108)")), all.toString());
+  }
+
+  @Test
+  void aFreshPlanLooksWorkedAllOver() throws Exception {
+    Arrangement fresh = fresh(Samples.onPoint(3, 3));
+    Document document = parse(plain(fresh));
+
+    assertEquals(List.of(), ofClass(document, "veil"));
+    assertEquals(25, elements(ofClass(document, "relief").get(0), "use").size());
+    // one relief for squares, one for side triangles, one for corners, each turned as it lies
+    assertEquals(3, elements(document.getDocumentElement(), "defs").size());
+    // 36 seams of 10 cm lie in the diagonals of the layout, 3 + 3 each way
+    Element seams = elements(ofClass(document, "seams").get(0), "path").get(1);
+    assertEquals(12, moves(seams));
+    String joining = fresh.blanket().brief().joining().orElseThrow().yarn();
+    Yarn yarn = fresh.blanket().yarn(fresh.blanket().yarnIndex(joining));
+    assertEquals(yarn.colour().hex(), seams.getAttribute("stroke"));
+    assertEquals(1, ofClass(document, "edging").size());
+  }
+
+  private static Arrangement fresh(LayoutSize size) {
+    return Samples.filled(Samples.brief("Fresh", size, Samples.yarns(), List.of()), 3);
+  }
+
+  @Test
+  void theFlatDiagramHasNoStitchesAndTheBarePictureNoWord() throws Exception {
+    Arrangement fresh = fresh(Samples.onPoint(3, 3));
+    Document flat = parse(Chart.svg(fresh, ChartOptions.PLAIN.withLook(ChartOptions.Look.FLAT)));
+    assertEquals(0, elements(flat.getDocumentElement(), "use").size());
+    assertEquals(List.of(), ofClass(flat, "edging"));
+
+    Document bare = parse(Chart.svg(fresh, ChartOptions.PLAIN.withBare(true)));
+    assertEquals(List.of(), texts(bare.getDocumentElement()));
+    assertEquals(0, elements(bare.getDocumentElement(), "rect").size());
+    assertEquals(25, elements(bare.getDocumentElement(), "use").size());
+  }
+
+  @ParameterizedTest
+  @MethodSource("lozengy.report.chart.DrawingTest#sizes")
+  void edgingAndSeamsGoAroundAndBetweenAllPieces(LayoutSize size) {
+    Arrangement arrangement = fresh(size);
+    Blanket blanket = arrangement.blanket();
+    Drawing drawing = Drawing.of(blanket, arrangement.sequences());
+    SideLines sides = SideLines.of(drawing.pieces());
+    double seams =
+        sides.seams((one, other) -> true).stream()
+            .mapToDouble(line -> line.get(0).distance(line.get(1)))
+            .sum();
+    double around = 0;
+    for (Polyline ring : sides.outline()) {
+      for (int i = 0; i < ring.corners().size(); i++) {
+        around += ring.corner(i).distance(ring.corner(i + 1));
+      }
+    }
+    assertEquals(10 * blanket.layout().seams().size(), seams, 1e-6);
+    assertEquals(blanket.measures().outlineLengthCm(), around, 1e-6);
+  }
+
+  @Test
+  void whatAReplanHasChangedIsOutlined() throws Exception {
+    Arrangement before = fresh(Samples.onPoint(3, 3));
+    Sequences now = before.sequences().copy();
+    int square = before.blanket().layout().find("r2c1").orElseThrow().index();
+    now.set(square, 0, (now.yarn(square, 0) + 1) % before.blanket().yarnCount());
+    Arrangement after =
+        new Arrangement(
+            before.blanket(),
+            now,
+            Optional.of(before.sequences()),
+            before.score(),
+            before.bound(),
+            before.solved());
+    Document document = parse(plain(after));
+
+    // a dark outline and a bright one on it
+    assertEquals(2, elements(ofClass(document, "changed-pieces").get(0), "polygon").size());
+    assertTrue(texts(document.getDocumentElement()).contains("changed (1)"));
+    assertEquals(List.of(), ofClass(parse(plain(before)), "changed"));
+
+    Document beside =
+        parse(ChartsSideBySide.svg(List.of(before, after), List.of("/far/away/a.json", "b.json")));
+    assertEquals(2, elements(ofClass(beside, "changed-pieces").get(0), "polygon").size());
+    String words = String.join("|", texts(beside.getDocumentElement()));
+    assertTrue(words.contains("1  Fresh|") && words.contains("2  Fresh|"), words);
+    assertTrue(words.contains("1 piece unlike 1") && !words.contains("far"), words);
+    assertEquals(before.blanket().yarnCount(), elements(byId(beside, "legend"), "rect").size());
+  }
+
+  @Test
+  void otherYarnsAreNotComparedCodeByCode() throws Exception {
+    List<Yarn> others =
+        Samples.yarns().stream()
+            .map(yarn -> Samples.yarn(yarn.code(), yarn.name(), "#808080"))
+            .toList();
+    Arrangement one = fresh(Samples.straight(2, 2));
+    Blanket grey =
+        Blanket.ofUnjudged(Samples.brief("Grey", Samples.straight(2, 2), others, List.of()));
+    Arrangement other =
+        new Arrangement(
+            grey, one.sequences(), Optional.empty(), one.score(), one.bound(), one.solved());
+    Document document =
+        parse(ChartsSideBySide.svg(List.of(one, other), List.of("a.json", "b.json")));
+
+    assertEquals(List.of(), ofClass(document, "changed-pieces"));
+    String words = String.join("|", texts(document.getDocumentElement()));
+    assertTrue(words.contains("not compared with 1"), words);
+    assertTrue(words.contains("Yarns of 1|") && words.contains("Yarns of 2|"), words);
+  }
+
+  @Test
+  void rowsAndSquaresAreNumberedAtTheMargins() throws Exception {
+    List<String> numbers = texts(byId(parse(plain(fresh(Samples.onPoint(3, 2)))), "numbers"));
+    // rows 1 to 3 at both sides, 3 squares in odd rows above, 2 in even rows below
+    assertEquals(List.of("1", "2", "3", "1", "2", "3", "1", "2", "3", "1", "2"), numbers);
   }
 
   @Test

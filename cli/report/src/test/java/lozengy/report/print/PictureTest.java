@@ -21,11 +21,14 @@ import org.junit.jupiter.api.Test;
 class PictureTest {
 
   private static final ChartOptions BARE =
-      new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty());
+      new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty())
+          .withLook(ChartOptions.Look.FLAT);
 
   private static final int WIDTH = 1500;
 
-  private final Arrangement arrangement = Samples.saltmarshThrow();
+  /** Fresh: what is planned while other pieces are worked lies under a veil. */
+  private final Arrangement arrangement =
+      Samples.filled(Samples.brief("Fresh", Samples.onPoint(6, 8), Samples.yarns(), List.of()), 1);
 
   private static BufferedImage read(byte[] png) throws Exception {
     return ImageIO.read(new ByteArrayInputStream(png));

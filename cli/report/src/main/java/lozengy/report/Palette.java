@@ -1,4 +1,4 @@
-package lozengy.report.chart;
+package lozengy.report;
 
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;
@@ -6,7 +6,7 @@ import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Srgb;
 
 /** The 256 colours of xterm, of which 16 are the user's own; the others are fixed (from memory). */
-final class Palette {
+public final class Palette {
 
   private static final int[] STEPS = {0, 95, 135, 175, 215, 255};
   private static final int FIRST = 16;
@@ -15,7 +15,7 @@ final class Palette {
   private Palette() {}
 
   /** The number of the fixed colour nearest to another, by CIEDE2000. */
-  static int nearest(Srgb colour) {
+  public static int nearest(Srgb colour) {
     Lab wanted = LabColours.of(colour);
     int best = FIRST;
     double least = Double.MAX_VALUE;
