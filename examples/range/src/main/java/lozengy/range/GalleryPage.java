@@ -1,15 +1,15 @@
 package lozengy.range;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalInt;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
-import lozengy.model.arrangement.Arrangement;
 import lozengy.model.input.SourceText;
 import lozengy.report.Markup;
 import lozengy.report.chart.Chart;
@@ -20,6 +20,9 @@ import org.apache.spark.sql.Row;
 
 /** One page with the best of each size, palette and look. */
 final class GalleryPage {
+
+  /** Most pictures; more are no page that anybody looks through. */
+  static final int MOST = 500;
 
   private static final double PICTURE_MM = 60;
   private static final ChartOptions BARE =
@@ -48,6 +51,9 @@ final class GalleryPage {
     html.close();
     html.open("body");
     html.text("h1", "The best of each");
+    if (best.size() == MOST) {
+      html.text("p", "The first " + MOST + "; the summary has all.");
+    }
     html.open("main");
     best.forEach(each -> figure(html, each));
     html.close();
@@ -57,7 +63,8 @@ final class GalleryPage {
 
   private static void figure(Markup html, Row row) {
     String name =
-        String.join(", ", row.<String>getAs("size"), row.getAs("palette"), row.<String>getAs("look"));
+        String.join(
+            ", ", row.<String>getAs("size"), row.getAs("palette"), row.<String>getAs("look"));
     Arrangement arrangement = arrangement(row.getAs("result"));
     ChartPage page =
         ChartPage.bare(

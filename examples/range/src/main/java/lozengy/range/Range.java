@@ -104,7 +104,9 @@ public final class Range {
     solved.sort("line").select("result").write().text(folder + "/results.jsonl");
     summary(solved).coalesce(1).write().option("header", true).csv(folder + "/summary.csv");
     try (OutputStream out = files.create(new Path(root, "gallery.html"), false)) {
-      out.write(GalleryPage.of(best(solved).collectAsList()).getBytes(StandardCharsets.UTF_8));
+      out.write(
+          GalleryPage.of(best(solved).limit(GalleryPage.MOST).collectAsList())
+              .getBytes(StandardCharsets.UTF_8));
     }
   }
 
@@ -121,13 +123,17 @@ public final class Range {
             expr("min(objective) as worst"),
             expr("percentile(objective, 0.5) as median"),
             expr("max(objective) as best"),
-            expr("max_by(line, struct(objective, -line)) filter (where outcome = 'found') as best_line"),
+            expr(
+                "max_by(line, struct(objective, -line)) filter (where outcome = 'found') as"
+                    + " best_line"),
             expr("min(line) as first_line"))
         .sort("first_line")
         .drop("first_line");
   }
 
-  /** The line of each size, palette and look whose objective is highest, of equal ones the first. */
+  /**
+   * The line of each size, palette and look whose objective is highest, of equal ones the first.
+   */
   private static Dataset<Row> best(Dataset<Row> solved) {
     return solved
         .where("outcome = 'found'")

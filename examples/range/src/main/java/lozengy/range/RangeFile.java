@@ -23,8 +23,7 @@ final class RangeFile {
   private static final Set<String> FIELDS =
       Set.of("format", "document", "sizes", "palettes", "looks", "seeds");
   private static final ObjectMapper YAML =
-      new ObjectMapper(new YAMLFactory())
-          .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+      new ObjectMapper(new YAMLFactory()).enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final ObjectNode document;
@@ -59,7 +58,8 @@ final class RangeFile {
     root.fieldNames().forEachRemaining(unknown::add);
     unknown.removeAll(FIELDS);
     if (!unknown.isEmpty()) {
-      throw new IllegalArgumentException(unknown + ": no such fields; give " + new TreeSet<>(FIELDS));
+      throw new IllegalArgumentException(
+          unknown + ": no such fields; give " + new TreeSet<>(FIELDS));
     }
     document = mapping("document", root.path("document"));
     for (String list : LISTS) {
@@ -136,8 +136,7 @@ final class RangeFile {
     line.put("id", String.join("/", names) + "/" + seed);
     line.put("seed", seed);
     line.set("document", brief);
-    return new Item(
-        index + 1, names.get(0), names.get(1), names.get(2), seed, line.toString());
+    return new Item(index + 1, names.get(0), names.get(1), names.get(2), seed, line.toString());
   }
 
   /** As a JSON merge patch (RFC 7396): mappings are merged, null takes away, all else replaces. */

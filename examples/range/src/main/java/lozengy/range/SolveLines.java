@@ -6,8 +6,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.util.Iterator;
 import java.util.Optional;
-import java.util.stream.StreamSupport;
 import java.util.Spliterators;
+import java.util.stream.StreamSupport;
 import lozengy.report.batch.Line;
 import lozengy.report.batch.LineResult;
 import lozengy.report.batch.LineSolver;
@@ -46,7 +46,8 @@ record SolveLines(String range, Limits limits) implements MapPartitionsFunction<
     RangeFile file = new RangeFile(range);
     TaskContext task = TaskContext.get();
     LineSolver solver =
-        new LineSolver(Solver::solve, limits.options().withStop(task::isInterrupted), limits.bestOf());
+        new LineSolver(
+            Solver::solve, limits.options().withStop(task::isInterrupted), limits.bestOf());
     return StreamSupport.stream(Spliterators.spliteratorUnknownSize(indices, 0), false)
         .map(index -> row(file.item(index), solver))
         .iterator();
@@ -57,7 +58,8 @@ record SolveLines(String range, Limits limits) implements MapPartitionsFunction<
     LineResult solved =
         solver.solve(new Line(item.number(), bytes, bytes.length > Line.MOST_BYTES));
     Optional<byte[]> result = solved.bytes().filter(each -> !solved.cutShort());
-    // A task that is taken away keeps nothing; whoever solves the line again gives it its whole time.
+    // A task that is taken away keeps nothing; whoever solves the line again gives it its whole
+    // time.
     String text =
         new String(
                 result.orElseThrow(() -> new IllegalStateException("The task was taken away")),

@@ -84,7 +84,10 @@ final class Batch {
     try (Stream<Path> files = Files.list(folder.resolve("results.jsonl"))) {
       StringBuilder all = new StringBuilder();
       for (Path part :
-          files.filter(each -> each.getFileName().toString().startsWith("part-")).sorted().toList()) {
+          files
+              .filter(each -> each.getFileName().toString().startsWith("part-"))
+              .sorted()
+              .toList()) {
         all.append(Files.readString(part));
       }
       return all.toString();

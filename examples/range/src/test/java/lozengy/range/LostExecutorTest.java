@@ -67,7 +67,9 @@ class LostExecutorTest {
       return 0;
     }
     try (Stream<Path> files = Files.walk(out)) {
-      return files.filter(each -> each.toString().endsWith(".parquet") && Files.isRegularFile(each)).count();
+      return files
+          .filter(each -> each.toString().endsWith(".parquet") && Files.isRegularFile(each))
+          .count();
     } catch (UncheckedIOException e) {
       // A file was moved meanwhile.
       return 0;

@@ -62,7 +62,11 @@ class RangeTest {
     try (SparkSession spark = Batch.local(2)) {
       Range.solve(spark, LINES, 5, out.toString());
       List<Row> rows =
-          spark.read().parquet(out.resolve("results.parquet").toString()).sort("line").collectAsList();
+          spark
+              .read()
+              .parquet(out.resolve("results.parquet").toString())
+              .sort("line")
+              .collectAsList();
       assertEquals(24, rows.size());
       Row wrong = rows.get(8);
       assertEquals(9L, wrong.<Long>getAs("line"));
@@ -75,9 +79,9 @@ class RangeTest {
               .read()
               .option("header", true)
               .schema(
-                  "size string, palette string, look string, lines long, found long, impossible long,"
-                      + " unfinished long, error long, worst double, median double, best double,"
-                      + " best_line long")
+                  "size string, palette string, look string, lines long, found long, impossible"
+                      + " long, unfinished long, error long, worst double, median double, best"
+                      + " double, best_line long")
               .csv(out.resolve("summary.csv").toString())
               .collectAsList();
       assertEquals(12, summary.size());
