@@ -3,10 +3,13 @@ package lozengy.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.layout.Pairs;
+import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
@@ -27,7 +30,7 @@ public final class WorkStepWords {
 
   /**
    * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip
-   * 5 to strip 4, 3.2 m of MUD}.
+   * 5, then join it to strip 4, 3.2 m of MUD}.
    */
   public String title(WorkStep step) {
     if (step instanceof WorkStep.Work work) {
@@ -37,16 +40,36 @@ public final class WorkStepWords {
           : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
-      String before =
-          join.strip() == 1
-              ? ""
-              : ", and to " + (join.strip() == 2 ? "strip 1" : "those before it");
       return "join strip "
           + join.strip()
-          + before
+          + toTheStripBefore(join.strip())
           + of(step, blanket.brief().joining().orElse(null));
     }
     return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
+  }
+
+  /** A strip shares seams with the one before it, or in a single column of squares with none. */
+  private String toTheStripBefore(int strip) {
+    if (strip == 1) {
+      return "";
+    }
+    List<Strip> strips = Strips.of(blanket.layout());
+    Set<Integer> before = indices(strips.get(strip - 2));
+    Set<Integer> own = indices(strips.get(strip - 1));
+    Pairs seams = blanket.layout().seams();
+    for (int seam = 0; seam < seams.size(); seam++) {
+      int first = seams.first()[seam];
+      int second = seams.second()[seam];
+      if (before.contains(first) && own.contains(second)
+          || own.contains(first) && before.contains(second)) {
+        return (own.size() == 1 ? " to strip " : ", then join it to strip ") + (strip - 1);
+      }
+    }
+    return "";
+  }
+
+  private static Set<Integer> indices(Strip strip) {
+    return strip.pieces().stream().map(Place::index).collect(Collectors.toSet());
   }
 
   private String of(WorkStep step, YarnUse use) {
