@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.YarnUse;
@@ -29,8 +30,7 @@ public final class WorkStepWords {
   }
 
   /**
-   * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip
-   * 5, then join it to strip 4, 3.2 m of MUD}.
+   * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip 5, 3.2 m of MUD}.
    */
   public String title(WorkStep step) {
     if (step instanceof WorkStep.Work work) {
@@ -40,32 +40,33 @@ public final class WorkStepWords {
           : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
-      return "join strip "
-          + join.strip()
-          + toTheStripBefore(join.strip())
-          + of(step, blanket.brief().joining().orElse(null));
+      return "join strip " + join.strip() + of(step, blanket.brief().joining().orElse(null));
     }
     return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
   }
 
-  /** A strip shares seams with the one before it, or in a single column of squares with none. */
-  private String toTheStripBefore(int strip) {
-    if (strip == 1) {
-      return "";
-    }
+  /** Which pieces are joined, and to what; a single column of squares may have no strip before. */
+  private String joined(int number) {
     List<Strip> strips = Strips.of(blanket.layout());
-    Set<Integer> before = indices(strips.get(strip - 2));
-    Set<Integer> own = indices(strips.get(strip - 1));
+    Strip strip = strips.get(number - 1);
+    boolean single = strip.pieces().size() == 1;
+    String names =
+        strip.pieces().stream().map(Place::name).collect(Collectors.joining(", "));
+    String pieces = single ? names : "its pieces from left to right: " + names;
+    boolean meets = number > 1 && meet(strips.get(number - 2), strip);
+    return pieces + (meets ? (single ? " to strip " : ", then to strip ") + (number - 1) : "");
+  }
+
+  private boolean meet(Strip before, Strip strip) {
+    Set<Integer> ones = indices(before);
+    Set<Integer> others = indices(strip);
     Pairs seams = blanket.layout().seams();
-    for (int seam = 0; seam < seams.size(); seam++) {
-      int first = seams.first()[seam];
-      int second = seams.second()[seam];
-      if (before.contains(first) && own.contains(second)
-          || own.contains(first) && before.contains(second)) {
-        return (own.size() == 1 ? " to strip " : ", then join it to strip ") + (strip - 1);
-      }
-    }
-    return "";
+    return IntStream.range(0, seams.size())
+        .anyMatch(
+            seam ->
+                ones.contains(seams.first()[seam]) && others.contains(seams.second()[seam])
+                    || others.contains(seams.first()[seam])
+                        && ones.contains(seams.second()[seam]));
   }
 
   private static Set<Integer> indices(Strip strip) {
@@ -90,7 +91,7 @@ public final class WorkStepWords {
           .toList();
     }
     return step instanceof WorkStep.Join join
-        ? List.of("from left to right: " + String.join(", ", names(join.pieces())))
+        ? List.of(joined(join.strip()))
         : List.of();
   }
 

@@ -1,6 +1,7 @@
 package lozengy.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -14,33 +15,32 @@ import org.junit.jupiter.api.Test;
 class WorkStepWordsTest {
 
   private static List<String> joins(LayoutSize size) {
-    Arrangement plan =
-        Samples.filled(Samples.brief("Plan", size, Samples.yarns(), List.of()), 1);
+    Arrangement plan = Samples.filled(Samples.brief("Plan", size, Samples.yarns(), List.of()), 1);
     WorkStepWords words = new WorkStepWords(plan.blanket(), plan.sequences());
     return WorkSteps.of(plan, WorkOrder.STRIP).left().stream()
         .filter(WorkStep.Join.class::isInstance)
-        .map(step -> words.title(step).replaceFirst(", [0-9.]+ m of .*", ""))
+        .map(step -> String.join("|", words.lines(step)))
         .toList();
   }
 
   @Test
-  void aStripIsJoinedToTheOneBeforeIt() {
+  void aStripIsJoinedWithinAndThenToTheOneBeforeIt() {
     assertEquals(
         List.of(
-            "join strip 1",
-            "join strip 2, then join it to strip 1",
-            "join strip 3, then join it to strip 2"),
+            "its pieces from left to right: r1c1, r1c2",
+            "its pieces from left to right: r2c1, r2c2, then to strip 1",
+            "its pieces from left to right: r3c1, r3c2, then to strip 2"),
         joins(Samples.straight(2, 3)));
   }
 
   @Test
   void aStripOfOnePieceHasNothingToJoinWithin() {
     List<String> joins = joins(Samples.onPoint(2, 2));
-    assertTrue(joins.contains("join strip 3, then join it to strip 2"), joins.toString());
+    assertTrue(joins.get(0).endsWith(", then to strip 1"), joins.toString());
+    assertFalse(joins.get(0).contains("top-left"), joins.toString());
     int last = joins.size() + 1;
-    assertEquals("join strip " + last + " to strip " + (last - 1), joins.get(joins.size() - 1));
+    assertEquals("bottom-right to strip " + (last - 1), joins.get(joins.size() - 1));
     assertEquals(
-        List.of("join strip 2 to strip 1", "join strip 3 to strip 2"),
-        joins(Samples.straight(1, 3)));
+        List.of("r2c1 to strip 1", "r3c1 to strip 2"), joins(Samples.straight(1, 3)));
   }
 }
