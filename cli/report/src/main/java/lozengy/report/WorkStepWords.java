@@ -30,7 +30,8 @@ public final class WorkStepWords {
   }
 
   /**
-   * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip 5, 3.2 m of MUD}.
+   * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip
+   * 5, 3.2 m of MUD}.
    */
   public String title(WorkStep step) {
     if (step instanceof WorkStep.Work work) {
@@ -50,8 +51,7 @@ public final class WorkStepWords {
     List<Strip> strips = Strips.of(blanket.layout());
     Strip strip = strips.get(number - 1);
     boolean single = strip.pieces().size() == 1;
-    String names =
-        strip.pieces().stream().map(Place::name).collect(Collectors.joining(", "));
+    String names = strip.pieces().stream().map(Place::name).collect(Collectors.joining(", "));
     String pieces = single ? names : "its pieces from left to right: " + names;
     boolean meets = number > 1 && meet(strips.get(number - 2), strip);
     return pieces + (meets ? (single ? " to strip " : ", then to strip ") + (number - 1) : "");
@@ -65,8 +65,7 @@ public final class WorkStepWords {
         .anyMatch(
             seam ->
                 ones.contains(seams.first()[seam]) && others.contains(seams.second()[seam])
-                    || others.contains(seams.first()[seam])
-                        && ones.contains(seams.second()[seam]));
+                    || others.contains(seams.first()[seam]) && ones.contains(seams.second()[seam]));
   }
 
   private static Set<Integer> indices(Strip strip) {
@@ -90,9 +89,7 @@ public final class WorkStepWords {
           .map(line -> line.what() + ": " + String.join(", ", line.pieces()))
           .toList();
     }
-    return step instanceof WorkStep.Join join
-        ? List.of(joined(join.strip()))
-        : List.of();
+    return step instanceof WorkStep.Join join ? List.of(joined(join.strip())) : List.of();
   }
 
   /** What {@code mark} is told when a step is done; empty of edging, which is told with a count. */

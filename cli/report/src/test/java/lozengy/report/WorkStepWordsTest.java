@@ -40,7 +40,6 @@ class WorkStepWordsTest {
     assertFalse(joins.get(0).contains("top-left"), joins.toString());
     int last = joins.size() + 1;
     assertEquals("bottom-right to strip " + (last - 1), joins.get(joins.size() - 1));
-    assertEquals(
-        List.of("r2c1 to strip 1", "r3c1 to strip 2"), joins(Samples.straight(1, 3)));
+    assertEquals(List.of("r2c1 to strip 1", "r3c1 to strip 2"), joins(Samples.straight(1, 3)));
   }
 }

@@ -116,8 +116,7 @@ class BookletTest {
       if (step instanceof WorkStep.Join join) {
         String metres = Figures.metres(join.millimetres()) + " m of MUD";
         assertTrue(
-            Pattern.compile(
-                    join.number() + " Join strip " + join.strip() + ", " + metres)
+            Pattern.compile(join.number() + " Join strip " + join.strip() + ", " + metres)
                 .matcher(text)
                 .find(),
             metres + ": " + text);
