@@ -3,10 +3,14 @@ package lozengy.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.layout.Pairs;
+import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
@@ -27,7 +31,7 @@ public final class WorkStepWords {
 
   /**
    * What a step is, in a line: {@code Reed (REE), 12.4 m}, {@code strip 5, r6c2}, {@code join strip
-   * 5 to strip 4, 3.2 m of MUD}.
+   * 5, 3.2 m of MUD}.
    */
   public String title(WorkStep step) {
     if (step instanceof WorkStep.Work work) {
@@ -37,13 +41,35 @@ public final class WorkStepWords {
           : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
-      String before = join.strip() == 1 ? "" : " to strip " + (join.strip() - 1);
-      return "join strip "
-          + join.strip()
-          + before
-          + of(step, blanket.brief().joining().orElse(null));
+      return "join strip " + join.strip() + of(step, blanket.brief().joining().orElse(null));
     }
     return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
+  }
+
+  /** Which pieces are joined, and to what; a single column of squares may have no strip before. */
+  private String joined(int number) {
+    List<Strip> strips = Strips.of(blanket.layout());
+    Strip strip = strips.get(number - 1);
+    boolean single = strip.pieces().size() == 1;
+    String names = strip.pieces().stream().map(Place::name).collect(Collectors.joining(", "));
+    String pieces = single ? names : "its pieces from left to right: " + names;
+    boolean meets = number > 1 && meet(strips.get(number - 2), strip);
+    return pieces + (meets ? (single ? " to strip " : ", then to strip ") + (number - 1) : "");
+  }
+
+  private boolean meet(Strip before, Strip strip) {
+    Set<Integer> ones = indices(before);
+    Set<Integer> others = indices(strip);
+    Pairs seams = blanket.layout().seams();
+    return IntStream.range(0, seams.size())
+        .anyMatch(
+            seam ->
+                ones.contains(seams.first()[seam]) && others.contains(seams.second()[seam])
+                    || others.contains(seams.first()[seam]) && ones.contains(seams.second()[seam]));
+  }
+
+  private static Set<Integer> indices(Strip strip) {
+    return strip.pieces().stream().map(Place::index).collect(Collectors.toSet());
   }
 
   private String of(WorkStep step, YarnUse use) {
@@ -63,9 +89,7 @@ public final class WorkStepWords {
           .map(line -> line.what() + ": " + String.join(", ", line.pieces()))
           .toList();
     }
-    return step instanceof WorkStep.Join join
-        ? List.of("from left to right: " + String.join(", ", names(join.pieces())))
-        : List.of();
+    return step instanceof WorkStep.Join join ? List.of(joined(join.strip())) : List.of();
   }
 
   /** What {@code mark} is told when a step is done; empty of edging, which is told with a count. */

@@ -25,7 +25,7 @@ public record ChartPage(
   private static final double SHEET_HEIGHT = 268;
 
   /** Title and figures above the blanket. */
-  private static final double HEAD = 13;
+  private static final double HEAD = 15;
 
   /** Scale bar and marks below the blanket. */
   private static final double BELOW = 8.5;

@@ -91,12 +91,17 @@ final class Sheet {
     html.close();
   }
 
-  /** A yarn's swatch with its letter, and its name or else its code, cut where room is small. */
+  /**
+   * A yarn's swatch with its letter, and its name or else its code. Where room is small the name is
+   * cut behind its code, for two dye lots may differ in the last word alone.
+   */
   void name(Blanket blanket, int yarn, double longest) {
     html.open("span", "class", "yarn");
     swatch(blanket, yarn);
     String name = Letters.shown(PlainText.oneLine(blanket.yarn(yarn).name()));
-    html.words(" " + TextWidth.fit(name.isEmpty() ? blanket.yarn(yarn).code() : name, longest));
+    String code = blanket.yarn(yarn).code();
+    boolean fits = !name.isEmpty() && TextWidth.fit(name, longest).equals(name);
+    html.words(" " + (fits ? name : TextWidth.fit((code + " " + name).strip(), longest)));
     html.close();
   }
 

@@ -421,6 +421,26 @@ class ChartTest {
   }
 
   @Test
+  void theFiguresAboveStandClearOfTheNumbers() throws Exception {
+    Document document = parse(plain(fresh(Samples.onPoint(3, 2))));
+    NodeList all = document.getElementsByTagName("text");
+    double figures = 0;
+    for (int i = 0; i < all.getLength(); i++) {
+      if (all.item(i).getTextContent().contains("Scale 1:")) {
+        figures = Double.parseDouble(((Element) all.item(i)).getAttribute("y"));
+      }
+    }
+    NodeList numbers = byId(document, "numbers").getElementsByTagName("text");
+    double highest = Double.MAX_VALUE;
+    for (int i = 0; i < numbers.getLength(); i++) {
+      Element number = (Element) numbers.item(i);
+      highest = Math.min(highest, Double.parseDouble(number.getAttribute("y")));
+    }
+    // A digit is 1.7 mm high, a descender of the figures 0.7 mm deep.
+    assertTrue(figures > 0 && highest - 1.7 > figures + 0.7 + 1, figures + " and " + highest);
+  }
+
+  @Test
   void hostileTextsStayTexts() throws Exception {
     String nasty = "<script>x</script>&amp; \"quoted\" ]]> \u0000\u001b[31m\u202e \ud800 \n\tend";
     List<Yarn> yarns = new ArrayList<>(Samples.yarns());

@@ -18,6 +18,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
@@ -115,8 +116,7 @@ class BookletTest {
       if (step instanceof WorkStep.Join join) {
         String metres = Figures.metres(join.millimetres()) + " m of MUD";
         assertTrue(
-            Pattern.compile(
-                    join.number() + " Join strip " + join.strip() + "[^0-9].{0,40}" + metres)
+            Pattern.compile(join.number() + " Join strip " + join.strip() + ", " + metres)
                 .matcher(text)
                 .find(),
             metres + ": " + text);
@@ -192,6 +192,21 @@ class BookletTest {
       assertEquals(count(page, "Marshm"), count(page, "Marshmal"), page);
       assertEquals(0, count(page, " everlasting"), page);
     }
+  }
+
+  @Test
+  void cardsTellDyeLotsApartByCodeWhereTheirNamesAreCut() throws Exception {
+    String name = "Marsh at dusk in winter, dye lot ";
+    Arrangement lots = Samples.named("Lots", List.of(name + 1, name + 2, name + 3, name + 4));
+    String text = text(lots, WorkOrder.BALL);
+    String cards = text.substring(text.indexOf("Piece cards"));
+    assertFalse(cards.contains("dye lot"), cards);
+    int named = 0;
+    for (Yarn yarn : lots.blanket().brief().yarns()) {
+      named += count(cards, yarn.code() + " Marsh");
+    }
+    assertEquals(count(cards, "Marsh"), named, cards);
+    assertTrue(named > 0, cards);
   }
 
   @Test
