@@ -229,6 +229,35 @@ class ForeignFieldsTest {
     run(0, "check", next);
   }
 
+  /** Entries that differ in nothing but what was counted since, and one day in that no more. */
+  @Test
+  void entriesOfAPileThatAreAlikeKeepTheirOwn() throws Exception {
+    Files.writeString(
+        brief,
+        BRIEF.replace("left: 300 m, x-yarn: of A", "counted: { left: 300 m }, x-yarn: of A")
+            + """
+            pile:
+              - { kind: square, rounds: [A, B, C], count: 2, x-bag: 1 }
+              - { kind: square, rounds: [A, B, C], counted: [A], x-bag: 2, x-shelf: 5 }
+              - { kind: square, rounds: [B, A, C], x-bag: 3 }
+            """);
+    Path next = folder.resolve("next.json");
+    run(0, "solve", brief, "--moves", "2000", "-o", next);
+    assertEquals(List.of("1", "2", "3"), bags(next));
+    holdsSchema(next);
+    run(0, "mark", next, "--left", "D=140m", "--on", "2026-01-04");
+    assertEquals(List.of("1", "2", "3"), bags(next));
+    run(0, "mark", next, "--left", "A=250m", "--on", "2026-01-05");
+    assertEquals(List.of("1", "3"), bags(next), "the first two are one");
+    assertEquals(5, tree(next).at("/brief/pile/0/x-shelf").intValue());
+  }
+
+  private static List<String> bags(Path arrangement) throws IOException {
+    return tree(arrangement).at("/brief/pile").findValues("x-bag").stream()
+        .map(JsonNode::asText)
+        .toList();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "lozengy-brief/1, twist, 2, Known here",

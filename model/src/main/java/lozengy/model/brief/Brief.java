@@ -328,8 +328,9 @@ public record Brief(
         "pieces",
         pieces.stream().map(note -> String.join(",", note.at())).toList(),
         "pile",
-        pile.stream()
-            .map(entry -> entry.kind().word() + " " + String.join(",", entry.rounds()))
-            .toList());
+        Extras.distinct(
+            pile.stream()
+                .map(entry -> entry.kind().word() + " " + String.join(",", entry.rounds()))
+                .toList()));
   }
 }

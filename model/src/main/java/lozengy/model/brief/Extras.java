@@ -2,6 +2,7 @@ package lozengy.model.brief;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,12 +20,16 @@ import lozengy.model.input.Nulls;
  * newer form. They mean nothing here and are written again as they were.
  *
  * <p>Places are told so that they outlast changes: an item of a list of yarns, pieces or notes by
- * what it is called, any other by its number.
+ * what it is called, any other by its number. Of entries of a pile that are called alike, the
+ * second and later are told by their number among these.
  *
  * @param newer second number of the form that the file states, 0 for none
  * @param fields for the place of each mapping that has some, their names and values as JSON
  */
 public record Extras(int newer, Map<BriefPath, Map<String, String>> fields) {
+
+  /** Between the name of an item and its number, where there are several of that name. */
+  private static final String REPEATED = " #";
 
   /** None. */
   public static final Extras NONE = new Extras(0, Map.of());
@@ -99,6 +104,25 @@ public record Extras(int newer, Map<BriefPath, Map<String, String>> fields) {
                 : step);
   }
 
+  /** The names with a number after each that is there before. */
+  static List<String> distinct(List<String> names) {
+    Map<String, Integer> times = new HashMap<>();
+    return names.stream()
+        .map(
+            name -> {
+              int time = times.merge(name, 1, Integer::sum);
+              return time == 1 ? name : name + REPEATED + time;
+            })
+        .toList();
+  }
+
+  /** Where an item is now: with the first of its name, where it is told from that no more. */
+  private static int index(List<String> names, String name) {
+    int index = names.indexOf(name);
+    int repeated = name.lastIndexOf(REPEATED);
+    return index < 0 && repeated > 0 ? names.indexOf(name.substring(0, repeated)) : index;
+  }
+
   /** The place with its second step, an item of the list that the first one names, told anew. */
   private static BriefPath replaced(
       BriefPath at, BiFunction<String, BriefPath.Step, BriefPath.Step> step) {
@@ -125,13 +149,19 @@ public record Extras(int newer, Map<BriefPath, Map<String, String>> fields) {
                   at,
                   (list, step) ->
                       names.containsKey(list) && step instanceof BriefPath.Name name
-                          ? new BriefPath.Item(names.get(list).indexOf(name.name()))
+                          ? new BriefPath.Item(index(names.get(list), name.name()))
                           : step);
           if (now.index().orElse(0) >= 0) {
-            placed.put(now, values);
+            placed.merge(now, values, Extras::joined);
           }
         });
     return placed;
+  }
+
+  private static Map<String, String> joined(Map<String, String> one, Map<String, String> more) {
+    Map<String, String> both = new LinkedHashMap<>(one);
+    more.forEach(both::putIfAbsent);
+    return both;
   }
 
   /**
