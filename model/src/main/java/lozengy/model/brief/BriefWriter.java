@@ -160,11 +160,11 @@ public final class BriefWriter {
     json.mapping();
     json.field("kind").text(entry.kind().word());
     json.field("rounds");
-    codes(entry.rounds());
+    codes(json, entry.rounds());
     json.field("count").number(entry.count());
     if (!entry.counted().isEmpty()) {
       json.field("counted");
-      codes(List.copyOf(entry.counted()));
+      codes(json, List.copyOf(entry.counted()));
     }
     if (entry.out() > 0) {
       json.field("out").number(entry.out());
@@ -235,69 +235,10 @@ public final class BriefWriter {
    * @throws IOException if the stream fails
    */
   public static void yarn(JsonText json, Yarn yarn) throws IOException {
-    new BriefWriter(json).write(yarn);
+    new YarnWriter(json).write(yarn);
   }
 
-  private void write(Yarn yarn) throws IOException {
-    json.mapping();
-    json.field("code").text(yarn.code());
-    json.field("name").text(yarn.name());
-    json.field("colour").text(yarn.colour().hex());
-    json.field("balls").number(yarn.balls());
-    if (yarn.left().isPresent()) {
-      json.field("left").text(amount(yarn.left().get()));
-    }
-    if (yarn.ball().isPresent()) {
-      json.field("ball").mapping();
-      json.field("grams").number(yarn.ball().get().grams());
-      json.field("metres").number(thousandths(yarn.ball().get().millimetres()));
-      json.endMapping();
-    }
-    if (yarn.price().isPresent()) {
-      json.field("price").text(price(yarn.price().get()));
-    }
-    json.field("share").number(yarn.share());
-    if (yarn.statedTone().isPresent()) {
-      json.field("tone").text(yarn.statedTone().get().word());
-    }
-    if (yarn.lotOf().isPresent()) {
-      json.field("lot-of").text(yarn.lotOf().get());
-    }
-    if (yarn.gone()) {
-      json.field("gone").flag(true);
-    }
-    if (yarn.counted().isPresent()) {
-      counted(yarn.counted().get());
-    }
-    json.endMapping();
-  }
-
-  private void counted(Counted counted) throws IOException {
-    json.field("counted").mapping();
-    json.field("left").text(amount(counted.left()));
-    json.field("made");
-    codes(counted.made());
-    json.field("joined");
-    codes(counted.joined());
-    if (!counted.partWorked().isEmpty()) {
-      json.field("part-worked").list();
-      for (PartWorked part : counted.partWorked()) {
-        json.mapping().field("rounds-worked").number(part.rounds());
-        json.field("at");
-        codes(part.at());
-        json.endMapping();
-      }
-      json.endList();
-    }
-    json.field("edged").text(percent(counted.edgedPercent()));
-    json.endMapping();
-  }
-
-  private static String price(Price price) {
-    return JsonText.shortest(price.amount()) + " " + price.currency();
-  }
-
-  private static String percent(double percent) {
+  static String percent(double percent) {
     return JsonText.shortest(BigDecimal.valueOf(percent)) + " %";
   }
 
@@ -313,7 +254,7 @@ public final class BriefWriter {
     return JsonText.shortest(thousandths(((YarnAmount.Weight) amount).milligrams())) + " g";
   }
 
-  private static BigDecimal thousandths(BigDecimal count) {
+  static BigDecimal thousandths(BigDecimal count) {
     return count.movePointLeft(3);
   }
 
@@ -380,7 +321,7 @@ public final class BriefWriter {
 
   private void write(PieceNote note) throws IOException {
     json.mapping().field("at");
-    codes(note.at());
+    codes(json, note.at());
     if (!note.rounds().isEmpty()) {
       json.field("rounds").list();
       if (note.fromBorder()) {
@@ -397,12 +338,12 @@ public final class BriefWriter {
     }
     if (!note.not().isEmpty()) {
       json.field("not");
-      codes(List.copyOf(note.not()));
+      codes(json, List.copyOf(note.not()));
     }
     json.endMapping();
   }
 
-  private void codes(List<String> codes) throws IOException {
+  static void codes(JsonText json, List<String> codes) throws IOException {
     json.list();
     for (String code : codes) {
       json.text(code);
