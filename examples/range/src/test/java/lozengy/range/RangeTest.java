@@ -73,7 +73,7 @@ class RangeTest {
       assertEquals("wrong", wrong.getAs("palette"));
       assertEquals("error", wrong.getAs("outcome"));
       assertTrue(wrong.isNullAt(wrong.fieldIndex("objective")));
-      assertTrue(wrong.<String>getAs("result").contains("\"document.yarns[0].colour\""));
+      assertTrue(wrong.<String>getAs("result").contains("\"yarns[0].colour\""));
       List<Row> summary =
           spark
               .read()
