@@ -88,6 +88,10 @@ class OtherValidatorsTest {
     keep("need-result", run(0, "need", plan, "--json"));
     keep("need-result", run(0, "need", brief, "--json"));
     keep("pack-result", run(0, "pack", brief, "--moves", MOVES, "--json"));
+    keep("sizes-result", run(0, "sizes", brief, "cushion", "lap=3x4", "--json"));
+    keep(
+        "pack-sizes-result",
+        run(0, "pack", brief, "--size", "own=3x3", "--moves", MOVES, "--json"));
     keep("explanation", run(3, "explain", none, "--json"));
     keep("explanation", run(0, "explain", brief, "--json"));
     keep("brief", run(0, "new", "--json"));

@@ -54,8 +54,17 @@ public final class RunningSolve {
     return Optional.ofNullable(progress);
   }
 
-  /** {@return the best so far, checked and scored; empty until something valid is found} */
+  /**
+   * {@return the best so far, checked and scored; empty until something valid is found. Once it is
+   * over, that of the result}
+   */
   public Optional<Arrangement> best() {
+    // what a proof settled, and what bound it came to, was never told as progress
+    if (result.isDone()
+        && !result.isCompletedExceptionally()
+        && result.join() instanceof SolveResult.Found found) {
+      return Optional.of(found.arrangement());
+    }
     return Optional.ofNullable(incumbent).map(Incumbent::arrangement);
   }
 

@@ -16,7 +16,8 @@ import lozengy.model.input.Nulls;
  * @param reserved seconds of these that are not for the search: spent before it begins, or kept for
  *     what comes after it
  * @param threads threads to use, at least 1; does not change the result of a seed and moves
- * @param stop asked now and then; once true, the search ends with the best so far
+ * @param stop asked now and then, by several threads at once; once true, the search ends with the
+ *     best so far
  * @param listener told of progress, on the solving thread
  */
 public record SolveOptions(

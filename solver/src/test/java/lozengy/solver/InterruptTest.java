@@ -163,6 +163,24 @@ class InterruptTest {
   }
 
   @Test
+  void anAlternativeCutShortTellsTheMovesThatWereMade() {
+    Blanket blanket = blanket(6, 7);
+    SolveOptions options = SolveOptions.defaults().withMoves(60_000).withThreads(1);
+    Arrangement first =
+        assertInstanceOf(SolveResult.Found.class, Solver.solve(blanket, Optional.empty(), options))
+            .arrangement();
+    Alternatives cut =
+        AlternativeSearch.find(
+            first, Optional.empty(), LONG.withThreads(1).withListener(atTime(5)), 3, 100);
+    assertTrue(Thread.interrupted());
+    assertEquals(2, cut.found().size());
+    for (Arrangement each : cut.found()) {
+      long moves = each.solved().orElseThrow().moves();
+      assertTrue(moves > 0 && moves < LONG.moves().orElseThrow(), moves + " moves");
+    }
+  }
+
+  @Test
   void aPackIsSoughtNoFurther() {
     Thread.currentThread().interrupt();
     Packing packing =

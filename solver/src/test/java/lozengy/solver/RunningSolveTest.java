@@ -25,6 +25,8 @@ import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A solve under way: looked at, cancelled, and as good as one that is waited for. */
 @Timeout(300)
@@ -35,7 +37,11 @@ class RunningSolveTest {
       SolveOptions.defaults().withMoves(1L << 45).withThreads(1);
 
   private static Blanket blanket() {
-    return BlanketBuilder.straight(6, 7)
+    return blanket(6, 7);
+  }
+
+  private static Blanket blanket(int across, int down) {
+    return BlanketBuilder.straight(across, down)
         .motif(PieceKind.SQUARE, round(), round(), round())
         .yarns(7, Tone.MID, 1_000_000)
         .build();
@@ -83,6 +89,25 @@ class RunningSolveTest {
     assertEquals(
         assertInstanceOf(SolveResult.Found.class, solve.result().join()).arrangement().score(),
         solve.best().orElseThrow().score());
+  }
+
+  /** A small one is settled by a proof, which tells no progress. */
+  @ParameterizedTest
+  @CsvSource({"2, 2", "6, 7"})
+  void onceItIsOverTheBestIsThatOfTheResult(int across, int down) {
+    SolveOptions options = SolveOptions.defaults().withMoves(20_000).withThreads(1);
+    RunningSolve solve = Solver.start(blanket(across, down), Optional.empty(), options);
+    SolveResult.Found found = assertInstanceOf(SolveResult.Found.class, solve.result().join());
+
+    assertEquals(Optional.of(found.arrangement()), solve.best());
+  }
+
+  @Test
+  void cancelledAtOnceItEndsWithoutAFailure() {
+    RunningSolve solve = Solver.start(blanket(), Optional.empty(), LONG);
+    solve.cancel();
+
+    assertFalse(solve.result().join() instanceof SolveResult.Impossible);
   }
 
   @Test

@@ -82,7 +82,8 @@ public record PlantedBrief(BriefSpec spec, Blanket blanket, Sequences planted) {
     String first = yarns.get(0).code();
     Optional<YarnUse> none = Optional.empty();
     return Brief.of(spec.name(), spec.layout(), Recipe.motifs(spec.layout(), spec.rounds()), yarns)
-        .withJoining(spec.finished() ? Optional.of(new YarnUse(first, JOINING)) : none).withEdging(spec.finished() ? Optional.of(new YarnUse(first, EDGING)) : none)
+        .withJoining(spec.finished() ? Optional.of(new YarnUse(first, JOINING)) : none)
+        .withEdging(spec.finished() ? Optional.of(new YarnUse(first, EDGING)) : none)
         .withRules(spec.rules())
         .withPrefer(new Preferences(Map.of()))
         .withPieces(notes);

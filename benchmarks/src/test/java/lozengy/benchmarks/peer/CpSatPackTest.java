@@ -72,7 +72,6 @@ class CpSatPackTest {
   }
 
   private static CpSatPack.Answer answer(Blanket blanket, OptionalLong most) {
-    return CpSatPack.fewest(
-        blanket, PackOptions.USUAL_BEND, most, Optional.empty(), 1, 60);
+    return CpSatPack.fewest(blanket, PackOptions.USUAL_BEND, most, Optional.empty(), 1, 60);
   }
 }

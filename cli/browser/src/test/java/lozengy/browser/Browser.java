@@ -6,6 +6,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,8 @@ import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.interactions.PointerInput;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -102,6 +106,52 @@ final class Browser implements AutoCloseable {
 
   void select(String id, String value) {
     new Select(element("#" + id)).selectByValue(value);
+  }
+
+  /** Opens the page anew that is open, as it was left. */
+  void reload() {
+    driver.navigate().refresh();
+  }
+
+  /** Forgets what pages have kept, and opens a page as if for the first time. */
+  void openFresh(Path page, int width, int height, boolean dark) {
+    open(page, width, height, dark);
+    script("localStorage.clear()");
+    open(page, width, height, dark);
+  }
+
+  /** Touches the middle of an element that is in sight; the driver itself would scroll to it. */
+  void tap(WebElement element) {
+    List<?> middle =
+        (List<?>)
+            driver.executeScript(
+                "const b = arguments[0].getBoundingClientRect();"
+                    + "return [Math.round(b.left + b.width / 2), Math.round(b.top + b.height / 2)]",
+                element);
+    int x = ((Number) middle.get(0)).intValue();
+    int y = ((Number) middle.get(1)).intValue();
+    PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger");
+    Sequence tap = new Sequence(finger, 0);
+    tap.addAction(finger.createPointerMove(Duration.ZERO, PointerInput.Origin.viewport(), x, y));
+    tap.addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
+    tap.addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
+    driver.perform(List.of(tap));
+  }
+
+  /** Moves two fingers on an element, one still in its middle, one from one distance to another. */
+  void pinch(WebElement element, int from, int to) {
+    List<Sequence> fingers = new ArrayList<>();
+    for (int each = 0; each < 2; each++) {
+      PointerInput finger = new PointerInput(PointerInput.Kind.TOUCH, "finger" + each);
+      PointerInput.Origin origin = PointerInput.Origin.fromElement(element);
+      Sequence moves = new Sequence(finger, 0);
+      moves.addAction(finger.createPointerMove(Duration.ZERO, origin, each * from, 0));
+      moves.addAction(finger.createPointerDown(PointerInput.MouseButton.LEFT.asArg()));
+      moves.addAction(finger.createPointerMove(Duration.ofMillis(200), origin, each * to, 0));
+      moves.addAction(finger.createPointerUp(PointerInput.MouseButton.LEFT.asArg()));
+      fingers.add(moves);
+    }
+    driver.perform(fingers);
   }
 
   /** What a script returns. */

@@ -24,10 +24,10 @@ class LargePageTest {
     Program.done(folder, "report", "large.arrangement.json", "--as", "html");
     Path page = folder.resolve("large.html");
     List<String> rows = new ArrayList<>();
-    rows.add("run,pieces,bytes,ready_ms,card_ms,highlight_ms");
+    rows.add("run,pieces,bytes,ready_ms,card_ms,highlight_ms,zoom_ms");
     try (Browser browser = new Browser(folder)) {
       for (int run = 1; run <= TIMES; run++) {
-        browser.open(page, 1280, 900, false);
+        browser.openFresh(page, 1280, 900, false);
         assertEquals(2066, browser.elements(".piece").size());
         Object ready = browser.script("return performance.getEntriesByName('ready')[0].startTime");
         Object card =
@@ -39,16 +39,19 @@ class LargePageTest {
                     + " s.dispatchEvent(new Event('change'))",
                 "#told",
                 null);
+        Object zoom =
+            timed(browser, "document.querySelector('#larger').click()", "#card-head", "r29c15");
         rows.add(
             String.format(
                 Locale.ROOT,
-                "%d,%d,%d,%.1f,%.1f,%.1f",
+                "%d,%d,%d,%.1f,%.1f,%.1f,%.1f",
                 run,
                 2066,
                 Files.size(page),
                 ((Number) ready).doubleValue(),
                 ((Number) card).doubleValue(),
-                ((Number) highlight).doubleValue()));
+                ((Number) highlight).doubleValue(),
+                ((Number) zoom).doubleValue()));
       }
       browser.script("document.querySelector('#p0').focus()");
       browser.actions().sendKeys(Keys.ARROW_RIGHT).perform();

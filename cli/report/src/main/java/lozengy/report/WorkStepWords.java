@@ -37,10 +37,7 @@ public final class WorkStepWords {
           : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
-      String before =
-          join.strip() == 1
-              ? ""
-              : ", and to " + (join.strip() == 2 ? "strip 1" : "those before it");
+      String before = join.strip() == 1 ? "" : " to strip " + (join.strip() - 1);
       return "join strip "
           + join.strip()
           + before

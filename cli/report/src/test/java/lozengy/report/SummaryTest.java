@@ -65,7 +65,10 @@ class SummaryTest {
     String all = unwrapped(LINES);
     assertEquals("Saltmarsh throw", LINES.get(0));
     assertTrue(
-        all.contains("84.9 x 113.1 cm (33 1/2 in x 44 1/2 in), on point, 6 across and 8 down"));
+        all.contains(
+            "84.9 x 113.1 cm (33 1/2 in x 44 1/2 in), edge drawn in to about 82 x 109 cm, on point,"
+                + " 6 across and 8 down"),
+        all);
     assertTrue(
         all.contains(
             "83 squares of 10 cm, 24 side triangles, 4 corner triangles;"

@@ -3,6 +3,9 @@ package lozengy.cli.command;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import lozengy.cli.file.FileNames;
@@ -23,6 +26,7 @@ import lozengy.report.card.CardData;
 import lozengy.report.card.FullCard;
 import lozengy.report.chart.ChartOptions;
 import lozengy.report.chart.TerminalPicture;
+import lozengy.report.page.Page;
 import lozengy.report.print.Paper;
 import lozengy.report.tables.Tables;
 import picocli.CommandLine.Command;
@@ -173,12 +177,11 @@ final class ReportCommand implements Callable<Integer> {
   private void write(Source source) {
     Target target = output.targetOr(() -> usualTarget(source));
     target.expect();
-    target.write(
-        terminal, report(source, Inputs.readComplete(source, terminal), target.file().isEmpty()));
+    target.write(terminal, report(source, Inputs.readComplete(source, terminal), target.file()));
     target.file().ifPresent(this::tellWritten);
   }
 
-  private byte[] report(Source source, Arrangement arrangement, boolean toTerminal) {
+  private byte[] report(Source source, Arrangement arrangement, Optional<Path> target) {
     if (json.wanted() && form == ReportForm.CARD) {
       return utf8(Json.text(CardData.of(FullCard.of(arrangement))) + "\n");
     }
@@ -187,7 +190,7 @@ final class ReportCommand implements Callable<Integer> {
         return utf8(
             Json.result("report-result", Json.object("summary", Summary.data(arrangement))) + "\n");
       }
-      Screen screen = toTerminal ? terminal.screen() : Screen.PLAIN;
+      Screen screen = target.isEmpty() ? terminal.screen() : Screen.PLAIN;
       String text = TerminalPicture.text(arrangement, screen) + Summary.text(arrangement, screen);
       return utf8(text);
     }
@@ -202,13 +205,30 @@ final class ReportCommand implements Callable<Integer> {
             paper == null ? Paper.A4 : paper,
             order,
             Optional.ofNullable(date),
-            file(source))
+            home(source, target))
         .make(arrangement);
   }
 
-  /** The file as the same terminal names it. */
-  private static String file(Source source) {
-    return source.isStandardInput() ? "FILE" : source.argument();
+  /** The file as the same terminal names it, and as seen from the page. */
+  private static Page.Home home(Source source, Optional<Path> target) {
+    if (source.isStandardInput()) {
+      return new Page.Home("FILE", Optional.empty());
+    }
+    Optional<String> beside =
+        target
+            .map(page -> page.toAbsolutePath().getParent())
+            .map(folder -> seenFrom(folder, source.path().toAbsolutePath()));
+    return new Page.Home(source.argument(), beside);
+  }
+
+  /** Where a file lies, with the same sign between folders on every machine; null if far off. */
+  private static String seenFrom(Path folder, Path file) {
+    if (!Objects.equals(folder.getRoot(), file.getRoot())) {
+      return null;
+    }
+    List<String> names = new ArrayList<>();
+    folder.relativize(file).normalize().forEach(name -> names.add(name.toString()));
+    return String.join("/", names);
   }
 
   private Target usualTarget(Source source) {

@@ -31,7 +31,7 @@ import lozengy.report.print.Picture;
  * @param paper the booklet's paper
  * @param order by what the booklet's steps go
  * @param date the booklet's date, if any
- * @param file name of the arrangement's file, for the commands that the page makes
+ * @param home where the arrangement's file lies, for the commands that the page makes
  */
 record ReportRequest(
     ReportForm form,
@@ -44,7 +44,7 @@ record ReportRequest(
     Paper paper,
     WorkOrder order,
     Optional<LocalDate> date,
-    String file) {
+    Page.Home home) {
 
   /** Makes the report. */
   byte[] make(Arrangement arrangement) {
@@ -53,7 +53,7 @@ record ReportRequest(
       case PNG -> Picture.png(chart(arrangement), width.orElse(PictureWidth.USUAL).pixels());
       case PDF -> Booklet.pdf(arrangement, paper, order, date);
       case SHEETS -> ChartSheets.pdf(arrangement, paper);
-      case HTML -> utf8(Page.html(arrangement, file));
+      case HTML -> utf8(Page.html(arrangement, home));
       case GRAPHML -> utf8(GraphMl.text(arrangement));
       case CARD -> utf8(CardText.of(FullCard.of(arrangement)));
       case TABLES -> throw new IllegalStateException("tables are several files");

@@ -49,7 +49,9 @@ final class SchemaCommand implements Callable<Integer> {
           "need-result",
           "next-result",
           "pack-result",
+          "pack-sizes-result",
           "report-result",
+          "sizes-result",
           "solve-result",
           "substitute-result");
 

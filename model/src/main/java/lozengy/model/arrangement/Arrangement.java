@@ -126,13 +126,15 @@ public record Arrangement(
       this(total, proof, Optional.empty());
     }
 
-    /** {@return the bound as files state it: to six decimals, halves up} */
+    /**
+     * {@return the bound as files state it: to six decimals, rounded up so that it stays a bound}
+     */
     public Bound asStated() {
       return new Bound(asStated(total), proof, objective.map(Bound::asStated));
     }
 
     private static double asStated(double figure) {
-      return BigDecimal.valueOf(figure).setScale(DECIMALS, RoundingMode.HALF_UP).doubleValue();
+      return BigDecimal.valueOf(figure).setScale(DECIMALS, RoundingMode.CEILING).doubleValue();
     }
   }
 

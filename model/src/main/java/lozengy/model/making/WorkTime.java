@@ -137,8 +137,15 @@ public record WorkTime(
     return minutes;
   }
 
-  /** Minutes of a round: as stated, or by its stitches. */
-  private static Optional<BigDecimal> minutes(Blanket blanket, PieceKind kind, int at) {
+  /**
+   * {@return minutes that a round takes, as stated or by its stitches; empty where the brief tells
+   * neither}
+   *
+   * @param blanket the blanket
+   * @param kind a kind of piece that it has a motif for
+   * @param at the round, from 0 at the centre
+   */
+  public static Optional<BigDecimal> minutes(Blanket blanket, PieceKind kind, int at) {
     Brief brief = blanket.brief();
     Round round = blanket.motif(kind).rounds().get(at);
     return round

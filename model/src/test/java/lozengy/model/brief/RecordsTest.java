@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import lozengy.model.input.BriefPath;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import net.jqwik.api.Arbitrary;
@@ -55,7 +56,9 @@ class RecordsTest {
             .withLook(look)
             .withPile(List.of(new PileEntry(PieceKind.SQUARE, List.of("MUD"), 1, Set.of())))
             .withJoining(Optional.of(use))
-            .withEdging(Optional.of(use)));
+            .withEdging(Optional.of(use))
+            .withExtras(new Extras(1, Map.of(BriefPath.ROOT, Map.of("x-id", "7"))))
+            .withAround(new Extras(0, Map.of(BriefPath.of("score"), Map.of("x-id", "8")))));
   }
 
   private static void meet(Object value) {

@@ -223,6 +223,7 @@ public final class AlternativeSearch {
     }
     Score score = Scorer.score(blanket, sequences, earlier);
     Arrangement first = found.get(0);
+    boolean whole = options.seconds().isEmpty() && !options.stop().getAsBoolean();
     Optional<Arrangement.Solved> solved =
         first
             .solved()
@@ -230,7 +231,7 @@ public final class AlternativeSearch {
                 each ->
                     new Arrangement.Solved(
                         options.seed(),
-                        options.seconds().isPresent() ? budget.spent() : moves().orElseThrow(),
+                        whole ? moves().orElseThrow() : budget.spent(),
                         each.seconds(),
                         each.version(),
                         Arrangement.Solved.UNPROVED,

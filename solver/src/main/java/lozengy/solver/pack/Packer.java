@@ -6,6 +6,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
@@ -44,6 +45,7 @@ public final class Packer {
   private final Proposals proposals;
   private final List<Failed> failed = new ArrayList<>();
   private int tried;
+  private int mostTried = MOST_TRIED;
 
   /** What a cheaper pack costs of which it is not proved that it does not do. */
   private long open = Long.MAX_VALUE;
@@ -132,7 +134,7 @@ public final class Packer {
     for (int turn = 0; turn < MOST_PROPOSALS && goesOn(); turn++) {
       Optional<int[]> proposed = proposals.next();
       if (proposed.isEmpty()) {
-        return Optional.empty();
+        break;
       }
       int[] balls = proposed.get();
       if (argued(balls)) {
@@ -149,11 +151,29 @@ public final class Packer {
         ofCost = 0;
       }
     }
-    return Optional.empty();
+    return passedOver() ? fullest() : Optional.empty();
+  }
+
+  /** Whether there are packs that were neither tried nor refuted. */
+  private boolean passedOver() {
+    return open < Long.MAX_VALUE || !proposals.complete();
+  }
+
+  /**
+   * As many balls of each shade as count, which is plenty; the steps of the search grow until they
+   * may lead past that.
+   */
+  private Optional<Hit> fullest() {
+    if (sizes.get(0).stopped()) {
+      return Optional.empty();
+    }
+    mostTried = tried + MOST_TRIED;
+    int[] most = IntStream.range(0, shades.count()).map(shades::most).toArray();
+    return settle(most).map(this::withoutNeedless);
   }
 
   private boolean goesOn() {
-    return tried < MOST_TRIED && !sizes.get(0).stopped();
+    return tried < mostTried && !sizes.get(0).stopped();
   }
 
   private long cheapestBall() {

@@ -224,6 +224,29 @@ class PackerTest {
     assertTrue(proved >= TRIES / 2, "proved " + proved);
   }
 
+  /**
+   * The steps of the search grow while packs fail, here past the largest. That one is as good as
+   * plenty, and is tried all the same; of its 48 balls those go again that nothing needs.
+   */
+  @Test
+  void packIsFoundWhereStepsLeadPastTheLargest() {
+    List<Yarn> yarns = List.of(yarn(0, 10, 15, "1"), yarn(1, 10, 15, "1"), yarn(2, 10, 15, "1"));
+    List<Integer> tried = new ArrayList<>();
+    PackOptions options =
+        PackOptions.defaults()
+            .withThreads(1)
+            .withMoves(0)
+            .withMargin(0)
+            .withListener(attempt -> tried.add(attempt.balls()));
+    Packed packed =
+        assertInstanceOf(
+            Packed.class, Packer.find(blanket(5, 9, new double[] {4, 6}, yarns), options));
+    assertTrue(tried.contains(48), "tried " + tried);
+    assertTrue(packed.balls() >= 30 && packed.balls() < 45, "450 m take " + packed.balls());
+    assertTrue(packed.score() >= packed.wanted(), packed.score() + " of " + packed.wanted());
+    assertFalse(packed.proof().least());
+  }
+
   @Test
   void sizesOfSeveralPalettesShareNoPack() {
     Blanket one = blanket(2, 2, new double[] {3}, List.of(yarn(0, 50, 30, "1")));

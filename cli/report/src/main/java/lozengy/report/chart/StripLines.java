@@ -8,31 +8,59 @@ import lozengy.model.layout.Strip;
 import lozengy.report.Markup;
 
 /**
- * Writes a line through the pieces of each strip, from its number outside the blanket; that of a
+ * Writes an arrow through the pieces of each strip, from its number outside the blanket; that of a
  * joined strip is light on dark.
  */
-final class StripLines {
+public final class StripLines {
 
   private static final double HALO = 1.3;
   private static final double LINE = 0.5;
   private static final double RADIUS = 2.6;
   private static final double FONT = 2.8;
+  private static final double HEAD = 2.4;
 
   private final Markup svg;
   private final Drawing drawing;
   private final ChartPage page;
 
-  StripLines(Markup svg, Drawing drawing, ChartPage page) {
+  /** Makes a writer of lines on a drawing. */
+  public StripLines(Markup svg, Drawing drawing, ChartPage page) {
     this.svg = svg;
     this.drawing = drawing;
     this.page = page;
   }
 
+  /** Writes the strips alone over the pieces' outlines. */
+  public void diagram(List<Strip> strips) {
+    String outlines =
+        drawing.pieces().stream()
+            .map(
+                piece ->
+                    "M"
+                        + piece.outline().corners().stream()
+                            .map(page::onPage)
+                            .map(StripLines::at)
+                            .collect(Collectors.joining("L"))
+                        + "z")
+            .collect(Collectors.joining());
+    svg.empty("path", "class", "ground", "d", outlines);
+    write(strips);
+  }
+
   void write(List<Strip> strips) {
     svg.open(
-        "g", "id", "strips", "fill", "none", "stroke-linecap", "round", "stroke-linejoin", "round");
+        "g",
+        "class",
+        "strips",
+        "fill",
+        "none",
+        "stroke-linecap",
+        "round",
+        "stroke-linejoin",
+        "round");
     strips.forEach(strip -> line(strip, Ink.LIGHT, HALO));
     strips.forEach(strip -> line(strip, Ink.DARK, LINE));
+    strips.forEach(this::head);
     svg.close();
     strips.forEach(this::number);
   }
@@ -45,6 +73,28 @@ final class StripLines {
             .collect(Collectors.joining("L"));
     String path = "M" + at(outside(strip)) + "L" + points;
     svg.empty("path", "d", path, "stroke", colour, "stroke-width", width);
+  }
+
+  /** The head of the arrow, in the strip's last piece. */
+  private void head(Strip strip) {
+    List<Place> pieces = strip.pieces();
+    Point end = middle(pieces.get(pieces.size() - 1));
+    Point before = pieces.size() > 1 ? middle(pieces.get(pieces.size() - 2)) : outside(strip);
+    double length = Math.hypot(end.x() - before.x(), end.y() - before.y());
+    double alongX = (end.x() - before.x()) / length * HEAD;
+    double alongY = (end.y() - before.y()) / length * HEAD;
+    Point left = new Point(end.x() - alongX - alongY / 2, end.y() - alongY + alongX / 2);
+    Point right = new Point(end.x() - alongX + alongY / 2, end.y() - alongY - alongX / 2);
+    svg.empty(
+        "path",
+        "d",
+        "M" + at(end) + "L" + at(left) + "L" + at(right) + "z",
+        "fill",
+        Ink.DARK,
+        "stroke",
+        Ink.LIGHT,
+        "stroke-width",
+        LINE / 2);
   }
 
   private void number(Strip strip) {

@@ -2,6 +2,7 @@ package lozengy.report.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -51,30 +52,35 @@ final class ChangeSection {
   }
 
   private void piece(Sequences earlier, Place place) {
-    html.open("li");
+    html.open("li", "id", "change-" + place.index());
     html.text("b", place.name());
-    html.text("span", String.join("; ", changes(earlier, place.index())));
+    for (int round : changes(earlier, place.index())) {
+      html.open("span", "class", "yarn");
+      html.words("round " + (round + 1) + " ");
+      yarn(earlier.yarn(place.index(), round));
+      html.words(" \u2192 ");
+      yarn(arrangement.sequences().yarn(place.index(), round));
+      html.close();
+    }
+    html.text("button", "Show", "type", "button", "class", "see", "data-piece", place.index());
     html.close();
   }
 
-  private List<String> changes(Sequences earlier, int piece) {
-    List<String> changes = new ArrayList<>();
-    Sequences now = arrangement.sequences();
-    for (int round = 0; round < now.rounds(piece); round++) {
-      if (now.yarn(piece, round) != earlier.yarn(piece, round)) {
-        changes.add(
-            "round "
-                + (round + 1)
-                + " "
-                + code(earlier.yarn(piece, round))
-                + " \u2192 "
-                + code(now.yarn(piece, round)));
-      }
+  private void yarn(int yarn) {
+    if (yarn == Sequences.OPEN) {
+      html.words("open");
+      return;
     }
-    return changes;
+    html.text("i", "", "class", "swatch " + YarnStyle.name(yarn));
+    html.text("span", blanket.yarn(yarn).code());
   }
 
-  private String code(int yarn) {
-    return yarn == Sequences.OPEN ? "open" : blanket.yarn(yarn).code();
+  /** The rounds of a piece that have another yarn now. */
+  private List<Integer> changes(Sequences earlier, int piece) {
+    Sequences now = arrangement.sequences();
+    return IntStream.range(0, now.rounds(piece))
+        .filter(round -> now.yarn(piece, round) != earlier.yarn(piece, round))
+        .boxed()
+        .toList();
   }
 }

@@ -1,14 +1,18 @@
 package lozengy.report.page;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.layout.Pairs;
@@ -16,6 +20,11 @@ import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
+import lozengy.model.making.MakeList;
+import lozengy.model.making.WorkOrder;
+import lozengy.model.making.WorkStep;
+import lozengy.model.making.WorkSteps;
+import lozengy.model.making.WorkTime;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
 import lozengy.report.BlanketWords;
@@ -38,9 +47,9 @@ final class PageData {
   }
 
   /** The data as JSON that may stand within a script element. */
-  static String json(Arrangement arrangement, String file) {
+  static String json(Arrangement arrangement, Page.Home home, Map<WorkOrder, WorkSteps> steps) {
     // The only place for < is within a string, where this means the same.
-    return Json.compact(new PageData(arrangement).object(file)).replace("<", "\\u003c");
+    return Json.compact(new PageData(arrangement).object(home, steps)).replace("<", "\\u003c");
   }
 
   /** The weakest spots that the page tells of. */
@@ -48,18 +57,109 @@ final class PageData {
     return WeakSpots.of(arrangement.blanket(), arrangement.sequences(), WEAK_SPOTS);
   }
 
-  private Map<String, Object> object(String file) {
+  private Map<String, Object> object(Page.Home home, Map<WorkOrder, WorkSteps> steps) {
+    Brief brief = blanket.brief();
     return Json.object(
-        "file", PlainText.oneLine(file),
-        "yarns", blanket.brief().yarns().stream().map(PageData::yarn).toList(),
+        "file", PlainText.oneLine(home.file()),
+        "beside", home.beside().map(PlainText::oneLine),
+        "title", PlainText.oneLine(brief.title()),
+        "plan", identity(),
+        "yarns", brief.yarns().stream().map(PageData::yarn).toList(),
         "kinds", Arrays.stream(PieceKind.values()).map(BlanketWords::noun).toList(),
         "states", Arrays.stream(PieceState.values()).map(PieceState::word).toList(),
         "needs", needs(),
+        "minutes", minutes(),
+        "seamMinutes", seamMinutes(),
+        "edgingMinutes",
+            WorkTime.of(blanket, sequences).edgingMinutes().map(BigDecimal::doubleValue),
+        "joining", brief.joining().map(use -> blanket.yarnIndex(use.yarn())),
+        "edging", brief.edging().map(use -> blanket.yarnIndex(use.yarn())),
         "pieces", pieces(),
         "earlier", arrangement.earlier().map(PageData::all),
         "seams", seams(),
         "touches", pairs(blanket.layout().touches()),
-        "weak", weakSpots(arrangement).stream().map(PageData::weakSpot).toList());
+        "weak", weakSpots(arrangement).stream().map(PageData::weakSpot).toList(),
+        "steps", steps(steps));
+  }
+
+  /**
+   * What a plan is known by: its pieces and their yarns, however far it has come. Ticks are kept
+   * under it, so that they outlast a page made anew and are never taken for those of another plan.
+   */
+  private String identity() {
+    StringBuilder plan = new StringBuilder();
+    for (Place place : blanket.layout().places()) {
+      plan.append(place.name());
+      for (int yarn : sequences.of(place.index())) {
+        plan.append(' ').append(yarn < 0 ? "" : blanket.yarn(yarn).code());
+      }
+      plan.append('\n');
+    }
+    return Page.sha256(plan.toString());
+  }
+
+  /** By kind and round, minutes; nothing where the brief does not tell. */
+  private List<Object> minutes() {
+    List<Object> minutes = new ArrayList<>();
+    for (PieceKind kind : PieceKind.values()) {
+      int rounds = blanket.motif(kind) == null ? 0 : blanket.motif(kind).rounds().size();
+      List<Object> byRound = new ArrayList<>();
+      for (int round = 0; round < rounds; round++) {
+        byRound.add(
+            WorkTime.minutes(blanket, kind, round).<Object>map(BigDecimal::doubleValue).orElse(""));
+      }
+      minutes.add(byRound);
+    }
+    return minutes;
+  }
+
+  /** Minutes that joining one seam takes; empty where the brief does not tell. */
+  private Optional<Double> seamMinutes() {
+    BigDecimal metres = BigDecimal.valueOf(blanket.measures().sideCm()).movePointLeft(2);
+    return blanket
+        .brief()
+        .joining()
+        .flatMap(use -> use.minutes(metres))
+        .map(BigDecimal::doubleValue);
+  }
+
+  private static Map<String, Object> steps(Map<WorkOrder, WorkSteps> steps) {
+    Map<String, Object> byOrder = new LinkedHashMap<>();
+    steps.forEach(
+        (order, each) ->
+            byOrder.put(
+                order.word(),
+                Json.object(
+                    "count",
+                    each.count(),
+                    "left",
+                    each.left().stream().map(PageData::step).toList())));
+    return byOrder;
+  }
+
+  /**
+   * Number, what it is, and of work the pieces of each round in turn, or the one piece of which all
+   * is worked that is left; of a join its strip, mm and pieces, of the edging its mm.
+   */
+  private static List<Object> step(WorkStep step) {
+    if (step instanceof WorkStep.Work work && work.strip().isPresent()) {
+      return List.of(step.number(), 0, work.tasks().get(0).piece());
+    }
+    if (step instanceof WorkStep.Work work) {
+      List<List<Integer>> rounds = new ArrayList<>();
+      for (MakeList.Task task : work.tasks()) {
+        List<Integer> last = rounds.isEmpty() ? null : rounds.get(rounds.size() - 1);
+        if (last == null || last.get(0) != task.round()) {
+          last = new ArrayList<>(List.of(task.round()));
+          rounds.add(last);
+        }
+        last.add(task.piece());
+      }
+      return List.of(step.number(), 0, rounds);
+    }
+    return step instanceof WorkStep.Join join
+        ? List.of(step.number(), 1, join.strip(), join.millimetres(), join.pieces())
+        : List.of(step.number(), 2, ((WorkStep.Edge) step).millimetres());
   }
 
   private static List<Object> yarn(Yarn yarn) {

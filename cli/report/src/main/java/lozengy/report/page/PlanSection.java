@@ -36,37 +36,87 @@ final class PlanSection {
 
   void write() {
     html.open("section", "id", "plan", "aria-labelledby", "plan-head");
-    html.text("h2", "Blanket", "id", "plan-head");
     html.open("div", "class", "tools");
+    html.text("h2", "Blanket", "id", "plan-head");
     shows();
+    zoom();
+    html.open("details", "id", "more");
+    html.text("summary", "More");
+    html.open("div");
+    find();
+    mode();
     box("letters", "Yarn letters");
     box("names", "Piece names");
-    zoom();
+    button("share", "Picture", "Make a picture of the blanket to share");
     html.close();
-    html.text("p", "", "id", "told", "role", "status");
+    html.close();
+    html.close();
+    html.open("div", "class", "field");
+    legend();
     html.open("div", "id", "view");
     blanket();
     html.close();
+    html.open("div", "class", "told");
+    html.text("p", "", "id", "told", "role", "status");
+    html.text(
+        "p",
+        "Letters appear when you zoom in.",
+        "id",
+        "letters-hint",
+        "class",
+        "hint",
+        "hidden",
+        "hidden");
+    html.close();
+    card();
+    html.close();
     marksKey();
     html.close();
-    html.open("div", "class", "side");
+  }
+
+  private void find() {
+    html.open("form", "id", "find");
+    html.open("label");
+    html.words("Piece ");
+    html.empty("input", "id", "found", "autocomplete", "off", "spellcheck", "false");
+    html.close();
+    html.text("button", "Find");
+    html.close();
+  }
+
+  /** Every yarn with its letter; a tap shows it alone. */
+  private void legend() {
+    html.open("div", "id", "legend", "role", "group", "aria-label", "Show one yarn alone");
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      html.open("button", "type", "button", "value", "yarn-" + yarn, "aria-pressed", "false");
+      html.text("i", "", "class", "swatch " + YarnStyle.name(yarn));
+      html.text("span", blanket.yarn(yarn).name());
+      html.close();
+    }
+    html.close();
+  }
+
+  private void card() {
     html.open("section", "id", "card", "aria-labelledby", "card-head");
+    html.open("div", "id", "card-top");
     html.text("h2", "No piece chosen yet", "id", "card-head");
+    html.text(
+        "button", "Back to the list", "type", "button", "id", "card-back", "hidden", "hidden");
+    html.close();
     html.open("div", "id", "card-body");
     html.text(
         "p",
-        "Point at a piece, tap it, or walk with Tab and the arrow keys. Enter or Space picks it.",
+        "Point at a piece, tap it, or walk with Tab and the arrow keys. Enter or Space picks it;"
+            + " + and - zoom around it.",
         "class",
         "hint aloud");
     html.close();
-    html.close();
-    picks();
     html.close();
   }
 
   private void shows() {
     html.open("label");
-    html.words("Show ");
+    html.text("span", "Show ", "class", "spoken");
     html.open("select", "id", "show", "autocomplete", "off");
     html.text("option", "everything", "value", "all");
     html.text("option", "what is left to make", "value", "left");
@@ -102,9 +152,25 @@ final class PlanSection {
 
   private void zoom() {
     html.open("span", "class", "zoom", "role", "group", "aria-label", "Size");
-    html.text("button", "\u2212", "type", "button", "id", "smaller", "aria-label", "Smaller");
-    html.text("button", "+", "type", "button", "id", "larger", "aria-label", "Larger");
+    button("smaller", "\u2212", "Smaller");
+    button("larger", "+", "Larger");
+    button("reset", "All", "Show the whole blanket");
+    html.text(
+        "button",
+        "Full",
+        "type",
+        "button",
+        "id",
+        "whole",
+        "aria-pressed",
+        "false",
+        "aria-label",
+        "Full screen");
     html.close();
+  }
+
+  private void button(String id, String words, String label) {
+    html.text("button", words, "type", "button", "id", id, "aria-label", label);
   }
 
   private void blanket() {
@@ -135,6 +201,8 @@ final class PlanSection {
     pieces.fabric();
     pieces.marks();
     pieces.letters();
+    html.empty("path", "id", "veil", "d", "", "vector-effect", "non-scaling-stroke");
+    html.empty("path", "id", "lit", "d", "", "vector-effect", "non-scaling-stroke");
     pieces.names(ChartOptions.Signs.LETTERS);
     html.open("g", "id", "picked");
     html.close();
@@ -163,30 +231,16 @@ final class PlanSection {
     return IntStream.range(0, blanket.pieceCount()).anyMatch(test);
   }
 
-  private void picks() {
-    html.open("section", "id", "picks", "aria-labelledby", "picks-head");
-    html.text("h2", "Picks", "id", "picks-head");
+  private void mode() {
     html.open("label");
-    html.words("A tap, Enter or Space on a piece ");
+    html.words("A tap ");
     html.open("select", "id", "mode", "autocomplete", "off");
-    html.text("option", "shows its card", "value", "look");
-    html.text("option", "locks it", "value", "lock");
-    html.text("option", "frees it", "value", "free");
+    html.text("option", "shows the card", "value", "look");
     html.text("option", "marks it made", "value", "made");
     html.text("option", "marks it joined", "value", "joined");
+    html.text("option", "locks it", "value", "lock");
+    html.text("option", "frees it", "value", "free");
     html.text("option", "marks it planned again", "value", "planned");
-    html.close();
-    html.close();
-    html.text("p", "Nothing is picked.", "id", "picks-told", "role", "status");
-    html.open("div", "id", "picks-out", "hidden", "hidden");
-    html.open("label");
-    html.words("Paste this into the terminal, or save it and run: sh picks.txt");
-    html.open("textarea", "id", "line", "readonly", "readonly", "rows", "4", "spellcheck", "false");
-    html.close();
-    html.close();
-    html.text("button", "Copy", "type", "button", "id", "copy");
-    html.text("button", "Save as a file", "type", "button", "id", "save");
-    html.text("button", "Drop all picks", "type", "button", "id", "drop");
     html.close();
     html.close();
   }

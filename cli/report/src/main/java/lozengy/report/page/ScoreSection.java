@@ -26,11 +26,13 @@ final class ScoreSection {
   }
 
   void write() {
-    html.open("section", "id", "score", "aria-labelledby", "score-head");
-    html.text("h2", "Score", "id", "score-head");
-    html.open("p", "class", "total");
-    html.text("strong", Figures.fixed(arrangement.score().total(), 1));
-    html.words(" of 100");
+    html.open("details", "id", "score", "class", "part");
+    html.open("summary");
+    html.text(
+        "h2",
+        "Score: " + Figures.fixed(arrangement.score().total(), 1) + " of 100",
+        "id",
+        "score-head");
     html.close();
     arrangement
         .bound()
@@ -38,11 +40,9 @@ final class ScoreSection {
             bound ->
                 html.text(
                     "p",
-                    "No arrangement of this brief can exceed "
+                    "It is proved that no plan of this brief can have more than "
                         + Figures.fixed(Math.ceil(bound.total() * 10 - 1e-9) / 10, 1)
-                        + " (proof: "
-                        + bound.proof()
-                        + ")."));
+                        + "."));
     html.open("table");
     html.open("thead");
     html.open("tr");
@@ -88,7 +88,13 @@ final class ScoreSection {
 
   /** The figures of the score card, layer by layer. */
   private void chance() {
-    html.text("h3", "Against chance");
+    html.open("details");
+    html.open("summary");
+    html.text("h3", "For statisticians: against chance");
+    html.close();
+    arrangement
+        .bound()
+        .ifPresent(bound -> html.text("p", "The proof of the most it can have: " + bound.proof()));
     html.open("table", "class", "figures");
     html.open("thead");
     html.open("tr");
@@ -125,6 +131,7 @@ final class ScoreSection {
     CardWords words = new CardWords(arrangement, card);
     words.seams().forEach(each -> html.text("p", String.join("; ", each)));
     html.text("p", words.offTarget());
+    html.close();
   }
 
   private void statistic(Statistic statistic) {
@@ -154,7 +161,7 @@ final class ScoreSection {
       String points = Figures.fixed(spots.get(i).points(), 2);
       html.words(spots.get(i).words() + " (costs " + points + " points) ");
       if (!spots.get(i).pieces().isEmpty()) {
-        html.text("button", "Show", "type", "button", "class", "see", "value", i);
+        html.text("button", "Show", "type", "button", "class", "see", "data-weak", i);
       }
       html.close();
     }

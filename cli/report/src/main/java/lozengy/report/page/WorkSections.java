@@ -2,14 +2,19 @@ package lozengy.report.page;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
+import lozengy.model.brief.PieceState;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
 import lozengy.model.making.MakeList;
+import lozengy.model.making.WorkStep;
+import lozengy.model.making.WorkSteps;
+import lozengy.report.Amount;
 import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
@@ -17,29 +22,36 @@ import lozengy.report.PaceWords;
 import lozengy.report.PileLine;
 import lozengy.report.TimeWords;
 import lozengy.report.WorkWords;
+import lozengy.report.chart.ChartPage;
+import lozengy.report.chart.Drawing;
+import lozengy.report.chart.StripLines;
 
-/** Writes what is to be done: the make list and the strips. */
+/** Writes what is to be done: the make list, the strips, and where the pile goes. */
 final class WorkSections {
+
+  /** Largest width and height of the diagram of strips. */
+  private static final double MAP_MM = 190;
 
   private final Markup html;
   private final Arrangement arrangement;
   private final Blanket blanket;
   private final PilePlacement laid;
+  private final WorkSteps steps;
 
-  WorkSections(Markup html, Arrangement arrangement) {
+  /**
+   * Writes the lists of an arrangement.
+   *
+   * @param steps its steps by ball
+   */
+  WorkSections(Markup html, Arrangement arrangement, WorkSteps steps) {
+    this.steps = steps;
     this.html = html;
     this.arrangement = arrangement;
     this.blanket = arrangement.blanket();
     this.laid = PilePlacement.of(blanket, arrangement.sequences());
   }
 
-  void write() {
-    pile();
-    makeList();
-    strips();
-  }
-
-  private void pile() {
+  void pile() {
     if (blanket.brief().pile().isEmpty()) {
       return;
     }
@@ -72,11 +84,13 @@ final class WorkSections {
     html.close();
   }
 
-  private void makeList() {
+  void makeList() {
     MakeList list = MakeList.of(arrangement);
     List<MakeList.Batch> batches = list.batches();
     html.open("section", "id", "make", "aria-labelledby", "make-head");
     html.text("h2", "Make list", "id", "make-head");
+    html.text(
+        "p", BlanketWords.setting(blanket) + ": " + BlanketWords.pieces(blanket), "class", "hint");
     if (batches.isEmpty()) {
       html.text("p", "Every piece is made.");
     } else {
@@ -84,7 +98,7 @@ final class WorkSections {
       TimeWords.of(arrangement.blanket(), arrangement.sequences())
           .ifPresent(words -> html.text("p", words));
       html.text("p", WorkWords.listed(list), "class", "hint");
-      html.open("ol", "class", "work");
+      html.open("ol", "class", "work names");
       batches.forEach(this::batch);
       html.close();
     }
@@ -92,13 +106,14 @@ final class WorkSections {
   }
 
   private void batch(MakeList.Batch batch) {
-    html.open("li");
+    html.open("li", "id", "step-" + batch.step());
     html.open("label");
-    html.empty("input", "type", "checkbox", "class", "tick");
+    tick("0/" + batch.step());
     html.words(" " + batch.step() + " ");
     Swatches.yarn(html, blanket, batch.yarn());
     html.close();
-    html.text("span", Figures.metres(batch.millimetres(blanket)) + " m", "class", "m");
+    html.text("span", Figures.metres(batch.millimetres(blanket)) + " m ", "class", "m");
+    html.text("button", "Show", "type", "button", "class", "see", "data-show", "0/" + batch.step());
     for (WorkWords.Line line : WorkWords.lines(blanket, batch)) {
       html.open("p");
       html.text("span", line.what() + ":");
@@ -108,29 +123,97 @@ final class WorkSections {
     html.close();
   }
 
-  private void strips() {
+  void strips() {
     html.open("section", "id", "strips", "aria-labelledby", "strips-head");
     html.text("h2", "Strips", "id", "strips-head");
     html.text(
         "p",
-        "Join the pieces of a strip from left to right, then each strip to the one before it."
+        "Join the pieces of a strip along its arrow, then the strip to the one before it."
             + " Yarns are given from the centre to the border.",
         "class",
         "hint");
-    html.open("ol", "class", "work");
-    for (Strip strip : Strips.of(blanket.layout())) {
-      html.open("li", "id", "strip-" + strip.number());
-      html.open("p");
-      html.text("b", "Strip " + strip.number());
-      html.text("span", Figures.count(strip.pieces().size(), "piece"), "class", "m");
-      html.close();
-      html.open("ul", "class", "row");
-      strip.pieces().forEach(this::piece);
-      html.close();
-      html.close();
+    blanket
+        .brief()
+        .joining()
+        .ifPresent(
+            use -> {
+              html.open("p");
+              html.words("Joining takes " + Amount.metres(blanket.joiningMillimetres()) + " of ");
+              Swatches.yarn(html, blanket, blanket.yarnIndex(use.yarn()));
+              html.close();
+            });
+    Drawing drawing = Drawing.of(blanket, arrangement.sequences());
+    ChartPage page = ChartPage.framed(drawing, MAP_MM, MAP_MM);
+    html.open("svg", "id", "strip-map", "viewBox", page.viewBox(), "role", "img");
+    html.text("title", "The strips, numbered, each with an arrow in the order of joining");
+    List<Strip> strips = Strips.of(blanket.layout());
+    new StripLines(html, drawing, page).diagram(strips);
+    html.close();
+    html.open("ol", "class", "work names");
+    strips.forEach(this::strip);
+    edging();
+    html.close();
+    html.close();
+  }
+
+  private void strip(Strip strip) {
+    Optional<WorkStep.Join> join =
+        steps.left().stream()
+            .filter(WorkStep.Join.class::isInstance)
+            .map(WorkStep.Join.class::cast)
+            .filter(step -> step.strip() == strip.number())
+            .findFirst();
+    boolean joined =
+        strip.pieces().stream()
+            .allMatch(place -> blanket.state(place.index()) == PieceState.JOINED);
+    html.open("li", "id", "strip-" + strip.number());
+    html.open("label");
+    if (join.isPresent() || joined) {
+      tick("1/" + strip.number());
     }
+    html.text("b", "Strip " + strip.number());
+    html.close();
+    String words = Figures.count(strip.pieces().size(), "piece");
+    if (joined) {
+      words += ", joined";
+    } else if (join.isEmpty()) {
+      words += ", joined with the next strip";
+    } else {
+      words += strip.number() > 1 ? ", then to strip " + (strip.number() - 1) : "";
+      words +=
+          blanket.brief().joining().isPresent()
+              ? ", " + Amount.metres(join.get().millimetres())
+              : "";
+    }
+    html.text("span", words + " ", "class", "m");
+    html.text("button", "Show", "type", "button", "class", "see", "data-strip", strip.number());
+    html.open("ol", "class", "row");
+    strip.pieces().forEach(this::piece);
     html.close();
     html.close();
+  }
+
+  /** The last step of all. */
+  private void edging() {
+    if (blanket.brief().edging().isEmpty()) {
+      return;
+    }
+    int yarn = blanket.yarnIndex(blanket.brief().edging().get().yarn());
+    html.open("li");
+    html.open("label");
+    tick("2/" + steps.count());
+    html.text("b", "Edging");
+    html.close();
+    html.open("span", "class", "m");
+    html.words("all around, last of all, " + Amount.metres(blanket.edgingMillimetres()) + " of ");
+    Swatches.yarn(html, blanket, yarn);
+    html.close();
+    html.close();
+  }
+
+  /** A box for a step, which the script ticks and hears. */
+  private void tick(String step) {
+    html.empty("input", "type", "checkbox", "class", "tick", "data-step", step);
   }
 
   private void piece(Place place) {

@@ -72,7 +72,12 @@ final class CardPages {
     if (cards.isEmpty()) {
       return;
     }
-    sheet.part(byStrip ? "Strip by strip" : "Piece cards");
+    String title = byStrip ? "Strip by strip" : "Piece cards";
+    if (columns == 1) {
+      sheet.part(title);
+    } else {
+      sheet.page(title);
+    }
     html.text(
         "p",
         (byStrip

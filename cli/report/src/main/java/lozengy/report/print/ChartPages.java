@@ -1,9 +1,14 @@
 package lozengy.report.print;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.YarnUse;
+import lozengy.model.making.WorkOrder;
+import lozengy.model.making.WorkStep;
+import lozengy.model.making.WorkSteps;
 import lozengy.model.yarn.YarnNeed;
 import lozengy.report.BlanketWords;
 import lozengy.report.Cautions;
@@ -94,10 +99,33 @@ final class ChartPages {
     html.close();
     html.close();
     html.close();
-    List<String> uses = BlanketWords.uses(blanket);
-    String included =
-        uses.isEmpty() ? "" : "The work includes " + String.join(" and ", uses) + ". ";
-    html.text("p", included + "Paper shows yarn colours only roughly.", "class", "quiet");
+    String uses = uses();
+    html.text(
+        "p",
+        (uses.isEmpty() ? "" : "What is still to work includes " + uses + ". ")
+            + "Paper shows yarn colours only roughly.",
+        "class",
+        "quiet");
+  }
+
+  /** What joining and edging still take. */
+  private String uses() {
+    List<String> uses = new ArrayList<>();
+    long joining = 0;
+    for (WorkStep step : WorkSteps.of(arrangement, WorkOrder.STRIP).left()) {
+      joining += step instanceof WorkStep.Join join ? join.millimetres() : 0;
+    }
+    if (joining > 0) {
+      uses.add(use("joining", joining, blanket.brief().joining().orElseThrow()));
+    }
+    if (blanket.brief().edging().isPresent() && blanket.edgingMillimetres() > 0) {
+      uses.add(use("edging", blanket.edgingMillimetres(), blanket.brief().edging().orElseThrow()));
+    }
+    return String.join(" and ", uses);
+  }
+
+  private static String use(String what, long millimetres, YarnUse use) {
+    return what + " " + Figures.metres(millimetres) + " m of " + use.yarn();
   }
 
   private void cautions() {

@@ -118,4 +118,9 @@ final class Sheet {
   void part(String title) {
     html.text("h2", title);
   }
+
+  /** The head of a part that begins a page, for what would fit no rest of one. */
+  void page(String title) {
+    html.text("h2", title, "class", "page");
+  }
 }

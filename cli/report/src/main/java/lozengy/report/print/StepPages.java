@@ -36,7 +36,9 @@ final class StepPages {
   }
 
   void write(WorkSteps steps) {
-    sheet.part(steps.order() == WorkOrder.BALL ? "Make list" : "Round by round");
+    boolean work = steps.left().stream().anyMatch(WorkStep.Work.class::isInstance);
+    boolean byBall = steps.order() == WorkOrder.BALL;
+    sheet.part(work ? byBall ? "Make list" : "Round by round" : "What is left to do");
     if (steps.left().isEmpty()) {
       html.text("p", "Everything is done.");
       return;
@@ -45,7 +47,7 @@ final class StepPages {
     int done = steps.count() - steps.left().size();
     html.text(
         "p",
-        "Take up one yarn, work all that is listed, take up the next. "
+        (work ? "Take up one yarn, work all that is listed, take up the next. " : "")
             + Figures.count(steps.count(), "step")
             + (done == 0 ? "" : ", " + done + " of them done and left out here")
             + ".",

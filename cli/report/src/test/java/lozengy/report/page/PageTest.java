@@ -2,6 +2,7 @@ package lozengy.report.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,9 +10,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import lozengy.model.arrangement.Arrangement;
@@ -20,11 +23,18 @@ import lozengy.model.brief.Part;
 import lozengy.model.card.LayerCard;
 import lozengy.model.card.ScoreCard;
 import lozengy.model.layout.Strips;
+import lozengy.model.making.MakeList;
+import lozengy.model.making.WorkOrder;
+import lozengy.model.making.WorkStep;
+import lozengy.model.making.WorkSteps;
+import lozengy.model.progress.Mark;
+import lozengy.model.progress.MarkedArrangement;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
 import lozengy.report.Samples;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PageTest {
@@ -78,6 +88,53 @@ class PageTest {
     }
     assertEquals(3 * blanket.layout().seams().size(), data.get("seams").size());
     assertFalse(data.has("earlier"));
+  }
+
+  /** Page, terminal and booklet go by one order: that of the model. */
+  @ParameterizedTest
+  @EnumSource
+  void dataBearsTheOrderOfTheWork(WorkOrder order) throws Exception {
+    WorkSteps steps = WorkSteps.of(arrangement, order);
+    JsonNode told = data(page).get("steps").get(order.word());
+    assertEquals(steps.count(), told.get("count").asInt());
+    assertEquals(steps.left().size(), told.get("left").size());
+    for (int i = 0; i < steps.left().size(); i++) {
+      JsonNode each = told.get("left").get(i);
+      assertEquals(steps.left().get(i).number(), each.get(0).asInt());
+      if (steps.left().get(i) instanceof WorkStep.Work work) {
+        List<Integer> pieces = new ArrayList<>();
+        if (each.get(2).isInt()) {
+          work.tasks().forEach(task -> pieces.add(each.get(2).asInt()));
+        }
+        for (JsonNode round : each.get(2)) {
+          for (int k = 1; k < round.size(); k++) {
+            pieces.add(round.get(k).asInt());
+          }
+        }
+        assertEquals(work.tasks().stream().map(MakeList.Task::piece).toList(), pieces);
+      }
+    }
+  }
+
+  /** Ticks outlast what is marked, and are never taken for those of another plan. */
+  @Test
+  void aPlanIsKnownHoweverFarItHasCome() throws Exception {
+    Mark made = Mark.NONE.withSteps(List.of(new Mark.Step("--step", 1, 3, List.of())));
+    Arrangement later = MarkedArrangement.of(arrangement, made);
+    JsonNode plan = data(page).get("plan");
+    assertEquals(plan, data(Page.html(later, "x")).get("plan"));
+    Arrangement one =
+        Samples.filled(Samples.brief("A", Samples.onPoint(2, 2), Samples.yarns(), List.of()), 3);
+    Arrangement other =
+        Samples.filled(Samples.brief("A", Samples.onPoint(2, 2), Samples.yarns(), List.of()), 4);
+    assertNotEquals(data(Page.html(one, "x")).get("plan"), data(Page.html(other, "x")).get("plan"));
+  }
+
+  @Test
+  void everyIdIsThereOnce() {
+    List<String> ids =
+        Pattern.compile(" id=\"([^\"]+)\"").matcher(page).results().map(m -> m.group(1)).toList();
+    assertEquals(ids.size(), Set.copyOf(ids).size(), "an id is there twice");
   }
 
   @Test

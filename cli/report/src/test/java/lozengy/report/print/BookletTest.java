@@ -171,12 +171,12 @@ class BookletTest {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDFRenderer renderer = new PDFRenderer(document);
       for (int page = 0; page < document.getNumberOfPages() - 1; page++) {
-        BufferedImage image = renderer.renderImageWithDPI(page, 20, ImageType.GRAY);
+        BufferedImage image = renderer.renderImageWithDPI(page, 30, ImageType.GRAY);
         int ink = 0;
         // Above the page's number, which stands at the foot.
         for (int y = image.getHeight() * 2 / 3; y < image.getHeight() * 92 / 100; y++) {
           for (int x = 0; x < image.getWidth(); x++) {
-            ink += (image.getRGB(x, y) & 0xff) < 200 ? 1 : 0;
+            ink += (image.getRGB(x, y) & 0xff) < 245 ? 1 : 0;
           }
         }
         assertTrue(ink > 10, "page " + (page + 1) + " of " + document.getNumberOfPages());

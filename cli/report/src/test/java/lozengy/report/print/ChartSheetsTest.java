@@ -26,7 +26,7 @@ class ChartSheetsTest {
 
   private final Arrangement arrangement =
       Samples.filled(
-          Samples.brief("Sheets", Samples.straight(6, 5), Samples.yarns(), List.of()), 4);
+          Samples.brief("Sheets", Samples.straight(24, 3), Samples.yarns(), List.of()), 4);
 
   /** The middle of every piece's border is on a sheet, in its yarn. */
   @Test
@@ -55,7 +55,10 @@ class ChartSheetsTest {
                   + page.top();
           double x = right - tile.left();
           double y = down - tile.top();
-          if (x > 12 && y > 12 && x < width - 12 && y < height - 12) {
+          // clear of the marks, which stand where there is a neighbour
+          double left = tile.column() > 0 ? 12 : 0;
+          double end = tile.column() < plan.columns() - 1 ? 12 : 0;
+          if (x > left && x < width - end && y > 0 && y < height) {
             int dot =
                 sheet.getRGB(
                     (int) ((MARGIN + x) * DOTS_PER_MM),
@@ -70,7 +73,8 @@ class ChartSheetsTest {
         }
       }
       long told = java.util.Arrays.stream(seen).filter(count -> count > 0).count();
-      assertTrue(told > seen.length * 2 / 3, told + " of " + seen.length);
+      // but for those that lie beneath the marks on both sheets
+      assertTrue(told >= seen.length * 9 / 10, told + " of " + seen.length);
     }
   }
 
