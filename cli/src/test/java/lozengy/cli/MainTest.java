@@ -1,23 +1,31 @@
 package lozengy.cli;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
+import static org.junit.jupiter.api.Assertions.assertDoesNotThrow;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
+import java.lang.reflect.AnnotatedElement;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import lozengy.cli.Run.Result;
+import lozengy.cli.command.Lozengy;
+import lozengy.cli.process.Terminal;
+import lozengy.solver.Solver;
 import lozengy.solver.TooLargeException;
 import lozengy.solver.Version;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 class MainTest {
 
@@ -64,6 +72,35 @@ class MainTest {
     assertTrue(help.out().startsWith("Usage: lozengy " + command + " "), help.out());
     help.out().lines().forEach(line -> assertTrue(line.length() <= 92, line));
     assertFalse(help.out().contains("\u001b"), "colour codes");
+  }
+
+  /** Where one is no format, picocli prints a warning to Java's own standard error. */
+  @Test
+  void everyDescriptionOfAnOptionIsAFormat() {
+    Terminal terminal =
+        new Terminal(
+            InputStream.nullInputStream(),
+            OutputStream.nullOutputStream(),
+            OutputStream.nullOutputStream(),
+            false,
+            false,
+            () -> () -> false);
+    Map<String, CommandLine> commands =
+        Lozengy.commandLine(terminal, Solver::solve, "--help").getSubcommands();
+    assertTrue(commands.size() > 12, commands.keySet().toString());
+    int looked = 0;
+    for (CommandLine command : commands.values()) {
+      for (CommandLine.Model.OptionSpec option : command.getCommandSpec().options()) {
+        // the specification's own is formatted already
+        if (option.userObject() instanceof AnnotatedElement annotated) {
+          for (String line : annotated.getAnnotation(CommandLine.Option.class).description()) {
+            assertDoesNotThrow(() -> String.format(line), option.longestName());
+            looked++;
+          }
+        }
+      }
+    }
+    assertTrue(looked > 100, looked + " descriptions");
   }
 
   @Test

@@ -148,8 +148,8 @@ final class MarkOptions {
       names = "--hand",
       paramLabel = "PERCENT",
       description =
-          "What your hand takes of what is reckoned, such as 104%; 'counted' takes what --left, now"
-              + " and before, tells of it. All that is reckoned follows, joining and edging too.")
+          "What your hand takes of what is reckoned, such as 104%%; 'counted' takes what --left,"
+              + " now and before, tells of it. All that is reckoned follows, joining and edging too.")
   private String hand;
 
   @Option(
