@@ -43,7 +43,7 @@ record Tour(
               + " | tail -13",
           "./lozengy mark examples/again.json --joined strip1..strip4 --made strip5 --on"
               + " 2026-02-08",
-          "./lozengy report examples/again.json | head -8");
+          "./lozengy report examples/again.json | head -9");
 
   /** All commands that the README shows, in its order. */
   static List<String> commands() {
