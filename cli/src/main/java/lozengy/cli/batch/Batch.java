@@ -113,6 +113,9 @@ public final class Batch {
         }
       }
     } catch (ExecutionException e) {
+      if (e.getCause() instanceof Error error) {
+        throw error;
+      }
       throw e.getCause() instanceof Refusal refusal ? refusal : new IllegalStateException(e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
@@ -164,6 +167,9 @@ public final class Batch {
       results.clear();
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (RuntimeException | OutOfMemoryError e) {
+      // Nobody else would hear of it, and the results would be waited for.
+      results.add(CompletableFuture.failedFuture(e));
     }
   }
 }

@@ -304,6 +304,25 @@ class BatchTest {
   }
 
   @Test
+  void anInputThatFailsOtherwiseEndsTheBatchToo() {
+    for (Throwable failure :
+        List.of(new IllegalStateException("odd"), new OutOfMemoryError("odd"))) {
+      InputStream broken =
+          new InputStream() {
+            @Override
+            public int read() {
+              if (failure instanceof Error error) {
+                throw error;
+              }
+              throw (IllegalStateException) failure;
+            }
+          };
+      Batch batch = new Batch(broken, r -> true, NOTHING_FOUND, options(() -> false), 1, 0, 1);
+      assertTrue(assertThrows(Throwable.class, batch::run).toString().contains("odd"));
+    }
+  }
+
+  @Test
   void linesAreSplitAndTooLongOnesSkipped() throws Exception {
     byte[] bytes = new byte[Line.MOST_BYTES + 70_000];
     Arrays.fill(bytes, (byte) 'x');
