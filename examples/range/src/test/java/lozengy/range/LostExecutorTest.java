@@ -25,7 +25,7 @@ class LostExecutorTest {
   /** Kills one when the first of its lines are solved; another takes its place. */
   @Test
   void linesOfALostExecutorAreSolvedAgain() throws Exception {
-    Path range = Path.of("coast.yaml").toAbsolutePath();
+    Path range = Path.of("ranges/coast.yaml").toAbsolutePath();
     String batch = Batch.results(folder, Files.readString(range), "--moves", MOVES);
     Path out = folder.resolve("run");
     Path log = folder.resolve("log");
