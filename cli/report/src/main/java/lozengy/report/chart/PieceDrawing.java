@@ -54,10 +54,14 @@ public record PieceDrawing(
     return new PieceDrawing(place, PieceState.PLANNED, 0, centre, bandCm, rounds, yarns);
   }
 
-  /** What a round encloses, but for the half of the seam that lies on the border. */
+  /**
+   * What a round encloses, but for the half of the seam that lies on the border. Where many rounds
+   * make bands that are narrower than a seam, half of the border's is left.
+   */
   Polygon withoutSeam(int round, double seamCm) {
+    double onBorder = Math.min(seamCm, bandCm) / 2;
     return round < rounds.size() - 1
         ? rounds.get(round)
-        : outline().scaled(centre, 1 - seamCm / 2 / outline().inradiusCm());
+        : outline().scaled(centre, 1 - onBorder / outline().inradiusCm());
   }
 }

@@ -103,6 +103,22 @@ class LettersTest {
     }
   }
 
+  @Test
+  void findRoomAlsoWhereBandsAreNarrowerThanSeams() {
+    Arrangement thick =
+        Samples.filled(
+            Samples.brief("Thick", Samples.straight(2, 3), 50, Samples.yarns(), List.of()), 4);
+    Drawing drawing = Drawing.of(thick.blanket(), thick.sequences());
+    PieceDrawing piece = drawing.pieces().get(0);
+    assertTrue(drawing.trim().seamCm() > 2 * piece.bandCm());
+    LetterPlaces places = new LetterPlaces(100, List.of("M"), drawing.trim().seamCm());
+    List<Box> boxes = places.boxes(piece);
+    assertEquals(50, boxes.size());
+    assertTrue(boxes.get(49).within(piece.rounds().get(49)));
+    assertTrue(boxes.get(49).clearOf(piece.rounds().get(48)));
+    assertTrue(places.sizeCm(piece) > 0.1 * piece.bandCm());
+  }
+
   private static double inradius(PieceDrawing piece) {
     return piece.outline().inradiusCm();
   }
