@@ -116,7 +116,7 @@ class ReportCommandTest {
   void unknownFormNamesTheKnownOnes() {
     Result result = Run.of("report", file, "--as", "gif");
     assertEquals(2, result.code());
-    assertTrue(result.err().contains("'gif' is none of svg, png, pdf, html"), result.err());
+    assertTrue(result.err().contains("'gif' is none of svg, png, pdf, sheets, html"), result.err());
   }
 
   @Test

@@ -93,8 +93,9 @@ class SolveCommandTest {
     assertEquals(0, result.code());
     assertEquals(Set.of("small.yaml"), files());
     assertTrue(result.err().contains("Score "), result.err());
-    Result file = solve(brief, "-o", "-", "--json");
-    assertArrayEquals(result.bytes(), file.bytes());
+    assertArrayEquals(result.bytes(), solve(brief, "-o", "-").bytes());
+    Parsed told = Parsed.of(solve(brief, "-o", "-", "--json"));
+    assertEquals("lozengy-arrangement/1", told.at("content.format"));
   }
 
   @Test
