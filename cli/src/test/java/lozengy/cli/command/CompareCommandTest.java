@@ -117,7 +117,28 @@ class CompareCommandTest {
     assertTrue(result.out().contains("Rounds in another yarn, of the " + rounds + " that both"));
     String chart = Run.of("compare", file, file, "--charts", "-").out();
     assertTrue(chart.contains(">1  ") && chart.contains(">2  "), "charts bear their numbers");
-    assertTrue(chart.contains("stroke=\"#000\""), "stitches shade white pieces on white paper");
+  }
+
+  @Test
+  void whitePiecesAreOutlinedOnWhitePaperWhereNoSeamFramesThem() {
+    String brief =
+        Briefs.write(
+            folder,
+            "white.yaml",
+            """
+            format: lozengy-brief/1
+            title: White
+            layout: { setting: straight, across: 2, down: 2 }
+            motifs:
+              square: { side: 10 cm, rounds: [ { metres: 1 }, { metres: 1 } ] }
+            yarns:
+              - { code: WHI, name: White, colour: "#ffffff", left: 100 m }
+              - { code: ECR, name: Ecru, colour: "#fefefe", left: 100 m }
+            """);
+    String file = folder.resolve("white.json").toString();
+    assertEquals(0, Run.of("solve", brief, "--moves", "2000", "-o", file).code());
+    String chart = Run.of("compare", file, file, "--charts", "-").out();
+    assertTrue(chart.contains("stroke=\"#1a1a1a\""), chart);
   }
 
   /** An a of Helvetica, or of a font with its measures, is 0.556 of its size wide (from memory). */
