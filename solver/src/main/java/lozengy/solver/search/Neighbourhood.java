@@ -117,6 +117,11 @@ final class Neighbourhood {
     return list[at % length];
   }
 
+  /** Whether any slot may change. */
+  boolean any() {
+    return free.length > 0;
+  }
+
   /** Whether a slot may change. */
   boolean has(int slot) {
     return among[slot];
