@@ -8,11 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Where;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
@@ -99,5 +102,73 @@ class RoundYarnsTest {
     assertTrue(direct.allows(1, 0, 0), "what is made is a fact, whatever its tone");
     assertEquals(1, direct.size(1, 0));
     assertArrayEquals(new int[] {1}, direct.yarnsOf(1, 1));
+  }
+
+  @Test
+  void linesOfPlacesAndOfWhatIsStillToBeWorkedAreToldApart() {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 1)
+            .motif(PieceKind.SQUARE, round(1, Tone.LIGHT), round(1, Tone.values()))
+            .yarn("A", "A", "#000000")
+            .yarn("B", "B", "#ffffff")
+            .yarn("C", "C", "#fefefe")
+            .ban("r1c1", "C")
+            .piece("r1c1", PieceState.PLANNED, null, "A")
+            .build();
+    List<BriefLine> lines = RuleBook.lines(blanket);
+    RoundYarns places = RoundYarns.ofPlaces(blanket, lines);
+    assertArrayEquals(new int[] {0, 1, 2}, places.yarnsOf(0, 0));
+    assertArrayEquals(new int[] {0}, places.yarnsOf(0, 1));
+    RoundYarns unlocked = RoundYarns.unlocked(blanket, lines);
+    assertArrayEquals(new int[] {1}, unlocked.yarnsOf(0, 0));
+    assertArrayEquals(new int[] {0, 1}, unlocked.yarnsOf(0, 1));
+    assertArrayEquals(new int[] {0, 1, 2}, unlocked.yarnsOf(1, 1));
+    RoundYarns both = RoundYarns.toWork(blanket, lines);
+    assertEquals(1, both.only(0, 0));
+    assertEquals(0, both.only(0, 1));
+    assertEquals(Sequences.OPEN, both.only(1, 0), "two are light");
+    assertEquals(2, both.pieces());
+    assertEquals(2, both.rounds(1));
+    assertEquals(3, both.yarns());
+  }
+
+  @Test
+  void aCountOfNoneIsABanOnWhatIsStillToBeWorked() {
+    Blanket plain =
+        BlanketBuilder.straight(2, 1)
+            .motif(PieceKind.SQUARE, 2)
+            .yarn("A", "A", "#000000")
+            .yarn("B", "B", "#ffffff")
+            .begun("r1c1", 1, "A", null)
+            .build();
+    Look.Count none = new Look.Count("A", Where.EVERYWHERE, 0, OptionalInt.of(0));
+    Look.Count one = new Look.Count("B", Where.EVERYWHERE, 0, OptionalInt.of(1));
+    Blanket blanket =
+        Blanket.ofUnjudged(plain.brief().withLook(Look.NONE.withCounts(List.of(none, one))));
+    // a piece shows A as it is: that one more does is what is barred
+    RoundYarns direct = RoundYarns.direct(blanket);
+    assertArrayEquals(new int[] {0}, direct.yarnsOf(0, 0));
+    assertArrayEquals(new int[] {0, 1}, direct.yarnsOf(1, 0));
+    Ground nowhere = new Ground.Count(0, new int[][] {{0, 1}, {2, 3}}, 0, 0);
+    direct.restrict(
+        new BriefLine(
+            RuleId.COUNTS, BriefPath.of("look"), new Subject.Count(none, false), List.of(nowhere)));
+    assertArrayEquals(new int[] {0}, direct.yarnsOf(0, 0), "worked");
+    assertArrayEquals(new int[] {1}, direct.yarnsOf(0, 1));
+    assertArrayEquals(new int[] {1}, direct.yarnsOf(1, 0));
+    assertArrayEquals(new int[] {1}, direct.yarnsOf(1, 1));
+  }
+
+  @Test
+  void equalSetsOfOneBlanketAreEqual() {
+    Blanket blanket = blanket(3);
+    RoundYarns one = RoundYarns.all(blanket);
+    RoundYarns other = RoundYarns.all(blanket);
+    assertEquals(one, other);
+    assertEquals(one.hashCode(), other.hashCode());
+    other.remove(2, 1, 2);
+    assertNotEquals(one, other);
+    assertNotEquals(one.hashCode(), other.hashCode());
+    assertNotEquals(one, RoundYarns.all(blanket(3)));
   }
 }
