@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -14,12 +15,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
@@ -76,6 +79,12 @@ class FindingsTest {
 
   private static void assertFinds(Argument argument, Blanket blanket, Reason... reasons) {
     assertEquals(List.of(reasons), reasons(argument, blanket));
+  }
+
+  /** What a brief asks for beside a rule. */
+  private static Requirements without(Blanket blanket, RuleId rule) {
+    return Requirements.of(
+        blanket, RuleBook.lines(blanket).stream().filter(line -> line.rule() != rule).toList());
   }
 
   private static Set<Slot> slots(int round, int... pieces) {
@@ -150,6 +159,13 @@ class FindingsTest {
         argument,
         looked(ample().note("r1c1", PieceState.PLANNED, null, "B"), Look.NONE.withBorders("A")),
         new Reason.LockBarred(0, 1, B, Bar.LOOK_BORDER, DARK, OptionalInt.of(A)));
+    // counts of other pieces and other yarns rule nothing out here
+    assertFinds(
+        argument,
+        looked(
+            ample().note("r1c2", PieceState.PLANNED, null, "C"),
+            Look.NONE.withCounts(List.of(new Look.Count("C", first, 0, OptionalInt.of(0))))),
+        new Reason.LockBarred(1, 1, C, Bar.TONE, DARK, OptionalInt.empty()));
   }
 
   @Test
@@ -208,6 +224,57 @@ class FindingsTest {
             List.of(0, 1, 2, 3), List.of(0, 1), WithinPiece.ADJACENT_DIFFER, true, List.of(A, C)));
   }
 
+  /** The smaller of two sets of rounds that have too few yarns is told, of many rounds too. */
+  @Test
+  void theSmallestSetOfRoundsIsTold() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(1, 1)
+            .motif(
+                PieceKind.SQUARE,
+                round(1, Tone.DARK),
+                round(1, Tone.DARK),
+                round(1, Tone.DARK),
+                round(1, Tone.DARK),
+                round(1, Tone.LIGHT),
+                round(1, Tone.LIGHT),
+                round(1, Tone.LIGHT))
+            .yarns(3, Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .within(WithinPiece.ALL_DIFFER);
+    assertFinds(
+        new StuckPieces(),
+        builder.build(),
+        new Reason.RoundsAlike(
+            List.of(0), List.of(4, 5, 6), WithinPiece.ALL_DIFFER, false, List.of(3, 4)));
+    Round[] thirteen = new Round[13];
+    Arrays.fill(thirteen, round(1));
+    assertFinds(
+        new StuckPieces(),
+        BlanketBuilder.straight(1, 1)
+            .motif(PieceKind.SQUARE, thirteen)
+            .yarns(13, Tone.DARK, PLENTY)
+            .within(WithinPiece.ALL_DIFFER)
+            .build());
+  }
+
+  @Test
+  void roundsThatMayMatchOrLieFinishedAreNotStuck() {
+    BlanketBuilder free =
+        BlanketBuilder.straight(1, 1)
+            .motif(PieceKind.SQUARE, round(1, Tone.DARK), round(1, Tone.DARK))
+            .yarn(Tone.DARK, PLENTY)
+            .yarn(Tone.LIGHT, PLENTY)
+            .within(WithinPiece.FREE);
+    Look apart = Look.NONE.withApart(List.of(new Look.Pair("A", "B", Look.Meeting.ROUNDS)));
+    assertFinds(new StuckPieces(), looked(free, apart));
+    BlanketBuilder stuck =
+        BlanketBuilder.straight(1, 1)
+            .motif(PieceKind.SQUARE, round(1, Tone.DARK), round(1, Tone.DARK))
+            .yarns(1, Tone.DARK, PLENTY);
+    assertEquals(1, found(new StuckPieces(), stuck.build()).size());
+    assertFinds(new StuckPieces(), piled(stuck, entry(1, "A", "A")));
+  }
+
   @Test
   void neighboursOfOneBorder() {
     StuckSeams argument = new StuckSeams();
@@ -253,6 +320,7 @@ class FindingsTest {
     StuckSeams argument = new StuckSeams();
     Reason.SeamStuck other = new Reason.SeamStuck(List.of(1, 2), 1, alike.clash());
     assertEquals(argument.sort(alike), argument.sort(other));
+    assertEquals(alike.clash(), argument.sort(alike));
     assertEquals(
         new Reason.SeamStuck(List.of(0, 1, 2), 2, alike.clash()),
         argument.together(List.of(other, alike)));
@@ -295,6 +363,7 @@ class FindingsTest {
     assertEquals(
         EnumSet.of(RuleId.SYMMETRY, RuleId.NEIGHBOUR_BORDERS),
         found(argument, mirrored).get(0).rules());
+    assertEquals(List.of(), argument.findings(without(mirrored, RuleId.SYMMETRY)));
     Look turned = Look.NONE.withSymmetry(Symmetry.HALF_TURN);
     assertFinds(argument, looked(ample(), turned));
     assertFinds(argument, looked(ample().ban("r1c1", "A"), turned));
@@ -388,6 +457,7 @@ class FindingsTest {
     assertFinds(argument, ample().keepBack(99).build());
     Blanket blanket = ample().keepBack(100).note("r1c2", PieceState.MADE, "C", "A").build();
     assertFinds(argument, blanket, new Reason.AllKeptBack(100));
+    assertEquals(List.of(), argument.findings(without(blanket, RuleId.YARN_TOTALS)));
     Finding finding = found(argument, blanket).get(0);
     Set<Slot> slots = new HashSet<>(slots(0, 0, 2, 3));
     slots.addAll(slots(1, 0, 2, 3));
@@ -416,14 +486,31 @@ class FindingsTest {
     Finding finding = found(argument, blanket).get(0);
     assertEquals(18, finding.slots().size());
     assertEquals(EnumSet.of(RuleId.COPIES, RuleId.WITHIN_PIECE), finding.rules());
-    // a made one takes a sequence, and one that may not have C has two
-    Blanket made =
-        builder.note("r1c1", PieceState.MADE, "A", "B").ban("r1c2", "C").ban("r1c3", "C").build();
+    // a made one takes a sequence, and those that may not have C have two
+    builder.note("r1c1", PieceState.MADE, "A", "B").ban("r1c2", "C").ban("r3c3", "C");
+    List<Finding> found = found(argument, builder.build());
     assertEquals(
         Set.of(
             new Reason.TooFewSequences(all.subList(1, 9), 1, 5, true),
-            new Reason.TooFewSequences(List.of(1, 2), 1, 1, true)),
-        Set.copyOf(reasons(argument, made)));
+            new Reason.TooFewSequences(List.of(1, 8), 1, 1, true)),
+        found.stream().map(Finding::reason).collect(Collectors.toSet()));
+    Set<Slot> slots = new HashSet<>(slots(0, 0, 1, 8));
+    slots.addAll(slots(1, 0, 1, 8));
+    Finding narrow = found.stream().filter(f -> f.reason().pieces().size() == 2).toList().get(0);
+    assertEquals(slots, narrow.slots());
+  }
+
+  /** Rounds that may take nothing, and places that a finished piece may fill, are left aside. */
+  @Test
+  void sequencesAreCountedOfWhatIsToBeWorked() {
+    FewSequences argument = new FewSequences();
+    BlanketBuilder builder =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1), round(1))
+            .yarns(3, Tone.DARK, PLENTY)
+            .ban("r1c1", "A", "B", "C");
+    assertFinds(argument, builder.copies(2).build());
+    assertFinds(argument, piled(builder.copies(1), entry(1, "A", "B")));
   }
 
   private static BlanketBuilder nine(long stock) {
@@ -460,6 +547,7 @@ class FindingsTest {
     Blanket short1 = looked(nine(3_900), counts(four));
     assertFinds(argument, short1, new Reason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
     assertEquals(set(A), found(argument, short1).get(0).yarns());
+    assertEquals(List.of(), argument.findings(without(short1, RuleId.YARN_TOTALS)));
     Look.Count row = count("A", "row1", 2, 3);
     assertFinds(
         argument,
@@ -471,6 +559,57 @@ class FindingsTest {
         argument,
         looked(nine(3_900).note("r1c1", PieceState.PLANNED, "A"), counts(four)),
         new Reason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
+  }
+
+  /** Only the rounds that a count speaks of, and only what they may take. */
+  @Test
+  void countsLookAtTheirRoundsAlone() {
+    StuckCounts argument = new StuckCounts();
+    Look.Count light = count("C", "all", 1, 4);
+    assertFinds(
+        argument,
+        looked(ample(), counts(light)),
+        new Reason.CountTooFew(light, C, Lack.ROUNDS, 0, PLENTY));
+    Where anywhere = new Where(List.of("all"), List.of());
+    Look.Count all = new Look.Count("A", anywhere, 9, OptionalInt.empty());
+    BlanketBuilder twoRounds =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1000), round(1000))
+            .yarns(3, Tone.DARK, PLENTY);
+    assertFinds(argument, looked(twoRounds, counts(all)));
+    // 3.9 m are for three borders of 1 m, whatever shorter rounds of another tone there are
+    BlanketBuilder short1 =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(500, Tone.LIGHT), round(1000, Tone.DARK))
+            .yarn(Tone.DARK, 3_900)
+            .yarns(2, Tone.DARK, PLENTY)
+            .yarn(Tone.LIGHT, PLENTY);
+    Look.Count four = new Look.Count("A", anywhere, 4, OptionalInt.empty());
+    assertFinds(
+        argument,
+        looked(short1, counts(four)),
+        new Reason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
+    assertFinds(argument, looked(nine(3_000), counts(count("A", "all", 3, 9))));
+    // of a pile, borders of B with centres of A
+    Blanket piled = looked(twoRounds, counts(count("A", "row1..row2", 0, 1)));
+    PileEntry entry = entry(5, "A", "B");
+    assertFinds(argument, Blanket.ofUnjudged(piled.brief().withPile(List.of(entry))));
+    assertFinds(
+        argument, looked(nine(PLENTY), counts(count("A", "all", 5, 9), count("A", "all", 5, 9))));
+  }
+
+  /** Six joined pieces of one border, or borders that need not differ, are more than are apart. */
+  @Test
+  void countsLeaveOutSeamsThatMayMatch() {
+    StuckCounts argument = new StuckCounts();
+    Look six = counts(count("A", "all", 6, 9));
+    BlanketBuilder joined = nine(PLENTY);
+    for (String piece : List.of("r1c1", "r1c2", "r1c3", "r2c1", "r2c2", "r2c3")) {
+      joined.note(piece, PieceState.JOINED, "A");
+    }
+    assertFinds(argument, looked(joined, six));
+    Blanket blanket = looked(nine(PLENTY), six);
+    assertEquals(List.of(), argument.findings(without(blanket, RuleId.NEIGHBOUR_BORDERS)));
   }
 
   @Test
@@ -533,6 +672,15 @@ class FindingsTest {
         EnumSet.of(RuleId.COUNTS, RuleId.SYMMETRY), found(argument, blanket).get(0).rules());
     assertFinds(argument, looked(nine(PLENTY), both.withCounts(List.of(two, three))));
     assertFinds(argument, looked(nine(PLENTY), counts(one)));
+    Look.Count none = new Look.Count("A", corners, 0, OptionalInt.of(1));
+    assertFinds(argument, looked(nine(PLENTY), both.withCounts(List.of(none))));
+    Look.Count more = new Look.Count("A", corners, 3, OptionalInt.empty());
+    assertFinds(
+        argument,
+        looked(nine(PLENTY), both.withCounts(List.of(more))),
+        new Reason.CountTooFew(more, A, Lack.ROUNDS, 2, PLENTY),
+        new Reason.CountOfImages(more, A, 3, 2, 2, OptionalInt.empty()));
+    assertEquals(List.of(), argument.findings(without(blanket, RuleId.SYMMETRY)));
     assertFinds(argument, looked(nine(PLENTY), both.withCounts(List.of(count("A", "all", 3, 3)))));
   }
 
@@ -570,6 +718,23 @@ class FindingsTest {
                 .note("r1c2", PieceState.PLANNED, "D", null),
             entry(2, "C", "A")),
         new Reason.PileBordersMeet(two, List.of(A), 1, false));
+    // borders that need not differ, for the look gives them or no line asks for it
+    Blanket given = piled(ample(), entry(4, "C", "A"));
+    assertEquals(1, found(argument, given).size());
+    assertFinds(argument, Blanket.ofUnjudged(given.brief().withLook(Look.NONE.withBorders("A"))));
+    for (RuleId rule : List.of(RuleId.NEIGHBOUR_BORDERS, RuleId.PILE)) {
+      assertEquals(List.of(), argument.findings(without(given, rule)));
+    }
+    // two places left, side by side, for a centre of D lies in the others
+    assertFinds(
+        argument,
+        piled(
+            ample()
+                .note("r1c1", PieceState.PLANNED, "D", null)
+                .note("r1c2", PieceState.PLANNED, "D", null),
+            entry(2, "C", "A"),
+            entry(1, "D", "B")),
+        new Reason.PileBordersMeet(two, List.of(A), 1, false));
     // of greys that look alike, as of one
     BlanketBuilder greys =
         twoByTwo()
@@ -582,6 +747,18 @@ class FindingsTest {
         argument,
         piled(greys.minContrast(10), both),
         new Reason.PileBordersMeet(three, List.of(A, B), 2, false));
+    assertFinds(
+        argument,
+        piled(greys, entry(3, "C", "A"), entry(3, "C", "B")),
+        new Reason.PileBordersMeet(three, List.of(A), 2, false),
+        new Reason.PileBordersMeet(Map.of(PieceKind.SQUARE, 6), List.of(A, B), 2, false));
+    Blanket alike = piled(greys, both);
+    List<BriefLine> lines =
+        RuleBook.lines(alike).stream()
+            .filter(line -> !line.path().toString().equals("rules.min-contrast"))
+            .toList();
+    assertEquals(List.of(), argument.findings(Requirements.of(alike, lines)));
+    assertFinds(argument, piled(ample().minContrast(1), entry(2, "C", "A"), entry(1, "C", "B")));
   }
 
   @Test
@@ -633,8 +810,60 @@ class FindingsTest {
             .note("r1c2", PieceState.MADE, "C", "A");
     Blanket blanket = piled(less, entry(3, "C", "A"));
     assertFinds(argument, blanket, new Reason.PileOverdrawn(A, 6_000, 0, 2_000, 0, 7_999));
+    // joining takes 12 m of it beside; a yarn that no piece of the pile has is told elsewhere
+    assertFinds(
+        argument,
+        piled(enough.joining("A", 30), entry(3, "C", "A")),
+        new Reason.PileOverdrawn(A, 6_000, 0, 2_000, 12_000, 8_000));
+    assertFinds(argument, piled(enough, entry(1, "C", "B")));
+    assertEquals(List.of(), argument.findings(without(blanket, RuleId.YARN_TOTALS)));
+    assertEquals(List.of(), argument.findings(without(blanket, RuleId.PILE)));
     assertEquals(set(A), found(argument, blanket).get(0).yarns());
     assertEquals(EnumSet.of(RuleId.PILE, RuleId.LOCKS), found(argument, blanket).get(0).rules());
+  }
+
+  private static List<String> lines(Blanket blanket, Finding finding) {
+    return finding.lines(RoundYarns.all(blanket), RuleBook.lines(blanket)).stream()
+        .map(line -> line.path().toString())
+        .toList();
+  }
+
+  /** Those that narrow its rounds, those of its rules, and of stock those of its yarns, first. */
+  @Test
+  void linesThatConcernAFinding() {
+    Blanket barred =
+        ample()
+            .note("r1c1", PieceState.PLANNED, "A", null)
+            .ban("r1c1", "B")
+            .ban("r1c2", "A")
+            .build();
+    assertEquals(
+        List.of("motifs.square.rounds[0].tone", "pieces[0] r1c1", "pieces[1].not r1c1"),
+        lines(barred, found(new EmptyRounds(), barred).get(0)));
+    Blanket overdrawn =
+        twoByTwo()
+            .yarn(Tone.DARK, 13_000)
+            .yarn(Tone.DARK, PLENTY)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .joining("A", 30)
+            .note("r1c2", PieceState.PLANNED, null, "A")
+            .note("r2c1", PieceState.PLANNED, null, "B")
+            .build();
+    assertEquals(
+        List.of("yarns[0]", "joining", "motifs.square.rounds[1].tone", "pieces[0] r1c2"),
+        lines(overdrawn, found(new OverdrawnYarns(), overdrawn).get(0)));
+    Blanket seam =
+        ample()
+            .note("r1c1", PieceState.PLANNED, null, "B")
+            .note("r2c1", PieceState.PLANNED, null, "B")
+            .build();
+    assertEquals(
+        List.of(
+            "rules.neighbour-borders",
+            "motifs.square.rounds[1].tone",
+            "pieces[0] r1c1",
+            "pieces[1] r2c1"),
+        lines(seam, found(new StuckSeams(), seam).get(0)));
   }
 
   /**
