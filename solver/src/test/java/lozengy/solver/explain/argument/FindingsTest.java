@@ -463,6 +463,13 @@ class FindingsTest {
     slots.addAll(slots(1, 0, 2, 3));
     assertEquals(slots, finding.slots());
     assertEquals(set(A, B, C, D), finding.yarns());
+    // a round that takes nothing can be worked; joining a yarn leaves less of it
+    BlanketBuilder nothing =
+        BlanketBuilder.straight(1, 1)
+            .motif(PieceKind.SQUARE, round(0, Tone.LIGHT), round(2000, Tone.DARK))
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .keepBack(100);
+    assertEquals(slots(1, 0), found(argument, nothing.build()).get(0).slots());
     BlanketBuilder made = ample().keepBack(100);
     for (String piece : List.of("r1c1", "r1c2", "r2c1", "r2c2")) {
       made.note(piece, PieceState.MADE, "C", "A");

@@ -197,6 +197,7 @@ class ReasonTest {
   /** Findings of one matter differ in how much alone, as after a change that mends a part. */
   @Test
   void theMatterLeavesOutHowMuch() {
+    ALL.forEach(reason -> assertNotEquals(null, reason.matter(), reason.code()));
     List<Object> matters = ALL.stream().map(Reason::matter).distinct().toList();
     assertEquals(ALL.size(), matters.size());
     assertSame(ALL_KEPT_BACK, new Reason.AllKeptBack(99));
