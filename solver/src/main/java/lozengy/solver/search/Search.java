@@ -9,7 +9,7 @@ import lozengy.solver.problem.Problem;
 
 /**
  * Several walkers in lockstep: each makes the same number of moves between two meetings, so that
- * the outcome depends on the seed and the moves alone, however many threads carry them.
+ * the outcome depends on their number, the seed and the moves, however many threads carry them.
  *
  * <p>Each deal is mended before it is walked, so most are valid at once; short first legs serve
  * where they are not. After that, small blankets are dealt afresh many times, for the counts that
@@ -20,9 +20,6 @@ import lozengy.solver.problem.Problem;
  * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
 public final class Search implements AutoCloseable {
-
-  /** How many walkers: fixed, for the outcome depends on it. */
-  public static final int WALKERS = Walkers.COUNT;
 
   /** Deals at the start, whatever the time, and moves of the first for each slot; doubled. */
   private static final int FIRST_DEALS = 4;
@@ -75,6 +72,7 @@ public final class Search implements AutoCloseable {
    *
    * @param problem the problem
    * @param seed seed of the random source
+   * @param walkerCount walkers that share the moves, at least 1
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
    * @param floor asked for a cost that no valid assignment can fall below; the search ends when it
@@ -86,6 +84,7 @@ public final class Search implements AutoCloseable {
   public Search(
       Problem problem,
       long seed,
+      int walkerCount,
       int threadCount,
       Budget budget,
       LongSupplier floor,
@@ -96,7 +95,9 @@ public final class Search implements AutoCloseable {
     this.slots = movable(problem);
     this.budget = budget;
     this.plans = new BorderPlans(problem);
-    this.walkers = new Walkers(problem, plans, seed, threadCount, budget, floor, tick, assertions);
+    this.walkers =
+        new Walkers(
+            problem, plans, seed, walkerCount, threadCount, budget, floor, tick, assertions);
   }
 
   /**
@@ -248,13 +249,14 @@ public final class Search implements AutoCloseable {
       walkers.leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
       walkers.keepIn(elite);
     }
-    List<int[]> best = elite.takeBest(DealSchedule.PLANS_IN_HEATS);
-    for (int heat = 0; heat < best.size() && !walkers.ended(); heat += WALKERS) {
+    int count = walkers.count();
+    List<int[]> best = elite.takeBest(Math.max(DealSchedule.PLANS_IN_HEATS, count));
+    for (int heat = 0; heat < best.size() && !walkers.ended(); heat += count) {
       walkers.restart(best.subList(heat, best.size()));
-      walkers.leg(DealSchedule.movesOfHeat(all), HOT);
+      walkers.leg(DealSchedule.movesOfHeat(all, count), HOT);
       walkers.keepIn(elite);
     }
-    walkers.restart(elite.takeBest(WALKERS));
+    walkers.restart(elite.takeBest(count));
     walkers.lastLeg(end, HOT);
   }
 

@@ -47,17 +47,24 @@ final class Walker {
   private boolean wasOver;
   private int looksAlike;
   private final BorderPlans plans;
+  private final int planStep;
   private int nextPlan;
   private boolean bordersOnly;
 
   Walker(Problem problem, long seed, Assertions assertions) {
-    this(problem, new BorderPlans(problem), seed, assertions);
+    this(problem, new BorderPlans(problem), seed, 1, assertions);
   }
 
-  Walker(Problem problem, BorderPlans plans, long seed, Assertions assertions) {
+  /**
+   * Makes a walker that shares plans of borders with others.
+   *
+   * @param count how many share them; their seeds leave different remainders by it
+   */
+  Walker(Problem problem, BorderPlans plans, long seed, int count, Assertions assertions) {
     this.problem = problem;
     this.plans = plans;
-    this.nextPlan = Math.floorMod(seed, Search.WALKERS);
+    this.nextPlan = Math.floorMod(seed, count);
+    this.planStep = count;
     this.draws = new Draws(seed);
     this.state = new State(problem);
     Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
@@ -131,7 +138,7 @@ final class Walker {
   private Domains nextPlan() {
     List<Domains> all = plans.all();
     Domains domains = all.get(nextPlan % all.size());
-    nextPlan += Search.WALKERS;
+    nextPlan += planStep;
     return domains;
   }
 

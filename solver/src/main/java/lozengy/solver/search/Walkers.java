@@ -11,19 +11,16 @@ import lozengy.solver.problem.Problem;
 
 /**
  * Several walkers in lockstep, and what they may spend: each makes the same number of moves between
- * two meetings, so that the outcome depends on the seed and the moves alone, however many threads
- * carry them.
+ * two meetings, so that the outcome depends on their number, the seed and the moves, however many
+ * threads carry them.
  */
 final class Walkers implements AutoCloseable {
-
-  /** How many: fixed, for the outcome depends on it. */
-  static final int COUNT = 2;
 
   /** Moves of a walker between two meetings. */
   static final int CHUNK = 1 << 15;
 
-  /** Moves taken to be left while no speed is known. */
-  private static final long UNKNOWN_SPEED = 50L * COUNT * CHUNK;
+  /** Moves of a walker taken to be left while no speed is known. */
+  private static final long UNKNOWN_SPEED = 50L * CHUNK;
 
   /** Where a leg ends, in steps of the lightest repeat: cold enough to settle. */
   private static final double COLD = 0.08;
@@ -43,6 +40,7 @@ final class Walkers implements AutoCloseable {
    * Makes the walkers.
    *
    * @param seed seed of their random sources
+   * @param count how many, at least 1; the outcome depends on it
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
    * @param floor a cost that no valid assignment can fall below
@@ -52,6 +50,7 @@ final class Walkers implements AutoCloseable {
       Problem problem,
       BorderPlans plans,
       long seed,
+      int count,
       int threadCount,
       Budget budget,
       LongSupplier floor,
@@ -61,10 +60,15 @@ final class Walkers implements AutoCloseable {
     this.budget = budget;
     this.floor = floor;
     this.tick = tick;
-    for (int i = 0; i < COUNT; i++) {
-      walkers.add(new Walker(problem, plans, seed * COUNT + i, assertions));
+    for (int i = 0; i < count; i++) {
+      walkers.add(new Walker(problem, plans, seed * count + i, count, assertions));
     }
-    this.lockstep = new Lockstep(Math.min(threadCount, COUNT));
+    this.lockstep = new Lockstep(Math.min(threadCount, count));
+  }
+
+  /** How many. */
+  int count() {
+    return walkers.size();
   }
 
   /** Has each walker do the same. */
@@ -93,7 +97,7 @@ final class Walkers implements AutoCloseable {
 
   /** Each walker goes on from an assignment of its own; the last, where there are too few. */
   void restart(List<int[]> assignments) {
-    for (int i = 0; i < COUNT && !assignments.isEmpty(); i++) {
+    for (int i = 0; i < walkers.size() && !assignments.isEmpty(); i++) {
       walkers.get(i).restart(assignments.get(Math.min(i, assignments.size() - 1)));
     }
   }
@@ -106,10 +110,10 @@ final class Walkers implements AutoCloseable {
     }
   }
 
-  /** The first walker never overdraws; whether the others do is to be said. */
+  /** The first of several walkers never overdraws; whether the others do is to be said. */
   void barOverdrawing(boolean all) {
     for (int i = 0; i < walkers.size(); i++) {
-      walkers.get(i).barOverdrawing(all || i == 0);
+      walkers.get(i).barOverdrawing(all || i == 0 && walkers.size() > 1);
     }
   }
 
@@ -124,7 +128,7 @@ final class Walkers implements AutoCloseable {
 
   /** Moves that each walker may still make. */
   long movesLeft(long end) {
-    return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / COUNT;
+    return Math.min(budget.movesLeft(UNKNOWN_SPEED * count()), end - budget.spent()) / count();
   }
 
   /** A leg so short is not worth while, unless moves are counted. */
@@ -153,7 +157,7 @@ final class Walkers implements AutoCloseable {
   /** A leg that takes all moves left; a limit in seconds tells only on the way how many. */
   void lastLeg(long end, double hot) {
     long before = budget.spent();
-    leg(() -> Math.max(1, (budget.spent() - before) / COUNT + movesLeft(end)), hot, this::ended);
+    leg(() -> Math.max(1, (budget.spent() - before) / count() + movesLeft(end)), hot, this::ended);
   }
 
   private void leg(LongSupplier length, double hot, BooleanSupplier ends) {
@@ -166,12 +170,12 @@ final class Walkers implements AutoCloseable {
     while (done < moves && !ends.getAsBoolean()) {
       long chunk = Math.min(CHUNK, moves - done);
       if (budget.countsMovesOnly()) {
-        chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / COUNT));
+        chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / count()));
       }
       long each = chunk;
       together(walker -> walker.walk(each));
       done += chunk;
-      budget.spend(chunk * COUNT);
+      budget.spend(chunk * count());
       moves = length.getAsLong();
       long now = moves;
       walkers.forEach(walker -> walker.stretchLeg(now));
@@ -200,10 +204,12 @@ final class Walkers implements AutoCloseable {
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
   }
 
-  /** Cost by which the walkers' own bests lie apart; empty where one has none. */
+  /** Cost by which several walkers' own bests lie apart; empty where one has none. */
   OptionalLong apart() {
     long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();
-    return worst == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(worst - bestCost());
+    return count() == 1 || worst == Long.MAX_VALUE
+        ? OptionalLong.empty()
+        : OptionalLong.of(worst - bestCost());
   }
 
   /** The state with the fewest broken rules, valid or not. */

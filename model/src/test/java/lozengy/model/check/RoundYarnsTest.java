@@ -1,6 +1,6 @@
-package lozengy.solver.constraint;
+package lozengy.model.check;
 
-import static lozengy.solver.constraint.BlanketBuilder.round;
+import static lozengy.model.blanket.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -10,13 +10,9 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceState;
-import lozengy.model.check.BriefLine;
-import lozengy.model.check.Ground;
-import lozengy.model.check.RoundYarns;
-import lozengy.model.check.RuleId;
-import lozengy.model.check.Subject;
 import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
@@ -27,10 +23,11 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RoundYarnsTest {
 
   private static Blanket blanket(int yarns) {
-    return BlanketBuilder.straight(3, 1)
-        .motif(PieceKind.SQUARE, round(1), round(1))
-        .yarns(yarns, Tone.DARK, 1000)
-        .build();
+    BlanketBuilder builder = BlanketBuilder.straight(3, 1).motif(PieceKind.SQUARE, 2);
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      builder.yarn("Y" + yarn, "Yarn " + yarn, "#2c2a29");
+    }
+    return builder.build();
   }
 
   @ParameterizedTest
@@ -87,11 +84,14 @@ class RoundYarnsTest {
   void directDomainsAreWhatLocksTonesAndBansLeave() {
     Blanket blanket =
         BlanketBuilder.straight(2, 1)
-            .motif(PieceKind.SQUARE, round(1, Tone.LIGHT), round(1))
-            .yarns(2, Tone.DARK, 1000)
-            .yarns(2, Tone.LIGHT, 1000)
-            .ban("r1c1", "A", "C")
-            .note("r1c2", PieceState.MADE, "A", "B")
+            .motif(PieceKind.SQUARE, round(1, Tone.LIGHT), round(1, Tone.values()))
+            .yarn("A", "A", "#000000")
+            .yarn("B", "B", "#101010")
+            .yarn("C", "C", "#f0f0f0")
+            .yarn("D", "D", "#ffffff")
+            .ban("r1c1", "A")
+            .ban("r1c1", "C")
+            .piece("r1c2", PieceState.MADE, "A", "B")
             .build();
     RoundYarns direct = RoundYarns.direct(blanket);
     assertArrayEquals(new int[] {3}, direct.yarnsOf(0, 0));
