@@ -3,6 +3,7 @@ package lozengy.solver.search;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
+import lozengy.solver.problem.YarnSupply;
 
 /**
  * An assignment of yarns to slots with everything that a move's cost needs at hand: for each slot
@@ -178,18 +179,28 @@ final class State {
       if (delta > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
         return delta;
       }
-      delta +=
-          stock.change(
-              a,
-              problem.supply().need(slotA, a) - problem.supply().need(slotB, a),
-              b,
-              problem.supply().need(slotA, b) - problem.supply().need(slotB, b));
+      delta += stockExchange(slotA, slotB, a, b);
     }
     boolean settled = !sequencesMatter || delta > most + sequenceGain;
     return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
-  /** The cost of exchanging the whole sequences of two pieces of one kind. */
+  /** What exchanging two slots' yarns costs in stock and leeway; nothing within a class. */
+  private long stockExchange(int slotA, int slotB, int a, int b) {
+    YarnSupply supply = problem.supply();
+    return supply.slotClass()[slotA] == supply.slotClass()[slotB]
+        ? 0
+        : stock.change(
+            a,
+            supply.need(slotA, a) - supply.need(slotB, a),
+            b,
+            supply.need(slotA, b) - supply.need(slotB, b));
+  }
+
+  /**
+   * The cost of exchanging the whole sequences of two pieces of one kind, of which only the borders
+   * may take otherwise, by their seams.
+   */
   long exchangeSequences(int orbitA, int orbitB) {
     long delta = 0;
     int slotA = orbitStart[orbitA];
@@ -200,6 +211,7 @@ final class State {
       if (a != b) {
         delta += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
         delta -= table.countedTwice(slotA, slotB, a, b);
+        delta += stockExchange(slotA, slotB, a, b);
       }
     }
     if (order != null) {

@@ -69,7 +69,7 @@ function workPart(keep, blanket) {
       const [, , strip, millimetres, of] = step;
       return { head: ['Join strip ' + strip], yarn: joining,
         note: (strip > 1 ? 'its pieces from left to right, then to strip ' + (strip - 1) : 'its pieces from left to right')
-          + (joining === null ? '' : ', ' + metres(millimetres)),
+          + (joining === null && !millimetres ? '' : ', ' + metres(millimetres)),
         of: of.map(i => [pieces[i], null]),
         boxes: [[null, of.map(i => box(keep.joined(i), [make('b', {}, pieces[i].name)], value => keep.joinedTo(i, value)))]] };
     }

@@ -41,7 +41,6 @@ final class KeptBack implements Argument {
     return IntStream.range(0, blanket.yarnCount())
         .allMatch(
             yarn ->
-                blanket.needMillimetres(blanket.kind(piece), round, yarn)
-                    > asked.loads().get(yarn).capacity());
+                blanket.takenMillimetres(piece, round, yarn) > asked.loads().get(yarn).capacity());
   }
 }

@@ -59,7 +59,7 @@ final class OverdrawnByPile implements Argument {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = held.only(piece, round);
         if (blanket.worked(piece, round) && yarn >= 0) {
-          placed[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
+          placed[yarn] += blanket.takenMillimetres(piece, round, yarn);
         }
       }
     }

@@ -145,8 +145,7 @@ final class StuckCounts implements Argument {
                             round ->
                                 must(asked, count, piece, round)
                                     ? 0
-                                    : blanket.needMillimetres(
-                                        blanket.kind(piece), round, count.yarn()))
+                                    : blanket.takenMillimetres(piece, round, count.yarn()))
                         .min()
                         .orElse(0))
             .sorted()
