@@ -310,9 +310,9 @@ class RungsTest {
         rungs(relaxing, blanket, "edging", RuleId.YARN_TOTALS));
     Brief edged = changed(relaxing, blanket, "edging", RuleId.YARN_TOTALS, 1);
     assertEquals("D", edged.edging().orElseThrow().yarn());
-    assertEquals("C", edged.joining().orElseThrow().yarn());
+    assertEquals("C", ((YarnUse) edged.joining().orElseThrow()).yarn());
     Brief joined = changed(relaxing, blanket, "joining", RuleId.YARN_TOTALS, 1);
-    assertEquals("B", joined.joining().orElseThrow().yarn());
+    assertEquals("B", ((YarnUse) joined.joining().orElseThrow()).yarn());
     assertEquals("A", joined.edging().orElseThrow().yarn());
     assertEquals(
         Optional.empty(), changed(relaxing, blanket, "edging", RuleId.YARN_TOTALS, 2).edging());
