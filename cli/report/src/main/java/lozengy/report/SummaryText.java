@@ -205,7 +205,7 @@ final class SummaryText {
   }
 
   private void uses() {
-    List<String> uses = BlanketWords.uses(blanket);
+    List<String> uses = BlanketWords.uses(arrangement);
     if (!uses.isEmpty()) {
       paragraph(INDENT, String.join(" and ", uses) + " included");
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
+import lozengy.solver.problem.YarnSupply;
 
 /**
  * An assignment of yarns to slots with everything that a move's cost needs at hand: for each slot
@@ -228,18 +229,28 @@ final class State {
       if (beyond(delta, most + stock.mostToGain(a) + stock.mostToGain(b), orbitA, orbitB)) {
         return delta;
       }
-      delta +=
-          stock.change(
-              a,
-              problem.supply().need(slotA, a) - problem.supply().need(slotB, a),
-              b,
-              problem.supply().need(slotA, b) - problem.supply().need(slotB, b));
+      delta += stockExchange(slotA, slotB, a, b);
     }
     boolean settled = !sequencesMatter || beyond(delta, most, orbitA, orbitB);
     return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
-  /** The cost of exchanging the whole sequences of two pieces of one kind. */
+  /** What exchanging two slots' yarns costs in stock and leeway; nothing within a class. */
+  private long stockExchange(int slotA, int slotB, int a, int b) {
+    YarnSupply supply = problem.supply();
+    return supply.slotClass()[slotA] == supply.slotClass()[slotB]
+        ? 0
+        : stock.change(
+            a,
+            supply.need(slotA, a) - supply.need(slotB, a),
+            b,
+            supply.need(slotA, b) - supply.need(slotB, b));
+  }
+
+  /**
+   * The cost of exchanging the whole sequences of two pieces of one kind, of which only the borders
+   * may take otherwise, by their seams.
+   */
   long exchangeSequences(int orbitA, int orbitB) {
     long delta = 0;
     int slotA = orbitStart[orbitA];
@@ -250,6 +261,7 @@ final class State {
       if (a != b) {
         delta += table.beside(slotA, a, b, yarn) + table.beside(slotB, b, a, yarn);
         delta -= table.countedTwice(slotA, slotB, a, b);
+        delta += stockExchange(slotA, slotB, a, b);
       }
     }
     if (order != null) {
