@@ -4,9 +4,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
-import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.input.Nulls;
+import lozengy.solver.search.Search;
 
 /**
  * How to solve.
@@ -201,11 +201,12 @@ public record SolveOptions(
   }
 
   /**
-   * {@return how many walkers a blanket gains from: two}
+   * {@return how many walkers a blanket gains from: two; one from 20,000 rounds on, where its look
+   * wishes no order and counts nothing}
    *
    * @param blanket the blanket
    */
   public static int defaultWalkers(Blanket blanket) {
-    return Arrangement.Solved.USUAL_WALKERS;
+    return Search.usualWalkers(blanket);
   }
 }

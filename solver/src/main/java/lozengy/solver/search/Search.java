@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -16,6 +18,9 @@ import lozengy.solver.problem.Problem;
  * are dealt decide much of the score, and the best is gone over once more; the larger a blanket,
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
+ *
+ * <p>On a large blanket a single walker does better than several, for each has few moves for a
+ * round: its tiles change side by side, see {@link TiledWalk}.
  *
  * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
@@ -54,6 +59,9 @@ public final class Search implements AutoCloseable {
   private static final double HOT_FOR_PILE = 16;
 
   private static final double WARM = 0.5;
+
+  /** For a large board, which has few moves for each round. */
+  private static final double HOT_OF_LARGE = 0.6;
 
   private static final int IDLE_LEGS = 4;
 
@@ -146,7 +154,8 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < most && !walkers.found() && !ends.getAsBoolean(); deal++) {
       // the last one as if there were many border yarns, whose counts suit a tight stock better
       boolean plan = planned && deal < most - 1;
-      walkers.together(walker -> walker.deal(FIRST_EXCHANGES, plan));
+      int exchanges = walkers.tiled() ? DealSchedule.exchanges(Long.MAX_VALUE) : FIRST_EXCHANGES;
+      walkers.together(walker -> walker.deal(exchanges, plan));
       walkers.barOverdrawing(deal % 2 == 0);
       // even where the deal is valid at once a chunk is walked, which tells the speed
       long longest = walkers.found() ? Walkers.CHUNK : Long.MAX_VALUE;
@@ -160,6 +169,16 @@ public final class Search implements AutoCloseable {
   /** Warm as ever; for a pile that does not lie well at once, so hot that pieces can pass. */
   private double hotOfDeal(int deal) {
     return deal == 0 || problem.pile().isEmpty() ? WARM : HOT_FOR_PILE;
+  }
+
+  /**
+   * {@return how many walkers a blanket gains from: two; one where the blanket is so large that a
+   * single walker has its tiles change side by side}
+   *
+   * @param blanket the blanket
+   */
+  public static int usualWalkers(Blanket blanket) {
+    return TiledWalk.suits(blanket) ? 1 : Arrangement.Solved.USUAL_WALKERS;
   }
 
   /** Searches until the budget is spent, the floor is met, or nothing has improved for long. */
@@ -183,6 +202,8 @@ public final class Search implements AutoCloseable {
     }
     if (plans.few() && slots > DealSchedule.SLOTS_OF_SMALL) {
       dealPlans(end);
+    } else if (walkers.tiled()) {
+      walkers.lastLeg(end, HOT_OF_LARGE);
     } else if (!dealAfresh(end)) {
       if (dealt && walkers.movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(walkers.movesLeft(end), false);

@@ -34,6 +34,7 @@ final class Walkers implements AutoCloseable {
   private final Runnable tick;
   private final List<Walker> walkers = new ArrayList<>();
   private final Lockstep lockstep;
+  private final TiledWalk tiled;
   private long floorCost = Long.MIN_VALUE;
 
   /**
@@ -63,12 +64,19 @@ final class Walkers implements AutoCloseable {
     for (int i = 0; i < count; i++) {
       walkers.add(new Walker(problem, plans, seed * count + i, count, assertions));
     }
-    this.lockstep = new Lockstep(Math.min(threadCount, count));
+    boolean tiles = count == 1 && TiledWalk.suits(problem.blanket());
+    this.lockstep = new Lockstep(tiles ? threadCount : Math.min(threadCount, count));
+    this.tiled = tiles ? new TiledWalk(walkers.get(0), Tiles.of(problem), lockstep, seed) : null;
   }
 
   /** How many. */
   int count() {
     return walkers.size();
+  }
+
+  /** Whether a single walker has its board in tiles. */
+  boolean tiled() {
+    return tiled != null;
   }
 
   /** Has each walker do the same. */
@@ -168,22 +176,33 @@ final class Walkers implements AutoCloseable {
     budget.resume();
     long done = 0;
     while (done < moves && !ends.getAsBoolean()) {
-      long chunk = Math.min(CHUNK, moves - done);
+      long chunk = Math.min(tiled() ? Long.MAX_VALUE : CHUNK, moves - done);
       if (budget.countsMovesOnly()) {
         chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / count()));
       }
-      long each = chunk;
-      together(walker -> walker.walk(each));
-      done += chunk;
-      budget.spend(chunk * count());
+      long made = walk(chunk);
+      done += made;
+      budget.spend(made * count());
       moves = length.getAsLong();
       long now = moves;
       walkers.forEach(walker -> walker.stretchLeg(now));
       if (done >= moves || ends.getAsBoolean()) {
+        if (tiled()) {
+          walkers.get(0).mend();
+        }
         walkers.forEach(Walker::look);
       }
       tick.run();
     }
+  }
+
+  /** Has each walker make so many moves, or fewer; how many. */
+  private long walk(long most) {
+    if (tiled()) {
+      return tiled.walk(most);
+    }
+    together(walker -> walker.walk(most));
+    return most;
   }
 
   /** Whether a valid assignment was found. */
