@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +17,6 @@ import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Symmetry;
-import lozengy.model.brief.Yarn;
-import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.Check;
 import lozengy.model.check.Fault;
 import lozengy.model.colour.Tone;
@@ -33,11 +29,8 @@ import lozengy.solver.RandomLooks;
 import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
-import lozengy.solver.problem.Clashes;
-import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
-import lozengy.solver.problem.Slots;
 import org.junit.jupiter.api.Test;
 
 /** What a problem costs and forbids is what the model scores and checks, whatever is drawn. */
@@ -55,18 +48,18 @@ class CostAgainstModelTest {
     for (long seed = 1; seed <= 300; seed++) {
       SplittableRandom random = new SplittableRandom(seed);
       Brief drawn = RandomBriefs.of(seed, seed % 5 == 0 ? 6 : 3, 6);
-      Brief brief = RandomLooks.of(seed, seed % 4 == 0 ? drawn : ample(drawn, random));
+      Brief brief = RandomLooks.of(seed, seed % 4 == 0 ? drawn : RandomDraws.ample(drawn, random));
       if (BriefJudge.mistakes(brief).isEmpty()) {
         Blanket blanket = Blanket.of(brief);
         Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
         if (!problem.domains().anyEmpty()) {
-          Sequences earlier = problem.sequences(draw(problem, random, true));
+          Sequences earlier = problem.sequences(RandomDraws.of(problem, random, true));
           Problem again = ProblemCompiler.compile(blanket, Optional.of(earlier));
           String where = "seed " + seed;
-          costsAsScored(problem, draw(problem, random, true), where);
-          costsAsScored(problem, draw(problem, random, true), where);
-          costsAsScored(problem, draw(problem, random, false), where);
-          costsAsScored(again, draw(again, random, true), where + ", again");
+          costsAsScored(problem, RandomDraws.of(problem, random, true), where);
+          costsAsScored(problem, RandomDraws.of(problem, random, true), where);
+          costsAsScored(problem, RandomDraws.of(problem, random, false), where);
+          costsAsScored(again, RandomDraws.of(again, random, true), where + ", again");
           costsAsScored(again, again.assignment(earlier), where + ", as before");
         }
       }
@@ -85,7 +78,8 @@ class CostAgainstModelTest {
         Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
         SplittableRandom random = new SplittableRandom(seed);
         for (int turn = 0; turn < 20 && !problem.domains().anyEmpty(); turn++) {
-          costsAsScored(problem, draw(problem, random, turn % 4 > 0), "tiny, seed " + seed);
+          costsAsScored(
+              problem, RandomDraws.of(problem, random, turn % 4 > 0), "tiny, seed " + seed);
         }
       }
     }
@@ -108,7 +102,7 @@ class CostAgainstModelTest {
       SplittableRandom random = new SplittableRandom(1);
       int before = scored;
       for (int turn = 0; turn < 10; turn++) {
-        costsAsScored(problem, draw(problem, random, true), look.toString());
+        costsAsScored(problem, RandomDraws.of(problem, random, true), look.toString());
       }
       assertTrue(scored > before, look.toString());
     }
@@ -143,52 +137,5 @@ class CostAgainstModelTest {
     if (points < 100 && problem.blanket().brief().prefer().weight(part) > 0) {
       lost.add(part);
     }
-  }
-
-  /** The brief with so much of each yarn that few draws overdraw any. */
-  private static Brief ample(Brief brief, SplittableRandom random) {
-    List<Yarn> yarns = new ArrayList<>();
-    for (Yarn yarn : brief.yarns()) {
-      long metres = 60 + random.nextInt(600);
-      yarns.add(yarn.withLeft(Optional.of(new YarnAmount.Length(1000 * metres))));
-    }
-    return brief.withYarns(yarns);
-  }
-
-  /**
-   * Draws yarns at random; with care, such as go with what is drawn before and repeat none of it.
-   */
-  private static int[] draw(Problem problem, SplittableRandom random, boolean care) {
-    Slots slots = problem.slots();
-    Clashes clashes = problem.clashes();
-    PairCosts pairs = problem.costs().pairs();
-    int[] yarn = new int[slots.count()];
-    Arrays.fill(yarn, Sequences.OPEN);
-    int[] dealt = problem.pile().deal(slots, problem.domains(), random::nextInt);
-    for (int slot = 0; slot < yarn.length; slot++) {
-      int piece = slots.orbit()[slot];
-      if (dealt[piece] >= 0) {
-        yarn[slot] = problem.pile().yarns()[dealt[piece]][slot - slots.orbitStart()[piece]];
-      }
-    }
-    for (int slot = 0; slot < yarn.length; slot++) {
-      int[] allowed = problem.domains().yarns(slot);
-      for (int tries = 0; dealt[slots.orbit()[slot]] < 0 && tries < 12; tries++) {
-        int drawn = allowed[random.nextInt(allowed.length)];
-        boolean goes = true;
-        for (int i = clashes.start()[slot]; i < clashes.start()[slot + 1]; i++) {
-          int other = yarn[clashes.slot()[i]];
-          goes &= other == Sequences.OPEN || !clashes.bars(i, drawn, other);
-        }
-        for (int i = pairs.lightStart()[slot]; i < pairs.lightStart()[slot + 1]; i++) {
-          goes &= tries > 6 || yarn[pairs.lightSlot()[i]] != drawn;
-        }
-        yarn[slot] = drawn;
-        if (goes || !care) {
-          break;
-        }
-      }
-    }
-    return yarn;
   }
 }
