@@ -101,7 +101,7 @@ class PileMatchingTest {
   @Test
   void findsPlacesWhereverThereAreSome() {
     int[] seen = new int[3];
-    for (long seed = 0; seed < 1000; seed++) {
+    for (long seed = 0; seed < 250; seed++) {
       Blanket blanket = drawn(seed);
       PileMatching.Result result = PileMatching.of(blanket);
       List<Stack> stacks = blanket.pile().stacks();
@@ -135,7 +135,7 @@ class PileMatchingTest {
       }
     }
     for (int count : seen) {
-      assertTrue(count > 15, Arrays.toString(seen));
+      assertTrue(count > 3, Arrays.toString(seen));
     }
   }
 

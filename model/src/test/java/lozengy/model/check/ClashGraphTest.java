@@ -7,33 +7,51 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.brief.Yarn;
 import org.junit.jupiter.api.Test;
 
 class ClashGraphTest extends RuleTest {
 
-  private static Blanket clashing() {
-    Brief brief =
-        fiveSquares(3).rules(2.5, WithinPiece.ALL_DIFFER, OptionalInt.empty(), 0).build().brief();
-    List<Look.Pair> apart =
-        List.of(
-            new Look.Pair("MUD", "REE", Look.Meeting.BOTH),
-            new Look.Pair("HEA", "SAM", Look.Meeting.SEAMS));
+  private static Blanket clashing(WithinPiece within, Look.Pair... apart) {
+    Brief brief = fiveSquares(3).rules(2.5, within, OptionalInt.empty(), 0).build().brief();
+    List<Yarn> yarns =
+        brief.yarns().stream()
+            .map(yarn -> yarn.code().equals("BAR") ? yarn.withLotOf(Optional.of("SND")) : yarn)
+            .toList();
     return Blanket.ofUnjudged(
         brief
-            .withLook(brief.look().withApart(apart))
-            .withRules(brief.rules().withCentresDiffer(true)));
+            .withYarns(yarns)
+            .withLook(brief.look().withApart(List.of(apart)))
+            .withRules(brief.rules().withCentresDiffer(true).withLotsApart(true)));
+  }
+
+  private static Blanket clashing() {
+    return clashing(
+        WithinPiece.ALL_DIFFER,
+        new Look.Pair("MUD", "REE", Look.Meeting.BOTH),
+        new Look.Pair("HEA", "SAM", Look.Meeting.SEAMS));
   }
 
   /** Against the lines' own pairs, looked through one by one. */
   @Test
   void barsWhatAnyLineBars() {
-    Blanket blanket = clashing();
+    // four seams, both ways, by borders and by centres; in each of five pieces three pairs of
+    // rounds, or the two of neighbours
+    barsWhatAnyLineBars(clashing(), 2 * 4 * 2 + 2 * 3 * 5);
+    Look.Pair both = new Look.Pair("MUD", "REE", Look.Meeting.BOTH);
+    barsWhatAnyLineBars(clashing(WithinPiece.ALL_DIFFER, both), 2 * 4 * 2 + 2 * 3 * 5);
+    Look.Pair lots = new Look.Pair("BAR", "SND", Look.Meeting.BOTH);
+    barsWhatAnyLineBars(clashing(WithinPiece.FREE, lots), 2 * 4 * 2 + 2 * 2 * 5);
+  }
+
+  private static void barsWhatAnyLineBars(Blanket blanket, int pairs) {
     List<BriefLine> lines = RuleBook.lines(blanket);
     List<Ground.Clash> clashes =
         lines.stream().flatMap(line -> line.grounds(Ground.Clash.class)).toList();
@@ -52,9 +70,7 @@ class ClashGraphTest extends RuleTest {
         clashing += any ? 1 : 0;
       }
     }
-    // four seams, both ways, by borders and by centres; three pairs of rounds in each of five
-    // pieces
-    assertEquals(2 * 4 * 2 + 2 * 3 * 5, clashing);
+    assertEquals(pairs, clashing);
     assertEquals(clashing, graph.to(blanket.index().count() - 1));
   }
 

@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Counted;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
@@ -20,6 +21,7 @@ import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
@@ -225,6 +227,16 @@ class LinesTest {
             + " take MUD",
         "motifs.square.rounds[1].tone Tone[kind=SQUARE, round=1, tones=[DARK], yarns=[0]]: r1c1.2"
             + " r1c2.2 take MUD");
+  }
+
+  @Test
+  void tonesOfAMotifWhosePiecesAreAllMadeAskNothing() {
+    expect(
+        new TonesRule(),
+        yarns(BlanketBuilder.straight(1, 1))
+            .motif(PieceKind.SQUARE, BlanketBuilder.round(1, Tone.DARK))
+            .piece("r1c1", PieceState.MADE, "SND")
+            .build());
   }
 
   @Test
@@ -454,6 +466,22 @@ class LinesTest {
         "yarns[0] Stock[yarn=0, millimetres=3000, settled=0]: MUD 5000",
         "yarns[1] Stock[yarn=1, millimetres=4000, settled=0]: SND 3000",
         "yarns[2] Stock[yarn=2, millimetres=5000, settled=0]: BAR 5000");
+  }
+
+  /** Counted when the first piece was made, which holds a metre. */
+  @Test
+  void whatWasWorkedWhenAYarnWasCountedCountsForIt() {
+    Counted counted =
+        new Counted(new YarnAmount.Length(700), List.of("r1c1"), List.of(), List.of(), 0);
+    Blanket blanket =
+        with(
+            row(2, 1).piece("r1c1", PieceState.MADE, "MUD"),
+            brief ->
+                brief.withYarns(List.of(brief.yarns().get(0).withCount(Optional.of(counted)))));
+    expect(
+        new YarnTotalsRule(),
+        blanket,
+        "yarns[0] Stock[yarn=0, millimetres=700, settled=1000]: MUD 1700");
   }
 
   @Test

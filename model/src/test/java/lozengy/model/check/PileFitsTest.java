@@ -48,12 +48,13 @@ class PileFitsTest {
                 .withPile(
                     List.of(
                         one(PieceKind.CORNER_TRIANGLE, "SND", "REE"),
-                        one(PieceKind.CORNER_TRIANGLE, "SAM", "MUD"))));
+                        one(PieceKind.CORNER_TRIANGLE, "SAM", "MUD"),
+                        one(PieceKind.SQUARE, "HEA", "MUD"))));
     assertArrayEquals(new int[] {1}, fitting(piled, "top-left"));
     assertArrayEquals(new int[] {0, 1}, fitting(piled, "bottom-right"));
     assertArrayEquals(new int[] {}, fitting(piled, "top-right"), "worked");
     assertArrayEquals(new int[] {}, fitting(piled, "bottom-left"), "begun");
-    assertArrayEquals(new int[] {}, fitting(piled, "r1c1"), "of another kind");
+    assertArrayEquals(new int[] {2}, fitting(piled, "r1c1"), "of its kind");
 
     assertArrayEquals(new int[] {0, 1, 2, 5}, yarns(blanket, "bottom-right", 0));
     assertArrayEquals(new int[] {0, 1, 2, 4, 5}, yarns(piled, "bottom-right", 0));
