@@ -55,6 +55,7 @@ public final class Solver {
   private final Optional<Sequences> given;
   private final boolean proves;
   private final SolveOptions options;
+  private final int walkers;
   private final boolean unlimited;
   private final Budget budget;
   private Search running;
@@ -73,6 +74,7 @@ public final class Solver {
     this.given = given;
     this.proves = proves;
     this.options = options;
+    this.walkers = options.walkers(blanket);
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
@@ -123,7 +125,8 @@ public final class Solver {
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     Nulls.refuse("blanket earlier options", blanket, earlier, options);
     earlier.ifPresent(sequences -> Shape.require(blanket, sequences));
-    TooLargeException.requireRoom(blanket, Runtime.getRuntime().maxMemory());
+    TooLargeException.requireRoom(
+        blanket, options.walkers(blanket), Runtime.getRuntime().maxMemory());
   }
 
   private static SolveResult solveUntilInterrupted(
@@ -166,6 +169,7 @@ public final class Solver {
         new Search(
             problem,
             options.seed(),
+            walkers,
             options.threads(),
             budget,
             () -> floorCost(problem),
@@ -382,6 +386,7 @@ public final class Solver {
         bound,
         options.seed(),
         budget.spent(),
+        walkers,
         options.seconds().isPresent()
             ? Optional.of(options.seconds().getAsDouble())
             : Optional.empty());
