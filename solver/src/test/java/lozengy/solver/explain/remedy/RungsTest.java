@@ -217,7 +217,8 @@ class RungsTest {
     String path = "motifs.square.rounds[0].tone";
     assertEquals(
         List.of(
-            "5 AllowTone[kind=SQUARE, round=0, tone=DARK] motifs.square.rounds[0].tone=[dark, light]"),
+            "5 AllowTone[kind=SQUARE, round=0, tone=DARK] motifs.square.rounds[0].tone=[dark,"
+                + " light]"),
         rungs(new ToneRelaxing(), blanket, path, RuleId.TONES));
     assertEquals(
         EnumSet.of(Tone.LIGHT, Tone.DARK),
