@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import lozengy.model.brief.Ball;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Fade;
@@ -152,7 +153,7 @@ final class WholeBriefs {
         Brief.of("Whole", size, motifs, yarns)
             .withRules(rules())
             .withJoining(chance(0.3) ? Optional.of(use()) : Optional.empty())
-            .withEdging(chance(0.3) ? Optional.of(use()) : Optional.empty());
+            .withEdging(Stream.generate(this::use).limit(chance(0.3) ? 2 : 0).toList());
     Look look = look();
     return bare.withLook(look)
         .withPrefer(new Preferences(weights(look)))

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -17,9 +18,13 @@ import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 import lozengy.model.unit.Units;
+import lozengy.model.yarn.YarnWork;
 
 /** Says in words how large a blanket is and what it is made of. */
 public final class BlanketWords {
+
+  /** In which yarn seams are worked, where it is no single one. */
+  public static final String IN_BORDERS = " in the borders' yarns";
 
   private BlanketWords() {}
 
@@ -111,19 +116,38 @@ public final class BlanketWords {
 
   /**
    * What joining and edging take, or still take of a yarn that was counted: {@code joining 67.2 m
-   * of MUD}; empty where neither is stated.
+   * of MUD}; empty where neither is stated. In the borders' yarns joining is told as a whole.
    */
-  public static List<String> uses(Blanket blanket) {
+  public static List<String> uses(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
     List<String> words = new ArrayList<>();
     blanket
         .brief()
-        .joining()
+        .joiningInOneYarn()
         .ifPresent(use -> words.add(use("joining", use, blanket.joiningMillimetres())));
-    blanket
-        .brief()
-        .edging()
-        .ifPresent(use -> words.add(use("edging", use, blanket.edgingMillimetres())));
+    if (blanket.brief().joiningInBorders().isPresent()) {
+      long[] taken = new long[blanket.yarnCount()];
+      for (int seam = 0; seam < blanket.layout().seams().size(); seam++) {
+        YarnWork.addBorderSeam(blanket, arrangement.sequences(), seam, taken);
+      }
+      words.add("joining " + Figures.metres(LongStream.of(taken).sum()) + " m" + IN_BORDERS);
+    }
+    words.addAll(edging(blanket));
     return words;
+  }
+
+  /** What edging still takes, yarn by yarn from the outline on. */
+  public static List<String> edging(Blanket blanket) {
+    return blanket.brief().edging().stream()
+        .map(YarnUse::yarn)
+        .distinct()
+        .map(
+            code ->
+                "edging "
+                    + Figures.metres(blanket.edgingMillimetres(blanket.yarnIndex(code)))
+                    + " m of "
+                    + code)
+        .toList();
   }
 
   private static String use(String what, YarnUse use, long millimetres) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.YarnUse;
+import lozengy.model.brief.Joining;
 import lozengy.model.making.WorkTime;
 
 /** Words for how long the work takes. */
@@ -35,7 +35,12 @@ public final class TimeWords {
     }
     List<String> untold = new ArrayList<>();
     finish("joining", blanket.brief().joining(), time.joiningMinutes(), parts, untold);
-    finish("edging", blanket.brief().edging(), time.edgingMinutes(), parts, untold);
+    finish(
+        "edging",
+        blanket.brief().edging().stream().findFirst(),
+        time.edgingMinutes(),
+        parts,
+        untold);
     return Optional.of(
         "About "
             + hours(all)
@@ -49,7 +54,7 @@ public final class TimeWords {
 
   private static void finish(
       String what,
-      Optional<YarnUse> use,
+      Optional<? extends Joining> use,
       Optional<BigDecimal> minutes,
       List<String> parts,
       List<String> untold) {

@@ -41,9 +41,9 @@ public final class WorkStepWords {
           : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
-      return "join strip " + join.strip() + of(step, blanket.brief().joining().orElse(null));
+      return "join strip " + join.strip() + joiningOf(step);
     }
-    return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
+    return "edge the outline" + edgingOf(step);
   }
 
   /** Which pieces are joined, and to what; a single column of squares may have no strip before. */
@@ -70,6 +70,19 @@ public final class WorkStepWords {
 
   private static Set<Integer> indices(Strip strip) {
     return strip.pieces().stream().map(Place::index).collect(Collectors.toSet());
+  }
+
+  private String joiningOf(WorkStep step) {
+    return blanket.brief().joiningInBorders().isPresent()
+        ? ", " + Amount.metres(millimetres(step)) + BlanketWords.IN_BORDERS
+        : of(step, blanket.brief().joiningInOneYarn().orElse(null));
+  }
+
+  private String edgingOf(WorkStep step) {
+    List<YarnUse> edging = blanket.brief().edging();
+    return edging.size() > 1
+        ? ", from the inside out: " + String.join(", then ", BlanketWords.edging(blanket))
+        : of(step, edging.isEmpty() ? null : edging.get(0));
   }
 
   private String of(WorkStep step, YarnUse use) {

@@ -427,7 +427,8 @@ class MarkCommandTest {
     assertTrue(today.err().contains("Give 9025-03-02 or a later day"), today.err());
     assertEquals(2, mark("--made", "r1c2", "--on", "9025-03-03").code());
     done(mark("--made", "r1c2", "--on", "9025-03-02"));
-    done(Run.of("substitute", file, "NAV", "--take", "NAV=BRO", "-o", file + "2", "--moves", "200"));
+    done(
+        Run.of("substitute", file, "NAV", "--take", "NAV=BRO", "-o", file + "2", "--moves", "200"));
   }
 
   @Test

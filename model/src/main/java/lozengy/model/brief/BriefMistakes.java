@@ -58,8 +58,17 @@ public final class BriefMistakes {
     }
     found.judgeYarns();
     found.mistakes.addAll(StitchMistakes.of(brief, doubted, found.codes));
-    found.judgeUse("joining", brief.joining());
-    found.judgeUse("edging", brief.edging());
+    brief
+        .joiningInOneYarn()
+        .ifPresent(use -> found.judgeUse("joining", BriefPath.of("joining"), use));
+    if (brief.joiningInBorders().filter(Joining::weighed).isPresent()) {
+      for (int yarn = 0; yarn < brief.yarns().size(); yarn++) {
+        found.needPutUp("joining", yarn);
+      }
+    }
+    for (int i = 0; i < brief.edging().size(); i++) {
+      found.judgeUse("edging", brief.edgingPath(i), brief.edging().get(i));
+    }
     if (layoutKnown) {
       found.mistakes.addAll(CountMistakes.of(brief, doubted));
     }
@@ -218,26 +227,30 @@ public final class BriefMistakes {
                     "State the same tone for both, or leave lot-of out"));
   }
 
-  private void judgeUse(String name, Optional<YarnUse> use) {
-    BriefPath path = BriefPath.of(name, "yarn");
-    if (use.isEmpty() || doubted.test(path)) {
+  private void judgeUse(String name, BriefPath at, YarnUse use) {
+    BriefPath path = at.field("yarn");
+    if (doubted.test(path)) {
       return;
     }
-    unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
-    int yarn = codes.indexOf(use.get().yarn());
-    if (yarn >= 0 && use.get().weighed() && brief.yarns().get(yarn).ball().isEmpty()) {
-      BriefPath ball = BriefPath.of("yarns").item(yarn).field("ball");
-      if (!doubted.test(ball)) {
-        add(
-            ball,
-            MistakeCode.FIELD_MISSING.about("ball"),
-            "A strip of the "
-                + name
-                + " was weighed, and "
-                + use.get().yarn()
-                + " has no put-up to turn the weight into metres",
-            "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
-      }
+    unknownCode(use.yarn(), path, codes).ifPresent(mistakes::add);
+    int yarn = codes.indexOf(use.yarn());
+    if (yarn >= 0 && use.weighed()) {
+      needPutUp(name, yarn);
+    }
+  }
+
+  private void needPutUp(String name, int yarn) {
+    BriefPath ball = BriefPath.of("yarns").item(yarn).field("ball");
+    if (brief.yarns().get(yarn).ball().isEmpty() && !doubted.test(ball)) {
+      add(
+          ball,
+          MistakeCode.FIELD_MISSING.about("ball"),
+          "A strip of the "
+              + name
+              + " was weighed, and "
+              + brief.yarns().get(yarn).code()
+              + " has no put-up to turn the weight into metres",
+          "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
     }
   }
 

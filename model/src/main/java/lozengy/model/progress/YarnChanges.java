@@ -40,10 +40,12 @@ final class YarnChanges {
         wish,
         "The joining",
         BriefPath.of("joining"),
-        brief.joining(),
+        brief.joiningInOneYarn(),
         blanket.joiningMillimetres());
-    tellUse(
-        wish, "The edging", BriefPath.of("edging"), brief.edging(), blanket.edgingMillimetres());
+    for (int i = 0; i < brief.edging().size(); i++) {
+      Optional<YarnUse> use = Optional.of(brief.edging().get(i));
+      tellUse(wish, "The edging", brief.edgingPath(i), use, blanket.edgingMillimetres(yarn));
+    }
     return banned(withYarn(brief, yarn, old -> old.withShare(0)), wish.code());
   }
 
@@ -84,8 +86,18 @@ final class YarnChanges {
     }
     swapped =
         swapped
-            .withJoining(brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))))
-            .withEdging(brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
+            .withJoining(
+                brief
+                    .joining()
+                    .map(
+                        joining ->
+                            joining instanceof YarnUse use
+                                ? swapped(use, wish, brief.yarns().get(from))
+                                : joining))
+            .withEdging(
+                brief.edging().stream()
+                    .map(use -> swapped(use, wish, brief.yarns().get(from)))
+                    .toList());
     swapped = swapped.withPieces(notes(blanket, wish)).withLook(SwappedLook.of(blanket, wish));
     return new CurrentPlan(
         banned(swapped, wish.from()), current.sequences().map(s -> swapped(blanket, s, from, to)));
@@ -161,8 +173,9 @@ final class YarnChanges {
   /** Whether some of the joining or the edging is done in the yarn that goes. */
   private static boolean begun(Blanket blanket, Change.Swap wish) {
     Brief brief = blanket.brief();
-    boolean joins = brief.joining().filter(use -> use.yarn().equals(wish.from())).isPresent();
-    boolean edges = brief.edging().filter(use -> use.yarn().equals(wish.from())).isPresent();
+    boolean joins =
+        brief.joiningInOneYarn().filter(use -> use.yarn().equals(wish.from())).isPresent();
+    boolean edges = brief.edging().stream().anyMatch(use -> use.yarn().equals(wish.from()));
     return joins && Worked.names(blanket, PieceState.JOINED).size() > 1
         || edges && edged(brief, blanket.yarnIndex(wish.from())) > 0;
   }
@@ -177,7 +190,7 @@ final class YarnChanges {
    */
   private static Yarn counted(Yarn old, int yarn, Blanket blanket, double edged) {
     boolean edges =
-        blanket.brief().edging().filter(use -> use.yarn().equals(old.code())).isPresent();
+        blanket.brief().edging().stream().anyMatch(use -> use.yarn().equals(old.code()));
     Counted all =
         Worked.count(
             blanket,

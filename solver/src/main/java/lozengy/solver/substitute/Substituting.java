@@ -153,12 +153,15 @@ public final class Substituting {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         long most = 0;
         for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-          most = Math.max(most, blanket.needMillimetres(blanket.kind(piece), round, yarn));
+          most = Math.max(most, blanket.takenMillimetres(piece, round, yarn));
         }
         sum += most;
       }
     }
-    sum += blanket.joiningMillimetres() + blanket.wholeEdgingMillimetres();
+    sum += blanket.joiningMillimetres();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      sum += blanket.wholeEdgingMillimetres(yarn);
+    }
     double used = 1 - brief.rules().keepBackPercent() / ALL;
     return new YarnAmount.Length((long) Math.ceil(2 * sum / used));
   }
@@ -269,8 +272,8 @@ public final class Substituting {
   /** Whether joining or edging is in a shade. */
   private boolean finishes(String code) {
     Brief brief = current.brief();
-    return brief.joining().filter(use -> use.yarn().equals(code)).isPresent()
-        || brief.edging().filter(use -> use.yarn().equals(code)).isPresent();
+    return brief.joiningInOneYarn().filter(use -> use.yarn().equals(code)).isPresent()
+        || brief.edging().stream().anyMatch(use -> use.yarn().equals(code));
   }
 
   private Substitution taken(Map<String, List<String>> chosen) {

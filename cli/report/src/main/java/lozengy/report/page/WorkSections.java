@@ -134,7 +134,7 @@ final class WorkSections {
         "hint");
     blanket
         .brief()
-        .joining()
+        .joiningInOneYarn()
         .ifPresent(
             use -> {
               html.open("p");
@@ -142,6 +142,12 @@ final class WorkSections {
               Swatches.yarn(html, blanket, blanket.yarnIndex(use.yarn()));
               html.close();
             });
+    if (blanket.brief().joiningInBorders().isPresent()) {
+      html.text(
+          "p",
+          "Each seam is worked half in the border's yarn of the one piece and half in that of the"
+              + " other: leave the borders' ends long.");
+    }
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     ChartPage page = ChartPage.framed(drawing, MAP_MM, MAP_MM);
     html.open("svg", "id", "strip-map", "viewBox", page.viewBox(), "role", "img");
@@ -198,15 +204,23 @@ final class WorkSections {
     if (blanket.brief().edging().isEmpty()) {
       return;
     }
-    int yarn = blanket.yarnIndex(blanket.brief().edging().get().yarn());
+    List<Integer> yarns =
+        blanket.brief().edging().stream()
+            .map(use -> blanket.yarnIndex(use.yarn()))
+            .distinct()
+            .toList();
     html.open("li");
     html.open("label");
     tick("2/" + steps.count());
     html.text("b", "Edging");
     html.close();
     html.open("span", "class", "m");
-    html.words("all around, last of all, " + Amount.metres(blanket.edgingMillimetres()) + " of ");
-    Swatches.yarn(html, blanket, yarn);
+    String before = "all around, last of all, ";
+    for (int yarn : yarns) {
+      html.words(before + Amount.metres(blanket.edgingMillimetres(yarn)) + " of ");
+      Swatches.yarn(html, blanket, yarn);
+      before = ", then ";
+    }
     html.close();
     html.close();
   }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.YarnUse;
 import lozengy.model.making.WorkOrder;
 import lozengy.model.making.WorkStep;
 import lozengy.model.making.WorkSteps;
@@ -116,16 +115,18 @@ final class ChartPages {
       joining += step instanceof WorkStep.Join join ? join.millimetres() : 0;
     }
     if (joining > 0) {
-      uses.add(use("joining", joining, blanket.brief().joining().orElseThrow()));
+      String yarn =
+          blanket
+              .brief()
+              .joiningInOneYarn()
+              .map(use -> " of " + use.yarn())
+              .orElse(BlanketWords.IN_BORDERS);
+      uses.add("joining " + Figures.metres(joining) + " m" + yarn);
     }
-    if (blanket.brief().edging().isPresent() && blanket.edgingMillimetres() > 0) {
-      uses.add(use("edging", blanket.edgingMillimetres(), blanket.brief().edging().orElseThrow()));
+    if (blanket.edgingMillimetres() > 0) {
+      uses.addAll(BlanketWords.edging(blanket));
     }
     return String.join(" and ", uses);
-  }
-
-  private static String use(String what, long millimetres, YarnUse use) {
-    return what + " " + Figures.metres(millimetres) + " m of " + use.yarn();
   }
 
   private void cautions() {

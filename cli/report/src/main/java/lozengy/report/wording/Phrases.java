@@ -47,13 +47,15 @@ public final class Phrases {
     List<String> uses = new ArrayList<>();
     Brief brief = blanket.brief();
     boolean joins =
-        brief.joining().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
+        brief
+            .joiningInOneYarn()
+            .filter(use -> yarns.contains(blanket.yarnIndex(use.yarn())))
+            .isPresent();
     if (joins && blanket.joiningMillimetres() > 0) {
       uses.add("joining");
     }
-    boolean edges =
-        brief.edging().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
-    if (edges && blanket.edgingMillimetres() > 0) {
+    boolean edges = yarns.stream().anyMatch(yarn -> blanket.edgingMillimetres(yarn) > 0);
+    if (edges) {
       uses.add("edging");
     }
     if (yarns.stream().anyMatch(yarn -> blanket.pileOutMillimetres(yarn) > 0)) {
