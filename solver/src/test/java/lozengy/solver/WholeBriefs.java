@@ -167,7 +167,7 @@ final class WholeBriefs {
     for (int i = 0; i < rounds; i++) {
       Set<Tone> tones =
           Arrays.stream(Tone.values())
-              .filter(tone -> chance(0.8))
+              .filter(tone -> chance(0.9))
               .collect(Collectors.toCollection(() -> EnumSet.noneOf(Tone.class)));
       made.add(
           new Round(
@@ -186,7 +186,7 @@ final class WholeBriefs {
         layout.places().stream().mapToInt(place -> motifs.get(place.kind()).rounds().size()).sum();
     List<Yarn> yarns = new ArrayList<>();
     for (int yarn = 0; yarn < yarnCount; yarn++) {
-      long left = Math.round(1500.0 * rounds / yarnCount * (0.6 + 2 * random.nextDouble()));
+      long left = Math.round(1500.0 * rounds / yarnCount * (1 + 3 * random.nextDouble()));
       yarns.add(
           Yarn.of(code(yarn), new Srgb(colour(), colour(), colour()))
               .withBall(Optional.of(new Ball(50, 90_000 + 5_000L * random.nextInt(9))))
@@ -225,9 +225,9 @@ final class WholeBriefs {
     int rounds = 1 + random.nextInt(2);
     YarnRate rate =
         chance(0.5)
-            ? new YarnRate.PerMetre(random.nextInt(20) / 10.0)
+            ? new YarnRate.PerMetre(random.nextInt(10) / 10.0)
             : new YarnRate.Strip(
-                BigDecimal.valueOf(400), 1, new YarnAmount.Length(100L * random.nextInt(9)));
+                BigDecimal.valueOf(400), 1, new YarnAmount.Length(100L * random.nextInt(4)));
     return new YarnUse(code(), rate, rounds, Optional.empty());
   }
 
@@ -311,7 +311,7 @@ final class WholeBriefs {
       for (int round = 0; round < rounds; round++) {
         codes.add(Optional.of(code()));
       }
-      int way = random.nextInt(30);
+      int way = random.nextInt(isLong ? 60 : 30);
       if (way == 0) {
         PieceState state = chance(0.5) ? PieceState.MADE : PieceState.JOINED;
         notes.add(new PieceNote(at, codes, state, Set.of()));
