@@ -42,6 +42,9 @@ public record SolveOptions(
   private static final long LEAST_MOVES = 2_000_000;
   private static final long MOST_MOVES = 400_000_000;
 
+  /** Moves for each round of a blanket for which that is too few. */
+  private static final long LEAST_MOVES_PER_ROUND = 1_000;
+
   /**
    * Checks the ranges.
    *
@@ -188,7 +191,7 @@ public record SolveOptions(
 
   /**
    * {@return moves for what is still to be worked of a blanket: 16,000 a round, from 2 million to
-   * 400 million}
+   * 400 million, but 1,000 a round at least}
    *
    * @param blanket the blanket
    */
@@ -197,7 +200,8 @@ public record SolveOptions(
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       rounds += blanket.roundCount(piece) - blanket.roundsWorked(piece);
     }
-    return Math.max(LEAST_MOVES, Math.min(MOST_MOVES, MOVES_PER_ROUND * rounds));
+    long most = Math.max(MOST_MOVES, LEAST_MOVES_PER_ROUND * rounds);
+    return Math.max(LEAST_MOVES, Math.min(most, MOVES_PER_ROUND * rounds));
   }
 
   /**

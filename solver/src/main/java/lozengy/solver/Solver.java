@@ -176,12 +176,25 @@ public final class Solver {
             () -> tell(problem),
             Assertions.OFF)) {
       running = search;
+      if (proves && options.seconds().isEmpty()) {
+        // beside the first deals, for it often takes longest of all
+        prove();
+      }
       Optional<SolveResult> impossible =
           startsFromGiven(problem) || startsFromEarlier(problem) || startsValid(problem)
               ? Optional.empty()
               : startOtherwise(problem);
       return impossible.isPresent() ? impossible.get() : improve(problem);
+    } finally {
+      if (proving != null) {
+        proving.close();
+      }
     }
+  }
+
+  private void prove() {
+    proving =
+        new Proving(blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp);
   }
 
   /** Whether sequences to begin with were given. */
@@ -245,16 +258,15 @@ public final class Solver {
       running.improve();
       return found(problem, Optional::empty);
     }
-    try (Proving started =
-        new Proving(blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
-      proving = started;
-      Optional<SolveResult> settled = settle(problem);
-      if (settled.isPresent()) {
-        return settled.get();
-      }
-      running.improve();
-      return found(problem, proving::bound);
+    if (proving == null) {
+      prove();
     }
+    Optional<SolveResult> settled = settle(problem);
+    if (settled.isPresent()) {
+      return settled.get();
+    }
+    running.improve();
+    return found(problem, proving::bound);
   }
 
   private SolveResult found(Problem problem, Supplier<Optional<Bound>> bound) {
@@ -324,7 +336,7 @@ public final class Solver {
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
   private long floorCost(Problem problem) {
-    // the proof begins once there is a start
+    // under a time limit the proof begins once there is a start
     if (proving == null || options.seconds().isPresent() && !proving.done()) {
       return Long.MIN_VALUE;
     }

@@ -263,11 +263,13 @@ final class SolveCommand implements Callable<Integer> {
       BooleanSupplier stop) {
     if (!terminal.showProgress()) {
       ProgressListener nobody = progress -> {};
-      return solving.solve(blanket, earlier, request.options(spent, stop, nobody));
+      return solving.solve(
+          blanket, earlier, request.options(spent, blanket.pieceCount(), stop, nobody));
     }
     ProgressLine line = new ProgressLine(terminal, request.limits(blanket));
     try {
-      return solving.solve(blanket, earlier, request.options(spent, stop, line));
+      return solving.solve(
+          blanket, earlier, request.options(spent, blanket.pieceCount(), stop, line));
     } finally {
       line.clear();
     }

@@ -33,6 +33,9 @@ record SolveRequest(
    */
   private static final double AFTER_SEARCH = 0.5;
 
+  /** Seconds that they take beside that for each piece, on the machine of the benchmarks. */
+  private static final double AFTER_SEARCH_A_PIECE = 50e-6;
+
   private static final double SEARCH_AT_LEAST = 0.5;
 
   /**
@@ -115,18 +118,20 @@ record SolveRequest(
 
   /** The same for the solver, with the whole limit of time for the search. */
   SolveOptions options(BooleanSupplier stop, ProgressListener listener) {
-    return options(0, stop, listener);
+    return options(0, 0, stop, listener);
   }
 
   /**
    * The same for the solver. A limit of time counts from the start of the program to its end: what
-   * comes after the search takes some part of what came before it. The search has half of the limit
-   * at least, however short that is.
+   * comes after the search takes some part of what came before it, and some time for each piece.
+   * The search has half of the limit at least, however short that is.
    *
    * @param spent seconds since the program was started
+   * @param pieces pieces of the blanket
    */
-  SolveOptions options(double spent, BooleanSupplier stop, ProgressListener listener) {
-    double reserved = Math.min(spent * (1 + AFTER_SEARCH), SEARCH_AT_LEAST * seconds.orElse(0));
+  SolveOptions options(double spent, int pieces, BooleanSupplier stop, ProgressListener listener) {
+    double others = spent * (1 + AFTER_SEARCH) + pieces * AFTER_SEARCH_A_PIECE;
+    double reserved = Math.min(others, SEARCH_AT_LEAST * seconds.orElse(0));
     return new SolveOptions(seed, moves, walkers, seconds, reserved, threads, stop, listener);
   }
 }
