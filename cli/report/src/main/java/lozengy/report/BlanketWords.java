@@ -132,11 +132,22 @@ public final class BlanketWords {
       }
       words.add("joining " + Figures.metres(LongStream.of(taken).sum()) + " m" + IN_BORDERS);
     }
-    blanket
-        .brief()
-        .edging()
-        .ifPresent(use -> words.add(use("edging", use, blanket.edgingMillimetres())));
+    words.addAll(edging(blanket));
     return words;
+  }
+
+  /** What edging still takes, yarn by yarn from the outline on. */
+  public static List<String> edging(Blanket blanket) {
+    return blanket.brief().edging().stream()
+        .map(YarnUse::yarn)
+        .distinct()
+        .map(
+            code ->
+                "edging "
+                    + Figures.metres(blanket.edgingMillimetres(blanket.yarnIndex(code)))
+                    + " m of "
+                    + code)
+        .toList();
   }
 
   private static String use(String what, YarnUse use, long millimetres) {

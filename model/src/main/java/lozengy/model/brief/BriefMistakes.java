@@ -65,13 +65,17 @@ public final class BriefMistakes {
     }
     found.judgeYarns();
     found.mistakes.addAll(StitchMistakes.of(brief, doubted, found.codes));
-    found.judgeUse("joining", brief.joiningInOneYarn());
+    brief
+        .joiningInOneYarn()
+        .ifPresent(use -> found.judgeUse("joining", BriefPath.of("joining"), use));
     if (brief.joiningInBorders().filter(Joining::weighed).isPresent()) {
       for (int yarn = 0; yarn < brief.yarns().size(); yarn++) {
         found.needPutUp("joining", yarn);
       }
     }
-    found.judgeUse("edging", brief.edging());
+    for (int i = 0; i < brief.edging().size(); i++) {
+      found.judgeUse("edging", brief.edgingPath(i), brief.edging().get(i));
+    }
     if (layoutKnown) {
       found.mistakes.addAll(CountMistakes.of(brief, doubted));
     }
@@ -252,14 +256,14 @@ public final class BriefMistakes {
     return exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
   }
 
-  private void judgeUse(String name, Optional<YarnUse> use) {
-    BriefPath path = BriefPath.of(name, "yarn");
-    if (use.isEmpty() || doubted.test(path)) {
+  private void judgeUse(String name, BriefPath at, YarnUse use) {
+    BriefPath path = at.field("yarn");
+    if (doubted.test(path)) {
       return;
     }
-    unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
-    int yarn = codes.indexOf(use.get().yarn());
-    if (yarn >= 0 && use.get().weighed()) {
+    unknownCode(use.yarn(), path, codes).ifPresent(mistakes::add);
+    int yarn = codes.indexOf(use.yarn());
+    if (yarn >= 0 && use.weighed()) {
       needPutUp(name, yarn);
     }
   }
