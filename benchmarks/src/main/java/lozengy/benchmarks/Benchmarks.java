@@ -23,6 +23,7 @@ import picocli.CommandLine.Command;
       Pace.class,
       SeedRuns.class,
       LimitRuns.class,
+      WalkerRuns.class,
       Tables.class
     })
 public final class Benchmarks {

@@ -47,6 +47,11 @@ class PileDifferentialTest {
   }
 
   @Test
+  void constraintModelAndArgumentsAgreeWithBruteForceWherePiecesAreJoinedInTheirBorders() {
+    modelAgrees(seed -> JoinedInBorders.of(TinyPiles.of(seed), seed));
+  }
+
+  @Test
   void solverNeverSaysAWrongNoNorAnInvalidYes() {
     solverAgrees(TinyPiles::of);
   }

@@ -230,7 +230,7 @@ final class ChocoModel {
         for (int round = 0; round < rounds[piece].length; round++) {
           if (rounds[piece][round].contains(yarn)) {
             shown.add(model.isEq(rounds[piece][round], yarn));
-            needs.add(Math.toIntExact(blanket.needMillimetres(blanket.kind(piece), round, yarn)));
+            needs.add(Math.toIntExact(blanket.takenMillimetres(piece, round, yarn)));
           }
         }
       }

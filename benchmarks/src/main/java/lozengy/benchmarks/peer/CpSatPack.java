@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.layout.PieceKind;
 import lozengy.model.yarn.ShadeNeed;
 import lozengy.model.yarn.ShadeTaken;
 
@@ -86,7 +85,7 @@ public final class CpSatPack {
       for (int round = 0; round < stated.rounds(piece); round++) {
         Literal shown = stated.shows(piece, round)[yarn];
         if (shown != null) {
-          use.addTerm(shown, blanket.needMillimetres(blanket.kind(piece), round, yarn));
+          use.addTerm(shown, blanket.takenMillimetres(piece, round, yarn));
         }
       }
     }
@@ -105,10 +104,10 @@ public final class CpSatPack {
 
   private static long longest(Blanket blanket, int yarn) {
     long longest = 0;
-    for (PieceKind kind : blanket.brief().motifs().keySet()) {
-      for (int round = 0; round < blanket.motif(kind).rounds().size(); round++) {
-        if (blanket.toneAllows(kind, round, yarn)) {
-          longest = Math.max(longest, blanket.needMillimetres(kind, round, yarn));
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      for (int round = 0; round < blanket.roundCount(piece); round++) {
+        if (blanket.toneAllows(blanket.kind(piece), round, yarn)) {
+          longest = Math.max(longest, blanket.takenMillimetres(piece, round, yarn));
         }
       }
     }

@@ -50,7 +50,7 @@ final class CpSatStock {
       for (int round = 0; round < stated.rounds(piece); round++) {
         Literal shown = stated.shows(piece, round)[yarn];
         if (shown != null) {
-          sum.addTerm(shown, blanket.needMillimetres(blanket.kind(piece), round, yarn));
+          sum.addTerm(shown, blanket.takenMillimetres(piece, round, yarn));
         }
       }
     }

@@ -56,6 +56,8 @@ public final class MarkdownTables {
         || columns.contains("workers")
         || columns.contains("gain")) {
       tables = asItIs(results);
+    } else if (columns.contains("walkers")) {
+      tables = WalkersTable.of(results);
     } else if (columns.contains("of_seed")) {
       tables = SeedsTable.of(results);
     } else if (columns.contains("look")) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.LongStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
@@ -17,9 +18,13 @@ import lozengy.model.layout.Measures;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 import lozengy.model.unit.Units;
+import lozengy.model.yarn.YarnWork;
 
 /** Says in words how large a blanket is and what it is made of. */
 public final class BlanketWords {
+
+  /** In which yarn seams are worked, where it is no single one. */
+  public static final String IN_BORDERS = " in the borders' yarns";
 
   private BlanketWords() {}
 
@@ -111,14 +116,22 @@ public final class BlanketWords {
 
   /**
    * What joining and edging take, or still take of a yarn that was counted: {@code joining 67.2 m
-   * of MUD}; empty where neither is stated.
+   * of MUD}; empty where neither is stated. In the borders' yarns joining is told as a whole.
    */
-  public static List<String> uses(Blanket blanket) {
+  public static List<String> uses(Arrangement arrangement) {
+    Blanket blanket = arrangement.blanket();
     List<String> words = new ArrayList<>();
     blanket
         .brief()
-        .joining()
+        .joiningInOneYarn()
         .ifPresent(use -> words.add(use("joining", use, blanket.joiningMillimetres())));
+    if (blanket.brief().joiningInBorders().isPresent()) {
+      long[] taken = new long[blanket.yarnCount()];
+      for (int seam = 0; seam < blanket.layout().seams().size(); seam++) {
+        YarnWork.addBorderSeam(blanket, arrangement.sequences(), seam, taken);
+      }
+      words.add("joining " + Figures.metres(LongStream.of(taken).sum()) + " m" + IN_BORDERS);
+    }
     blanket
         .brief()
         .edging()

@@ -41,10 +41,11 @@ public record Takes(
     return blanket
         .brief()
         .forSale()
-        .map(sale -> of(blanket, ShadeTaken.of(blanket, arrangement.sequences()), sale));
+        .map(sale -> of(arrangement, ShadeTaken.of(blanket, arrangement.sequences()), sale));
   }
 
-  private static Takes of(Blanket blanket, List<ShadeTaken> taken, ForSale sale) {
+  private static Takes of(Arrangement arrangement, List<ShadeTaken> taken, ForSale sale) {
+    Blanket blanket = arrangement.blanket();
     List<ShadeTaken> wanted = taken.stream().filter(each -> each.millimetres() > 0).toList();
     boolean priced =
         wanted.stream().anyMatch(each -> blanket.yarn(each.yarn()).price().isPresent());
@@ -80,7 +81,7 @@ public record Takes(
             + " ("
             + Amount.yards(millimetres)
             + ") of yarn.";
-    return new Takes(headline, heads, shades, all, notes(blanket, sale));
+    return new Takes(headline, heads, shades, all, notes(arrangement, sale));
   }
 
   private static List<String> cells(Blanket blanket, ShadeTaken taken, boolean priced) {
@@ -127,9 +128,10 @@ public record Takes(
         : NONE;
   }
 
-  private static List<String> notes(Blanket blanket, ForSale sale) {
+  private static List<String> notes(Arrangement arrangement, ForSale sale) {
+    Blanket blanket = arrangement.blanket();
     List<String> notes = new ArrayList<>();
-    List<String> uses = BlanketWords.uses(blanket);
+    List<String> uses = BlanketWords.uses(arrangement);
     if (!uses.isEmpty()) {
       notes.add("The yarn includes " + String.join(" and ", uses) + ".");
     }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.brief.YarnUse;
+import lozengy.model.brief.Joining;
 import lozengy.model.making.WorkTime;
 
 /** Words for how long the work takes. */
@@ -49,7 +49,7 @@ public final class TimeWords {
 
   private static void finish(
       String what,
-      Optional<YarnUse> use,
+      Optional<? extends Joining> use,
       Optional<BigDecimal> minutes,
       List<String> parts,
       List<String> untold) {

@@ -41,7 +41,7 @@ public final class WorkStepWords {
           : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
-      return "join strip " + join.strip() + of(step, blanket.brief().joining().orElse(null));
+      return "join strip " + join.strip() + joiningOf(step);
     }
     return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
   }
@@ -70,6 +70,12 @@ public final class WorkStepWords {
 
   private static Set<Integer> indices(Strip strip) {
     return strip.pieces().stream().map(Place::index).collect(Collectors.toSet());
+  }
+
+  private String joiningOf(WorkStep step) {
+    return blanket.brief().joiningInBorders().isPresent()
+        ? ", " + Amount.metres(millimetres(step)) + BlanketWords.IN_BORDERS
+        : of(step, blanket.brief().joiningInOneYarn().orElse(null));
   }
 
   private String of(WorkStep step, YarnUse use) {

@@ -39,6 +39,7 @@ public final class Blanket {
   private final Sequences locks;
   private final ReadyLook look;
   private final Measures measures;
+  private final BorderSeams borderSeams;
   private final FixedUse fixedUse;
   private final Pile pile;
   private final boolean[][][] pileShows;
@@ -57,7 +58,8 @@ public final class Blanket {
     this.locks = known.locks();
     this.look = known.look();
     this.measures = Measures.of(layout, motif(PieceKind.SQUARE).edgeCm().orElseThrow());
-    this.fixedUse = new FixedUse(brief, measures, layout, yarns, motifs, known);
+    this.borderSeams = BorderSeams.of(brief, measures, layout, motifs, known);
+    this.fixedUse = new FixedUse(brief, measures, layout, yarns, motifs, known, borderSeams);
     this.pile = Pile.of(brief.pile(), yarns.index());
     this.pileShows = pile.shown(yarnCount());
     this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
@@ -293,7 +295,53 @@ public final class Blanket {
   }
 
   /**
-   * {@return millimetres that a round of a kind takes in a yarn}
+   * {@return millimetres of a yarn that a round of a piece takes in all: what it is worked with,
+   * and of a border, where pieces are joined in their borders' yarns, what it takes of the seams}
+   *
+   * @param piece the piece's index, from 0
+   * @param round the round, from 0 at the centre
+   * @param yarn the yarn's index, from 0
+   */
+  public long takenMillimetres(int piece, int round, int yarn) {
+    PieceKind kind = kind(piece);
+    long own = motifs.needMillimetres()[kind.ordinal()][round][yarn];
+    return round + 1 < motifs.roundCount(kind)
+        ? own
+        : own + borderSeams.halves()[piece] * borderSeams.halfMillimetres()[yarn];
+  }
+
+  /**
+   * {@return how many halves of seams the yarn of a piece's border takes; 0 where pieces are not
+   * joined in their borders' yarns}
+   *
+   * @param piece the piece's index, from 0
+   */
+  public int seamHalves(int piece) {
+    return borderSeams.halves()[piece];
+  }
+
+  /**
+   * {@return how many of a seam's two halves the border of its first piece takes, where pieces are
+   * joined in their borders' yarns; the second takes the others}
+   *
+   * @param seam the seam's number in {@link Layout#seams}
+   */
+  public int seamHalvesOfFirst(int seam) {
+    return borderSeams.halvesOfFirst()[seam];
+  }
+
+  /**
+   * {@return millimetres of a yarn that half a seam takes; 0 where pieces are not joined in their
+   * borders' yarns}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long halfSeamMillimetres(int yarn) {
+    return borderSeams.halfMillimetres()[yarn];
+  }
+
+  /**
+   * {@return millimetres that a round of a kind is worked with in a yarn, joining aside}
    *
    * @param kind the kind of piece
    * @param round the round, from 0 at the centre
@@ -379,8 +427,8 @@ public final class Blanket {
   }
 
   /**
-   * {@return millimetres that joining takes, without seams that had been worked when its yarn was
-   * counted}
+   * {@return millimetres that joining in one yarn takes, without seams that had been worked when it
+   * was counted; 0 where pieces are joined in their borders' yarns}
    */
   public long joiningMillimetres() {
     return fixedUse.joiningMillimetres();
@@ -413,7 +461,7 @@ public final class Blanket {
   }
 
   /**
-   * {@return millimetres of yarn that joining along so many seams takes; 0 without joining}
+   * {@return millimetres that joining in one yarn takes along so many seams; 0 without it}
    *
    * @param seams how many seams, 0 or more
    */
@@ -559,11 +607,10 @@ public final class Blanket {
   public long[] usedMillimetres(Sequences sequences) {
     long[] used = fixedUse.fixedMillimetres().clone();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      long[][] need = motifs.needMillimetres()[kind(piece).ordinal()];
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN) {
-          used[yarn] += need[round][yarn];
+          used[yarn] += takenMillimetres(piece, round, yarn);
         }
       }
     }

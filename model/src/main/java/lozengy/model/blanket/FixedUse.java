@@ -44,6 +44,7 @@ final class FixedUse {
   private final ReadyMotifs motifs;
   private final KnownPieces known;
   private final Measures measures;
+  private final BorderSeams borderSeams;
   private final long joining;
   private final long edging;
   private final long[] fixed;
@@ -58,7 +59,9 @@ final class FixedUse {
       Layout layout,
       ReadyYarns yarns,
       ReadyMotifs motifs,
-      KnownPieces known) {
+      KnownPieces known,
+      BorderSeams borderSeams) {
+    this.borderSeams = borderSeams;
     this.brief = brief;
     this.layout = layout;
     this.yarns = yarns;
@@ -76,7 +79,7 @@ final class FixedUse {
     brief.pile().forEach(this::settle);
     brief.pile().forEach(this::takeOut);
     findPileBeyondStock();
-    brief.joining().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
+    brief.joiningInOneYarn().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
     brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
     for (int yarn = 0; yarn < fixed.length; yarn++) {
       fixed[yarn] += pileOut[yarn] - settled[yarn] - pileBeyond[yarn];
@@ -111,7 +114,7 @@ final class FixedUse {
     return pileOut;
   }
 
-  /** By yarn, millimetres of rounds that a count has settled; not to be changed. */
+  /** By yarn, millimetres of rounds, and of seams that their borders took, settled by a count. */
   long[] settledMillimetres() {
     return settled;
   }
@@ -135,6 +138,9 @@ final class FixedUse {
   private void settle(Counted counted, int yarn) {
     int[] rounds = settledRounds(counted);
     settledRounds[yarn] = rounds;
+    if (brief.joiningInBorders().isPresent()) {
+      settleSeams(counted, yarn);
+    }
     for (int piece = 0; piece < rounds.length; piece++) {
       PieceKind kind = layout.places().get(piece).kind();
       for (int round = 0; round < rounds[piece]; round++) {
@@ -143,6 +149,26 @@ final class FixedUse {
         }
       }
     }
+  }
+
+  /** Settles what the border of a piece has given to seams. */
+  private void settleSeams(Counted counted, int yarn) {
+    BitSet joined = joinedNow(counted.joined());
+    Pairs seams = layout.seams();
+    for (int seam = 0; seam < seams.size(); seam++) {
+      if (joined.get(seams.first()[seam]) && joined.get(seams.second()[seam])) {
+        int ofFirst = borderSeams.halvesOfFirst()[seam];
+        int halves =
+            (border(seams.first()[seam]) == yarn ? ofFirst : 0)
+                + (border(seams.second()[seam]) == yarn ? 2 - ofFirst : 0);
+        settled[yarn] += halves * borderSeams.halfMillimetres()[yarn];
+      }
+    }
+  }
+
+  private int border(int piece) {
+    int rounds = motifs.roundCount(layout.places().get(piece).kind());
+    return known.locks().yarn(piece, rounds - 1);
   }
 
   /** Settles what pieces on the pile hold of yarns that were counted since. */
@@ -190,14 +216,15 @@ final class FixedUse {
   }
 
   private long joining() {
-    long settled = brief.joining().flatMap(this::counted).map(this::settledSeams).orElse(0L);
+    long settled =
+        brief.joiningInOneYarn().flatMap(this::counted).map(this::settledSeams).orElse(0L);
     return joiningMillimetres(layout.seams().size() - settled);
   }
 
   /** Millimetres of yarn that joining along so many seams takes. */
   long joiningMillimetres(long seams) {
     return brief
-        .joining()
+        .joiningInOneYarn()
         .map(
             use ->
                 millimetres(

@@ -41,7 +41,7 @@ public record Brief(
     Map<PieceKind, Motif> motifs,
     List<Yarn> yarns,
     ToneLimits tones,
-    Optional<YarnUse> joining,
+    Optional<Joining> joining,
     Optional<YarnUse> edging,
     Rules rules,
     Preferences prefer,
@@ -178,6 +178,16 @@ public record Brief(
         stitching, forSale, extras, around);
   }
 
+  /** {@return the joining, where all seams are worked in one yarn} */
+  public Optional<YarnUse> joiningInOneYarn() {
+    return joining.filter(YarnUse.class::isInstance).map(YarnUse.class::cast);
+  }
+
+  /** {@return the joining, where seams are worked in the borders' yarns} */
+  public Optional<BorderJoining> joiningInBorders() {
+    return joining.filter(BorderJoining.class::isInstance).map(BorderJoining.class::cast);
+  }
+
   /**
    * {@return the tone of a yarn, stated or by its lightness}
    *
@@ -237,10 +247,24 @@ public record Brief(
    *
    * @param other yarn along the seams; empty for none
    */
-  public Brief withJoining(Optional<YarnUse> other) {
+  public Brief withJoining(Optional<? extends Joining> other) {
     return new Brief(
-        title, layout, motifs, yarns, tones, other, edging, rules, prefer, look, pieces, pile,
-        stitching, forSale, extras, around);
+        title,
+        layout,
+        motifs,
+        yarns,
+        tones,
+        other.map(each -> each),
+        edging,
+        rules,
+        prefer,
+        look,
+        pieces,
+        pile,
+        stitching,
+        forSale,
+        extras,
+        around);
   }
 
   /**

@@ -65,7 +65,12 @@ public final class BriefMistakes {
     }
     found.judgeYarns();
     found.mistakes.addAll(StitchMistakes.of(brief, doubted, found.codes));
-    found.judgeUse("joining", brief.joining());
+    found.judgeUse("joining", brief.joiningInOneYarn());
+    if (brief.joiningInBorders().filter(Joining::weighed).isPresent()) {
+      for (int yarn = 0; yarn < brief.yarns().size(); yarn++) {
+        found.needPutUp("joining", yarn);
+      }
+    }
     found.judgeUse("edging", brief.edging());
     if (layoutKnown) {
       found.mistakes.addAll(CountMistakes.of(brief, doubted));
@@ -254,19 +259,23 @@ public final class BriefMistakes {
     }
     unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
     int yarn = codes.indexOf(use.get().yarn());
-    if (yarn >= 0 && use.get().weighed() && brief.yarns().get(yarn).ball().isEmpty()) {
-      BriefPath ball = BriefPath.of("yarns").item(yarn).field("ball");
-      if (!doubted.test(ball)) {
-        add(
-            ball,
-            MistakeCode.FIELD_MISSING.about("ball"),
-            "A strip of the "
-                + name
-                + " was weighed, and "
-                + use.get().yarn()
-                + " has no put-up to turn the weight into metres",
-            "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
-      }
+    if (yarn >= 0 && use.get().weighed()) {
+      needPutUp(name, yarn);
+    }
+  }
+
+  private void needPutUp(String name, int yarn) {
+    BriefPath ball = BriefPath.of("yarns").item(yarn).field("ball");
+    if (brief.yarns().get(yarn).ball().isEmpty() && !doubted.test(ball)) {
+      add(
+          ball,
+          MistakeCode.FIELD_MISSING.about("ball"),
+          "A strip of the "
+              + name
+              + " was weighed, and "
+              + brief.yarns().get(yarn).code()
+              + " has no put-up to turn the weight into metres",
+          "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
     }
   }
 

@@ -111,8 +111,16 @@ public final class BriefWriter {
     json.field("dark-below").number(brief.tones().darkBelow());
     json.field("light-from").number(brief.tones().lightFrom());
     json.endMapping();
-    use("joining", brief.joining());
-    use("edging", brief.edging());
+    if (brief.joining().isPresent()) {
+      json.field("joining").mapping();
+      joining(brief.joining().get());
+      json.endMapping();
+    }
+    if (brief.edging().isPresent()) {
+      json.field("edging").mapping();
+      use(brief.edging().get());
+      json.endMapping();
+    }
     rules(brief.rules());
     json.field("prefer").mapping();
     for (Part part : Part.values()) {
@@ -258,22 +266,24 @@ public final class BriefWriter {
     return count.movePointLeft(3);
   }
 
-  private void use(String name, Optional<YarnUse> use) throws IOException {
-    if (use.isPresent()) {
-      json.field(name).mapping();
-      json.field("yarn").text(use.get().yarn());
-      if (use.get().rounds() > 1) {
-        json.field("rounds").number(use.get().rounds());
-      }
-      rate(use.get().rate());
-      if (use.get().minutesPerMetre().isPresent()) {
-        json.field("minutes-per-metre").number(use.get().minutesPerMetre().get());
-      }
-      json.endMapping();
+  private void joining(Joining joining) throws IOException {
+    if (joining instanceof YarnUse use) {
+      use(use);
+    } else if (joining instanceof BorderJoining borders) {
+      json.field("yarns").text("borders");
+      rate(borders.rate(), borders.minutesPerMetre());
     }
   }
 
-  private void rate(YarnRate rate) throws IOException {
+  private void use(YarnUse use) throws IOException {
+    json.field("yarn").text(use.yarn());
+    if (use.rounds() > 1) {
+      json.field("rounds").number(use.rounds());
+    }
+    rate(use.rate(), use.minutesPerMetre());
+  }
+
+  private void rate(YarnRate rate, Optional<BigDecimal> minutesPerMetre) throws IOException {
     if (rate instanceof YarnRate.PerMetre each) {
       json.field("metres-per-metre").number(each.metresPerMetre());
     } else if (rate instanceof YarnRate.Strip strip) {
@@ -284,6 +294,9 @@ public final class BriefWriter {
       }
       json.field("takes").text(amount(strip.takes()));
       json.endMapping();
+    }
+    if (minutesPerMetre.isPresent()) {
+      json.field("minutes-per-metre").number(minutesPerMetre.get());
     }
   }
 

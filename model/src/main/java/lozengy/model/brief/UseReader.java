@@ -14,6 +14,7 @@ import lozengy.model.input.Range;
 /** Reads yarn that is used along a length. */
 final class UseReader {
 
+  private static final List<String> YARNS = List.of("yarn", "yarns");
   private static final List<String> RATES = List.of("metres-per-metre", "sample");
   private static final Range ROUNDS = Range.whole(1, MotifReader.MOST_ROUNDS, "rounds");
   private static final Range MINUTES =
@@ -28,21 +29,44 @@ final class UseReader {
 
   private UseReader() {}
 
-  /**
-   * What is used along a length.
-   *
-   * @param name the field that says it
-   * @param rounds whether it may be worked in several rounds
-   */
-  static Optional<YarnUse> read(Fields brief, String name, boolean rounds) {
-    Optional<Fields> found = brief.get(name).flatMap(Located::fields);
+  /** What is used along the seams: in one yarn, or in the borders' yarns. */
+  static Optional<Joining> joining(Fields brief) {
+    Optional<Located> located = brief.get("joining");
+    Optional<Fields> found = located.flatMap(Located::fields);
     if (found.isEmpty()) {
       return Optional.empty();
     }
     Fields of = found.get();
+    boolean oneYarn = of.get("yarn").isPresent();
+    Optional<Located> yarns = of.get("yarns");
+    if (yarns.isEmpty()) {
+      return use(located.get(), of, false).map(use -> use);
+    }
+    if (oneYarn) {
+      located
+          .get()
+          .wrong(
+              MistakeCode.ONE_OF.about(YARNS, new ArrayList<>(YARNS)),
+              "Both yarn and yarns are given",
+              "Give yarn for one yarn along all seams, or yarns: borders");
+    }
+    yarns.get().word(Map.of("borders", true));
+    YarnRate rate = rate(of, located.get(), false);
+    Optional<BigDecimal> minutes = of.get("minutes-per-metre").flatMap(m -> m.number(MINUTES));
+    of.tellUnknown();
+    return Optional.of(new BorderJoining(rate, minutes));
+  }
+
+  /** What is used along the outline. */
+  static Optional<YarnUse> edging(Fields brief) {
+    Optional<Located> located = brief.get("edging");
+    return located.flatMap(Located::fields).flatMap(of -> use(located.get(), of, true));
+  }
+
+  private static Optional<YarnUse> use(Located located, Fields of, boolean rounds) {
     Optional<String> yarn = of.need("yarn", "yarn: MUD").flatMap(YarnReader::code);
     int count = rounds ? rounds(of) : 1;
-    YarnRate rate = rate(of, brief.get(name).get(), rounds);
+    YarnRate rate = rate(of, located, rounds);
     Optional<BigDecimal> minutes = of.get("minutes-per-metre").flatMap(m -> m.number(MINUTES));
     of.tellUnknown();
     return yarn.map(code -> new YarnUse(code, rate, count, minutes));

@@ -16,8 +16,8 @@ import lozengy.model.unit.Ratio;
  *     length
  * @param minutesPerMetre how long a round takes along a metre, in minutes above 0, where stated
  */
-public record YarnUse(
-    String yarn, YarnRate rate, int rounds, Optional<BigDecimal> minutesPerMetre) {
+public record YarnUse(String yarn, YarnRate rate, int rounds, Optional<BigDecimal> minutesPerMetre)
+    implements Joining {
 
   /**
    * Checks the number.
@@ -64,13 +64,9 @@ public record YarnUse(
    *
    * @param metres the length in m
    */
+  @Override
   public Optional<BigDecimal> minutes(BigDecimal metres) {
     return minutesPerMetre.map(each -> each.multiply(metres).multiply(BigDecimal.valueOf(rounds)));
-  }
-
-  /** {@return whether the yarn needs a put-up, because a strip was weighed} */
-  public boolean weighed() {
-    return rate instanceof YarnRate.Strip strip && strip.takes() instanceof YarnAmount.Weight;
   }
 
   /**

@@ -33,7 +33,7 @@ public final class YarnTotalsRule implements Rule {
     }
     Brief brief = blanket.brief();
     brief
-        .joining()
+        .joiningInOneYarn()
         .ifPresent(
             use -> {
               int yarn = blanket.yarnIndex(use.yarn());

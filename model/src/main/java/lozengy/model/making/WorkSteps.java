@@ -3,6 +3,7 @@ package lozengy.model.making;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -13,6 +14,7 @@ import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Strip;
 import lozengy.model.layout.Strips;
+import lozengy.model.yarn.YarnWork;
 
 /**
  * What is left to do of a blanket, step by step: rounds to work, strips to join, the outline to
@@ -61,6 +63,10 @@ public record WorkSteps(WorkOrder order, List<WorkStep> left, int count) {
     private final int[] seams;
 
     private final int[] openSeams;
+
+    /** By strip, from 1, what its open seams take of the borders' yarns, in mm. */
+    private final long[] inBorders;
+
     private final List<WorkStep> left = new ArrayList<>();
     private final List<Integer> withoutSeam = new ArrayList<>();
     private int count;
@@ -78,13 +84,21 @@ public record WorkSteps(WorkOrder order, List<WorkStep> left, int count) {
           MakeList.done(blanket, arrangement.sequences(), arrangement.diary().workedWhenPlanned());
       this.seams = new int[strips.size() + 1];
       this.openSeams = new int[strips.size() + 1];
+      this.inBorders = new long[strips.size() + 1];
+      boolean borders = blanket.brief().joiningInBorders().isPresent();
       Pairs all = blanket.layout().seams();
       for (int seam = 0; seam < all.size(); seam++) {
         int first = all.first()[seam];
         int second = all.second()[seam];
         int strip = Math.max(stripOf[first], stripOf[second]);
         seams[strip]++;
-        openSeams[strip] += joined(first) && joined(second) ? 0 : 1;
+        boolean open = !(joined(first) && joined(second));
+        openSeams[strip] += open ? 1 : 0;
+        if (open && borders) {
+          long[] taken = new long[blanket.yarnCount()];
+          YarnWork.addBorderSeam(blanket, arrangement.sequences(), seam, taken);
+          inBorders[strip] += LongStream.of(taken).sum();
+        }
       }
     }
 
@@ -186,7 +200,7 @@ public record WorkSteps(WorkOrder order, List<WorkStep> left, int count) {
                 count,
                 strip.number(),
                 withoutSeam,
-                blanket.joiningMillimetres(openSeams[strip.number()])));
+                blanket.joiningMillimetres(openSeams[strip.number()]) + inBorders[strip.number()]));
       }
       withoutSeam.clear();
     }

@@ -6,12 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
+import lozengy.model.brief.Joining;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.Stitching;
 import lozengy.model.brief.Yarn;
@@ -29,6 +31,11 @@ import lozengy.model.layout.PieceKind;
  * pieces have them still, and are open elsewhere.
  */
 final class Rebriefed {
+
+  private static final String BORDERS = "the borders' yarns";
+
+  private static final Function<Joining, String> YARN =
+      joining -> joining instanceof YarnUse use ? use.yarn() : BORDERS;
 
   private final Change.Rebrief wish;
   private final Brief old;
@@ -73,8 +80,8 @@ final class Rebriefed {
 
   private CurrentPlan of(Optional<Sequences> plan) {
     tellMotifs();
-    tellBegun("joining", old.joining(), asked.joining(), joins());
-    tellBegun("edging", old.edging(), asked.edging(), edges());
+    tellBegun("joining", old.joining().map(YARN), asked.joining().map(YARN), joins());
+    tellBegun("edging", old.edging().map(YARN), asked.edging().map(YARN), edges());
     Brief bare =
         asked
             .withYarns(yarns())
@@ -221,17 +228,19 @@ final class Rebriefed {
         .isPresent();
   }
 
-  private void tellBegun(String what, Optional<YarnUse> was, Optional<YarnUse> is, boolean begun) {
-    boolean another =
-        was.isPresent() && is.isPresent() && !was.get().yarn().equals(is.get().yarn());
+  private void tellBegun(String what, Optional<String> was, Optional<String> is, boolean begun) {
+    boolean another = was.isPresent() && is.isPresent() && !was.equals(is);
     if (begun && another) {
-      String from = was.get().yarn();
-      String to = is.get().yarn();
+      String from = was.get();
+      String to = is.get();
+      boolean codes = !from.equals(BORDERS) && !to.equals(BORDERS);
       throw Selections.wrong(
           wish.place(),
           MistakeCode.CONTRADICTS.about(to, from),
           "Its %s is in %s, and has been begun in %s".formatted(what, to, from),
-          "Keep %s there, and ask for a swap of %s for %s".formatted(from, from, to));
+          codes
+              ? "Keep %s there, and ask for a swap of %s for %s".formatted(from, from, to)
+              : "Keep %s there".formatted(from));
     }
   }
 }

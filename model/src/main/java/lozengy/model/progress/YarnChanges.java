@@ -40,7 +40,7 @@ final class YarnChanges {
         wish,
         "The joining",
         BriefPath.of("joining"),
-        brief.joining(),
+        brief.joiningInOneYarn(),
         blanket.joiningMillimetres());
     tellUse(
         wish, "The edging", BriefPath.of("edging"), brief.edging(), blanket.edgingMillimetres());
@@ -84,7 +84,14 @@ final class YarnChanges {
     }
     swapped =
         swapped
-            .withJoining(brief.joining().map(use -> swapped(use, wish, brief.yarns().get(from))))
+            .withJoining(
+                brief
+                    .joining()
+                    .map(
+                        joining ->
+                            joining instanceof YarnUse use
+                                ? swapped(use, wish, brief.yarns().get(from))
+                                : joining))
             .withEdging(brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
     swapped = swapped.withPieces(notes(blanket, wish)).withLook(SwappedLook.of(blanket, wish));
     return new CurrentPlan(
@@ -161,7 +168,8 @@ final class YarnChanges {
   /** Whether some of the joining or the edging is done in the yarn that goes. */
   private static boolean begun(Blanket blanket, Change.Swap wish) {
     Brief brief = blanket.brief();
-    boolean joins = brief.joining().filter(use -> use.yarn().equals(wish.from())).isPresent();
+    boolean joins =
+        brief.joiningInOneYarn().filter(use -> use.yarn().equals(wish.from())).isPresent();
     boolean edges = brief.edging().filter(use -> use.yarn().equals(wish.from())).isPresent();
     return joins && Worked.names(blanket, PieceState.JOINED).size() > 1
         || edges && edged(brief, blanket.yarnIndex(wish.from())) > 0;

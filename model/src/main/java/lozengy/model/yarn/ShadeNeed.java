@@ -2,6 +2,7 @@ package lozengy.model.yarn;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -15,7 +16,8 @@ import lozengy.model.unit.Ratio;
  * How much of a shade a blanket takes where every layer shows the yarns exactly as often as {@link
  * Targets} has it, whatever is at hand. Which kinds of pieces show it is left open: a round counts
  * as the mean of those that are dealt together with it, which is exact where they take alike, and
- * otherwise adds up rightly over the shades (where rounds are given by length).
+ * otherwise adds up rightly over the shades (where rounds are given by length). Of the seams, where
+ * pieces are joined in their borders' yarns, each takes the mean over the pieces of its kind.
  *
  * @param yarn its index, from 0
  * @param rounds rounds that are to be in it
@@ -31,6 +33,7 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
    */
   public static List<ShadeNeed> of(Blanket blanket) {
     List<Targets.Dealt> dealt = Targets.dealt(blanket);
+    Ratio[] halves = seamHalves(blanket);
     List<ShadeNeed> needs = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       long rounds = 0;
@@ -39,7 +42,7 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
         int wanted = each.counts()[yarn];
         if (wanted > 0) {
           rounds += wanted;
-          length = length.plus(mean(blanket, each, yarn).times(BigDecimal.valueOf(wanted)));
+          length = length.plus(mean(blanket, each, yarn, halves).times(BigDecimal.valueOf(wanted)));
         }
       }
       needs.add(new ShadeNeed(yarn, rounds, length));
@@ -47,7 +50,27 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
     return needs;
   }
 
-  private static Ratio mean(Blanket blanket, Targets.Dealt dealt, int yarn) {
+  /** By kind, halves of seams that a border takes, in the mean over the pieces of the kind. */
+  private static Ratio[] seamHalves(Blanket blanket) {
+    int[] sums = new int[PieceKind.values().length];
+    int[] counts = new int[sums.length];
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      sums[blanket.kind(piece).ordinal()] += blanket.seamHalves(piece);
+      counts[blanket.kind(piece).ordinal()]++;
+    }
+    Ratio[] halves = new Ratio[sums.length];
+    Arrays.setAll(
+        halves,
+        kind ->
+            Ratio.of(BigDecimal.valueOf(sums[kind]))
+                .dividedBy(BigDecimal.valueOf(Math.max(1, counts[kind]))));
+    return halves;
+  }
+
+  private static Ratio mean(Blanket blanket, Targets.Dealt dealt, int yarn, Ratio[] halves) {
+    Ratio seams = Ratio.of(BigDecimal.ZERO);
+    BigDecimal half =
+        BigDecimal.valueOf(dealt.layer() == 0 ? blanket.halfSeamMillimetres(yarn) : 0);
     long sum = 0;
     long count = 0;
     for (PieceKind kind : PieceKind.values()) {
@@ -56,9 +79,10 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
         int round = blanket.motif(kind).rounds().size() - 1 - dealt.layer();
         sum += pieces * blanket.needMillimetres(kind, round, yarn);
         count += pieces;
+        seams = seams.plus(halves[kind.ordinal()].times(half.multiply(BigDecimal.valueOf(pieces))));
       }
     }
-    return Ratio.of(BigDecimal.valueOf(sum)).dividedBy(BigDecimal.valueOf(count));
+    return seams.plus(Ratio.of(BigDecimal.valueOf(sum))).dividedBy(BigDecimal.valueOf(count));
   }
 
   /** {@return the length in whole mm, rounded up} */

@@ -147,13 +147,20 @@ public record Substitute(
     }
   }
 
-  /** Rounds by kind, and what joining and edging take, whose length no yarn changes. */
+  /**
+   * Rounds by kind, halves of seams that their borders take, and what joining in one yarn and
+   * edging take, whose length no yarn changes.
+   */
   private record Planned(
-      Blanket blanket, Map<PieceKind, long[]> rounds, long fixedMillimetres, long[] taken)
+      Blanket blanket,
+      Map<PieceKind, long[]> rounds,
+      long halves,
+      long fixedMillimetres,
+      long[] taken)
       implements Needs {
     @Override
     public long of(int gone, int yarn) {
-      long sum = fixedMillimetres;
+      long sum = fixedMillimetres + halves * blanket.halfSeamMillimetres(yarn);
       for (Map.Entry<PieceKind, long[]> each : rounds.entrySet()) {
         for (int round = 0; round < each.getValue().length; round++) {
           long count = each.getValue()[round];
@@ -171,7 +178,11 @@ public record Substitute(
   private static Needs planned(Blanket blanket, Sequences plan, int gone) {
     Map<PieceKind, long[]> rounds = new EnumMap<>(PieceKind.class);
     PilePlacement laid = PilePlacement.of(blanket, plan);
+    long halves = 0;
     for (int piece = 0; piece < plan.pieces(); piece++) {
+      int border = blanket.roundCount(piece) - 1;
+      boolean open = laid.roundsWorked(piece) <= border;
+      halves += open && plan.border(piece) == gone ? blanket.seamHalves(piece) : 0;
       for (int round = laid.roundsWorked(piece); round < plan.rounds(piece); round++) {
         if (plan.yarn(piece, round) == gone) {
           int all = blanket.roundCount(piece);
@@ -181,7 +192,7 @@ public record Substitute(
     }
     long[] taken = blanket.usedMillimetres(plan);
     long toWork = YarnWork.of(blanket, plan).get(gone).toWorkMillimetres();
-    Planned alone = new Planned(blanket, rounds, 0, taken);
-    return new Planned(blanket, rounds, toWork - alone.of(gone, gone), taken);
+    Planned alone = new Planned(blanket, rounds, halves, 0, taken);
+    return new Planned(blanket, rounds, halves, toWork - alone.of(gone, gone), taken);
   }
 }

@@ -103,9 +103,9 @@ public record ToneNeeds(
   private static long leastMillimetres(Blanket blanket, int piece, int round) {
     return IntStream.range(0, blanket.yarnCount())
         .filter(yarn -> blanket.toneAllows(blanket.kind(piece), round, yarn))
-        .mapToLong(yarn -> blanket.needMillimetres(blanket.kind(piece), round, yarn))
+        .mapToLong(yarn -> blanket.takenMillimetres(piece, round, yarn))
         .min()
-        .orElseGet(() -> blanket.needMillimetres(blanket.kind(piece), round, 0));
+        .orElseGet(() -> blanket.takenMillimetres(piece, round, 0));
   }
 
   private static List<ToneShortage> shortages(

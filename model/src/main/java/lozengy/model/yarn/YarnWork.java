@@ -46,13 +46,18 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
     long openSeams = blanket.joiningMillimetres(seams - joinedSeams(blanket));
     blanket
         .brief()
-        .joining()
+        .joiningInOneYarn()
         .ifPresent(
             use -> {
               int yarn = blanket.yarnIndex(use.yarn());
               toWork[yarn] += openSeams;
               worked[yarn] += blanket.joiningMillimetres(seams) - openSeams;
             });
+    if (blanket.brief().joiningInBorders().isPresent()) {
+      for (int seam = 0; seam < seams; seam++) {
+        addBorderSeam(blanket, sequences, seam, joined(blanket, seam) ? worked : toWork);
+      }
+    }
     long openEdge = blanket.edgingMillimetres();
     blanket
         .brief()
@@ -79,15 +84,44 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
    * @param blanket the blanket
    */
   public static int joinedSeams(Blanket blanket) {
-    Pairs seams = blanket.layout().seams();
     int joined = 0;
-    for (int seam = 0; seam < seams.size(); seam++) {
-      boolean both =
-          blanket.state(seams.first()[seam]) == PieceState.JOINED
-              && blanket.state(seams.second()[seam]) == PieceState.JOINED;
-      joined += both ? 1 : 0;
+    for (int seam = 0; seam < blanket.layout().seams().size(); seam++) {
+      joined += joined(blanket, seam) ? 1 : 0;
     }
     return joined;
+  }
+
+  /**
+   * {@return whether a seam is worked}
+   *
+   * @param blanket the blanket
+   * @param seam the seam's number in the layout
+   */
+  public static boolean joined(Blanket blanket, int seam) {
+    Pairs seams = blanket.layout().seams();
+    return blanket.state(seams.first()[seam]) == PieceState.JOINED
+        && blanket.state(seams.second()[seam]) == PieceState.JOINED;
+  }
+
+  /**
+   * Adds what a seam takes of each yarn, where pieces are joined in their borders' yarns.
+   *
+   * @param blanket the blanket
+   * @param sequences the yarns of its pieces' rounds; open borders take none
+   * @param seam the seam's number in the layout
+   * @param sums lengths in mm by yarn, to which it is added
+   */
+  public static void addBorderSeam(Blanket blanket, Sequences sequences, int seam, long[] sums) {
+    Pairs seams = blanket.layout().seams();
+    int ofFirst = blanket.seamHalvesOfFirst(seam);
+    addHalves(blanket, sequences.border(seams.first()[seam]), ofFirst, sums);
+    addHalves(blanket, sequences.border(seams.second()[seam]), 2 - ofFirst, sums);
+  }
+
+  private static void addHalves(Blanket blanket, int yarn, int halves, long[] sums) {
+    if (yarn != Sequences.OPEN) {
+      sums[yarn] += halves * blanket.halfSeamMillimetres(yarn);
+    }
   }
 
   /** {@return what will be left over in mm; below 0 where the yarn runs out} */

@@ -74,7 +74,7 @@ class YarnAlongTest {
         with(
             "{ yarn: MUD, sample: { length: 16 cm, takes: 0.5 g } }",
             "{ yarn: FOA, metres-per-metre: 4 }");
-    YarnUse other = brief.joining().orElseThrow().in("FOA", brief.yarns().get(0).ball());
+    YarnUse other = brief.joiningInOneYarn().orElseThrow().in("FOA", brief.yarns().get(0).ball());
     Brief changed = brief.withJoining(Optional.of(other));
 
     assertEquals(3000, Blanket.of(changed).joiningMillimetres());

@@ -233,7 +233,13 @@ public final class BriefArbitraries {
     Brief without =
         Brief.of("Brief " + random.nextInt(1000), layout, motifs, yarns)
             .withTones(limits)
-            .withJoining(use(yarns, false, random))
+            .withJoining(
+                random.nextInt(4) == 0
+                    ? Optional.of(
+                        new BorderJoining(
+                            new YarnRate.PerMetre(random.nextInt(60) / 10.0),
+                            Optional.of(BigDecimal.valueOf(1 + random.nextInt(90)))))
+                    : use(yarns, false, random))
             .withEdging(use(yarns, true, random))
             .withRules(rules)
             .withPrefer(prefer);

@@ -126,6 +126,7 @@ class RecordsTest {
         held.containsAll(
             List.of(
                 "Ball",
+                "BorderJoining",
                 "Brief",
                 "Contrast",
                 "Count",

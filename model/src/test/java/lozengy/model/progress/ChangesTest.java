@@ -282,7 +282,7 @@ class ChangesTest {
 
     assertAll(
         () -> assertEquals("SKY", blanket.brief().edging().get().yarn()),
-        () -> assertEquals("MUD", blanket.brief().joining().get().yarn()),
+        () -> assertEquals("MUD", blanket.brief().joiningInOneYarn().get().yarn()),
         () -> assertEquals(3, blanket.yarn(blanket.yarnIndex("SKY")).share()),
         () -> assertEquals(0, blanket.yarn(blanket.yarnIndex("PEA")).share()));
   }

@@ -166,6 +166,11 @@ class RebriefedTest {
         refused(Sample.current(joined), asked));
     assertEquals(
         "SKY",
-        changed(Sample.current(MADE), asked).blanket().brief().joining().orElseThrow().yarn());
+        changed(Sample.current(MADE), asked)
+            .blanket()
+            .brief()
+            .joiningInOneYarn()
+            .orElseThrow()
+            .yarn());
   }
 }

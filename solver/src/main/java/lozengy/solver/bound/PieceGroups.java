@@ -26,6 +26,7 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
    * Pieces with the same choice.
    *
    * @param kind what they are
+   * @param piece one of them; all take as much of a yarn
    * @param count how many
    * @param allowed by round and yarn, whether a round may take it
    * @param neighboursDiffer whether rounds side by side must differ
@@ -34,6 +35,7 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
    */
   record Group(
       PieceKind kind,
+      int piece,
       int count,
       boolean[][] allowed,
       boolean neighboursDiffer,
@@ -60,15 +62,17 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       // what worked rounds show beside each other is a fact
       boolean planned = blanket.roundsWorked(piece) < 2 && !blanket.takesPile(piece);
       boolean[][] allowed = allowed(blanket, piece, found.size() < MOST_GROUPS);
-      List<Object> key = List.of(kind, planned, Arrays.deepToString(allowed));
+      List<Object> key =
+          List.of(kind, planned, Arrays.deepToString(allowed), blanket.seamHalves(piece));
       Group same = found.get(key);
       int own = seams[piece];
       found.put(
           key,
           same == null
-              ? new Group(kind, 1, allowed, rule && planned, own, own)
+              ? new Group(kind, piece, 1, allowed, rule && planned, own, own)
               : new Group(
                   kind,
+                  same.piece(),
                   same.count() + 1,
                   allowed,
                   same.neighboursDiffer(),

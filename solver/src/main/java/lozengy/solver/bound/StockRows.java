@@ -56,7 +56,7 @@ final class StockRows {
     for (int piece : groups.fixed()) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = blanket.locked(piece, round);
-        use[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
+        use[yarn] += blanket.takenMillimetres(piece, round, yarn);
       }
     }
     return use;
@@ -68,7 +68,7 @@ final class StockRows {
       Group group = groups.groups().get(g);
       for (int round = 0; round < group.allowed().length; round++) {
         if (group.allowed()[round][yarn]) {
-          most += group.count() * blanket.needMillimetres(group.kind(), round, yarn);
+          most += group.count() * blanket.takenMillimetres(group.piece(), round, yarn);
         }
       }
     }
@@ -81,7 +81,7 @@ final class StockRows {
       for (int round = 0; round < group.allowed().length; round++) {
         int node = score.node(g, round, yarn);
         if (node != ScoreProgram.NONE) {
-          program.put(node, blanket.needMillimetres(group.kind(), round, yarn));
+          program.put(node, blanket.takenMillimetres(group.piece(), round, yarn));
         }
       }
     }

@@ -37,6 +37,7 @@ final class WholeCounts {
   private final int[] pieces = new int[KINDS];
   private final int[] kinds;
   private final List<Integer> yarns = new ArrayList<>();
+  private final int[] fewestHalves = new int[KINDS];
   private final int[][] least;
   private final int[][] most;
   private final int[] targets;
@@ -53,6 +54,8 @@ final class WholeCounts {
       if (round >= 0) {
         int kind = blanket.kind(piece).ordinal();
         int locked = blanket.locked(piece, round);
+        int halves = blanket.seamHalves(piece);
+        fewestHalves[kind] = pieces[kind] == 0 ? halves : Math.min(halves, fewestHalves[kind]);
         pieces[kind]++;
         for (int yarn = 0; yarn < most.length; yarn++) {
           boolean may =
@@ -134,7 +137,8 @@ final class WholeCounts {
     }
     PieceKind of = PieceKind.values()[kind];
     int rounds = blanket.brief().motifs().get(of).rounds().size();
-    return blanket.needMillimetres(of, rounds - 1 - layer, yarn);
+    long seams = layer == 0 ? fewestHalves[kind] * blanket.halfSeamMillimetres(yarn) : 0;
+    return blanket.needMillimetres(of, rounds - 1 - layer, yarn) + seams;
   }
 
   /** Whether whole numbers of all yarns exceed the targets by at most so many pieces in all. */

@@ -64,7 +64,7 @@ final class CountPosting implements KindPosting<Ground.Count> {
           Arrays.stream(count.rounds())
               .flatMapToInt(IntStream::of)
               .filter(number -> index.round(number) == of.round())
-              .filter(number -> constraints.blanket().kind(index.piece(number)) == of.kind())
+              .filter(number -> Arrays.binarySearch(of.pieces(), index.piece(number)) >= 0)
               .count();
       if (here > 0) {
         if (here < of.pieces().length) {

@@ -35,7 +35,8 @@ final class LayPosting implements KindPosting<Ground.Lay> {
     for (int c = 0; all && c < model.classes().size(); c++) {
       RoundClass rounds = model.classes().get(c);
       boolean border = rounds.round() == blanket.motif(rounds.kind()).rounds().size() - 1;
-      if (!stacks.isEmpty() && (border || model.counted(c))) {
+      // how many pieces of a stack come to lie within a part of the kind is not certain
+      if (!stacks.isEmpty() && (border || model.counted(c)) && rounds.wholeKind(blanket)) {
         bound(model, c, rounds);
       }
     }

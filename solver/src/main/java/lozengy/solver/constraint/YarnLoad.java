@@ -82,7 +82,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
       for (int c = 0; c < classes.size(); c++) {
         if (possible[c][yarn] > 0) {
           RoundClass rounds = classes.get(c);
-          long length = blanket.needMillimetres(rounds.kind(), rounds.round(), yarn);
+          long length = rounds.millimetres(blanket, yarn);
           terms.add(new Term(c, length, fixed[c][yarn], possible[c][yarn]));
         }
       }

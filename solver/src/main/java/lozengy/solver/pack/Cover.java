@@ -58,7 +58,7 @@ record Cover(BitSet yarns, long millimetres) {
           for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
             if (!blanket.yarn(yarn).gone() && blanket.mayTake(piece, round, yarn)) {
               yarns.set(yarn);
-              least = Math.min(least, blanket.needMillimetres(blanket.kind(piece), round, yarn));
+              least = Math.min(least, blanket.takenMillimetres(piece, round, yarn));
             }
           }
           if (!yarns.isEmpty() && (needs.containsKey(yarns) || needs.size() < MOST_GROUPS)) {

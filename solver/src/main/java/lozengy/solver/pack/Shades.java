@@ -16,7 +16,6 @@ import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Weight;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
-import lozengy.model.layout.PieceKind;
 import lozengy.model.unit.Ratio;
 import lozengy.model.yarn.ShadeNeed;
 import lozengy.model.yarn.ShadeTaken;
@@ -95,10 +94,10 @@ final class Shades {
   /** The longest round that a yarn may have, in mm: shares bend to whole rounds. */
   private long longest(int yarn) {
     long longest = 0;
-    for (PieceKind kind : bare.brief().motifs().keySet()) {
-      for (int round = 0; round < bare.motif(kind).rounds().size(); round++) {
-        if (bare.toneAllows(kind, round, yarn)) {
-          longest = Math.max(longest, bare.needMillimetres(kind, round, yarn));
+    for (int piece = 0; piece < bare.pieceCount(); piece++) {
+      for (int round = 0; round < bare.roundCount(piece); round++) {
+        if (bare.toneAllows(bare.kind(piece), round, yarn)) {
+          longest = Math.max(longest, bare.takenMillimetres(piece, round, yarn));
         }
       }
     }
@@ -226,7 +225,7 @@ final class Shades {
       for (int round = 0; round < bare.roundCount(piece); round++) {
         long most = 0;
         for (int yarn = 0; yarn < count(); yarn++) {
-          most = Math.max(most, bare.needMillimetres(bare.kind(piece), round, yarn));
+          most = Math.max(most, bare.takenMillimetres(piece, round, yarn));
         }
         sum += most;
       }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
@@ -14,7 +15,6 @@ import lozengy.model.check.BriefLine;
 import lozengy.model.check.ClashGraph;
 import lozengy.model.check.RoundYarns;
 import lozengy.model.check.RuleBook;
-import lozengy.model.layout.PieceKind;
 import lozengy.model.score.FadeMeasure;
 import lozengy.model.score.Points;
 
@@ -197,19 +197,25 @@ public final class ProblemCompiler {
   }
 
   private long[][] needs(int[] slotClass) {
-    Map<Integer, Integer> known = new HashMap<>();
+    Map<List<Integer>, Integer> known = new HashMap<>();
     List<long[]> needs = new ArrayList<>();
     for (int slot = 0; slot < slots.count(); slot++) {
       int piece = slots.orbit()[slot];
       int round = slot - slots.orbitStart()[piece];
-      PieceKind kind = blanket.kind(slots.lead()[piece]);
+      int lead = slots.lead()[piece];
+      int kind = blanket.kind(lead).ordinal();
       int weight = slots.weight(piece);
-      int key = (weight * PieceKind.values().length + kind.ordinal()) * 1024 + round;
+      int[] members = slots.members()[piece];
+      boolean border = round == blanket.roundCount(lead) - 1;
+      int halves = border ? IntStream.of(members).map(blanket::seamHalves).sum() : 0;
+      List<Integer> key = List.of(weight, kind, round, halves);
       Integer found = known.get(key);
       if (found == null) {
         long[] need = new long[yarns];
         for (int yarn = 0; yarn < yarns; yarn++) {
-          need[yarn] = weight * blanket.needMillimetres(kind, round, yarn);
+          for (int member : members) {
+            need[yarn] += blanket.takenMillimetres(member, round, yarn);
+          }
         }
         found = needs.size();
         known.put(key, found);

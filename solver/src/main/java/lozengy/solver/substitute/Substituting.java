@@ -153,7 +153,7 @@ public final class Substituting {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         long most = 0;
         for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-          most = Math.max(most, blanket.needMillimetres(blanket.kind(piece), round, yarn));
+          most = Math.max(most, blanket.takenMillimetres(piece, round, yarn));
         }
         sum += most;
       }
@@ -269,7 +269,7 @@ public final class Substituting {
   /** Whether joining or edging is in a shade. */
   private boolean finishes(String code) {
     Brief brief = current.brief();
-    return brief.joining().filter(use -> use.yarn().equals(code)).isPresent()
+    return brief.joiningInOneYarn().filter(use -> use.yarn().equals(code)).isPresent()
         || brief.edging().filter(use -> use.yarn().equals(code)).isPresent();
   }
 

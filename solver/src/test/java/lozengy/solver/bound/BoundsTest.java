@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.LongFunction;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -29,6 +30,7 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 import lozengy.model.reading.BriefJudge;
+import lozengy.solver.JoinedInBorders;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
@@ -43,10 +45,19 @@ class BoundsTest {
 
   @Test
   void noArrangementOfATinyBlanketExceedsTheBound() {
+    exceedNoBound(seed -> RandomBriefs.of(seed, 2, 5));
+  }
+
+  @Test
+  void noArrangementJoinedInTheBordersExceedsTheBound() {
+    exceedNoBound(seed -> JoinedInBorders.of(RandomBriefs.of(seed, 2, 5), seed));
+  }
+
+  private static void exceedNoBound(LongFunction<Brief> briefs) {
     int held = 0;
     int tight = 0;
     for (long seed = 1; seed <= 600; seed++) {
-      Brief brief = RandomBriefs.of(seed, 2, 5);
+      Brief brief = briefs.apply(seed);
       if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }

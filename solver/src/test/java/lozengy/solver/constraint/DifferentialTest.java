@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.function.LongFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.check.Check;
+import lozengy.solver.JoinedInBorders;
 import org.junit.jupiter.api.Test;
 
 /** The constraint model against brute force with the model's check, on tiny random blankets. */
@@ -17,9 +19,18 @@ class DifferentialTest {
 
   @Test
   void countsWhatBruteForceCounts() {
+    counts(TinyBlankets::of);
+  }
+
+  @Test
+  void countsWhatBruteForceCountsWherePiecesAreJoinedInTheirBorders() {
+    counts(seed -> JoinedInBorders.of(TinyBlankets.of(seed), seed));
+  }
+
+  private static void counts(LongFunction<Blanket> blankets) {
     int feasible = 0;
     for (long seed = 0; seed < SEEDS; seed++) {
-      Blanket blanket = TinyBlankets.of(seed);
+      Blanket blanket = blankets.apply(seed);
       long expected = BruteForce.count(blanket, AT_MOST, sequences -> {});
       feasible += expected > 0 ? 1 : 0;
       Proof.Count count = Proof.count(ConstraintModel.of(blanket), AT_MOST, AMPLE);

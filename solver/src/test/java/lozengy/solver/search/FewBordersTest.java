@@ -189,6 +189,6 @@ class FewBordersTest {
 
   private static Search search(Problem problem, long seed, long moves) {
     Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), () -> false);
-    return new Search(problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF);
+    return new Search(problem, seed, 2, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF);
   }
 }

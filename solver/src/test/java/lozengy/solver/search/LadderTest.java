@@ -24,6 +24,7 @@ import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.reading.BriefJudge;
+import lozengy.solver.JoinedInBorders;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.explain.conflict.Root;
@@ -42,6 +43,8 @@ class LadderTest {
     int walked = 0;
     for (long seed = 1; seed <= 150; seed++) {
       Brief brief = RandomBriefs.of(seed, 3, 9);
+      // one in five is joined in the borders, which take by their seams then
+      brief = seed % 5 == 0 ? JoinedInBorders.of(brief, seed) : brief;
       if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
@@ -68,6 +71,7 @@ class LadderTest {
       if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
       }
+      brief = seed % 3 == 0 ? JoinedInBorders.of(brief, seed) : brief;
       Blanket bare = Blanket.of(brief);
       Problem whole = ProblemCompiler.compile(bare, Optional.empty());
       if (!everySlotHasYarns(whole) || whole.slots().free().length == 0) {

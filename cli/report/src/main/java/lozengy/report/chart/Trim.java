@@ -13,7 +13,7 @@ import lozengy.model.layout.PieceKind;
  * of a square does.
  *
  * @param seamCm width of a seam in cm, as the joining lies over the borders
- * @param seamYarn the joining's yarn, or {@link Sequences#OPEN} where none is stated
+ * @param seamYarn the joining's yarn, or {@link Sequences#OPEN} where it is not in one yarn
  * @param edgingCm width of the edging in cm; 0 where none is stated
  * @param edgingYarn the edging's yarn, or {@link Sequences#OPEN}
  */
@@ -32,7 +32,7 @@ public record Trim(double seamCm, int seamYarn, double edgingCm, int edgingYarn)
   /** The trim of a blanket. */
   static Trim of(Blanket blanket) {
     double side = blanket.measures().sideCm();
-    Optional<YarnUse> joining = blanket.brief().joining();
+    Optional<YarnUse> joining = blanket.brief().joiningInOneYarn();
     Optional<YarnUse> edging = blanket.brief().edging();
     double seam = joining.map(use -> widthCm(blanket, use)).orElse(0.0);
     double edge = edging.map(use -> widthCm(blanket, use)).orElse(0.0);

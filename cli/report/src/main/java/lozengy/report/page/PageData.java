@@ -72,7 +72,7 @@ final class PageData {
         "seamMinutes", seamMinutes(),
         "edgingMinutes",
             WorkTime.of(blanket, sequences).edgingMinutes().map(BigDecimal::doubleValue),
-        "joining", brief.joining().map(use -> blanket.yarnIndex(use.yarn())),
+        "joining", brief.joiningInOneYarn().map(use -> blanket.yarnIndex(use.yarn())),
         "edging", brief.edging().map(use -> blanket.yarnIndex(use.yarn())),
         "pieces", pieces(),
         "earlier", arrangement.earlier().map(PageData::all),

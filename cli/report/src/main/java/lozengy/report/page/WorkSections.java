@@ -134,7 +134,7 @@ final class WorkSections {
         "hint");
     blanket
         .brief()
-        .joining()
+        .joiningInOneYarn()
         .ifPresent(
             use -> {
               html.open("p");
@@ -142,6 +142,12 @@ final class WorkSections {
               Swatches.yarn(html, blanket, blanket.yarnIndex(use.yarn()));
               html.close();
             });
+    if (blanket.brief().joiningInBorders().isPresent()) {
+      html.text(
+          "p",
+          "Each seam is worked half in the border's yarn of the one piece and half in that of the"
+              + " other: leave the borders' ends long.");
+    }
     Drawing drawing = Drawing.of(blanket, arrangement.sequences());
     ChartPage page = ChartPage.framed(drawing, MAP_MM, MAP_MM);
     html.open("svg", "id", "strip-map", "viewBox", page.viewBox(), "role", "img");

@@ -56,7 +56,7 @@ final class YarnSection {
     html.close();
     html.close();
     html.close();
-    List<String> uses = BlanketWords.uses(arrangement.blanket());
+    List<String> uses = BlanketWords.uses(arrangement);
     if (!uses.isEmpty()) {
       html.text("p", "The work includes " + String.join(" and ", uses) + ".", "class", "hint");
     }

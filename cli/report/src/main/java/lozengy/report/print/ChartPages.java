@@ -116,7 +116,13 @@ final class ChartPages {
       joining += step instanceof WorkStep.Join join ? join.millimetres() : 0;
     }
     if (joining > 0) {
-      uses.add(use("joining", joining, blanket.brief().joining().orElseThrow()));
+      String yarn =
+          blanket
+              .brief()
+              .joiningInOneYarn()
+              .map(use -> " of " + use.yarn())
+              .orElse(BlanketWords.IN_BORDERS);
+      uses.add("joining " + Figures.metres(joining) + " m" + yarn);
     }
     if (blanket.brief().edging().isPresent() && blanket.edgingMillimetres() > 0) {
       uses.add(use("edging", blanket.edgingMillimetres(), blanket.brief().edging().orElseThrow()));

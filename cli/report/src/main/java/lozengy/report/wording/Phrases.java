@@ -47,7 +47,10 @@ public final class Phrases {
     List<String> uses = new ArrayList<>();
     Brief brief = blanket.brief();
     boolean joins =
-        brief.joining().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
+        brief
+            .joiningInOneYarn()
+            .filter(use -> yarns.contains(blanket.yarnIndex(use.yarn())))
+            .isPresent();
     if (joins && blanket.joiningMillimetres() > 0) {
       uses.add("joining");
     }

@@ -160,10 +160,13 @@ final class ReasonWords implements Reason.Cases<String> {
     }
     if (reason.inRounds() > 0) {
       takers.add(
-          "%d %s no other yarn take %s%s"
+          "%d %s no other yarn%s take %s%s"
               .formatted(
                   reason.roundCount(),
                   reason.roundCount() == 1 ? "round that may have" : "rounds that may have",
+                  blanket.brief().joiningInBorders().isPresent()
+                      ? ", the borders' halves of seams included,"
+                      : "",
                   Words.metres(reason.inRounds()),
                   reason.settled() > 0
                       ? ", "

@@ -318,7 +318,7 @@ class ChartTest {
     // 36 seams of 10 cm lie in the diagonals of the layout, 3 + 3 each way
     Element seams = elements(ofClass(document, "seams").get(0), "path").get(1);
     assertEquals(12, moves(seams));
-    String joining = fresh.blanket().brief().joining().orElseThrow().yarn();
+    String joining = fresh.blanket().brief().joiningInOneYarn().orElseThrow().yarn();
     Yarn yarn = fresh.blanket().yarn(fresh.blanket().yarnIndex(joining));
     assertEquals(yarn.colour().hex(), seams.getAttribute("stroke"));
     assertEquals(1, ofClass(document, "edging").size());

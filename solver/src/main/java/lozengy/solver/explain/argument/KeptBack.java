@@ -16,8 +16,7 @@ final class KeptBack implements Argument {
   public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     double percent = blanket.brief().rules().keepBackPercent();
-    boolean bounded = IntStream.range(0, blanket.yarnCount()).allMatch(asked::bounded);
-    if (percent < ALL || !bounded) {
+    if (percent < ALL) {
       return List.of();
     }
     List<Slot> slots = new ArrayList<>();
@@ -42,7 +41,6 @@ final class KeptBack implements Argument {
     return IntStream.range(0, blanket.yarnCount())
         .allMatch(
             yarn ->
-                blanket.needMillimetres(blanket.kind(piece), round, yarn)
-                    > asked.loads().get(yarn).capacity());
+                blanket.takenMillimetres(piece, round, yarn) > asked.loads().get(yarn).capacity());
   }
 }

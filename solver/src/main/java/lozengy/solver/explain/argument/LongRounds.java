@@ -50,7 +50,7 @@ final class LongRounds implements Argument {
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     for (YarnLoad load : asked.loads()) {
       for (YarnLoad.Term term : load.terms()) {
-        if (term.open() > 0 && term.length() > load.openCapacity()) {
+        if (term.length() > load.openCapacity()) {
           remove(classes.get(term.index()), load.yarn(), before, domains);
         }
       }
@@ -68,10 +68,7 @@ final class LongRounds implements Argument {
   private static Reason reason(
       Blanket blanket, RoundClass rounds, List<Integer> yarns, List<Integer> pieces) {
     long least =
-        yarns.stream()
-            .mapToLong(yarn -> blanket.needMillimetres(rounds.kind(), rounds.round(), yarn))
-            .min()
-            .orElseThrow();
+        yarns.stream().mapToLong(yarn -> rounds.millimetres(blanket, yarn)).min().orElseThrow();
     return new Reason.RoundTooLong(List.copyOf(pieces), rounds.round(), yarns, least);
   }
 }

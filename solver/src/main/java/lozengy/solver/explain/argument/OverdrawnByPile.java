@@ -22,7 +22,7 @@ final class OverdrawnByPile implements Argument {
     List<Finding> findings = new ArrayList<>();
     for (int yarn = 0; yarn < onPile.length; yarn++) {
       long left = asked.loads().get(yarn).capacity();
-      if (onPile[yarn] > 0 && asked.bounded(yarn) && onPile[yarn] + placed[yarn] > left) {
+      if (onPile[yarn] > 0 && onPile[yarn] + placed[yarn] > left) {
         BitSet yarns = new BitSet();
         yarns.set(yarn);
         Reason reason =
@@ -59,7 +59,7 @@ final class OverdrawnByPile implements Argument {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = held.only(piece, round);
         if (blanket.worked(piece, round) && yarn >= 0) {
-          placed[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
+          placed[yarn] += blanket.takenMillimetres(piece, round, yarn);
         }
       }
     }

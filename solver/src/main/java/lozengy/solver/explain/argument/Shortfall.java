@@ -67,7 +67,7 @@ public record Shortfall(long missing, Map<Integer, Long> gains) {
 
   private static long longest(Blanket blanket, Slot slot, BitSet yarns) {
     return yarns.stream()
-        .mapToLong(yarn -> blanket.needMillimetres(blanket.kind(slot.piece()), slot.round(), yarn))
+        .mapToLong(yarn -> blanket.takenMillimetres(slot.piece(), slot.round(), yarn))
         .max()
         .orElse(0);
   }

@@ -65,7 +65,7 @@ final class StuckCounts implements Argument {
     if (apart < count.atLeast()) {
       return Optional.of(few(asked, count, Lack.SEAMS, apart, RuleId.NEIGHBOUR_BORDERS));
     }
-    int enough = asked.bounded(count.yarn()) ? enough(asked, count, able) : able.length;
+    int enough = enough(asked, count, able);
     if (enough < count.atLeast()) {
       BitSet yarns = new BitSet();
       yarns.set(count.yarn());
@@ -145,8 +145,7 @@ final class StuckCounts implements Argument {
                             round ->
                                 must(asked, count, piece, round)
                                     ? 0
-                                    : blanket.needMillimetres(
-                                        blanket.kind(piece), round, count.yarn()))
+                                    : blanket.takenMillimetres(piece, round, count.yarn()))
                         .min()
                         .orElse(0))
             .sorted()

@@ -79,7 +79,7 @@ public final class MissSearch {
           int r = round;
           millimetres +=
               IntStream.range(0, blanket.yarnCount())
-                  .mapToLong(yarn -> blanket.needMillimetres(blanket.kind(p), r, yarn))
+                  .mapToLong(yarn -> blanket.takenMillimetres(p, r, yarn))
                   .min()
                   .orElse(0);
         }

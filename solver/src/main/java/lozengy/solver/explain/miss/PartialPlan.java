@@ -85,7 +85,7 @@ final class PartialPlan {
   /** What a round takes in a yarn, in mm. */
   long need(int slot, int yarn) {
     int piece = pieceOf[slot];
-    return blanket.needMillimetres(blanket.kind(piece), slot - start[piece], yarn);
+    return blanket.takenMillimetres(piece, slot - start[piece], yarn);
   }
 
   /** What is left of a yarn to use, in mm. */

@@ -34,7 +34,7 @@ final class FinishRelaxing implements Relaxing {
                   NO_EDGING_UPSET,
                   brief -> brief.withEdging(Optional.empty()))));
     } else if (line.path().equals(BriefPath.of("joining"))) {
-      others(blanket, blanket.brief().joining().orElseThrow())
+      others(blanket, blanket.brief().joiningInOneYarn().orElseThrow())
           .forEach(yarn -> ladders.add(inYarn(blanket, false, yarn, OTHER_JOINING_UPSET)));
     }
     return ladders;
@@ -65,7 +65,7 @@ final class FinishRelaxing implements Relaxing {
   }
 
   private static Brief joined(Brief brief, String code) {
-    return brief.withJoining(brief.joining().map(use -> in(brief, use, code)));
+    return brief.withJoining(brief.joiningInOneYarn().map(use -> in(brief, use, code)));
   }
 
   private static YarnUse in(Brief brief, YarnUse use, String code) {

@@ -78,7 +78,7 @@ final class Demand {
   }
 
   private long length(RoundClass rounds, int yarn) {
-    return blanket.needMillimetres(rounds.kind(), rounds.round(), yarn);
+    return rounds.millimetres(blanket, yarn);
   }
 
   private void addGroups(RoundClass rounds) {
