@@ -45,7 +45,7 @@ class FixedUseTest {
   }
 
   private static Blanket with(BlanketBuilder builder, UnaryOperator<Brief> change) {
-    Brief edged = builder.build().brief().withEdging(Optional.of(new YarnUse("REE", 2)));
+    Brief edged = builder.build().brief().withEdging(List.of(new YarnUse("REE", 2)));
     return Blanket.ofUnjudged(change.apply(edged));
   }
 
@@ -74,7 +74,7 @@ class FixedUseTest {
     Blanket blanket = with(worked(), brief -> brief);
     assertEquals(1050, blanket.joiningMillimetres());
     assertEquals(2000, blanket.edgingMillimetres());
-    assertEquals(2000, blanket.wholeEdgingMillimetres());
+    assertEquals(2000, blanket.wholeEdgingMillimetres(1));
     assertEquals(700, blanket.joiningMillimetres(2));
     assertEquals(0, blanket.joiningMillimetres(0));
     expectFixed(blanket, 1050, 2000);
@@ -84,7 +84,7 @@ class FixedUseTest {
         new long[] {1050 + 1000 + 2000 + 3000 + 1000, 2000 + 2000 + 1000},
         blanket.usedMillimetres(sequences));
     Blanket bare = BlanketBuilder.straight(1, 1).saltmarsh().motif(PieceKind.SQUARE, 1).build();
-    assertEquals(0, bare.joiningMillimetres(3) + bare.wholeEdgingMillimetres());
+    assertEquals(0, bare.joiningMillimetres(3) + bare.wholeEdgingMillimetres(0));
     assertEquals(0, bare.edgingMillimetres() + bare.joiningMillimetres());
   }
 
@@ -133,7 +133,7 @@ class FixedUseTest {
     Counted ree = count(List.of(), List.of(), List.of(), 30);
     Blanket blanket = with(worked(), brief -> counted(brief, 1, ree));
     assertEquals(1400, blanket.edgingMillimetres());
-    assertEquals(2000, blanket.wholeEdgingMillimetres());
+    assertEquals(2000, blanket.wholeEdgingMillimetres(1));
     expectFixed(blanket, 1050, 1400);
     Blanket ofOther = with(worked(), brief -> counted(brief, 0, ree));
     assertEquals(2000, ofOther.edgingMillimetres());

@@ -136,6 +136,28 @@ class CapacityTest {
     assertEquals(Optional.of(new YarnShort.Amounts(6_000, 5_999, 0, 1)), told.amounts());
   }
 
+  /** Two borders can only be of the one yarn, which has 3 m of 4; the other is short with it. */
+  @Test
+  void yarnsThatCanBeLeftOutAreNotTold() {
+    for (int only : new int[] {A, B}) {
+      String other = only == A ? "B" : "A";
+      Blanket blanket =
+          twoByTwo()
+              .yarn(Tone.DARK, only == A ? 3_000 : 3_900)
+              .yarn(Tone.DARK, only == A ? 3_900 : 3_000)
+              .yarns(2, Tone.LIGHT, PLENTY)
+              .ban("r1c1", other)
+              .ban("r1c2", other)
+              .build();
+      List<Finding> found = found(Capacity.STOCK, blanket);
+      YarnShort told = (YarnShort) found.get(0).reason();
+      assertEquals(List.of(only), told.whole());
+      assertEquals(squares(1, 0, 1), told.served());
+      assertEquals(Optional.of(new YarnShort.Amounts(4_000, 3_000, 0, 1_000)), told.amounts());
+      assertEquals(1, found.size());
+    }
+  }
+
   /** Joining four seams of 10 cm at 30 m a metre takes 12 m: of A's 10 m nothing is left. */
   @Test
   void anOverdrawnYarnHasNothingRatherThanLess() {
