@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
       LookRuns.class,
       Pace.class,
       SeedRuns.class,
+      WalkerRuns.class,
       Tables.class
     })
 public final class Benchmarks {

@@ -35,6 +35,7 @@ final class Pace implements Callable<Integer> {
   private static final List<String> COLUMNS =
       List.of("brief", "pieces", "round", "threads", "moves", "seconds", "moves_per_s", "bytes");
 
+  private static final int MOST_THREADS = 2;
   private static final long WALKED_FOR_BYTES = 4_000_000;
 
   @Option(names = "--briefs", split = ",", description = "Names of briefs: ${DEFAULT-VALUE}.")
@@ -57,7 +58,7 @@ final class Pace implements Callable<Integer> {
                 PlantedBrief.of(BriefSet.named(name)).blanket(), Optional.empty());
         long bytes = bytes(problem);
         for (int round = 0; round <= rounds; round++) {
-          for (int threads = 1; threads <= Search.WALKERS; threads++) {
+          for (int threads = 1; threads <= MOST_THREADS; threads++) {
             double seconds = run(problem, round, threads);
             if (round > 0) {
               row(writer, name, problem, round, threads, seconds, bytes);
@@ -73,7 +74,14 @@ final class Pace implements Callable<Integer> {
     Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), () -> false);
     try (Search search =
         new Search(
-            problem, seed, threads, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
+            problem,
+            seed,
+            Search.usualWalkers(problem.blanket()),
+            threads,
+            budget,
+            () -> Long.MIN_VALUE,
+            () -> {},
+            Assertions.OFF)) {
       Stopwatch watch = new Stopwatch();
       search.start();
       search.improve();

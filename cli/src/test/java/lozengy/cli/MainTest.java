@@ -164,7 +164,7 @@ class MainTest {
         new Run()
             .solving(
                 (blanket, earlier, options) -> {
-                  TooLargeException.requireRoom(blanket, 1000);
+                  TooLargeException.requireRoom(blanket, 2, 1000);
                   throw new AssertionError("there is no room");
                 })
             .run("solve", Briefs.write(folder));

@@ -21,6 +21,7 @@ import lozengy.model.score.Scorer;
  * @param bound what is proved so far
  * @param seed seed of the random source
  * @param moves tried so far
+ * @param walkers walkers that share them
  * @param seconds time limit, where there is one
  */
 public record Incumbent(
@@ -30,6 +31,7 @@ public record Incumbent(
     Optional<Bound> bound,
     long seed,
     long moves,
+    int walkers,
     Optional<Double> seconds) {
 
   /** Points that a bound may lie above the best objective for rounding's sake alone. */
@@ -59,6 +61,8 @@ public record Incumbent(
         earlier,
         score,
         stated,
-        Optional.of(new Arrangement.Solved(seed, moves, seconds, Version.text(), proof)));
+        Optional.of(
+            new Arrangement.Solved(seed, moves, seconds, Version.text(), proof)
+                .withWalkers(walkers)));
   }
 }

@@ -47,6 +47,7 @@ final class Proving implements AutoCloseable {
 
   private final FutureTask<Bound> task;
   private final BooleanSupplier stop;
+  private volatile boolean closed;
 
   /**
    * Begins.
@@ -79,7 +80,7 @@ final class Proving implements AutoCloseable {
         new FutureTask<>(
             () -> {
               pause(pause, stop);
-              return withObjective(blanket, earlier, Bounds.of(blanket, limits, stop));
+              return withObjective(blanket, earlier, Bounds.of(blanket, limits, this::ends));
             });
     Thread thread = new Thread(task, "lozengy-bound");
     thread.setDaemon(true);
@@ -92,6 +93,10 @@ final class Proving implements AutoCloseable {
       return 2;
     }
     return moves.getAsLong() >= MOVES_FOR_SECOND_STAGE * pieces ? 1 : 0;
+  }
+
+  private boolean ends() {
+    return closed || stop.getAsBoolean();
   }
 
   private static Bound withObjective(Blanket blanket, Optional<Sequences> earlier, Bound bound) {
@@ -157,6 +162,7 @@ final class Proving implements AutoCloseable {
 
   @Override
   public void close() {
+    closed = true;
     task.cancel(true);
   }
 }

@@ -55,6 +55,7 @@ public final class Solver {
   private final Optional<Sequences> given;
   private final boolean proves;
   private final SolveOptions options;
+  private final int walkers;
   private final boolean unlimited;
   private final Budget budget;
   private Search running;
@@ -73,6 +74,7 @@ public final class Solver {
     this.given = given;
     this.proves = proves;
     this.options = options;
+    this.walkers = options.walkers(blanket);
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
         unlimited ? OptionalLong.of(SolveOptions.defaultMoves(blanket)) : options.moves();
@@ -123,7 +125,8 @@ public final class Solver {
       Blanket blanket, Optional<Sequences> earlier, SolveOptions options) {
     Nulls.refuse("blanket earlier options", blanket, earlier, options);
     earlier.ifPresent(sequences -> Shape.require(blanket, sequences));
-    TooLargeException.requireRoom(blanket, Runtime.getRuntime().maxMemory());
+    TooLargeException.requireRoom(
+        blanket, options.walkers(blanket), Runtime.getRuntime().maxMemory());
   }
 
   private static SolveResult solveUntilInterrupted(
@@ -166,18 +169,32 @@ public final class Solver {
         new Search(
             problem,
             options.seed(),
+            walkers,
             options.threads(),
             budget,
             () -> floorCost(problem),
             () -> tell(problem),
             Assertions.OFF)) {
       running = search;
+      if (proves && options.seconds().isEmpty()) {
+        // beside the first deals, for it often takes longest of all
+        prove();
+      }
       Optional<SolveResult> impossible =
           startsFromGiven(problem) || startsFromEarlier(problem) || startsValid(problem)
               ? Optional.empty()
               : startOtherwise(problem);
       return impossible.isPresent() ? impossible.get() : improve(problem);
+    } finally {
+      if (proving != null) {
+        proving.close();
+      }
     }
+  }
+
+  private void prove() {
+    proving =
+        new Proving(blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp);
   }
 
   /** Whether sequences to begin with were given. */
@@ -241,16 +258,15 @@ public final class Solver {
       running.improve();
       return found(problem, Optional::empty);
     }
-    try (Proving started =
-        new Proving(blanket, earlier, options.moves(), options.searchSeconds(), this::timeIsUp)) {
-      proving = started;
-      Optional<SolveResult> settled = settle(problem);
-      if (settled.isPresent()) {
-        return settled.get();
-      }
-      running.improve();
-      return found(problem, proving::bound);
+    if (proving == null) {
+      prove();
     }
+    Optional<SolveResult> settled = settle(problem);
+    if (settled.isPresent()) {
+      return settled.get();
+    }
+    running.improve();
+    return found(problem, proving::bound);
   }
 
   private SolveResult found(Problem problem, Supplier<Optional<Bound>> bound) {
@@ -320,7 +336,7 @@ public final class Solver {
 
   /** The cost of a total as high as the bound, and a little more, for costs are rounded. */
   private long floorCost(Problem problem) {
-    // the proof begins once there is a start
+    // under a time limit the proof begins once there is a start
     if (proving == null || options.seconds().isPresent() && !proving.done()) {
       return Long.MIN_VALUE;
     }
@@ -370,6 +386,7 @@ public final class Solver {
         bound,
         options.seed(),
         budget.spent(),
+        walkers,
         options.seconds().isPresent()
             ? Optional.of(options.seconds().getAsDouble())
             : Optional.empty());

@@ -211,7 +211,14 @@ final class SurplusSolving {
             earlier,
             start,
             new SolveOptions(
-                options.seed(), some, seconds, 0, options.threads(), options.stop(), counting));
+                options.seed(),
+                some,
+                options.walkers(),
+                seconds,
+                0,
+                options.threads(),
+                options.stop(),
+                counting));
     spent +=
         result instanceof SolveResult.Found found
             ? found.arrangement().solved().orElseThrow().moves()
@@ -238,6 +245,7 @@ final class SurplusSolving {
         Optional.empty(),
         options.seed(),
         spent,
+        options.walkers(found.blanket()),
         found.solved().flatMap(Arrangement.Solved::seconds));
   }
 
@@ -266,12 +274,13 @@ final class SurplusSolving {
         Optional.empty(),
         Optional.of(
             new Arrangement.Solved(
-                solved.seed(),
-                told,
-                options.seconds().isPresent()
-                    ? Optional.of(options.seconds().getAsDouble())
-                    : Optional.empty(),
-                solved.version(),
-                Arrangement.Solved.UNPROVED)));
+                    solved.seed(),
+                    told,
+                    options.seconds().isPresent()
+                        ? Optional.of(options.seconds().getAsDouble())
+                        : Optional.empty(),
+                    solved.version(),
+                    Arrangement.Solved.UNPROVED)
+                .withWalkers(solved.walkers())));
   }
 }

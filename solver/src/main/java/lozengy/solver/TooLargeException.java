@@ -33,11 +33,12 @@ public final class TooLargeException extends RuntimeException {
    * Refuses a blanket that needs more memory than there is.
    *
    * @param blanket the blanket
+   * @param walkers how many walkers are to solve it, at least 1
    * @param available bytes that Java may use
    * @throws TooLargeException if they are too few
    */
-  public static void requireRoom(Blanket blanket, long available) {
-    long needed = MemoryNeed.bytes(blanket);
+  public static void requireRoom(Blanket blanket, int walkers, long available) {
+    long needed = MemoryNeed.bytes(blanket, walkers);
     if (needed > available) {
       throw new TooLargeException(blanket.index().count(), blanket.yarnCount(), needed, available);
     }

@@ -58,7 +58,7 @@ class CentresTest {
     Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
     Budget budget = new Budget(OptionalLong.of(3_000_000), OptionalDouble.empty(), () -> false);
     try (Search search =
-        new Search(problem, 1, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
+        new Search(problem, 1, 2, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
       assertTrue(search.start(), "no start found");
       assertEquals(List.of(), Check.faults(blanket, problem.sequences(search.best())));
     }

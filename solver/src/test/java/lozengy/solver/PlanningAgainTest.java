@@ -62,7 +62,7 @@ class PlanningAgainTest {
   }
 
   @ParameterizedTest
-  @ValueSource(longs = {0, 50, 100, 150})
+  @ValueSource(longs = {0, 100})
   void randomBriefsAreNeverWorseThanKeptOrReplaced(long first) {
     for (long seed = first + 1; seed <= first + 50; seed++) {
       Brief brief = RandomBriefs.of(seed, 4, 9);

@@ -28,7 +28,7 @@ class SettledTest {
     int best = 0;
     int settled = 0;
     int impossible = 0;
-    for (long seed = 1; seed <= 250; seed++) {
+    for (long seed = 1; seed <= 150; seed++) {
       Blanket blanket = TinyBlankets.of(seed);
       if (Exhaustive.ways(blanket) > MOST_WAYS) {
         continue;
@@ -60,8 +60,8 @@ class SettledTest {
         best += total >= most - 1e-6 ? 1 : 0;
       }
     }
-    assertTrue(possible > 70, possible + " possible");
-    assertTrue(impossible > 12, impossible + " impossible");
+    assertTrue(possible > 40, possible + " possible");
+    assertTrue(impossible > 6, impossible + " impossible");
     assertTrue(best >= 0.98 * possible, best + " of " + possible + " at their best");
     assertTrue(settled >= 0.95 * possible, settled + " of " + possible + " proved to be the best");
   }

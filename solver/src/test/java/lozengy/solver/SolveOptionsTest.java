@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -27,13 +28,21 @@ class SolveOptionsTest {
         defaults
             .withSeed(7)
             .withMoves(5)
+            .withWalkers(4)
             .withSeconds(2.5)
             .withReserved(0.5)
             .withThreads(3)
             .withListener(listener);
     assertEquals(
         new SolveOptions(
-            7, OptionalLong.of(5), OptionalDouble.of(2.5), 0.5, 3, defaults.stop(), listener),
+            7,
+            OptionalLong.of(5),
+            OptionalInt.of(4),
+            OptionalDouble.of(2.5),
+            0.5,
+            3,
+            defaults.stop(),
+            listener),
         options);
     assertTrue(options.withStop(() -> true).stop().getAsBoolean());
   }
@@ -82,6 +91,8 @@ class SolveOptionsTest {
     List<Executable> wrong =
         List.of(
             () -> defaults.withThreads(0),
+            () -> defaults.withWalkers(0),
+            () -> defaults.withWalkers(65),
             () -> defaults.withMoves(-5),
             () -> defaults.withSeconds(Double.NaN),
             () -> defaults.withSeconds(Double.POSITIVE_INFINITY),

@@ -21,11 +21,11 @@ class TooLargeExceptionTest {
   @Test
   void aByteTooFewIsRefusedAndToldOf() {
     Blanket blanket = demo();
-    long needed = MemoryNeed.bytes(blanket);
-    assertDoesNotThrow(() -> TooLargeException.requireRoom(blanket, needed));
+    long needed = MemoryNeed.bytes(blanket, 2);
+    assertDoesNotThrow(() -> TooLargeException.requireRoom(blanket, 2, needed));
     TooLargeException refusal =
         assertThrows(
-            TooLargeException.class, () -> TooLargeException.requireRoom(blanket, needed - 1));
+            TooLargeException.class, () -> TooLargeException.requireRoom(blanket, 2, needed - 1));
     assertEquals(needed, refusal.neededBytes());
     assertEquals(needed - 1, refusal.availableBytes());
     assertEquals(blanket.index().count(), refusal.rounds());
@@ -34,6 +34,6 @@ class TooLargeExceptionTest {
 
   @Test
   void aThrowNeedsLittle() {
-    assertTrue(MemoryNeed.bytes(demo()) < 2_000_000);
+    assertTrue(MemoryNeed.bytes(demo(), 2) < 2_000_000);
   }
 }

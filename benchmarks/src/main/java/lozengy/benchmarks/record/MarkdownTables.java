@@ -54,6 +54,8 @@ public final class MarkdownTables {
       tables = GrowthTable.of(results);
     } else if (columns.contains("benchmark") || columns.contains("workers")) {
       tables = asItIs(results);
+    } else if (columns.contains("walkers")) {
+      tables = WalkersTable.of(results);
     } else if (columns.contains("of_seed")) {
       tables = SeedsTable.of(results);
     } else if (columns.contains("look")) {

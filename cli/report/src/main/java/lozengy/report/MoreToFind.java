@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.solver.SolveResult.Unsettled;
 
 /** Says that more moves may well find a better arrangement, and which command tries them. */
@@ -20,22 +21,22 @@ public final class MoreToFind {
    * @param options options that changed what was asked for
    */
   public static String text(
-      Unsettled unsettled, long seed, Optional<String> input, List<String> options) {
+      Unsettled unsettled, Arrangement arrangement, Optional<String> input, List<String> options) {
     return "More moves may find better: two searches ended "
         + Figures.fixed(unsettled.pointsApart(), 1)
         + " points apart, and the score lies\n"
         + Figures.fixed(unsettled.pointsBelowBound(), 1)
         + " points below what is proved. To try:\n  "
-        + SolveLine.of(input, options, seed, unsettled.movesToTry())
+        + SolveLine.of(arrangement, input, options, unsettled.movesToTry())
         + "\n\n";
   }
 
   /** The same for programs. */
-  public static Map<String, Object> data(Unsettled unsettled, long seed) {
+  public static Map<String, Object> data(Unsettled unsettled, Arrangement arrangement) {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("points_apart", points(unsettled.pointsApart()));
     data.put("points_below_bound", points(unsettled.pointsBelowBound()));
-    data.put("try_seed", seed);
+    data.put("try_seed", arrangement.solved().orElseThrow().seed());
     data.put("try_moves", unsettled.movesToTry());
     return data;
   }

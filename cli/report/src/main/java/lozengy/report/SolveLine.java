@@ -2,8 +2,13 @@ package lozengy.report;
 
 import java.util.List;
 import java.util.Optional;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.solver.SolveOptions;
 
-/** The command that solves a file with a seed and a number of moves, to be copied to a shell. */
+/**
+ * The command that solves a file as an arrangement was found, with a number of moves, to be copied
+ * to a shell.
+ */
 final class SolveLine {
 
   private SolveLine() {}
@@ -15,11 +20,17 @@ final class SolveLine {
    * @param options options that changed what was asked for
    * @param moves at least 1
    */
-  static String of(Optional<String> input, List<String> options, long seed, long moves) {
+  static String of(
+      Arrangement arrangement, Optional<String> input, List<String> options, long moves) {
+    Arrangement.Solved solved = arrangement.solved().orElseThrow();
     StringBuilder line = new StringBuilder("./lozengy solve ");
     line.append(PlainText.oneLine(input.map(SolveLine::quoted).orElse("FILE")));
     options.forEach(option -> line.append(' ').append(PlainText.oneLine(quoted(option))));
-    return line.append(" --seed ").append(seed).append(" --moves ").append(moves).toString();
+    line.append(" --seed ").append(solved.seed()).append(" --moves ").append(moves);
+    if (solved.walkers() != SolveOptions.defaultWalkers(arrangement.blanket())) {
+      line.append(" --walkers ").append(solved.walkers());
+    }
+    return line.toString();
   }
 
   /** A word as a shell takes it. */

@@ -168,6 +168,9 @@ final class SummaryData {
     Map<String, Object> data = new LinkedHashMap<>();
     data.put("seed", solved.seed());
     data.put("moves", solved.moves());
+    if (solved.walkers() != Arrangement.Solved.USUAL_WALKERS) {
+      data.put("walkers", solved.walkers());
+    }
     solved.seconds().ifPresent(seconds -> data.put("seconds", number(seconds)));
     data.put("version", solved.version());
     data.put("proof", solved.proof());

@@ -277,7 +277,7 @@ final class SummaryText {
     paragraph("", found + " The same again:");
     // Not wrapped: the line is to be copied.
     text.append(INDENT)
-        .append(SolveLine.of(input, options, solved.seed(), Math.max(1, solved.moves())))
+        .append(SolveLine.of(arrangement, input, options, Math.max(1, solved.moves())))
         .append(
             solved
                 .choice()

@@ -94,6 +94,7 @@ final class BatchCommand implements Callable<Integer> {
       description = "Leave out the first N lines, blank ones too; numbers stay as they are.")
   private long skip;
 
+  @Mixin private WalkersOption walkers;
   @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
@@ -114,7 +115,7 @@ final class BatchCommand implements Callable<Integer> {
     if (skip < 0) {
       throw outOfRange("--skip", skip, 0, Long.MAX_VALUE);
     }
-    SolveRequest request = SolveRequest.of(seed, moves, seconds, 1);
+    SolveRequest request = SolveRequest.of(seed, moves, walkers.wanted(), seconds, 1);
     Source source = new Source(file);
     try (InputStream in = source.open(terminal)) {
       BooleanSupplier stop = terminal.stopSignal().listen();

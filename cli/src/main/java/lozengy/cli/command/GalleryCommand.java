@@ -85,6 +85,7 @@ final class GalleryCommand implements Callable<Integer> {
   private Integer threads;
 
   @Mixin private OutputOptions output;
+  @Mixin private WalkersOption walkers;
   @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
@@ -95,7 +96,7 @@ final class GalleryCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SolveRequest request = SolveRequest.of(seed, moves, null, threads);
+    SolveRequest request = SolveRequest.of(seed, moves, walkers.wanted(), null, threads);
     Source source = file.source();
     Path page = page(source);
     List<GalleryLook> all = new ArrayList<>(List.of(GalleryLook.AS_ASKED));

@@ -228,7 +228,7 @@ final class PackCommand implements Callable<Integer> {
   }
 
   private PackOptions options(PackProgress progress) {
-    SolveRequest request = SolveRequest.of(seed, moves, null, threads);
+    SolveRequest request = SolveRequest.of(seed, moves, null, null, threads);
     List<Mistake> mistakes = new ArrayList<>();
     outside("--score", score).ifPresent(mistakes::add);
     outside("--within", within).ifPresent(mistakes::add);

@@ -121,6 +121,7 @@ final class SolveCommand implements Callable<Integer> {
           "With --count: how far below the best of them each total may be; 1 point if not said.")
   private Double within;
 
+  @Mixin private WalkersOption walkers;
   @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
@@ -131,7 +132,7 @@ final class SolveCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    SolveRequest request = SolveRequest.of(seed, moves, seconds, threads);
+    SolveRequest request = SolveRequest.of(seed, moves, walkers.wanted(), seconds, threads);
     Source source = file.source();
     change.expectOwnInput(source);
     WholeFiles written = output.files();
@@ -262,11 +263,13 @@ final class SolveCommand implements Callable<Integer> {
       BooleanSupplier stop) {
     if (!terminal.showProgress()) {
       ProgressListener nobody = progress -> {};
-      return solving.solve(blanket, earlier, request.options(spent, stop, nobody));
+      return solving.solve(
+          blanket, earlier, request.options(spent, blanket.pieceCount(), stop, nobody));
     }
     ProgressLine line = new ProgressLine(terminal, request.limits(blanket));
     try {
-      return solving.solve(blanket, earlier, request.options(spent, stop, line));
+      return solving.solve(
+          blanket, earlier, request.options(spent, blanket.pieceCount(), stop, line));
     } finally {
       line.clear();
     }

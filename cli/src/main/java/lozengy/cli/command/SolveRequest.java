@@ -3,6 +3,7 @@ package lozengy.cli.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import lozengy.cli.process.Refusal;
@@ -17,10 +18,12 @@ import lozengy.solver.SolveOptions;
  *
  * @param seed seed of the random source
  * @param moves most moves to try, at least 1, where limited
+ * @param walkers walkers that share the moves, 1 to 64, where said
  * @param seconds most seconds to take, above 0, where limited
  * @param threads threads to use, at least 1
  */
-record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int threads) {
+record SolveRequest(
+    long seed, OptionalLong moves, OptionalInt walkers, OptionalDouble seconds, int threads) {
 
   private static final int MOST_THREADS = 1024;
 
@@ -29,6 +32,9 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
    * any machine both wait for the same code to be loaded.
    */
   private static final double AFTER_SEARCH = 0.5;
+
+  /** Seconds that they take beside that for each piece, on the machine of the benchmarks. */
+  private static final double AFTER_SEARCH_A_PIECE = 50e-6;
 
   private static final double SEARCH_AT_LEAST = 0.5;
 
@@ -46,6 +52,15 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
               moves.getAsLong(),
               MistakeCode.OUT_OF_RANGE.about(moves.getAsLong(), 1),
               "Give a whole number, 1 or more"));
+    }
+    int shared = walkers.orElse(1);
+    if (shared < 1 || shared > SolveOptions.MOST_WALKERS) {
+      mistakes.add(
+          wrong(
+              "--walkers",
+              shared,
+              MistakeCode.OUT_OF_RANGE.about(shared, 1, SolveOptions.MOST_WALKERS),
+              "Give a whole number from 1 to " + SolveOptions.MOST_WALKERS));
     }
     if (seconds.isPresent()
         && !(seconds.getAsDouble() > 0 && Double.isFinite(seconds.getAsDouble()))) {
@@ -79,15 +94,17 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
    *
    * @param seed null if not said
    * @param moves null if not said
+   * @param walkers null if not said
    * @param seconds null if not said
    * @param threads null if not said
    * @throws Refusal if a number is out of its range
    */
-  static SolveRequest of(Long seed, Long moves, Double seconds, Integer threads) {
+  static SolveRequest of(Long seed, Long moves, Integer walkers, Double seconds, Integer threads) {
     SolveOptions usual = SolveOptions.defaults();
     return new SolveRequest(
         seed == null ? usual.seed() : seed,
         moves == null ? OptionalLong.empty() : OptionalLong.of(moves),
+        walkers == null ? OptionalInt.empty() : OptionalInt.of(walkers),
         seconds == null ? OptionalDouble.empty() : OptionalDouble.of(seconds),
         threads == null ? usual.threads() : threads);
   }
@@ -101,18 +118,20 @@ record SolveRequest(long seed, OptionalLong moves, OptionalDouble seconds, int t
 
   /** The same for the solver, with the whole limit of time for the search. */
   SolveOptions options(BooleanSupplier stop, ProgressListener listener) {
-    return options(0, stop, listener);
+    return options(0, 0, stop, listener);
   }
 
   /**
    * The same for the solver. A limit of time counts from the start of the program to its end: what
-   * comes after the search takes some part of what came before it. The search has half of the limit
-   * at least, however short that is.
+   * comes after the search takes some part of what came before it, and some time for each piece.
+   * The search has half of the limit at least, however short that is.
    *
    * @param spent seconds since the program was started
+   * @param pieces pieces of the blanket
    */
-  SolveOptions options(double spent, BooleanSupplier stop, ProgressListener listener) {
-    double reserved = Math.min(spent * (1 + AFTER_SEARCH), SEARCH_AT_LEAST * seconds.orElse(0));
-    return new SolveOptions(seed, moves, seconds, reserved, threads, stop, listener);
+  SolveOptions options(double spent, int pieces, BooleanSupplier stop, ProgressListener listener) {
+    double others = spent * (1 + AFTER_SEARCH) + pieces * AFTER_SEARCH_A_PIECE;
+    double reserved = Math.min(others, SEARCH_AT_LEAST * seconds.orElse(0));
+    return new SolveOptions(seed, moves, walkers, seconds, reserved, threads, stop, listener);
   }
 }

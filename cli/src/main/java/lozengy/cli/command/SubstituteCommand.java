@@ -123,6 +123,7 @@ final class SubstituteCommand implements Callable<Integer> {
   private boolean csv;
 
   @Mixin private OutputOptions output;
+  @Mixin private WalkersOption walkers;
   @Mixin private JsonOption json;
   @Mixin private HelpOption help;
 
@@ -133,7 +134,7 @@ final class SubstituteCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SolveOptions options =
-        SolveRequest.of(seed, moves, null, threads)
+        SolveRequest.of(seed, moves, walkers.wanted(), null, threads)
             .options(terminal.stopSignal().listen(), progress -> {});
     Source source = file.source();
     Map<String, List<String>> taken = taken();

@@ -86,6 +86,28 @@ class SolveCommandTest {
   }
 
   @Test
+  void walkersArePartOfTheRecipe() {
+    String three = folder.resolve("three.arrangement.json").toString();
+    Result solved = solve(brief, "-o", three, "--walkers", "3");
+    assertEquals(0, solved.code(), solved.err());
+    assertTrue(Briefs.text(three).contains("\"walkers\": 3"), Briefs.text(three));
+    String line =
+        solved.out().lines().filter(each -> each.contains("./lozengy solve")).findFirst().get();
+    List<String> again =
+        new ArrayList<>(
+            List.of(line.strip().split(" ")).subList(1, line.strip().split(" ").length));
+    assertTrue(line.endsWith(" --walkers 3"), line);
+    again.addAll(List.of("--threads", "2", "-o", "-"));
+    assertEquals(Briefs.text(three), Run.of(again.toArray(String[]::new)).out());
+
+    String usual = folder.resolve("usual.arrangement.json").toString();
+    Result two = solve(brief, "-o", usual, "--walkers", "2");
+    assertFalse(Briefs.text(usual).contains("walkers"), Briefs.text(usual));
+    assertFalse(two.out().contains("--walkers"), two.out());
+    assertEquals(Briefs.text(usual), solve(brief, "-o", "-").out());
+  }
+
+  @Test
   void standardStreamsCarryBytesAlone() {
     byte[] bytes = Briefs.text(brief).getBytes(StandardCharsets.UTF_8);
     Result result =
@@ -352,11 +374,23 @@ class SolveCommandTest {
 
   @Test
   void allWrongNumbersAreToldAtOnce() {
-    Result result = Run.of("solve", brief, "--moves", "0", "--seconds", "NaN", "--threads", "0");
+    Result result =
+        Run.of(
+            "solve",
+            brief,
+            "--moves",
+            "0",
+            "--walkers",
+            "65",
+            "--seconds",
+            "NaN",
+            "--threads",
+            "0");
     assertEquals(2, result.code());
     assertEquals(
         """
         lozengy: --moves: 0. Give a whole number, 1 or more
+        lozengy: --walkers: 65. Give a whole number from 1 to 64
         lozengy: --seconds: NaN. Give a number above 0
         lozengy: --threads: 0. Give a whole number from 1 to 1024
         """,

@@ -142,19 +142,21 @@ public record Arrangement(
    * How an arrangement was found.
    *
    * @param seed seed of the random source
-   * @param moves moves tried by the search; solving with this seed and this many moves gives the
-   *     same arrangement. Of one of several: moves that each search could try, or those that this
-   *     one tried where time was limited
+   * @param moves moves tried by the search; solving with this seed, this many moves and as many
+   *     walkers gives the same arrangement. Of one of several: moves that each search could try, or
+   *     those that this one tried where time was limited
+   * @param walkers walkers that shared the moves, at least 1
    * @param seconds time limit given, in s; empty where moves were the only limit
    * @param version version of the program
    * @param proof what is proved of it: {@code optimal}, what it was searched for by being within
    *     2e-6 of its bound, or {@code none}
    * @param choice what else was asked for, where it is one of several that were searched for after
-   *     a first; the same choice of the same brief, seed and moves has it again
+   *     a first; the same choice of the same brief, seed, moves and walkers has it again
    */
   public record Solved(
       long seed,
       long moves,
+      int walkers,
       Optional<Double> seconds,
       String version,
       String proof,
@@ -165,6 +167,7 @@ public record Arrangement(
      *
      * @param seed seed of the random source
      * @param moves moves tried by the search
+     * @param walkers walkers that shared the moves, at least 1
      * @param seconds time limit given, in s; empty where moves were the only limit
      * @param version version of the program
      * @param proof what is proved of it: {@code optimal}, or {@code none}
@@ -180,8 +183,11 @@ public record Arrangement(
     /** The proof's word where nothing is proved. */
     public static final String UNPROVED = "none";
 
+    /** Walkers where a file does not say how many. */
+    public static final int USUAL_WALKERS = 2;
+
     /**
-     * Of an arrangement that was searched for by itself.
+     * Of an arrangement that the usual walkers searched for, by itself.
      *
      * @param seed seed of the random source
      * @param moves moves tried by the search
@@ -190,12 +196,21 @@ public record Arrangement(
      * @param proof what is proved of it: {@code optimal}, or {@code none}
      */
     public Solved(long seed, long moves, Optional<Double> seconds, String version, String proof) {
-      this(seed, moves, seconds, version, proof, Optional.empty());
+      this(seed, moves, USUAL_WALKERS, seconds, version, proof, Optional.empty());
+    }
+
+    /**
+     * {@return the same of so many walkers}
+     *
+     * @param number walkers that shared the moves, at least 1
+     */
+    public Solved withWalkers(int number) {
+      return new Solved(seed, moves, number, seconds, version, proof, choice);
     }
 
     /** {@return the same, with nothing proved} */
     public Solved unproved() {
-      return new Solved(seed, moves, seconds, version, UNPROVED, choice);
+      return new Solved(seed, moves, walkers, seconds, version, UNPROVED, choice);
     }
   }
 

@@ -215,6 +215,9 @@ public final class ArrangementWriter {
     json.mapping();
     json.field("seed").number(solved.seed());
     json.field("moves").number(solved.moves());
+    if (solved.walkers() != Arrangement.Solved.USUAL_WALKERS) {
+      json.field("walkers").number(solved.walkers());
+    }
     json.field("seconds");
     if (solved.seconds().isPresent()) {
       json.number((double) solved.seconds().get());

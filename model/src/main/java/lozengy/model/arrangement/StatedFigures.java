@@ -40,6 +40,7 @@ record StatedFigures(
           false,
           "metres");
   private static final Range SEEDS = Range.whole(Long.MIN_VALUE, Long.MAX_VALUE, "");
+  private static final Range WALKERS = Range.whole(1, Integer.MAX_VALUE, "walkers");
   private static final Range CHOICES = Range.whole(2, 1000, "arrangements");
   private static final Map<String, String> PROOFS =
       Words.meanings(
@@ -124,6 +125,7 @@ record StatedFigures(
   static Optional<Arrangement.Solved> solved(Fields of) {
     Optional<Long> seed = of.need("seed", "\"seed\": 1").flatMap(s -> whole(s, SEEDS));
     Optional<Long> moves = of.need("moves", "\"moves\": 500000").flatMap(m -> whole(m, COUNTS));
+    Optional<Long> walkers = of.get("walkers").flatMap(w -> whole(w, WALKERS));
     Optional<Double> seconds = number(of, "seconds", Range.of(0, 1_000_000_000, "seconds"));
     Optional<String> version =
         of.need("version", "\"version\": \"0.1.0\"").flatMap(StatedFigures::text);
@@ -136,6 +138,7 @@ record StatedFigures(
         new Arrangement.Solved(
             seed.orElse(0L),
             moves.orElse(0L),
+            walkers.map(Long::intValue).orElse(Arrangement.Solved.USUAL_WALKERS),
             seconds,
             version.orElse(""),
             proof.orElse(""),

@@ -23,11 +23,11 @@ public final class ApartRule implements Rule {
   /** One line for each pair of yarns. */
   @Override
   public List<BriefLine> lines(Blanket blanket) {
-    List<BriefLine> lines = new ArrayList<>();
     List<Look.Pair> asked = blanket.brief().look().apart();
     if (asked.isEmpty()) {
-      return lines;
+      return List.of();
     }
+    List<BriefLine> lines = new ArrayList<>();
     RoundPairs seams =
         RoundPairs.borders(
             blanket, (first, second) -> RoundPairs.bothJoined(blanket, first, second));

@@ -90,9 +90,6 @@ public final class ClashGraph {
   }
 
   private int union(int one, int two) {
-    if (one == two) {
-      return one;
-    }
     long key = (long) Math.min(one, two) << 32 | Math.max(one, two);
     Integer known = unions.get(key);
     if (known == null) {

@@ -51,10 +51,10 @@ public final class CopiesRule implements Rule {
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
-    List<Fault> faults = new ArrayList<>();
     if (blanket.brief().rules().copies().isEmpty()) {
-      return faults;
+      return List.of();
     }
+    List<Fault> faults = new ArrayList<>();
     int allowed = blanket.brief().rules().copies().getAsInt();
     // an IntBuffer compares and hashes by its content
     Map<IntBuffer, List<Integer>> groups = new LinkedHashMap<>();

@@ -23,10 +23,10 @@ public final class NeighbourBordersRule implements Rule {
   /** One line that borders differ at all, and one for how much. */
   @Override
   public List<BriefLine> lines(Blanket blanket) {
-    List<BriefLine> lines = new ArrayList<>();
     if (blanket.layout().seams().size() == 0) {
-      return lines;
+      return List.of();
     }
+    List<BriefLine> lines = new ArrayList<>();
     RoundPairs pairs = RoundPairs.borders(blanket, blanket::bordersMayMatch);
     int yarns = blanket.yarnCount();
     lines.add(

@@ -58,9 +58,6 @@ public final class SymmetryRule implements Rule {
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
-    if (!blanket.orbits().any()) {
-      return faults;
-    }
     for (int lead : blanket.orbits().leads()) {
       if (blanket.state(lead) != PieceState.PLANNED) {
         continue;

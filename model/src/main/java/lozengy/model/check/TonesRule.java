@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PieceState;
-import lozengy.model.colour.Tone;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
 
@@ -63,13 +61,6 @@ public final class TonesRule implements Rule {
             .toArray();
     Ground may = new Ground.May(rounds, allowed, false);
     return Optional.of(new BriefLine(id(), path, subject, List.of(may)));
-  }
-
-  private static String tones(Blanket blanket, PieceKind kind, int round) {
-    return blanket.motif(kind).rounds().get(round).tones().stream()
-        .sorted()
-        .map(Tone::word)
-        .collect(Collectors.joining(" or "));
   }
 
   @Override

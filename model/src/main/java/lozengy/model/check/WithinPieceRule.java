@@ -49,11 +49,11 @@ public final class WithinPieceRule implements Rule {
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
     Shape.require(blanket, sequences);
-    List<Fault> faults = new ArrayList<>();
     WithinPiece asked = blanket.brief().rules().withinPiece();
     if (asked == WithinPiece.FREE) {
-      return faults;
+      return List.of();
     }
+    List<Fault> faults = new ArrayList<>();
     PilePlacement laid = PilePlacement.of(blanket, sequences);
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       if (laid.toWork(piece)) {

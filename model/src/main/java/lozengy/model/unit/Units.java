@@ -129,8 +129,8 @@ public final class Units {
       // asked first, since writing out 1e-999999999 in full would take all memory
       return BigDecimal.ZERO;
     }
-    BigDecimal kept =
-        number.scale() > DECIMALS ? number.setScale(DECIMALS, RoundingMode.HALF_EVEN) : number;
-    return kept.movePointRight(3);
+    return number
+        .setScale(Math.min(number.scale(), DECIMALS), RoundingMode.HALF_EVEN)
+        .movePointRight(3);
   }
 }

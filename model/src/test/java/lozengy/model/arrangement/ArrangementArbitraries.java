@@ -64,11 +64,12 @@ public final class ArrangementArbitraries {
         random.nextBoolean()
             ? Optional.of(
                 new Arrangement.Solved(
-                    random.nextLong(),
-                    random.nextInt(Integer.MAX_VALUE),
-                    random.nextBoolean() ? Optional.of(random.nextDouble()) : Optional.empty(),
-                    "0.1.0",
-                    "none"))
+                        random.nextLong(),
+                        random.nextInt(Integer.MAX_VALUE),
+                        random.nextBoolean() ? Optional.of(random.nextDouble()) : Optional.empty(),
+                        "0.1.0",
+                        "none")
+                    .withWalkers(1 + random.nextInt(3)))
             : Optional.empty(),
         diary(blanket, sequences, random));
   }

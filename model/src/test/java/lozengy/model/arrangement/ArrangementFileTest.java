@@ -112,6 +112,15 @@ class ArrangementFileTest {
     return ArrangementReader.read(SourceText.of("a.json", text));
   }
 
+  @Test
+  void aFileThatDoesNotSayHowManyWalkersHadTwo() {
+    assertEquals(2, read(FILE).solved().orElseThrow().walkers());
+    String three = edited("\"moves\": 1000, ", "\"moves\": 1000, \"walkers\": 3, ");
+    assertEquals(3, read(three).solved().orElseThrow().walkers());
+    assertEquals(
+        1, mistakes(edited("\"moves\": 1000, ", "\"moves\": 1000, \"walkers\": 0, ")).size());
+  }
+
   private static List<String> mistakes(String text) {
     InputException thrown = assertThrows(InputException.class, () -> read(text));
     return thrown.mistakes().stream().map(Mistake::words).toList();

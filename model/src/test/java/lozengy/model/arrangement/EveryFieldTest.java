@@ -99,6 +99,7 @@ class EveryFieldTest {
           Map.entry("solved", HISTORY),
           Map.entry("solved.seed", HISTORY),
           Map.entry("solved.moves", HISTORY),
+          Map.entry("solved.walkers", HISTORY),
           Map.entry("solved.seconds", HISTORY),
           Map.entry("solved.version", HISTORY),
           Map.entry("solved.choice", HISTORY),
@@ -169,6 +170,7 @@ class EveryFieldTest {
                 new Arrangement.Solved(
                     7,
                     1000,
+                    3,
                     Optional.of(1.5),
                     "0.1.0",
                     Arrangement.Solved.OPTIMAL,

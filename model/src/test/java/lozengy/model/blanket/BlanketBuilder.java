@@ -134,6 +134,13 @@ public final class BlanketBuilder {
     return this;
   }
 
+  /** A piece of which some rounds are worked; {@code null} for an open one. */
+  public BlanketBuilder begun(String name, int worked, String... codes) {
+    List<Optional<String>> rounds = Arrays.stream(codes).map(Optional::ofNullable).toList();
+    notes.add(new PieceNote(List.of(name), rounds, false, PieceState.PLANNED, worked, Set.of()));
+    return this;
+  }
+
   /** Keeps a yarn from a piece. */
   public BlanketBuilder ban(String name, String code) {
     notes.add(new PieceNote(List.of(name), List.of(), PieceState.PLANNED, Set.of(code)));

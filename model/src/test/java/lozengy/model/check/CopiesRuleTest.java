@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
 
@@ -96,5 +99,22 @@ class CopiesRuleTest extends RuleTest {
         "MUD MUD MUD MUD MUD MUD MUD MUD MUD MUD",
         "r1c1, r1c2, r1c3, r1c4, r1c5, r2c1, r2c2, r2c3 and 2 more share the sequence Tidal mud"
             + " (MUD): 10 pieces, 1 allowed");
+  }
+
+  /** Two pairs of images, of each of which one is made. */
+  @Test
+  void anOrbitOfWhichAPieceIsMadeIsAFact() {
+    Brief plain =
+        BlanketBuilder.straight(4, 1)
+            .saltmarsh()
+            .motif(PieceKind.SQUARE, 1)
+            .rules(0, WithinPiece.FREE, OptionalInt.of(1), 0)
+            .piece("r1c1", PieceState.MADE, "MUD")
+            .piece("r1c2", PieceState.MADE, "MUD")
+            .build()
+            .brief();
+    Blanket mirrored =
+        Blanket.ofUnjudged(plain.withLook(Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT)));
+    expect(new CopiesRule(), mirrored, "MUD MUD MUD MUD");
   }
 }

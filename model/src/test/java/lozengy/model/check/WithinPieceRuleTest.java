@@ -1,5 +1,8 @@
 package lozengy.model.check;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
 import java.util.OptionalInt;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
@@ -47,5 +50,23 @@ class WithinPieceRuleTest extends RuleTest {
     String made = "~,~,~,~,~ ~,~,~,~,~ MUD,MUD,MUD,MUD,MUD";
     expect(new WithinPieceRule(), blanket(WithinPiece.ADJACENT_DIFFER), made);
     expect(new WithinPieceRule(), blanket(WithinPiece.ALL_DIFFER), made);
+  }
+
+  /** Of three rounds two are worked. */
+  @Test
+  void whatIsWorkedOfABegunPieceIsAFactAmongItself() {
+    for (WithinPiece asked : List.of(WithinPiece.ADJACENT_DIFFER, WithinPiece.ALL_DIFFER)) {
+      Blanket begun =
+          fiveSquares(3)
+              .rules(0, asked, OptionalInt.empty(), 0)
+              .begun("r1c1", 2, "MUD", "MUD", null)
+              .begun("r1c2", 2, "SAM", "MUD", null)
+              .build();
+      List<Fault> faults =
+          new WithinPieceRule().faults(begun, sequences(begun, "MUD,MUD,SAM SAM,MUD,MUD"));
+      assertEquals(List.of(List.of(1)), faults.stream().map(Fault::pieces).toList());
+      assertEquals(List.of(1, 2), faults.get(0).rounds());
+      assertEquals(new Fault.Alike(asked), faults.get(0).detail());
+    }
   }
 }

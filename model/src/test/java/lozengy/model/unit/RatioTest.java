@@ -52,4 +52,12 @@ class RatioTest {
     assertEquals(Long.MAX_VALUE, beyond.down());
     assertThrows(IllegalArgumentException.class, () -> huge.dividedBy(BigDecimal.ZERO));
   }
+
+  @Test
+  void whatALongHoldsIsNotRefusedForTheSizeOfItsParts() {
+    Ratio ninth = new Ratio(new BigDecimal("10000000000000000000"), new BigDecimal(9));
+    assertEquals(1_111_111_111_111_111_111L, ninth.down());
+    assertEquals(3, new Ratio(new BigDecimal("3e30"), new BigDecimal("1e30")).down());
+    assertEquals(3, new Ratio(new BigDecimal("3e-30"), new BigDecimal("1e-30")).up());
+  }
 }

@@ -160,6 +160,7 @@ public final class AlternativeSearch {
         new Search(
             problem,
             seed,
+            options.walkers(blanket),
             options.threads(),
             budget,
             () -> Long.MIN_VALUE,
@@ -232,6 +233,7 @@ public final class AlternativeSearch {
                     new Arrangement.Solved(
                         options.seed(),
                         whole ? moves().orElseThrow() : budget.spent(),
+                        options.walkers(blanket),
                         each.seconds(),
                         each.version(),
                         Arrangement.Solved.UNPROVED,

@@ -78,8 +78,8 @@ final class PairCostsCompiler {
 
   /**
    * Pairs of the problem's pieces. Where images are one piece, a pair of images costs the same
-   * whatever they show, and is left out. A seam between images has borders that the look gives,
-   * which cost nothing, or joined ones, which cost what any that match do.
+   * whatever they show, and is left out. A seam between images has borders that match: they are
+   * joined, or given by the look, which costs nothing.
    */
   private Pairs pairs(Layout layout, Nearness nearness) {
     Pairs pairs = nearness.pairs(layout);
@@ -100,7 +100,7 @@ final class PairCostsCompiler {
       for (int layer = fromLayer(nearness); layer < slots.rounds(one); layer++) {
         constantCost += lightCost(layer, nearness);
       }
-      if (nearness == Nearness.SEAM && !blanket.look().givesBorders()) {
+      if (nearness == Nearness.SEAM) {
         constantCost += seamCost(0, 0);
       }
     }

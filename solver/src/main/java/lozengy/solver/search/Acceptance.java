@@ -9,6 +9,7 @@ final class Acceptance {
   private final State state;
   private final Draws draws;
   private final Audit audit;
+  private final boolean drawsFirst;
 
   /**
    * Makes the step of a walk.
@@ -16,14 +17,27 @@ final class Acceptance {
    * @param audit told of every move; null for real work
    */
   Acceptance(State state, Draws draws, Audit audit) {
+    this(state, draws, audit, false);
+  }
+
+  private Acceptance(State state, Draws draws, Audit audit, boolean drawsFirst) {
     this.state = state;
     this.draws = draws;
     this.audit = audit;
+    this.drawsFirst = drawsFirst;
   }
 
-  /** No delta above this is ever accepted, so nobody need know it to the end. */
-  static long ceiling(double temperature) {
-    return (long) (temperature * Draws.MOST);
+  /** The step of a walk that draws what it accepts before it weighs a neighbour. */
+  static Acceptance drawingFirst(State state, Draws draws) {
+    return new Acceptance(state, draws, null, true);
+  }
+
+  /**
+   * No delta above this is accepted for the next neighbour, so nobody need know it to the end. To
+   * be asked once for each.
+   */
+  long most(double temperature) {
+    return (long) (temperature * (drawsFirst ? draws.exponential() : Draws.MOST));
   }
 
   /** Whether neighbours are to be tried out before they are decided on. */
@@ -36,9 +50,13 @@ final class Acceptance {
     audit.tried(operator, delta, make, undo, slots);
   }
 
-  /** Whether to go to a neighbour. */
-  boolean accepts(long delta, double temperature) {
-    return delta <= ceiling(temperature) && draws.accept(delta, temperature);
+  /**
+   * Whether to go to a neighbour.
+   *
+   * @param most what {@link #most} told of it
+   */
+  boolean accepts(long delta, long most, double temperature) {
+    return delta <= most && (drawsFirst || draws.accept(delta, temperature));
   }
 
   /** Keeps the cost of a move that was just made. */

@@ -84,7 +84,7 @@ final class Chains {
       acceptance.tryOut(CHAIN, delta, () -> make(length), () -> undo(length), seed);
       make(length);
     }
-    if (acceptance.accepts(delta, temperature)) {
+    if (acceptance.accepts(delta, acceptance.most(temperature), temperature)) {
       acceptance.made(CHAIN, delta, seed, seed);
     } else {
       undo(length);

@@ -55,8 +55,9 @@ final class DealSchedule {
   }
 
   /** Moves of a walker in each of the heats among the best of them. */
-  static long movesOfHeat(long moves) {
-    return (long) (HEATS_PART * moves * Search.WALKERS / PLANS_IN_HEATS);
+  static long movesOfHeat(long moves, int walkers) {
+    int heats = (PLANS_IN_HEATS + walkers - 1) / walkers;
+    return (long) (HEATS_PART * moves / heats);
   }
 
   /** Moves between two fresh deals, by all the moves that there are. */

@@ -22,7 +22,16 @@ final class Draws {
   private final SplittableRandom random;
 
   Draws(long seed) {
-    random = new SplittableRandom(seed);
+    this(new SplittableRandom(seed));
+  }
+
+  private Draws(SplittableRandom random) {
+    this.random = random;
+  }
+
+  /** Those of one tile in one phase. */
+  static Draws of(long seed, long phase, int tile) {
+    return new Draws(new SplittableRandom((seed << 40) + (phase << 16) + tile).split());
   }
 
   /**

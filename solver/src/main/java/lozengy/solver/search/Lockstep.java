@@ -8,7 +8,10 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 
-/** Lets all walkers do the same work, on as many threads as are useful, and waits for the last. */
+/**
+ * Has the same work done on each of several, on as many threads as are useful, and waits for the
+ * last.
+ */
 final class Lockstep implements AutoCloseable {
 
   private final ExecutorService threads;
@@ -31,13 +34,13 @@ final class Lockstep implements AutoCloseable {
             : null;
   }
 
-  void run(List<Walker> walkers, Consumer<Walker> work) {
+  <T> void run(List<T> all, Consumer<T> work) {
     if (threads == null) {
-      walkers.forEach(work);
+      all.forEach(work);
       return;
     }
     List<Future<?>> futures = new ArrayList<>();
-    walkers.forEach(walker -> futures.add(threads.submit(() -> work.accept(walker))));
+    all.forEach(each -> futures.add(threads.submit(() -> work.accept(each))));
     futures.forEach(Lockstep::await);
   }
 

@@ -22,13 +22,14 @@ public final class MemoryNeed {
    * {@return bytes that solving a blanket takes, rather too many than too few}
    *
    * @param blanket the blanket
+   * @param walkers how many walkers, at least 1
    */
-  public static long bytes(Blanket blanket) {
+  public static long bytes(Blanket blanket, int walkers) {
     long rounds = blanket.index().count();
     double bytes =
         blanket.pieceCount() * BYTES_PER_PIECE
             + rounds * BYTES_PER_ROUND
-            + rounds * blanket.yarnCount() * BYTES_PER_COST * Walkers.COUNT;
+            + rounds * blanket.yarnCount() * BYTES_PER_COST * walkers;
     return (long) (bytes * (1 + ROOM));
   }
 }

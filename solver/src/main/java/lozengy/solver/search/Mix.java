@@ -19,6 +19,16 @@ enum Mix {
       new Weighted(3, Operator.EXCHANGE_WITHIN),
       new Weighted(4, Operator.EXCHANGE_SEQUENCES),
       new Weighted(1, Operator.CHAIN)),
+  /**
+   * What is left of {@link #COUNTS_KEPT} where parts of the board make the exchanges of like
+   * rounds.
+   */
+  BESIDE_PARTS(
+      new Weighted(4, Operator.CHANGE),
+      new Weighted(8, Operator.EXCHANGE_IN_LAYER),
+      new Weighted(4, Operator.EXCHANGE_ACROSS),
+      new Weighted(3, Operator.EXCHANGE_WITHIN),
+      new Weighted(1, Operator.CHAIN)),
   /** Operators of borders alone. */
   BORDERS(new Weighted(1, Operator.CHAIN), new Weighted(7, Operator.BORDER));
 

@@ -82,8 +82,9 @@ final class Moves {
       acceptance.tryOut(
           CHANGE, delta, () -> state.apply(slot, to), () -> state.apply(slot, from), slot);
     }
-    long delta = state.change(slot, to, Acceptance.ceiling(temperature));
-    if (acceptance.accepts(delta, temperature)) {
+    long most = acceptance.most(temperature);
+    long delta = state.change(slot, to, most);
+    if (acceptance.accepts(delta, most, temperature)) {
       state.apply(slot, to);
       acceptance.made(CHANGE, delta, slot, slot);
     }
@@ -116,8 +117,9 @@ final class Moves {
     if (acceptance.triesOut()) {
       tryOut(slotA, slotB, state.exchange(slotA, slotB, NO_LIMIT));
     }
-    long delta = state.exchange(slotA, slotB, Acceptance.ceiling(temperature));
-    if (acceptance.accepts(delta, temperature)) {
+    long most = acceptance.most(temperature);
+    long delta = state.exchange(slotA, slotB, most);
+    if (acceptance.accepts(delta, most, temperature)) {
       swap(slotA, slotB);
       acceptance.made(EXCHANGE, delta, slotA, slotB);
     }
@@ -135,9 +137,10 @@ final class Moves {
     if (acceptance.triesOut()) {
       tryOut(slotA, slotB, state.exchangeAlike(slotA, slotB, NO_LIMIT));
     }
-    long delta = state.exchangeAlike(slotA, slotB, Acceptance.ceiling(temperature));
-    if (acceptance.accepts(delta, temperature)) {
-      swap(slotA, slotB);
+    long most = acceptance.most(temperature);
+    long delta = state.exchangeAlike(slotA, slotB, most);
+    if (acceptance.accepts(delta, most, temperature)) {
+      state.exchange(slotA, slotB);
       acceptance.made(EXCHANGE, delta, slotA, slotB);
     }
   }
@@ -180,7 +183,7 @@ final class Moves {
       Runnable swap = () -> state.swapSequences(orbitA, orbitB);
       acceptance.tryOut(SEQUENCES, delta, swap, swap, borderA, borderB);
     }
-    if (acceptance.accepts(delta, temperature)) {
+    if (acceptance.accepts(delta, acceptance.most(temperature), temperature)) {
       state.swapSequences(orbitA, orbitB);
       acceptance.made(SEQUENCES, delta, borderA, borderB);
     }

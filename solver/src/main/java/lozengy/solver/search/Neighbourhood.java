@@ -2,6 +2,7 @@ package lozengy.solver.search;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.layout.PieceKind;
@@ -44,12 +45,7 @@ final class Neighbourhood {
     for (int slot : some) {
       among[slot] = true;
     }
-    this.freeOfLayer = new int[problem.balance().cost().length][];
-    for (int layer = 0; layer < freeOfLayer.length; layer++) {
-      int wanted = layer;
-      freeOfLayer[layer] =
-          Arrays.stream(free).filter(slot -> slots.layer()[slot] == wanted).toArray();
-    }
+    this.freeOfLayer = split(free, slot -> slots.layer()[slot], problem.balance().cost().length);
     List<int[]> groups = CountPlan.groups(problem, free);
     this.freeAlike = groups.toArray(int[][]::new);
     this.groupOf = new int[slots.count()];
@@ -61,19 +57,59 @@ final class Neighbourhood {
     this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
     this.kindOfPiece = new int[slots.orbits()];
     this.allFree = new boolean[slots.orbits()];
-    this.freePieces = new int[PieceKind.values().length * MOST_IMAGES][];
     for (int orbit = 0; orbit < kindOfPiece.length; orbit++) {
       int kind = problem.blanket().kind(slots.lead()[orbit]).ordinal();
       allFree[orbit] = everyRoundFree(orbit);
       kindOfPiece[orbit] = kind + PieceKind.values().length * (slots.weight(orbit) - 1);
     }
-    for (int kind = 0; kind < freePieces.length; kind++) {
-      int wanted = kind;
-      freePieces[kind] =
-          IntStream.range(0, slots.orbits())
-              .filter(orbit -> kindOfPiece[orbit] == wanted && allFree[orbit])
-              .toArray();
+    int[] pieces = IntStream.range(0, slots.orbits()).filter(orbit -> allFree[orbit]).toArray();
+    this.freePieces =
+        split(pieces, orbit -> kindOfPiece[orbit], PieceKind.values().length * MOST_IMAGES);
+  }
+
+  /**
+   * What lies within some pieces, for exchanges of like rounds alone. O(rounds of the pieces +
+   * groups).
+   *
+   * @param whole the neighbourhood of the whole board
+   * @param orbits the pieces
+   * @param draws the random source of its own
+   */
+  Neighbourhood(Neighbourhood whole, int[] orbits, Draws draws) {
+    this.problem = whole.problem;
+    this.slots = whole.slots;
+    this.draws = draws;
+    this.among = whole.among;
+    this.groupOf = whole.groupOf;
+    this.kindOfPiece = null;
+    this.allFree = null;
+    this.freeOfLayer = null;
+    this.freePieces = null;
+    this.free =
+        Arrays.stream(orbits)
+            .flatMap(o -> IntStream.range(slots.orbitStart()[o], slots.orbitStart()[o + 1]))
+            .filter(slot -> among[slot])
+            .toArray();
+    this.freeAlike = split(free, slot -> groupOf[slot], whole.freeAlike.length);
+    this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
+  }
+
+  /** Splits a list by what a function says of each, keeping the order. */
+  private static int[][] split(int[] list, IntUnaryOperator of, int ways) {
+    int[] sizes = new int[ways];
+    for (int each : list) {
+      sizes[of.applyAsInt(each)]++;
     }
+    int[][] split = new int[ways][];
+    for (int way = 0; way < ways; way++) {
+      split[way] = new int[sizes[way]];
+    }
+    Arrays.fill(sizes, 0);
+    for (int each : list) {
+      int way = of.applyAsInt(each);
+      split[way][sizes[way]++] = each;
+    }
+    return split;
   }
 
   /** Whether a slot is a border, or may clash with a round of another piece. */
@@ -115,6 +151,11 @@ final class Neighbourhood {
     }
     int at = (int) (windowFrom * length) + draws.below(Math.max(2, (int) (windowPart * length)));
     return list[at % length];
+  }
+
+  /** How many slots may change. */
+  int size() {
+    return free.length;
   }
 
   /** Whether a slot may change. */

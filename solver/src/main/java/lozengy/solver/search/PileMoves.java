@@ -52,7 +52,7 @@ final class PileMoves {
       Runnable swap = () -> swap(placeA, placeB);
       acceptance.tryOut(EXCHANGE, delta, swap, swap, borderA, borderB);
     }
-    if (acceptance.accepts(delta, temperature)) {
+    if (acceptance.accepts(delta, acceptance.most(temperature), temperature)) {
       swap(placeA, placeB);
       acceptance.made(EXCHANGE, delta, borderA, borderB);
     }

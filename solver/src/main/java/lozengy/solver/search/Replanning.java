@@ -4,11 +4,11 @@ import lozengy.solver.problem.Problem;
 
 /**
  * The course of planning again. Round by round one walker goes on from the best there is, which at
- * first is the repaired plan, and the other from a deal of counts close to the earlier plan, a
- * change now weighing more and now less than it costs, in which rounds keep their yarn as far as
- * the counts allow; now and then from the earlier plan with what is open filled anew. No leg's
- * length depends on the moves that are left: so a course that ends because nothing gets better is
- * the same as one with just so many moves.
+ * first is the repaired plan, and each other, or this one in every second round, from a deal of
+ * counts close to the earlier plan, a change now weighing more and now less than it costs, in which
+ * rounds keep their yarn as far as the counts allow; now and then from the earlier plan with what
+ * is open filled anew. No leg's length depends on the moves that are left: so a course that ends
+ * because nothing gets better is the same as one with just so many moves.
  */
 final class Replanning {
 
@@ -65,7 +65,7 @@ final class Replanning {
           (long) (CHANGE_COSTS[round % CHANGE_COSTS.length] * problem.prices().keep());
       walkers.eachWith(
           (walker, number) -> {
-            if (number == 0) {
+            if (number == 0 && (walkers.count() > 1 || round % 2 == 0)) {
               walker.restart(best);
             } else if (round % FILL_EVERY == FILL_EVERY - 1) {
               walker.fill(plan, changeCost);

@@ -5,11 +5,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
+import lozengy.model.arrangement.Arrangement;
+import lozengy.model.blanket.Blanket;
 import lozengy.solver.problem.Problem;
 
 /**
  * Several walkers in lockstep: each makes the same number of moves between two meetings, so that
- * the outcome depends on the seed and the moves alone, however many threads carry them.
+ * the outcome depends on their number, the seed and the moves, however many threads carry them.
  *
  * <p>Each deal is mended before it is walked, so most are valid at once; short first legs serve
  * where they are not. After that, small blankets are dealt afresh many times, for the counts that
@@ -17,12 +19,12 @@ import lozengy.solver.problem.Problem;
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
  *
+ * <p>On a large blanket a single walker does better than several, for each has few moves for a
+ * round: its tiles change side by side, see {@link TiledWalk}.
+ *
  * <p>Planning again begins with the earlier plan, see {@link Replanning}.
  */
 public final class Search implements AutoCloseable {
-
-  /** How many walkers: fixed, for the outcome depends on it. */
-  public static final int WALKERS = Walkers.COUNT;
 
   /** Deals at the start, whatever the time, and moves of the first for each slot; doubled. */
   private static final int FIRST_DEALS = 4;
@@ -58,6 +60,9 @@ public final class Search implements AutoCloseable {
 
   private static final double WARM = 0.5;
 
+  /** For a large board, which has few moves for each round. */
+  private static final double HOT_OF_LARGE = 0.6;
+
   private static final int IDLE_LEGS = 4;
 
   private final Problem problem;
@@ -75,6 +80,7 @@ public final class Search implements AutoCloseable {
    *
    * @param problem the problem
    * @param seed seed of the random source
+   * @param walkerCount walkers that share the moves, at least 1
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
    * @param floor asked for a cost that no valid assignment can fall below; the search ends when it
@@ -86,6 +92,7 @@ public final class Search implements AutoCloseable {
   public Search(
       Problem problem,
       long seed,
+      int walkerCount,
       int threadCount,
       Budget budget,
       LongSupplier floor,
@@ -96,7 +103,9 @@ public final class Search implements AutoCloseable {
     this.slots = movable(problem);
     this.budget = budget;
     this.plans = new BorderPlans(problem);
-    this.walkers = new Walkers(problem, plans, seed, threadCount, budget, floor, tick, assertions);
+    this.walkers =
+        new Walkers(
+            problem, plans, seed, walkerCount, threadCount, budget, floor, tick, assertions);
   }
 
   /**
@@ -145,7 +154,8 @@ public final class Search implements AutoCloseable {
     for (int deal = 0; deal < most && !walkers.found() && !ends.getAsBoolean(); deal++) {
       // the last one as if there were many border yarns, whose counts suit a tight stock better
       boolean plan = planned && deal < most - 1;
-      walkers.together(walker -> walker.deal(FIRST_EXCHANGES, plan));
+      int exchanges = walkers.tiled() ? DealSchedule.exchanges(Long.MAX_VALUE) : FIRST_EXCHANGES;
+      walkers.together(walker -> walker.deal(exchanges, plan));
       walkers.barOverdrawing(deal % 2 == 0);
       // even where the deal is valid at once a chunk is walked, which tells the speed
       long longest = walkers.found() ? Walkers.CHUNK : Long.MAX_VALUE;
@@ -159,6 +169,16 @@ public final class Search implements AutoCloseable {
   /** Warm as ever; for a pile that does not lie well at once, so hot that pieces can pass. */
   private double hotOfDeal(int deal) {
     return deal == 0 || problem.pile().isEmpty() ? WARM : HOT_FOR_PILE;
+  }
+
+  /**
+   * {@return how many walkers a blanket gains from: two; one where the blanket is so large that a
+   * single walker has its tiles change side by side}
+   *
+   * @param blanket the blanket
+   */
+  public static int usualWalkers(Blanket blanket) {
+    return TiledWalk.suits(blanket) ? 1 : Arrangement.Solved.USUAL_WALKERS;
   }
 
   /** Searches until the budget is spent, the floor is met, or nothing has improved for long. */
@@ -182,6 +202,8 @@ public final class Search implements AutoCloseable {
     }
     if (plans.few() && slots > DealSchedule.SLOTS_OF_SMALL) {
       dealPlans(end);
+    } else if (walkers.tiled()) {
+      walkers.lastLeg(end, HOT_OF_LARGE);
     } else if (!dealAfresh(end)) {
       if (dealt && walkers.movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
         deal(walkers.movesLeft(end), false);
@@ -248,13 +270,14 @@ public final class Search implements AutoCloseable {
       walkers.leg((long) ((1 - DealSchedule.BORDERS_PART) * length), HOT);
       walkers.keepIn(elite);
     }
-    List<int[]> best = elite.takeBest(DealSchedule.PLANS_IN_HEATS);
-    for (int heat = 0; heat < best.size() && !walkers.ended(); heat += WALKERS) {
+    int count = walkers.count();
+    List<int[]> best = elite.takeBest(Math.max(DealSchedule.PLANS_IN_HEATS, count));
+    for (int heat = 0; heat < best.size() && !walkers.ended(); heat += count) {
       walkers.restart(best.subList(heat, best.size()));
-      walkers.leg(DealSchedule.movesOfHeat(all), HOT);
+      walkers.leg(DealSchedule.movesOfHeat(all, count), HOT);
       walkers.keepIn(elite);
     }
-    walkers.restart(elite.takeBest(WALKERS));
+    walkers.restart(elite.takeBest(count));
     walkers.lastLeg(end, HOT);
   }
 

@@ -1,5 +1,6 @@
 package lozengy.solver.search;
 
+import java.util.List;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
@@ -9,6 +10,9 @@ import lozengy.solver.problem.YarnSupply;
  * An assignment of yarns to slots with everything that a move's cost needs at hand: for each slot
  * and yarn what it would cost beside the others, counts by layer, yarn used, and shared sequences.
  * To tell a change's cost is O(1), to make it O(pairs of the slot). No method allocates.
+ *
+ * <p>A part of a state shares yarns and table with the whole and with other parts beyond its reach,
+ * and counts copies by itself, until the whole settles with it.
  */
 final class State {
 
@@ -60,6 +64,52 @@ final class State {
     this.laid = new PileAssignment(problem);
     this.counts = new CountUse(problem);
     this.order = OrderUse.of(problem);
+  }
+
+  /**
+   * Makes a part, for exchanges alone that leave counts and stock as they are.
+   *
+   * @param whole without counts of the look and without order
+   * @param pieces how many pieces may change in it
+   */
+  State(State whole, int pieces) {
+    this.problem = whole.problem;
+    this.yarns = whole.yarns;
+    this.slots = whole.slots;
+    this.orbit = whole.orbit;
+    this.layer = whole.layer;
+    this.orbitStart = whole.orbitStart;
+    this.table = whole.table;
+    this.yarn = whole.yarn;
+    this.tied = whole.tied;
+    this.weight = whole.weight;
+    this.surplus = null;
+    this.balanceCost = null;
+    this.sequencesMatter = whole.sequencesMatter;
+    this.copyCost = whole.copyCost;
+    this.hardCost = whole.hardCost;
+    this.stock = null;
+    this.sequences = new SequenceCounts(whole.sequences, pieces);
+    this.laid = whole.laid;
+    this.counts = whole.counts;
+    this.order = null;
+  }
+
+  /** Takes over what has changed in parts. */
+  void settle(List<State> parts) {
+    for (State part : parts) {
+      // what copies cost is known only now that all parts are together
+      cost += part.cost - (part.copiesCost() - copiesCost());
+      pairFaults += part.pairFaults;
+    }
+    cost -= copiesCost();
+    parts.forEach(part -> sequences.settle(part.sequences));
+    cost += copiesCost();
+  }
+
+  /** The cost of sequences that several pieces have, but for a constant. */
+  private long copiesCost() {
+    return hardCost * sequences.surplus() - copyCost * sequences.distinct();
   }
 
   /** Takes over an assignment and counts everything afresh. */
@@ -121,16 +171,14 @@ final class State {
     if (order != null) {
       delta += order.change(slot, from, to, yarn);
     }
-    long sequenceGain = sequenceGain();
-    if (delta > most + stock.mostToGain(from) + sequenceGain) {
+    int p = orbit[slot];
+    if (beyond(delta, most + stock.mostToGain(from), p, p)) {
       return delta;
     }
     delta +=
         stock.change(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
-    if (sequencesMatter && delta <= most + sequenceGain) {
-      int p = orbit[slot];
-      long code = sequences.code(p);
-      delta += oneSequence(code, code + sequences.change(slot - orbitStart[p], from, to));
+    if (sequencesMatter && !beyond(delta, most, p, p)) {
+      delta += oneSequence(p, sequences.change(slot - orbitStart[p], from, to));
     }
     return delta;
   }
@@ -146,13 +194,14 @@ final class State {
     int a = yarn[slotA];
     int b = yarn[slotB];
     long delta = table.change(slotA, a, b) + table.change(slotB, b, a);
-    long ceiling = most + 2 * sequenceGain();
+    int orbitA = orbit[slotA];
+    int orbitB = orbit[slotB];
     int ofLayer = layer[slotA];
-    if (ofLayer > 0 && delta > ceiling + table.mostTwice(ofLayer)) {
+    if (ofLayer > 0 && beyond(delta - table.mostTwice(ofLayer), most, orbitA, orbitB)) {
       return delta;
     }
     delta -= table.countedTwice(slotA, slotB, a, b);
-    boolean settled = !sequencesMatter || delta > ceiling;
+    boolean settled = !sequencesMatter || beyond(delta, most, orbitA, orbitB);
     return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
@@ -174,14 +223,15 @@ final class State {
     if (order != null) {
       delta += order.exchange(slotA, slotB, yarn);
     }
-    long sequenceGain = 2 * sequenceGain();
+    int orbitA = orbit[slotA];
+    int orbitB = orbit[slotB];
     if (problem.supply().slotClass()[slotA] != problem.supply().slotClass()[slotB]) {
-      if (delta > most + stock.mostToGain(a) + stock.mostToGain(b) + sequenceGain) {
+      if (beyond(delta, most + stock.mostToGain(a) + stock.mostToGain(b), orbitA, orbitB)) {
         return delta;
       }
       delta += stockExchange(slotA, slotB, a, b);
     }
-    boolean settled = !sequencesMatter || delta > most + sequenceGain;
+    boolean settled = !sequencesMatter || beyond(delta, most, orbitA, orbitB);
     return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
   }
 
@@ -264,17 +314,20 @@ final class State {
     return steps * balanceCost[ofLayer];
   }
 
-  /** The most that one piece's other sequence could win; nothing while no two are alike. */
-  private long sequenceGain() {
-    if (sequences.distinct() == slots.orbits()) {
-      return 0;
-    }
-    return sequences.surplus() > surplusFacts ? copyCost + hardCost : copyCost;
+  /** Whether a delta is too much even if two pieces win all that other sequences can win them. */
+  private boolean beyond(long delta, long most, int orbitA, int orbitB) {
+    return delta > most && delta > most + sequenceGain(orbitA) + sequenceGain(orbitB);
   }
 
-  private long oneSequence(long before, long after) {
-    int old = sequences.count(before);
-    int now = sequences.count(after);
+  /** The most that one piece's other sequence could win; nothing while no other piece has its. */
+  private long sequenceGain(int ofOrbit) {
+    int count = sequencesMatter ? sequences.countOf(ofOrbit) : 1;
+    return count == 1 ? 0 : count > problem.copies() ? copyCost + hardCost : copyCost;
+  }
+
+  private long oneSequence(int p, long change) {
+    int old = sequences.countOf(p);
+    int now = sequences.count(sequences.code(p) + change);
     long delta = (old == 1 ? copyCost : 0) - (now == 0 ? copyCost : 0);
     if (old > problem.copies()) {
       delta -= hardCost;
@@ -289,13 +342,13 @@ final class State {
     long changeA = sequences.change(slotA - orbitStart[orbitA], a, b);
     long changeB = sequences.change(slotB - orbitStart[orbitB], b, a);
     if (orbitA == orbitB) {
-      return oneSequence(codeA, codeA + changeA + changeB);
+      return oneSequence(orbitA, changeA + changeB);
     }
     long codeB = sequences.code(orbitB);
     long newA = codeA + changeA;
     long newB = codeB + changeB;
-    int oldA = sequences.count(codeA);
-    int oldB = sequences.count(codeB) - (codeB == codeA ? 1 : 0);
+    int oldA = sequences.countOf(orbitA);
+    int oldB = sequences.countOf(orbitB) - (codeB == codeA ? 1 : 0);
     int nowA = sequences.count(newA) - (newA == codeA ? 1 : 0) - (newA == codeB ? 1 : 0);
     int nowB =
         sequences.count(newB)
@@ -313,8 +366,7 @@ final class State {
   /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
   boolean atFault(int slot) {
     int p = orbit[slot];
-    return table.clashes(slot, yarn)
-        || sequencesMatter && sequences.count(sequences.code(p)) > problem.copies();
+    return table.clashes(slot, yarn) || sequencesMatter && sequences.countOf(p) > problem.copies();
   }
 
   /** Exchanges the yarns of two pieces with as many rounds; the laid pile stays. */
@@ -328,26 +380,38 @@ final class State {
     }
   }
 
+  /** Exchanges the yarns of two slots with the same needs and layer: counts and stock stay. */
+  void exchange(int slotA, int slotB) {
+    int a = yarn[slotA];
+    int b = yarn[slotB];
+    show(slotA, a, b);
+    show(slotB, b, a);
+  }
+
   /** Gives a slot another yarn. Its delta is to be added by the caller. */
   void apply(int slot, int to) {
     int from = yarn[slot];
     if (from == to) {
       return;
     }
+    show(slot, from, to);
+    surplus[layer[slot] * yarns + from] -= weight[slot];
+    surplus[layer[slot] * yarns + to] += weight[slot];
+    stock.apply(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
+  }
+
+  /** Gives a slot another yarn, without counting it in its layer and in the stock. */
+  private void show(int slot, int from, int to) {
     pairFaults += table.apply(slot, from, to, yarn);
-    int p = orbit[slot];
-    int start = orbitStart[p];
     if (counts.any()) {
       counts.apply(slot, from, to);
     }
     if (order != null) {
       order.apply(slot, from, to, yarn);
     }
-    surplus[layer[slot] * yarns + from] -= weight[slot];
-    surplus[layer[slot] * yarns + to] += weight[slot];
-    stock.apply(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
     if (sequencesMatter) {
-      sequences.move(p, sequences.code(p) + sequences.change(slot - start, from, to));
+      int p = orbit[slot];
+      sequences.move(p, sequences.code(p) + sequences.change(slot - orbitStart[p], from, to));
     }
     yarn[slot] = to;
   }

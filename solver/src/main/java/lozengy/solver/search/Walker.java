@@ -19,6 +19,10 @@ final class Walker {
 
   private static final int MOVES_PER_WINDOW_SLOT = 4;
   private static final int DRAWS = 64;
+
+  /** For each move of parts of the state, how many may go anywhere. */
+  private static final double ANYWHERE = 0.08;
+
   private static final int LEAST_SHARE = 8;
   private static final int MOST_SHARE = 48;
   private static final int LOOKS_TO_ADAPT = 4;
@@ -47,17 +51,25 @@ final class Walker {
   private boolean wasOver;
   private int looksAlike;
   private final BorderPlans plans;
+  private final int planStep;
   private int nextPlan;
   private boolean bordersOnly;
+  private boolean parted;
 
   Walker(Problem problem, long seed, Assertions assertions) {
-    this(problem, new BorderPlans(problem), seed, assertions);
+    this(problem, new BorderPlans(problem), seed, 1, assertions);
   }
 
-  Walker(Problem problem, BorderPlans plans, long seed, Assertions assertions) {
+  /**
+   * Makes a walker that shares plans of borders with others.
+   *
+   * @param count how many share them; their seeds leave different remainders by it
+   */
+  Walker(Problem problem, BorderPlans plans, long seed, int count, Assertions assertions) {
     this.problem = problem;
     this.plans = plans;
-    this.nextPlan = Math.floorMod(seed, Search.WALKERS);
+    this.nextPlan = Math.floorMod(seed, count);
+    this.planStep = count;
     this.draws = new Draws(seed);
     this.state = new State(problem);
     Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
@@ -131,7 +143,7 @@ final class Walker {
   private Domains nextPlan() {
     List<Domains> all = plans.all();
     Domains domains = all.get(nextPlan % all.size());
-    nextPlan += Search.WALKERS;
+    nextPlan += planStep;
     return domains;
   }
 
@@ -174,8 +186,7 @@ final class Walker {
   /** Makes so many moves of the leg. */
   void walk(long count) {
     for (long done = 0; done < count; done += STRIDE) {
-      double part = Math.min(1, (double) legDone / legMoves);
-      double temperature = hot * StrictMath.exp(part * StrictMath.log(cold / hot));
+      double temperature = temperatureAfter(0);
       int stride = (int) Math.min(STRIDE, count - done);
       if (windowPart < 1 && (untilWindow -= stride) <= 0) {
         untilWindow = WINDOW * MOVES_PER_WINDOW_SLOT;
@@ -192,6 +203,57 @@ final class Walker {
     }
   }
 
+  /** The temperature after so many moves more. */
+  double temperatureAfter(double ahead) {
+    double part = Math.min(1, (legDone + ahead) / legMoves);
+    return hot * StrictMath.exp(part * StrictMath.log(cold / hot));
+  }
+
+  /** Whether parts of the state may change by themselves for a while: counts are as they should. */
+  boolean canPart() {
+    return mix() != Mix.ANY;
+  }
+
+  /** Leaves the exchanges of like rounds to parts of the state, as far as it can part. */
+  void leaveToParts() {
+    parted = true;
+  }
+
+  /** For each move of parts, how many are to be made anywhere. */
+  double anywhere() {
+    return ANYWHERE + (double) pileShare / DRAWS;
+  }
+
+  /** Tries a move within a part of the state. */
+  void attemptWithin(Neighbourhood part, Moves within, double temperature) {
+    if (!bordersOnly) {
+      within.exchangeAlike(part.slot(), temperature);
+    } else if (part.hasBorders()) {
+      within.exchangeAlike(part.border(), temperature);
+    }
+  }
+
+  /** Goes on after parts of the state have made so many moves of the leg. */
+  void settle(List<State> parts, long moves) {
+    state.settle(parts);
+    legDone += moves;
+    acceptance.made("moves of parts", 0, 0, 0);
+  }
+
+  /** Mends what is broken at the end of a leg. */
+  void mend() {
+    if (state.hard() > 0) {
+      neighbourhood.keepTo(0, 1);
+      untilWindow = 0;
+      new Mending(state, moves).mend();
+    }
+  }
+
+  /** What may change. */
+  Neighbourhood neighbourhood() {
+    return neighbourhood;
+  }
+
   private void move(double temperature) {
     if (pileShare > 0 && (pileShare == DRAWS || draws.below(DRAWS) < pileShare)) {
       pileMoves.exchange(temperature);
@@ -204,7 +266,10 @@ final class Walker {
     if (bordersOnly) {
       return Mix.BORDERS;
     }
-    return barred && state.stock.overdrawn() == 0 ? Mix.COUNTS_KEPT : Mix.ANY;
+    if (!barred || state.stock.overdrawn() > 0) {
+      return Mix.ANY;
+    }
+    return parted ? Mix.BESIDE_PARTS : Mix.COUNTS_KEPT;
   }
 
   /** Presses harder while a yarn stays overdrawn, more gently while none is. */

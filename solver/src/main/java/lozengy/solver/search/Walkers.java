@@ -11,19 +11,16 @@ import lozengy.solver.problem.Problem;
 
 /**
  * Several walkers in lockstep, and what they may spend: each makes the same number of moves between
- * two meetings, so that the outcome depends on the seed and the moves alone, however many threads
- * carry them.
+ * two meetings, so that the outcome depends on their number, the seed and the moves, however many
+ * threads carry them.
  */
 final class Walkers implements AutoCloseable {
-
-  /** How many: fixed, for the outcome depends on it. */
-  static final int COUNT = 2;
 
   /** Moves of a walker between two meetings. */
   static final int CHUNK = 1 << 15;
 
-  /** Moves taken to be left while no speed is known. */
-  private static final long UNKNOWN_SPEED = 50L * COUNT * CHUNK;
+  /** Moves of a walker taken to be left while no speed is known. */
+  private static final long UNKNOWN_SPEED = 50L * CHUNK;
 
   /** Where a leg ends, in steps of the lightest repeat: cold enough to settle. */
   private static final double COLD = 0.08;
@@ -37,12 +34,14 @@ final class Walkers implements AutoCloseable {
   private final Runnable tick;
   private final List<Walker> walkers = new ArrayList<>();
   private final Lockstep lockstep;
+  private final TiledWalk tiled;
   private long floorCost = Long.MIN_VALUE;
 
   /**
    * Makes the walkers.
    *
    * @param seed seed of their random sources
+   * @param count how many, at least 1; the outcome depends on it
    * @param threadCount threads to use, at least 1
    * @param budget what may be spent
    * @param floor a cost that no valid assignment can fall below
@@ -52,6 +51,7 @@ final class Walkers implements AutoCloseable {
       Problem problem,
       BorderPlans plans,
       long seed,
+      int count,
       int threadCount,
       Budget budget,
       LongSupplier floor,
@@ -61,10 +61,22 @@ final class Walkers implements AutoCloseable {
     this.budget = budget;
     this.floor = floor;
     this.tick = tick;
-    for (int i = 0; i < COUNT; i++) {
-      walkers.add(new Walker(problem, plans, seed * COUNT + i, assertions));
+    for (int i = 0; i < count; i++) {
+      walkers.add(new Walker(problem, plans, seed * count + i, count, assertions));
     }
-    this.lockstep = new Lockstep(Math.min(threadCount, COUNT));
+    boolean tiles = count == 1 && TiledWalk.suits(problem.blanket());
+    this.lockstep = new Lockstep(Math.min(threadCount, tiles ? Tiles.MOST_AT_ONCE : count));
+    this.tiled = tiles ? new TiledWalk(walkers.get(0), Tiles.of(problem), lockstep, seed) : null;
+  }
+
+  /** How many. */
+  int count() {
+    return walkers.size();
+  }
+
+  /** Whether a single walker has its board in tiles. */
+  boolean tiled() {
+    return tiled != null;
   }
 
   /** Has each walker do the same. */
@@ -93,7 +105,7 @@ final class Walkers implements AutoCloseable {
 
   /** Each walker goes on from an assignment of its own; the last, where there are too few. */
   void restart(List<int[]> assignments) {
-    for (int i = 0; i < COUNT && !assignments.isEmpty(); i++) {
+    for (int i = 0; i < walkers.size() && !assignments.isEmpty(); i++) {
       walkers.get(i).restart(assignments.get(Math.min(i, assignments.size() - 1)));
     }
   }
@@ -106,10 +118,10 @@ final class Walkers implements AutoCloseable {
     }
   }
 
-  /** The first walker never overdraws; whether the others do is to be said. */
+  /** The first of several walkers never overdraws; whether the others do is to be said. */
   void barOverdrawing(boolean all) {
     for (int i = 0; i < walkers.size(); i++) {
-      walkers.get(i).barOverdrawing(all || i == 0);
+      walkers.get(i).barOverdrawing(all || i == 0 && walkers.size() > 1);
     }
   }
 
@@ -124,7 +136,7 @@ final class Walkers implements AutoCloseable {
 
   /** Moves that each walker may still make. */
   long movesLeft(long end) {
-    return Math.min(budget.movesLeft(UNKNOWN_SPEED), end - budget.spent()) / COUNT;
+    return Math.min(budget.movesLeft(UNKNOWN_SPEED * count()), end - budget.spent()) / count();
   }
 
   /** A leg so short is not worth while, unless moves are counted. */
@@ -153,7 +165,7 @@ final class Walkers implements AutoCloseable {
   /** A leg that takes all moves left; a limit in seconds tells only on the way how many. */
   void lastLeg(long end, double hot) {
     long before = budget.spent();
-    leg(() -> Math.max(1, (budget.spent() - before) / COUNT + movesLeft(end)), hot, this::ended);
+    leg(() -> Math.max(1, (budget.spent() - before) / count() + movesLeft(end)), hot, this::ended);
   }
 
   private void leg(LongSupplier length, double hot, BooleanSupplier ends) {
@@ -164,22 +176,33 @@ final class Walkers implements AutoCloseable {
     budget.resume();
     long done = 0;
     while (done < moves && !ends.getAsBoolean()) {
-      long chunk = Math.min(CHUNK, moves - done);
+      long chunk = Math.min(tiled() ? Long.MAX_VALUE : CHUNK, moves - done);
       if (budget.countsMovesOnly()) {
-        chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / COUNT));
+        chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / count()));
       }
-      long each = chunk;
-      together(walker -> walker.walk(each));
-      done += chunk;
-      budget.spend(chunk * COUNT);
+      long made = walk(chunk);
+      done += made;
+      budget.spend(made * count());
       moves = length.getAsLong();
       long now = moves;
       walkers.forEach(walker -> walker.stretchLeg(now));
       if (done >= moves || ends.getAsBoolean()) {
+        if (tiled()) {
+          walkers.get(0).mend();
+        }
         walkers.forEach(Walker::look);
       }
       tick.run();
     }
+  }
+
+  /** Has each walker make so many moves, or fewer; how many. */
+  private long walk(long most) {
+    if (tiled()) {
+      return tiled.walk(most);
+    }
+    together(walker -> walker.walk(most));
+    return most;
   }
 
   /** Whether a valid assignment was found. */
@@ -200,10 +223,12 @@ final class Walkers implements AutoCloseable {
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
   }
 
-  /** Cost by which the walkers' own bests lie apart; empty where one has none. */
+  /** Cost by which several walkers' own bests lie apart; empty where one has none. */
   OptionalLong apart() {
     long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();
-    return worst == Long.MAX_VALUE ? OptionalLong.empty() : OptionalLong.of(worst - bestCost());
+    return count() == 1 || worst == Long.MAX_VALUE
+        ? OptionalLong.empty()
+        : OptionalLong.of(worst - bestCost());
   }
 
   /** The state with the fewest broken rules, valid or not. */

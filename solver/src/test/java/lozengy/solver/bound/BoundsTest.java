@@ -88,7 +88,7 @@ class BoundsTest {
   @Test
   void noArrangementThatTheSearchFindsExceedsTheBound() {
     int held = 0;
-    for (long seed = 1; seed <= 120; seed++) {
+    for (long seed = 1; seed <= 60; seed++) {
       Brief brief = RandomBriefs.of(seed, 5, 10);
       if (!BriefJudge.mistakes(brief).isEmpty()) {
         continue;
@@ -103,7 +103,7 @@ class BoundsTest {
         held++;
       }
     }
-    assertTrue(held > 40, "only " + held + " briefs were solved");
+    assertTrue(held > 20, "only " + held + " briefs were solved");
   }
 
   @Test

@@ -15,7 +15,12 @@ record Box(Point centre, double width, double height) {
 
   /** Whether it lies within a polygon. */
   boolean within(Polygon polygon) {
-    return corners().stream().allMatch(polygon::contains);
+    for (Point corner : corners()) {
+      if (!polygon.contains(corner)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Whether it and another have no point in common. */
@@ -33,8 +38,11 @@ record Box(Point centre, double width, double height) {
   /** Whether a side of a polygon has all of the points beyond it. */
   private static boolean parts(Polygon polygon, List<Point> points) {
     for (int side = 0; side < polygon.corners().size(); side++) {
-      int each = side;
-      if (points.stream().allMatch(point -> polygon.beyond(each, point))) {
+      int beyond = 0;
+      while (beyond < points.size() && polygon.beyond(side, points.get(beyond))) {
+        beyond++;
+      }
+      if (beyond == points.size()) {
         return true;
       }
     }

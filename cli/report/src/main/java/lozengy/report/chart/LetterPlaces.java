@@ -2,6 +2,7 @@ package lozengy.report.chart;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -29,6 +30,7 @@ final class LetterPlaces {
   private final double ems;
   private final double seamCm;
   private final Map<String, Row> known = new HashMap<>();
+  private final Map<PieceDrawing, Row> ofPieces = new IdentityHashMap<>();
 
   /**
    * Letters of one piece.
@@ -74,6 +76,10 @@ final class LetterPlaces {
   }
 
   private Row row(PieceDrawing piece) {
+    return ofPieces.computeIfAbsent(piece, this::ofShape);
+  }
+
+  private Row ofShape(PieceDrawing piece) {
     String shape =
         piece.outline().corners().stream()
             .map(corner -> from(piece.centre(), corner))
@@ -94,8 +100,8 @@ final class LetterPlaces {
     }
     Row best = null;
     for (Point end : ends) {
-      Row row = towards(piece, end);
-      if (best == null || order(row, best) > 0) {
+      Row row = towards(piece, end, best == null ? 0 : best.sizeCm);
+      if (row != null && (best == null || order(row, best) > 0)) {
         best = row;
       }
     }
@@ -116,7 +122,8 @@ final class LetterPlaces {
         : Long.compare(Math.round(otherLast.x() * 1e6), Math.round(last.x() * 1e6));
   }
 
-  private Row towards(PieceDrawing piece, Point end) {
+  /** The largest letters towards an end, or null if they are smaller than the least. */
+  private Row towards(PieceDrawing piece, Point end, double leastCm) {
     double size = largestCm;
     List<Point> centres = new ArrayList<>();
     while (centres.size() < piece.rounds().size()) {
@@ -125,6 +132,9 @@ final class LetterPlaces {
         // All letters of a piece have one size.
         size *= SHRINK;
         centres.clear();
+        if (size < leastCm) {
+          return null;
+        }
       } else {
         centres.add(at);
       }

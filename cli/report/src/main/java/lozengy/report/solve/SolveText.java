@@ -53,7 +53,7 @@ public final class SolveText {
      */
     public String text(Optional<String> input, List<String> options, boolean stopped) {
       StringBuilder text = new StringBuilder(Summary.text(arrangement, input, options));
-      unsettled.ifPresent(each -> text.append(MoreToFind.text(each, seed(), input, options)));
+      unsettled.ifPresent(each -> text.append(MoreToFind.text(each, arrangement, input, options)));
       again.ifPresent(each -> text.append(ReplanText.of(each)));
       choice.ifPresent(each -> each.lines().forEach(line -> line(text, line)));
       if (stopped) {
@@ -77,7 +77,7 @@ public final class SolveText {
           "chart", files.chart().map(Path::toString),
           "changes", again.map(ReplanData::of),
           "alternatives", choice.map(each -> each.data(files.all())),
-          "more_to_find", unsettled.map(each -> MoreToFind.data(each, seed())),
+          "more_to_find", unsettled.map(each -> MoreToFind.data(each, arrangement)),
           "doubts", DoubtWords.data(arrangement.blanket()),
           "summary", Summary.data(arrangement));
     }
@@ -87,10 +87,6 @@ public final class SolveText {
       return files.arrangement().isEmpty()
           ? Optional.of(new Json.Raw(ArrangementWriter.text(arrangement).strip()))
           : Optional.empty();
-    }
-
-    private long seed() {
-      return arrangement.solved().orElseThrow().seed();
     }
   }
 

@@ -139,13 +139,18 @@ function workPart(keep, blanket) {
     byId('work-head').replaceChildren(...head);
     byId('work-note').replaceChildren(...(used === null || used === undefined ? [] : [yarn(used), ' ']), note);
     byId('work-list').replaceChildren(...boxes.flatMap(([words, items]) =>
-      [...(words ? [make('h4', {}, words)] : []), make('ul', { className: order === 'strip' && step[1] === KIND.work ? 'rounds' : 'boxes' }, ...items)]));
+      [...(words ? [make('h4', {}, words)] : []), make('ul', { className: order === 'strip' && step[1] === KIND.work ? 'rounds' : hasLongName(items) ? 'boxes long' : 'boxes' }, ...items)]));
     byId('work-done').textContent = finished ? 'Next' : 'Done, next';
     byId('work-back').disabled = at === 0;
     byId('work-skip').disabled = at === steps().length - 1;
     const then = steps().slice(at + 1).find(each => !done(each));
     byId('work-then').textContent = then ? 'Then: ' + short(then) : left > (finished ? 0 : 1) ? 'Then: what was left out before' : 'Then all is done.';
     requestAnimationFrame(() => drawMap(of));
+  }
+
+  /** Whether a name, which breaks at its hyphens alone, asks for a wider box than r12c12 does. */
+  function hasLongName(items) {
+    return items.some(item => item.textContent.split(/(?<=-)/).some(part => part.length > 6));
   }
 
   function short(step) {

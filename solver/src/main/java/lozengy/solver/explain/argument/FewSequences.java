@@ -113,12 +113,8 @@ final class FewSequences implements Argument {
             .map(round -> round.stream().mapToInt(Integer::intValue).toArray())
             .toArray(int[][]::new);
     int mostListed = enough + worked.size();
-    List<List<Integer>> sequences = SequenceLister.list(rounds, within, mostListed);
-    if (sequences.size() == mostListed) {
-      return enough;
-    }
     long room = 0;
-    for (List<Integer> sequence : sequences) {
+    for (List<Integer> sequence : SequenceLister.list(rounds, within, mostListed)) {
       room += Math.max(0, allowed - worked.getOrDefault(sequence, 0));
     }
     return (int) Math.min(room, enough);

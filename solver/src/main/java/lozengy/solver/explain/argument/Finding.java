@@ -70,7 +70,8 @@ public record Finding(
   }
 
   /**
-   * {@return the lines that may matter to it: if they alone hold, the argument holds too}
+   * {@return the lines that may matter to it: if they alone hold, the argument holds too, but that
+   * where stock falls short locks of other rounds may matter beside them}
    *
    * @param unrestricted what rounds may take where no line holds
    * @param all all lines of the brief

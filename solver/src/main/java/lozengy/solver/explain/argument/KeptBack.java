@@ -16,8 +16,7 @@ final class KeptBack implements Argument {
   public List<Finding> findings(Requirements asked) {
     Blanket blanket = asked.blanket();
     double percent = blanket.brief().rules().keepBackPercent();
-    boolean bounded = IntStream.range(0, blanket.yarnCount()).allMatch(asked::bounded);
-    if (percent < ALL || !bounded) {
+    if (percent < ALL) {
       return List.of();
     }
     List<Slot> slots = new ArrayList<>();

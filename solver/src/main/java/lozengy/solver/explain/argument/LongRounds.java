@@ -50,7 +50,7 @@ final class LongRounds implements Argument {
     List<RoundClass> classes = RoundClass.of(asked.blanket());
     for (YarnLoad load : asked.loads()) {
       for (YarnLoad.Term term : load.terms()) {
-        if (term.open() > 0 && term.length() > load.openCapacity()) {
+        if (term.length() > load.openCapacity()) {
           remove(classes.get(term.index()), load.yarn(), before, domains);
         }
       }

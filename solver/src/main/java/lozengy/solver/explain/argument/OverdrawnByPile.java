@@ -22,7 +22,7 @@ final class OverdrawnByPile implements Argument {
     List<Finding> findings = new ArrayList<>();
     for (int yarn = 0; yarn < onPile.length; yarn++) {
       long left = asked.loads().get(yarn).capacity();
-      if (onPile[yarn] > 0 && asked.bounded(yarn) && onPile[yarn] + placed[yarn] > left) {
+      if (onPile[yarn] > 0 && onPile[yarn] + placed[yarn] > left) {
         BitSet yarns = new BitSet();
         yarns.set(yarn);
         Reason reason =

@@ -65,7 +65,7 @@ final class StuckCounts implements Argument {
     if (apart < count.atLeast()) {
       return Optional.of(few(asked, count, Lack.SEAMS, apart, RuleId.NEIGHBOUR_BORDERS));
     }
-    int enough = asked.bounded(count.yarn()) ? enough(asked, count, able) : able.length;
+    int enough = enough(asked, count, able);
     if (enough < count.atLeast()) {
       BitSet yarns = new BitSet();
       yarns.set(count.yarn());

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.BriefLine;
@@ -106,7 +107,15 @@ public final class ConsistencyOracle {
     long moves = MOVES_OF_ROUND * problem.slots().count();
     Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), stop());
     try (Search search =
-        new Search(problem, seed, 1, budget, () -> Long.MIN_VALUE, () -> {}, Assertions.OFF)) {
+        new Search(
+            problem,
+            seed,
+            Arrangement.Solved.USUAL_WALKERS,
+            1,
+            budget,
+            () -> Long.MIN_VALUE,
+            () -> {},
+            Assertions.OFF)) {
       if (!search.start() && !search.startAgain()) {
         return Optional.empty();
       }

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 /** What is told to be bought is bought, written into the brief, and the brief is solved. */
 class BuyingTest {
 
-  private static final int SEEDS = 80;
+  private static final int SEEDS = 40;
 
   private static final String ZONED =
       """
@@ -90,7 +90,7 @@ class BuyingTest {
       }
     }
     assertTrue(
-        nothing > 5 && bought > 20 && many > 3 && inVain > 3,
+        nothing > 2 && bought > 10 && many > 1 && inVain > 1,
         nothing + " " + bought + " " + many + " " + inVain);
   }
 
@@ -104,7 +104,7 @@ class BuyingTest {
   }
 
   private static SolveResult solve(Brief brief) {
-    SolveOptions options = SolveOptions.defaults().withMoves(100_000).withThreads(1);
+    SolveOptions options = SolveOptions.defaults().withMoves(20_000).withThreads(1);
     return Solver.solve(Blanket.of(brief), Optional.empty(), options);
   }
 
