@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import lozengy.model.brief.Brief;
-
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;

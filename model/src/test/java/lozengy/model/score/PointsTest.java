@@ -218,10 +218,7 @@ class PointsTest {
             .withSymmetry(Symmetry.LEFT_RIGHT)
             .withFade(
                 new Fade(
-                    Fade.Towards.RIGHT,
-                    Fade.Order.DARK_TO_LIGHT,
-                    List.of(),
-                    Where.EVERYWHERE));
+                    Fade.Towards.RIGHT, Fade.Order.DARK_TO_LIGHT, List.of(), Where.EVERYWHERE));
     Blanket fading = Blanket.ofUnjudged(plain.brief().withLook(look));
     assertTrue(Points.of(weighing(fading, Part.FADE)).fade().isPresent());
     assertTrue(Points.of(weighing(fading, Part.BALANCE)).fade().isEmpty());
