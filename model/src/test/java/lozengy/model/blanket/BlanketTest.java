@@ -18,6 +18,7 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.brief.Yarn;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Srgb;
@@ -145,6 +146,19 @@ class BlanketTest {
     assertEquals(1, blanket.roundsWorked(1));
     assertEquals(4, blanket.locked(1, 0));
     assertEquals(2, blanket.locked(1, 1));
+  }
+
+  @Test
+  void aYarnThatIsGoneIsBannedFromAllPieces() {
+    Brief brief = row().build().brief();
+    List<Yarn> yarns =
+        brief.yarns().stream().map(yarn -> yarn.withGone(yarn.code().equals("REE"))).toList();
+    Blanket blanket = Blanket.ofUnjudged(brief.withYarns(yarns));
+    for (int piece = 0; piece < 3; piece++) {
+      for (int yarn = 0; yarn < 6; yarn++) {
+        assertEquals(yarn == 3, blanket.banned(piece, yarn));
+      }
+    }
   }
 
   /** 3.1 m of which 5 % are kept back: 2.945 m. */
