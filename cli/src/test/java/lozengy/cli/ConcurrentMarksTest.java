@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class ConcurrentMarksTest {
 
-  private static final int MARKS = Integer.getInteger("lozengy.marks", 40);
+  private static final int MARKS = Integer.getInteger("lozengy.marks", 25);
   private static final int WRITERS = 5;
   private static final int ACROSS = 10;
   private static final int KILLS = 3;

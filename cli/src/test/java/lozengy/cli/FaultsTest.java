@@ -31,7 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class FaultsTest {
 
-  private static final int KILLS = Integer.getInteger("lozengy.faults", 2);
+  private static final int KILLS = Integer.getInteger("lozengy.faults", 1);
   private static final int MOST_MICROSECONDS = 60_000;
   private static final long STUCK_SECONDS = 180;
   private static final String ON_LINUX = "needs the shell and the devices of Linux";

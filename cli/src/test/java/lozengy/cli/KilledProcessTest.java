@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class KilledProcessTest {
 
-  private static final int KILLS = Integer.getInteger("lozengy.kills", 10);
+  private static final int KILLS = Integer.getInteger("lozengy.kills", 6);
   private static final int MOST_TICKS = 5;
   private static final int MOST_MICROSECONDS = 30_000;
   private static final long STUCK_SECONDS = 120;

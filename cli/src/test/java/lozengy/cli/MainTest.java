@@ -121,6 +121,13 @@ class MainTest {
   }
 
   @Test
+  void aWordThatBeginsWithAnAtSignIsNoFileOfWords() {
+    Result result = Run.of("check", "@" + folder);
+    assertEquals(2, result.code(), result.err());
+    assertTrue(result.err().contains("@" + folder + ": There is no such file"), result.err());
+  }
+
+  @Test
   void mistakenCallIsToldAsJsonToo() {
     Result result = Run.of("check", "--json");
     assertEquals(2, result.code());

@@ -42,7 +42,7 @@ final class CushionBrief {
             motifs(),
             yarns())
         .withJoining(Optional.of(new YarnUse("CRK", 3.5)))
-        .withEdging(Optional.of(new YarnUse("CRK", 4)))
+        .withEdging(List.of(new YarnUse("CRK", 4)))
         .withRules(
             Rules.DEFAULT
                 .withMinContrast(5)

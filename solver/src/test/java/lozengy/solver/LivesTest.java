@@ -21,8 +21,10 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.Check;
+import lozengy.model.colour.Srgb;
 import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.Pairs;
@@ -42,9 +44,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Lives of a blanket, 50 events each, beside a plain diary: worked by rounds and steps, made,
- * joined, given up, worked otherwise, counted, swapped, resized, locked, undone, planned again.
- * After each event states, rounds, yarns and stock are those of the diary, to the millimetre, and
- * so they are once the file is written and read.
+ * joined, given up, worked otherwise, counted, counted by mistake, bought, gone, added, dealt to a
+ * lot, swapped, resized, locked, undone, planned again. After each event states, rounds, yarns and
+ * stock are those of the diary, to the millimetre, and so they are once the file is written and
+ * read.
  */
 class LivesTest {
 
@@ -77,11 +80,14 @@ class LivesTest {
     int undone;
     int refused;
     int counted;
+    int yarns;
+    int plannedWithYarns;
 
     @Override
     public String toString() {
-      return "%d marks, %d plans with begun pieces, %d undone, %d refused, %d counted"
-          .formatted(marks, plannedWithBegun, undone, refused, counted);
+      return ("%d marks, %d plans with begun pieces, %d undone, %d refused, %d counted, %d of yarns,"
+              + " %d plans after them")
+          .formatted(marks, plannedWithBegun, undone, refused, counted, yarns, plannedWithYarns);
     }
   }
 
@@ -93,6 +99,11 @@ class LivesTest {
   private PlainDiary agreed;
 
   private final Set<String> banned = new TreeSet<>();
+
+  /** Whether yarns came or went since it was planned. */
+  private boolean yarnsMoved;
+
+  private int newYarns;
   private static final Tally TALLY = new Tally();
 
   @ParameterizedTest
@@ -107,12 +118,12 @@ class LivesTest {
       diary.yarns.put(name(piece), codes(now, piece));
     }
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      diary.stock.put(blanket.yarn(yarn).code(), 400_000L);
+      diary.add(blanket.yarn(yarn).code(), 400_000);
     }
     agree("at first");
     for (int event = 0; event < EVENTS; event++) {
       String told = "seed " + seed + ", event " + event;
-      switch (random.nextInt(12)) {
+      switch (random.nextInt(15)) {
         case 0, 1, 2 -> mark(rounds());
         case 3 -> mark(states(PieceState.MADE));
         case 4 -> mark(states(PieceState.JOINED));
@@ -121,6 +132,7 @@ class LivesTest {
         case 7 -> otherwise(told);
         case 8 -> mark(counted());
         case 9 -> undo();
+        case 12, 13 -> yarn(told);
         case 10 -> planAgain(seed + event, List.of());
         default -> planAgain(seed + event, List.of(change()));
       }
@@ -136,7 +148,9 @@ class LivesTest {
             && TALLY.plannedWithBegun > 10
             && TALLY.undone > 10
             && TALLY.refused > 5
-            && TALLY.counted > 10,
+            && TALLY.counted > 10
+            && TALLY.yarns > 15
+            && TALLY.plannedWithYarns > 10,
         TALLY.toString());
   }
 
@@ -175,8 +189,68 @@ class LivesTest {
     return Mark.NONE.withStates(List.of(new Mark.State(state.word(), state, at)));
   }
 
+  private String any(List<String> codes) {
+    return codes.get(random.nextInt(codes.size()));
+  }
+
+  /**
+   * A yarn comes, goes, is bought, or was counted by mistake, half the time beside worked rounds.
+   */
+  private void yarn(String told) {
+    Mark worked = random.nextBoolean() ? rounds() : Mark.NONE;
+    List<String> there =
+        diary.stock.keySet().stream().filter(code -> !diary.gone.contains(code)).toList();
+    List<String> counted = there.stream().filter(diary.countedRounds::containsKey).toList();
+    int way = random.nextInt(6);
+    if (way == 0 && diary.gone.size() < 2) {
+      String code = any(there.stream().filter(each -> !each.equals(JOINING)).toList());
+      refused(
+          worked.withYarns(
+              List.of(new Mark.Gone("gone", code), new Mark.Bought("b", code, 0, loose(1)))),
+          told);
+      diary.gone(code);
+      mark(worked.withYarns(List.of(new Mark.Gone("gone", code))));
+    } else if (way == 1 && !counted.isEmpty()) {
+      String code = any(counted);
+      diary.uncount(code);
+      mark(worked.withYarns(List.of(new Mark.Uncounted("uncount", code))));
+    } else if (way == 2 && newYarns < 4) {
+      String code = "NEW" + newYarns++;
+      Yarn added = Yarn.of(code, new Srgb(random.nextInt(256), 99, 99)).withLeft(loose(50_000));
+      diary.add(code, 50_000);
+      mark(worked.withYarns(List.of(new Mark.Added("add", added))));
+    } else if (way == 3 && newYarns < 4) {
+      String code = "LOT" + newYarns++;
+      Mark.OfYarn lot = new Mark.Lot("lot", code, any(there));
+      diary.add(code, 70_000);
+      mark(worked.withYarns(List.of(lot, new Mark.Bought("bought", code, 0, loose(70_000)))));
+    } else {
+      boolean back = !diary.gone.isEmpty() && random.nextBoolean();
+      String code = back ? diary.gone.iterator().next() : any(there);
+      long more = 1 + random.nextInt(200_000);
+      refused(
+          worked
+              .withYarns(List.of(new Mark.Bought("bought", code, 0, loose(more))))
+              .withCounts(List.of(new Mark.Count("left", code, loose(more).get()))),
+          told);
+      diary.buy(code, more);
+      mark(worked.withYarns(List.of(new Mark.Bought("bought", code, 0, loose(more)))));
+    }
+    TALLY.yarns++;
+    yarnsMoved = true;
+  }
+
+  private static Optional<YarnAmount> loose(long millimetres) {
+    return Optional.of(new YarnAmount.Length(millimetres));
+  }
+
+  private void refused(Mark mark, String told) {
+    assertThrows(InputException.class, () -> MarkedArrangement.of(now, mark), told);
+    TALLY.refused++;
+  }
+
   private Mark counted() {
-    String yarn = diary.stock.keySet().stream().toList().get(random.nextInt(5));
+    String yarn = any(diary.stock.keySet().stream().filter(y -> !diary.gone.contains(y)).toList());
     long left = 300_000 + random.nextInt(100_000);
     diary.count(yarn, left);
     TALLY.counted++;
@@ -217,7 +291,7 @@ class LivesTest {
     String name = name(piece);
     int round = random.nextInt(ROUNDS - 1);
     int worked = diary.rounds.get(name);
-    String code = diary.stock.keySet().stream().toList().get(random.nextInt(5));
+    String code = any(diary.stock.keySet().stream().toList());
     List<Optional<String>> codes = new ArrayList<>();
     for (int i = 0; i < ROUNDS; i++) {
       codes.add(i == round ? Optional.of(code) : Optional.empty());
@@ -298,6 +372,8 @@ class LivesTest {
     assertEquals(List.of(), Check.faults(changed.blanket(), found.get().sequences()));
     boolean begun = diary.rounds.values().stream().anyMatch(n -> n > 0 && n < ROUNDS);
     TALLY.plannedWithBegun += begun ? 1 : 0;
+    TALLY.plannedWithYarns += yarnsMoved ? 1 : 0;
+    yarnsMoved = false;
     Arrangement plan = found.get();
     now = plan.withDiary(now.diary().plannedAgain(plan.blanket(), plan.sequences()));
     List<String> names = names(now.blanket());

@@ -31,6 +31,14 @@ final class PlainDiary {
   /** By yarn, millimetres that were there at first, or when it was counted. */
   Map<String, Long> stock = new LinkedHashMap<>();
 
+  /**
+   * By yarn, millimetres that were there at first and bought since, as if it had never been
+   * counted.
+   */
+  Map<String, Long> uncounted = new HashMap<>();
+
+  Set<String> gone = new HashSet<>();
+
   /** By yarn that was counted, by piece: how many rounds were worked then, and since. */
   Map<String, Map<String, Integer>> countedRounds = new HashMap<>();
 
@@ -45,6 +53,8 @@ final class PlainDiary {
     copy.joined.addAll(joined);
     yarns.forEach((piece, codes) -> copy.yarns.put(piece, new ArrayList<>(codes)));
     copy.stock.putAll(stock);
+    copy.uncounted.putAll(uncounted);
+    copy.gone.addAll(gone);
     countedRounds.forEach((yarn, then) -> copy.countedRounds.put(yarn, new HashMap<>(then)));
     countedJoined.forEach((yarn, then) -> copy.countedJoined.put(yarn, new HashSet<>(then)));
     return copy;
@@ -73,6 +83,8 @@ final class PlainDiary {
     joined = was.joined;
     yarns = was.yarns;
     stock = was.stock;
+    uncounted = was.uncounted;
+    gone = was.gone;
     countedRounds = was.countedRounds;
     countedJoined = was.countedJoined;
   }
@@ -99,8 +111,36 @@ final class PlainDiary {
     countedJoined.put(yarn, new HashSet<>(joined));
   }
 
+  void add(String yarn, long millimetres) {
+    stock.put(yarn, millimetres);
+    uncounted.put(yarn, millimetres);
+  }
+
+  /** What is bought of a yarn that was gone is all there is for what is worked from now on. */
+  void buy(String yarn, long millimetres) {
+    if (gone.remove(yarn)) {
+      count(yarn, 0);
+    }
+    stock.merge(yarn, millimetres, Long::sum);
+    uncounted.merge(yarn, millimetres, Long::sum);
+  }
+
+  void gone(String yarn) {
+    gone.add(yarn);
+    stock.put(yarn, 0L);
+  }
+
+  void uncount(String yarn) {
+    stock.put(yarn, uncounted.get(yarn));
+    countedRounds.remove(yarn);
+    countedJoined.remove(yarn);
+  }
+
+  /** Whether what is worked of a round no longer counts against what there is of the yarn. */
   boolean settled(String yarn, String piece, int round) {
-    return round < countedRounds.getOrDefault(yarn, Map.of()).getOrDefault(piece, 0);
+    return gone.contains(yarn)
+        ? round < rounds.get(piece)
+        : round < countedRounds.getOrDefault(yarn, Map.of()).getOrDefault(piece, 0);
   }
 
   boolean seamSettled(String yarn, String first, String second) {

@@ -17,6 +17,7 @@ import lozengy.model.brief.Rules;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.check.Check;
 import lozengy.model.input.InputException;
+import lozengy.model.input.SourceText;
 import lozengy.model.progress.Change;
 import lozengy.model.progress.Changes;
 import lozengy.model.progress.CurrentPlan;
@@ -61,8 +62,35 @@ class PlanningAgainTest {
     private int forced;
   }
 
+  /** The look gives every round, so that no move is left where the earlier plan cannot stand. */
+  @Test
+  void aBlanketWithoutAFreeRoundIsPlannedAgain() {
+    Brief brief =
+        BriefReader.read(
+            SourceText.of(
+                "given.yaml",
+                """
+                format: lozengy-brief/1
+                title: Given
+                layout: { setting: straight, across: 3, down: 2 }
+                motifs: { square: { side: 9 cm, rounds: [ { metres: 1 } ] } }
+                yarns:
+                  - { code: A, colour: "#202020", left: 5 m }
+                  - { code: B, colour: "#888888", left: 9 m }
+                look: { borders: A }
+                """));
+    Blanket blanket = Blanket.of(brief);
+    Sequences earlier = blanket.open();
+    for (int piece = 0; piece < earlier.pieces(); piece++) {
+      earlier.set(piece, 0, piece % 2);
+    }
+    SolveOptions options = SolveOptions.defaults().withMoves(1_000).withThreads(1);
+    SolveResult result = Solver.solve(blanket, Optional.of(earlier), options);
+    assertInstanceOf(SolveResult.Impossible.class, result);
+  }
+
   @ParameterizedTest
-  @ValueSource(longs = {0, 50, 100, 150})
+  @ValueSource(longs = {0, 100})
   void randomBriefsAreNeverWorseThanKeptOrReplaced(long first) {
     for (long seed = first + 1; seed <= first + 50; seed++) {
       Brief brief = RandomBriefs.of(seed, 4, 9);

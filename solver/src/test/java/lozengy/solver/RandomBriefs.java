@@ -101,7 +101,7 @@ public final class RandomBriefs {
     weights.put(Part.CONTRAST_WITHIN, (double) apart.nextInt(4));
     return Brief.of("Random", size, motifs, yarns)
         .withJoining(below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y0", 3.5)))
-        .withEdging(below(2) == 0 ? Optional.empty() : Optional.of(new YarnUse("Y1", 9)))
+        .withEdging(below(2) == 0 ? List.of() : List.of(new YarnUse("Y1", 9)))
         .withRules(rules)
         .withPrefer(new Preferences(weights))
         .withPieces(notes(layout, motifs, yarns));

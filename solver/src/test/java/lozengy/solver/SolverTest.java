@@ -32,7 +32,7 @@ class SolverTest {
   @Test
   void everyArrangementIsValidAndScoredFromScratch() {
     int found = 0;
-    for (long seed = 1; seed <= 120; seed++) {
+    for (long seed = 1; seed <= 60; seed++) {
       Optional<Blanket> blanket = blanket(seed, 4);
       if (blanket.isEmpty()) {
         continue;
@@ -48,7 +48,7 @@ class SolverTest {
         found++;
       }
     }
-    assertTrue(found > 40, "only " + found + " briefs were solved");
+    assertTrue(found > 20, "only " + found + " briefs were solved");
   }
 
   @Test

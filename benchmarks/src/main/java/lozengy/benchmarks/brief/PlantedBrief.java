@@ -83,7 +83,7 @@ public record PlantedBrief(BriefSpec spec, Blanket blanket, Sequences planted) {
     Optional<YarnUse> none = Optional.empty();
     return Brief.of(spec.name(), spec.layout(), Recipe.motifs(spec.layout(), spec.rounds()), yarns)
         .withJoining(spec.finished() ? Optional.of(new YarnUse(first, JOINING)) : none)
-        .withEdging(spec.finished() ? Optional.of(new YarnUse(first, EDGING)) : none)
+        .withEdging(spec.finished() ? List.of(new YarnUse(first, EDGING)) : List.of())
         .withRules(spec.rules())
         .withPrefer(new Preferences(Map.of()))
         .withPieces(notes);

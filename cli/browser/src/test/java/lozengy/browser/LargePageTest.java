@@ -15,7 +15,7 @@ import org.openqa.selenium.Keys;
 /** A page of some 2,000 pieces can be used; how long it takes is written down, not judged. */
 class LargePageTest {
 
-  private static final int TIMES = 5;
+  private static final int TIMES = 2;
 
   @Test
   void twoThousandPiecesCanBeUsed(@TempDir Path folder) throws Exception {

@@ -132,11 +132,21 @@ public final class BlanketWords {
       }
       words.add("joining " + Figures.metres(LongStream.of(taken).sum()) + " m" + IN_BORDERS);
     }
-    blanket
-        .brief()
-        .edging()
-        .ifPresent(use -> words.add(use("edging", use, blanket.edgingMillimetres())));
+    edging(blanket).forEach(each -> words.add("edging " + each));
     return words;
+  }
+
+  /** What edging still takes, yarn by yarn from the outline on: {@code 4.8 m of MUD}. */
+  public static List<String> edging(Blanket blanket) {
+    return blanket.brief().edging().stream()
+        .map(YarnUse::yarn)
+        .distinct()
+        .map(
+            code ->
+                Figures.metres(blanket.edgingMillimetres(blanket.yarnIndex(code)))
+                    + " m of "
+                    + code)
+        .toList();
   }
 
   private static String use(String what, YarnUse use, long millimetres) {

@@ -35,7 +35,12 @@ public final class TimeWords {
     }
     List<String> untold = new ArrayList<>();
     finish("joining", blanket.brief().joining(), time.joiningMinutes(), parts, untold);
-    finish("edging", blanket.brief().edging(), time.edgingMinutes(), parts, untold);
+    finish(
+        "edging",
+        blanket.brief().edging().stream().findFirst(),
+        time.edgingMinutes(),
+        parts,
+        untold);
     return Optional.of(
         "About "
             + hours(all)

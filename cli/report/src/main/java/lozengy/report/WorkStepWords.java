@@ -43,7 +43,7 @@ public final class WorkStepWords {
     if (step instanceof WorkStep.Join join) {
       return "join strip " + join.strip() + joiningOf(step);
     }
-    return "edge the outline" + of(step, blanket.brief().edging().orElse(null));
+    return "edge the outline" + edgingOf(step);
   }
 
   /** Which pieces are joined, and to what; a single column of squares may have no strip before. */
@@ -76,6 +76,13 @@ public final class WorkStepWords {
     return blanket.brief().joiningInBorders().isPresent()
         ? ", " + Amount.metres(millimetres(step)) + BlanketWords.IN_BORDERS
         : of(step, blanket.brief().joiningInOneYarn().orElse(null));
+  }
+
+  private String edgingOf(WorkStep step) {
+    List<YarnUse> edging = blanket.brief().edging();
+    return edging.size() > 1
+        ? ", from the inside out: " + String.join(", then ", BlanketWords.edging(blanket))
+        : of(step, edging.isEmpty() ? null : edging.get(0));
   }
 
   private String of(WorkStep step, YarnUse use) {

@@ -32,6 +32,8 @@ import org.xml.sax.InputSource;
 /** Text that means to break something goes through every format. */
 class HostileTest {
 
+  private static final int NAMED = 4;
+
   static List<String> texts() {
     return List.of(
         "</title></style></script><script>hacked()</script><img src=x onerror=hacked()>",
@@ -48,8 +50,9 @@ class HostileTest {
         " ");
   }
 
+  /** The yarns so named are joined and edged with and are of every use. */
   private static Arrangement with(String text) {
-    return Samples.named(text, Collections.nCopies(Samples.yarns().size(), text));
+    return Samples.named(text, Collections.nCopies(NAMED, text));
   }
 
   private static Document xml(String text) throws Exception {

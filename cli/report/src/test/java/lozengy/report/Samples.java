@@ -106,7 +106,7 @@ public final class Samples {
     }
     return Brief.of(title, size, motifs, yarns)
         .withJoining(Optional.of(new YarnUse(yarns.get(0).code(), 3.5)))
-        .withEdging(Optional.of(new YarnUse(yarns.get(1).code(), 9)))
+        .withEdging(List.of(new YarnUse(yarns.get(1).code(), 9)))
         .withPieces(notes);
   }
 

@@ -75,6 +75,7 @@ public final class Lozengy implements Callable<Integer> {
     }
     commands.forEach((name, command) -> commandLine.addSubcommand(name, command.get()));
     Converters.register(commandLine);
+    commandLine.setExpandAtFiles(false); // a file may be called so, and a word is what it says
     int columns =
         terminal.screen().watched()
             ? Math.max(LEAST_HELP_COLUMNS, Math.min(HELP_COLUMNS, terminal.screen().columns()))

@@ -345,24 +345,12 @@ final class MarkOptions {
     return percent.map(number -> new Mark.Hand(place, Optional.of(number)));
   }
 
-  /** The only place of the program that looks at the calendar. */
   private Optional<Mark.Day> day(List<Mistake> mistakes) {
-    LocalDate today = LocalDate.now();
     if (on == null) {
-      return Optional.of(new Mark.Day("today's date", today));
+      return Optional.of(new Mark.Day("today's date", LocalDate.now()));
     }
     try {
-      LocalDate day = LocalDate.parse(on.strip());
-      // where it is a day later already
-      if (day.isAfter(today.plusDays(1))) {
-        mistakes.add(
-            Mistake.ofWish(
-                "--on " + on,
-                MistakeCode.OUT_OF_RANGE.about(day),
-                "That day is still to come",
-                "Today is " + today + " by the clock"));
-      }
-      return Optional.of(new Mark.Day("--on " + on, day));
+      return Optional.of(new Mark.Day("--on " + on, LocalDate.parse(on.strip())));
     } catch (DateTimeParseException e) {
       mistakes.add(
           Mistake.ofWish(
@@ -371,6 +359,22 @@ final class MarkOptions {
               "This is no day",
               "Give year, month and day, such as 2025-11-20"));
       return Optional.empty();
+    }
+  }
+
+  /**
+   * Refuses a day that is still to come, unless the last mark has it, which a clock may have made
+   * that was ahead: no earlier day can follow.
+   */
+  static void refuseToCome(Mark.Day day, Optional<LocalDate> last) {
+    LocalDate today = LocalDate.now();
+    // where it is a day later already
+    if (day.day().isAfter(today.plusDays(1)) && !last.equals(Optional.of(day.day()))) {
+      throw Refusal.of(
+          day.place(),
+          MistakeCode.OUT_OF_RANGE.about(day.day()),
+          "That day is still to come",
+          "Today is " + today + " by the clock");
     }
   }
 

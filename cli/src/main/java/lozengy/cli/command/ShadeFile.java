@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -212,14 +213,15 @@ final class ShadeFile {
           "Give one of the two");
     }
     String code = cell(cells, CODE).orElse("");
-    Integer first = code.isEmpty() ? null : lines.putIfAbsent(code, number);
+    Integer first =
+        code.isEmpty() ? null : lines.putIfAbsent(code.toLowerCase(Locale.ROOT), number);
     if (first != null) {
       wrong(
           number,
           CODE,
           MistakeCode.NAMED_TWICE.about(code, "line " + first),
           code + " stands in line " + first + " already",
-          "Give each shade a code of its own");
+          "Give each shade a code of its own; capitals make no difference");
     }
     if (mistakes.size() > before) {
       return;
@@ -237,18 +239,21 @@ final class ShadeFile {
   }
 
   private void add(int number, Yarn yarn, boolean toBuy) {
+    // as in a brief, capitals make no difference
     Optional<Yarn> there =
-        brief.yarns().stream().filter(each -> each.code().equals(yarn.code())).findFirst();
+        brief.yarns().stream()
+            .filter(each -> each.code().equalsIgnoreCase(yarn.code()))
+            .findFirst();
     if (there.isEmpty()) {
       shades.add(new Listed(place + ", line " + number, yarn, toBuy));
     } else if (there.get().colour().equals(yarn.colour())) {
-      known.add(yarn.code());
+      known.add(there.get().code());
     } else {
       wrong(
           number,
           CODE,
           MistakeCode.NAMED_TWICE.about(yarn.code(), "yarns"),
-          yarn.code() + " is another shade in the brief, " + there.get().colour().hex(),
+          there.get().code() + " is another shade in the brief, " + there.get().colour().hex(),
           "Give it a code of its own");
     }
   }

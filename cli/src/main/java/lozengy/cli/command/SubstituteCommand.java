@@ -323,10 +323,10 @@ final class SubstituteCommand implements Callable<Integer> {
     trial.instead().stream()
         .filter(each -> !before.blanket().yarn(before.blanket().yarnIndex(each.gone())).gone())
         .forEach(each -> marks.add(new Mark.Gone("--take " + each.gone(), each.gone())));
-    Mark mark =
-        Mark.NONE
-            .withYarns(marks)
-            .withOn(Optional.of(new Mark.Day("today's date", LocalDate.now())));
+    LocalDate today = LocalDate.now();
+    // days never go back, though a clock may have been ahead
+    LocalDate day = before.diary().lastDay().filter(today::isBefore).orElse(today);
+    Mark mark = Mark.NONE.withYarns(marks).withOn(Optional.of(new Mark.Day("today's date", day)));
     Arrangement marked = marks.isEmpty() ? before : MarkedArrangement.of(before, mark);
     return planned.withDiary(marked.diary().plannedAgain(planned.blanket(), planned.sequences()));
   }

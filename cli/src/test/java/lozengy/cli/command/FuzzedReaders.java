@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import lozengy.cli.Run;
 import lozengy.cli.process.Refusal;
@@ -40,7 +40,8 @@ import lozengy.solver.substitute.Listed;
 
 /**
  * What must hold of every reader, whatever bytes it is given: it refuses with mistakes that name a
- * line of the input, or what it reads is written and read again as the same.
+ * line of the input, or what it reads is written and read again as the same. A reader tells which
+ * of the two it did.
  */
 public final class FuzzedReaders {
 
@@ -54,8 +55,8 @@ public final class FuzzedReaders {
   private FuzzedReaders() {}
 
   /** The readers by the name of what they read. */
-  public static Map<String, Consumer<byte[]>> byName() {
-    Map<String, Consumer<byte[]>> readers = new LinkedHashMap<>();
+  public static Map<String, Predicate<byte[]>> byName() {
+    Map<String, Predicate<byte[]>> readers = new LinkedHashMap<>();
     readers.put("brief-yaml", bytes -> brief(bytes, false));
     readers.put("brief-json", bytes -> brief(bytes, true));
     readers.put("arrangement", FuzzedReaders::arrangement);
@@ -66,15 +67,15 @@ public final class FuzzedReaders {
     return readers;
   }
 
-  private static void brief(byte[] bytes, boolean json) {
+  private static boolean brief(byte[] bytes, boolean json) {
     Brief brief;
     try {
       brief = BriefReader.read(source(bytes, json));
     } catch (InputException refused) {
-      assertToldWell(refused.mistakes(), bytes);
-      return;
+      return refusedWell(refused.mistakes(), bytes);
     }
     assertReadsBack(brief);
+    return true;
   }
 
   private static void assertReadsBack(Brief brief) {
@@ -84,13 +85,12 @@ public final class FuzzedReaders {
     assertEquals(written, BriefWriter.text(again));
   }
 
-  private static void arrangement(byte[] bytes) {
+  private static boolean arrangement(byte[] bytes) {
     StatedArrangement stated;
     try {
       stated = ArrangementReader.read(source(bytes, true));
     } catch (InputException refused) {
-      assertToldWell(refused.mistakes(), bytes);
-      return;
+      return refusedWell(refused.mistakes(), bytes);
     }
     if (stated.sequences().complete()) {
       Arrangement arrangement = stated.scored();
@@ -101,23 +101,24 @@ public final class FuzzedReaders {
       assertEquals(arrangement.sequences(), again.sequences());
       assertEquals(written, ArrangementWriter.text(again));
     }
+    return true;
   }
 
-  private static void pieces(byte[] bytes) {
+  private static boolean pieces(byte[] bytes) {
     List<String> read = PieceLists.csv(new String(bytes, StandardCharsets.UTF_8));
     String written =
         "at\n" + read.stream().map(each -> '"' + each + "\"\n").collect(Collectors.joining());
     assertEquals(read, PieceLists.csv(written));
     read.forEach(each -> assertFalse(each.isEmpty()));
+    return !read.isEmpty();
   }
 
-  private static void shades(byte[] bytes) {
+  private static boolean shades(byte[] bytes) {
     ShadeFile.Shades shades;
     try {
       shades = ShadeFile.read("shades.csv", new String(bytes, StandardCharsets.UTF_8), BRIEF);
     } catch (Refusal refused) {
-      assertToldWell(refused.mistakes(), bytes);
-      return;
+      return refusedWell(refused.mistakes(), bytes);
     }
     assertTrue(shades.shades().size() + shades.known().size() > 0);
     if (shades.shades().size() <= MOST_SHADES) {
@@ -125,15 +126,15 @@ public final class FuzzedReaders {
       shades.shades().stream().map(Listed::yarn).forEach(yarns::add);
       assertReadsBack(BRIEF.withYarns(yarns));
     }
+    return true;
   }
 
-  private static void pile(byte[] bytes) {
+  private static boolean pile(byte[] bytes) {
     List<PileEntry> entries;
     try {
       entries = PileFile.read("pile.csv", new String(bytes, StandardCharsets.UTF_8), BRIEF);
     } catch (Refusal refused) {
-      assertToldWell(refused.mistakes(), bytes);
-      return;
+      return refusedWell(refused.mistakes(), bytes);
     }
     String written =
         "kind,count,rounds\n"
@@ -148,10 +149,11 @@ public final class FuzzedReaders {
                             + "\n")
                 .collect(Collectors.joining());
     assertEquals(entries, PileFile.read("pile.csv", written, BRIEF));
+    return true;
   }
 
   /** Whatever a line holds, one line of JSON answers it, in which no fault of the program is. */
-  private static void batchLine(byte[] bytes) {
+  private static boolean batchLine(byte[] bytes) {
     LineSolver solver =
         new LineSolver(
             (blanket, earlier, options) -> new SolveResult.Unfinished(List.of()),
@@ -166,7 +168,9 @@ public final class FuzzedReaders {
     assertTrue(none.none(), text);
     if (result.get("error") instanceof Node.Mapping error) {
       assertEquals("2", ((Node.Scalar) error.get("exit")).text(), text);
+      return false;
     }
+    return true;
   }
 
   private static SourceText source(byte[] bytes, boolean json) {
@@ -178,7 +182,7 @@ public final class FuzzedReaders {
     }
   }
 
-  private static void assertToldWell(List<Mistake> mistakes, byte[] bytes) {
+  private static boolean refusedWell(List<Mistake> mistakes, byte[] bytes) {
     assertNotEquals(List.of(), mistakes);
     long lines = 1 + new String(bytes, StandardCharsets.UTF_8).split("\\R", -1).length;
     for (Mistake mistake : mistakes) {
@@ -186,5 +190,6 @@ public final class FuzzedReaders {
       assertFalse(mistake.remedy().isBlank(), mistake::words);
       assertTrue(mistake.line() >= 0 && mistake.line() <= lines, mistake::words);
     }
+    return false;
   }
 }

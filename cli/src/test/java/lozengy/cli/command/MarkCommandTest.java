@@ -416,6 +416,21 @@ class MarkCommandTest {
     assertEquals(13, inState(PieceState.MADE).split(" ").length);
   }
 
+  /** As after a mark by a clock that was ahead: the remedy that is told must do. */
+  @Test
+  void theDayOfTheLastMarkCanBeGivenThoughItIsStillToCome() throws IOException {
+    done(mark("--made", "r1c1", "--on", "2025-03-02"));
+    Path path = Path.of(file);
+    Files.writeString(path, Files.readString(path).replace("2025-03-02", "9025-03-02"));
+    Result today = mark("--made", "r1c2");
+    assertEquals(2, today.code());
+    assertTrue(today.err().contains("Give 9025-03-02 or a later day"), today.err());
+    assertEquals(2, mark("--made", "r1c2", "--on", "9025-03-03").code());
+    done(mark("--made", "r1c2", "--on", "9025-03-02"));
+    done(
+        Run.of("substitute", file, "NAV", "--take", "NAV=BRO", "-o", file + "2", "--moves", "200"));
+  }
+
   @Test
   void daysGoForward() {
     done(mark("--made", "r1c1", "--on", "2025-03-02"));

@@ -240,6 +240,11 @@ class SubstituteCommandTest {
     refused("line 2, ball: The yarn has balls but no put-up", "code,colour,balls\nA,#ffffff,2\n");
     refused("line 3, code: A stands in line 2 already", "code,colour\nA,#ffffff\nA,#fffffe\n");
     refused("line 2, code: CRE is another shade in the brief", "code,colour\nCRE,#ffffff\n");
+    refused("line 3, code: a stands in line 2 already", "code,colour\nA,#ffffff\na,#fffffe\n");
+    refused("line 2, code: CRE is another shade in the brief", "code,colour\ncre,#ffffff\n");
+    refused(
+        "line 2, ball: A ball of 1 g with 9000 m has 9000 m to the gram",
+        "code,colour,ball_g,ball_m\nA,#ffffff,1,9000\n");
     refused("line 2, colour: \"white\" is not a colour", "code,colour\nA,white\n");
     refused("line 2, left: \"20\" has no unit", "code,colour,left\nA,#ffffff,20\n");
     refused("There are two such columns", "code,colour,colour\nA,#ffffff,#fff000\n");

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
@@ -435,10 +436,21 @@ public final class Blanket {
   }
 
   /**
-   * {@return millimetres that edging takes, without what had been worked when its yarn was counted}
+   * {@return millimetres that edging takes in all its yarns, without what had been worked when they
+   * were counted}
    */
   public long edgingMillimetres() {
-    return fixedUse.edgingMillimetres();
+    return LongStream.of(fixedUse.edgingMillimetres()).sum();
+  }
+
+  /**
+   * {@return millimetres of a yarn that edging takes, without what had been worked when it was
+   * counted}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long edgingMillimetres(int yarn) {
+    return fixedUse.edgingMillimetres()[yarn];
   }
 
   /**
@@ -469,9 +481,13 @@ public final class Blanket {
     return fixedUse.joiningMillimetres(seams);
   }
 
-  /** {@return millimetres of yarn that edging the whole outline takes; 0 without edging} */
-  public long wholeEdgingMillimetres() {
-    return fixedUse.wholeEdgingMillimetres();
+  /**
+   * {@return millimetres of a yarn that edging the whole outline takes; 0 where none is in it}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long wholeEdgingMillimetres(int yarn) {
+    return fixedUse.wholeEdgingMillimetres(yarn);
   }
 
   /**

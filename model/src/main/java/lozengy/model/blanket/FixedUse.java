@@ -46,7 +46,7 @@ final class FixedUse {
   private final Measures measures;
   private final BorderSeams borderSeams;
   private final long joining;
-  private final long edging;
+  private final long[] edging;
   private final long[] fixed;
   private final long[] settled;
   private final int[][] settledRounds;
@@ -80,9 +80,8 @@ final class FixedUse {
     brief.pile().forEach(this::takeOut);
     findPileBeyondStock();
     brief.joiningInOneYarn().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += joining);
-    brief.edging().ifPresent(use -> fixed[yarns.index().get(use.yarn())] += edging);
     for (int yarn = 0; yarn < fixed.length; yarn++) {
-      fixed[yarn] += pileOut[yarn] - settled[yarn] - pileBeyond[yarn];
+      fixed[yarn] += edging[yarn] + pileOut[yarn] - settled[yarn] - pileBeyond[yarn];
     }
   }
 
@@ -91,8 +90,10 @@ final class FixedUse {
     return joining;
   }
 
-  /** Millimetres that edging takes, without what a count has settled. */
-  long edgingMillimetres() {
+  /**
+   * By yarn, millimetres that edging takes, without what a count has settled; not to be changed.
+   */
+  long[] edgingMillimetres() {
     return edging;
   }
 
@@ -232,20 +233,28 @@ final class FixedUse {
         .orElse(0L);
   }
 
-  private long edging() {
-    double edged = brief.edging().flatMap(this::counted).map(Counted::edgedPercent).orElse(0.0);
-    return edging(HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2));
+  private long[] edging() {
+    long[] sums = new long[yarns.tones().length];
+    for (YarnUse use : brief.edging()) {
+      double edged = counted(use).map(Counted::edgedPercent).orElse(0.0);
+      BigDecimal open = HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2);
+      sums[yarns.index().get(use.yarn())] += edging(use, open);
+    }
+    return sums;
   }
 
-  /** Millimetres of yarn that edging the whole outline takes. */
-  long wholeEdgingMillimetres() {
-    return edging(BigDecimal.ONE);
+  /** Millimetres of a yarn that edging the whole outline takes. */
+  long wholeEdgingMillimetres(int yarn) {
+    return brief.edging().stream()
+        .filter(use -> yarns.index().get(use.yarn()) == yarn)
+        .mapToLong(use -> edging(use, BigDecimal.ONE))
+        .sum();
   }
 
-  private long edging(BigDecimal part) {
+  private long edging(YarnUse use, BigDecimal part) {
     BigDecimal outlineCm =
         BigDecimal.valueOf(measures.outlineLengthCm()).setScale(DECIMALS_OF_CM, HALF_EVEN);
-    return brief.edging().map(use -> millimetres(outlineCm.multiply(part), use)).orElse(0L);
+    return millimetres(outlineCm.multiply(part), use);
   }
 
   /** Whole millimetres of yarn along a length, rounded down. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Tone;
 import lozengy.model.colour.ToneLimits;
+import lozengy.model.input.BriefPath;
 import lozengy.model.input.Nulls;
 import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
@@ -22,7 +23,7 @@ import lozengy.model.layout.PieceKind;
  * @param yarns the yarns, in the brief's order
  * @param tones where tones change
  * @param joining yarn along the seams, where stated
- * @param edging yarn along the outline, where stated
+ * @param edging yarn along the outline, the innermost rounds first; empty where none is stated
  * @param rules what must hold
  * @param prefer what weighs
  * @param look the look that is asked for
@@ -42,7 +43,7 @@ public record Brief(
     List<Yarn> yarns,
     ToneLimits tones,
     Optional<Joining> joining,
-    Optional<YarnUse> edging,
+    List<YarnUse> edging,
     Rules rules,
     Preferences prefer,
     Look look,
@@ -65,7 +66,7 @@ public record Brief(
    * @param yarns the yarns, in the brief's order
    * @param tones where tones change
    * @param joining yarn along the seams, where stated
-   * @param edging yarn along the outline, where stated
+   * @param edging yarn along the outline, the innermost rounds first; empty where none is stated
    * @param rules what must hold
    * @param prefer what weighs
    * @param look the look that is asked for
@@ -101,6 +102,7 @@ public record Brief(
     byKind.putAll(motifs);
     motifs = Collections.unmodifiableMap(byKind);
     yarns = List.copyOf(yarns);
+    edging = List.copyOf(edging);
     pieces = List.copyOf(pieces);
     pile = List.copyOf(pile);
   }
@@ -144,7 +146,7 @@ public record Brief(
         yarns,
         ToneLimits.DEFAULT,
         Optional.empty(),
-        Optional.empty(),
+        List.of(),
         Rules.DEFAULT,
         Preferences.DEFAULT,
         Look.NONE,
@@ -176,6 +178,16 @@ public record Brief(
     return new Brief(
         title, layout, motifs, yarns, tones, joining, edging, rules, prefer, look, notes, pile,
         stitching, forSale, extras, around);
+  }
+
+  /**
+   * {@return where the edging's rounds in one of its yarns stand: the field itself where it is in
+   * one yarn alone}
+   *
+   * @param at the number of the yarn among those of the edging, from 0
+   */
+  public BriefPath edgingPath(int at) {
+    return BriefPath.of("edging").itemOf(at, edging.size());
   }
 
   /** {@return the joining, where all seams are worked in one yarn} */
@@ -270,9 +282,9 @@ public record Brief(
   /**
    * {@return this brief with other edging}
    *
-   * @param other yarn along the outline; empty for none
+   * @param other yarn along the outline, the innermost rounds first; empty for none
    */
-  public Brief withEdging(Optional<YarnUse> other) {
+  public Brief withEdging(List<YarnUse> other) {
     return new Brief(
         title, layout, motifs, yarns, tones, joining, other, rules, prefer, look, pieces, pile,
         stitching, forSale, extras, around);

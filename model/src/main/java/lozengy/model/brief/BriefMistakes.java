@@ -1,7 +1,5 @@
 package lozengy.model.brief;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -24,11 +22,6 @@ import lozengy.model.layout.PieceKind;
  * single pieces breaks a rule is not judged here.
  */
 public final class BriefMistakes {
-
-  /** Widely: the thickest yarn for arms in place of needles, and the thinnest sewing thread. */
-  private static final double LEAST_METRES_PER_GRAM = 0.01;
-
-  private static final double MOST_METRES_PER_GRAM = 100;
 
   private final Brief brief;
   private final Predicate<BriefPath> doubted;
@@ -65,13 +58,17 @@ public final class BriefMistakes {
     }
     found.judgeYarns();
     found.mistakes.addAll(StitchMistakes.of(brief, doubted, found.codes));
-    found.judgeUse("joining", brief.joiningInOneYarn());
+    brief
+        .joiningInOneYarn()
+        .ifPresent(use -> found.judgeUse("joining", BriefPath.of("joining"), use));
     if (brief.joiningInBorders().filter(Joining::weighed).isPresent()) {
       for (int yarn = 0; yarn < brief.yarns().size(); yarn++) {
         found.needPutUp("joining", yarn);
       }
     }
-    found.judgeUse("edging", brief.edging());
+    for (int i = 0; i < brief.edging().size(); i++) {
+      found.judgeUse("edging", brief.edgingPath(i), brief.edging().get(i));
+    }
     if (layoutKnown) {
       found.mistakes.addAll(CountMistakes.of(brief, doubted));
     }
@@ -166,7 +163,7 @@ public final class BriefMistakes {
             "Add what is on a full ball, such as ball: { grams: 50, metres: 120 }");
       }
       if (yarn.ball().isPresent() && !doubted.test(path.field("ball"))) {
-        judgePutUp(yarn.ball().get(), path.field("ball"));
+        PutUpMistake.of(yarn.ball().get(), path.field("ball")).ifPresent(mistakes::add);
       }
     }
     for (int i = 0; i < yarns.size(); i++) {
@@ -230,36 +227,14 @@ public final class BriefMistakes {
                     "State the same tone for both, or leave lot-of out"));
   }
 
-  private void judgePutUp(Ball ball, BriefPath path) {
-    double grams = ball.grams().doubleValue();
-    double metres = ball.millimetres().movePointLeft(3).doubleValue();
-    double metresPerGram = metres / grams;
-    if (metresPerGram < LEAST_METRES_PER_GRAM || metresPerGram > MOST_METRES_PER_GRAM) {
-      add(
-          path,
-          MistakeCode.OUT_OF_RANGE.about(
-              figure(metresPerGram), LEAST_METRES_PER_GRAM, MOST_METRES_PER_GRAM, "m/g"),
-          "A ball of %s g with %s m has %s m to the gram"
-              .formatted(figure(grams), figure(metres), figure(metresPerGram)),
-          "Yarn has 0.01 to 100 m to the gram; look at the band for grams and metres of a full ball");
-    }
-  }
-
-  /** Three digits at least. */
-  private static String figure(double number) {
-    BigDecimal exact = BigDecimal.valueOf(number);
-    int digits = Math.max(3, exact.precision() - exact.scale());
-    return exact.round(new MathContext(digits)).stripTrailingZeros().toPlainString();
-  }
-
-  private void judgeUse(String name, Optional<YarnUse> use) {
-    BriefPath path = BriefPath.of(name, "yarn");
-    if (use.isEmpty() || doubted.test(path)) {
+  private void judgeUse(String name, BriefPath at, YarnUse use) {
+    BriefPath path = at.field("yarn");
+    if (doubted.test(path)) {
       return;
     }
-    unknownCode(use.get().yarn(), path, codes).ifPresent(mistakes::add);
-    int yarn = codes.indexOf(use.get().yarn());
-    if (yarn >= 0 && use.get().weighed()) {
+    unknownCode(use.yarn(), path, codes).ifPresent(mistakes::add);
+    int yarn = codes.indexOf(use.yarn());
+    if (yarn >= 0 && use.weighed()) {
       needPutUp(name, yarn);
     }
   }

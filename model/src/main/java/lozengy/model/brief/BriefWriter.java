@@ -116,10 +116,18 @@ public final class BriefWriter {
       joining(brief.joining().get());
       json.endMapping();
     }
-    if (brief.edging().isPresent()) {
+    if (brief.edging().size() == 1) {
       json.field("edging").mapping();
-      use(brief.edging().get());
+      use(brief.edging().get(0));
       json.endMapping();
+    } else if (!brief.edging().isEmpty()) {
+      json.field("edging").tallList();
+      for (YarnUse use : brief.edging()) {
+        json.mapping();
+        use(use);
+        json.endMapping();
+      }
+      json.endList();
     }
     rules(brief.rules());
     json.field("prefer").mapping();

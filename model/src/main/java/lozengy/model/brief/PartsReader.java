@@ -297,12 +297,18 @@ public final class PartsReader {
   }
 
   /**
-   * {@return a yarn, as in a brief, that need not say what there is of it}
+   * {@return a yarn, as in a brief, that need not say what there is of it; its put-up is judged
+   * with it, as that of a brief's yarns is with the brief}
    *
    * @param located where it stands
    */
   public static Yarn shade(Located located) {
-    return YarnReader.read(located, 0, false);
+    Yarn shade = YarnReader.read(located, 0, false);
+    shade
+        .ball()
+        .flatMap(ball -> PutUpMistake.of(ball, BriefPath.of("ball")))
+        .ifPresent(located::add);
+    return shade;
   }
 
   /**

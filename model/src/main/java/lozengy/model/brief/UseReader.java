@@ -9,6 +9,7 @@ import java.util.Optional;
 import lozengy.model.input.Fields;
 import lozengy.model.input.Located;
 import lozengy.model.input.MistakeCode;
+import lozengy.model.input.Node;
 import lozengy.model.input.Range;
 
 /** Reads yarn that is used along a length. */
@@ -57,10 +58,17 @@ final class UseReader {
     return Optional.of(new BorderJoining(rate, minutes));
   }
 
-  /** What is used along the outline. */
-  static Optional<YarnUse> edging(Fields brief) {
+  /** What is used along the outline: in one yarn, or a list, the innermost rounds first. */
+  static List<YarnUse> edging(Fields brief) {
     Optional<Located> located = brief.get("edging");
-    return located.flatMap(Located::fields).flatMap(of -> use(located.get(), of, true));
+    List<Located> each =
+        located
+            .filter(list -> list.node() instanceof Node.Items)
+            .map(list -> list.items("rounds of the edging, the innermost first"))
+            .orElse(located.stream().toList());
+    return each.stream()
+        .flatMap(one -> one.fields().flatMap(of -> use(one, of, true)).stream())
+        .toList();
   }
 
   private static Optional<YarnUse> use(Located located, Fields of, boolean rounds) {

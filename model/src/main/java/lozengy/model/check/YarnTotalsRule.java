@@ -1,7 +1,9 @@
 package lozengy.model.check;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.blanket.Shape;
@@ -38,16 +40,18 @@ public final class YarnTotalsRule implements Rule {
             use -> {
               int yarn = blanket.yarnIndex(use.yarn());
               long taken = blanket.joiningMillimetres();
-              lines.add(taken("joining", new Subject.Joining(yarn, taken), yarn, taken));
+              lines.add(
+                  taken(BriefPath.of("joining"), new Subject.Joining(yarn, taken), yarn, taken));
             });
-    brief
-        .edging()
-        .ifPresent(
-            use -> {
-              int yarn = blanket.yarnIndex(use.yarn());
-              long taken = blanket.edgingMillimetres();
-              lines.add(taken("edging", new Subject.Edging(yarn, taken), yarn, taken));
-            });
+    Set<Integer> edges = new HashSet<>();
+    for (int i = 0; i < brief.edging().size(); i++) {
+      int yarn = blanket.yarnIndex(brief.edging().get(i).yarn());
+      if (edges.add(yarn)) {
+        long taken = blanket.edgingMillimetres(yarn);
+        Subject subject = new Subject.Edging(yarn, taken);
+        lines.add(taken(brief.edgingPath(i), subject, yarn, taken));
+      }
+    }
     double percent = brief.rules().keepBackPercent();
     if (percent > 0) {
       BriefPath path = BriefPath.of("rules", "keep-back");
@@ -56,9 +60,9 @@ public final class YarnTotalsRule implements Rule {
     return lines;
   }
 
-  private BriefLine taken(String field, Subject subject, int yarn, long millimetres) {
+  private BriefLine taken(BriefPath path, Subject subject, int yarn, long millimetres) {
     Ground taken = new Ground.Taken(yarn, millimetres);
-    return new BriefLine(id(), BriefPath.of(field), subject, List.of(taken));
+    return new BriefLine(id(), path, subject, List.of(taken));
   }
 
   private static List<Ground> keptBack(Blanket blanket) {

@@ -112,7 +112,7 @@ public record WorkSteps(WorkOrder order, List<WorkStep> left, int count) {
         strips.forEach(this::join);
       }
       long edging = blanket.edgingMillimetres();
-      if (blanket.brief().edging().isPresent()) {
+      if (!blanket.brief().edging().isEmpty()) {
         count++;
         if (edging > 0) {
           left.add(new WorkStep.Edge(count, edging));

@@ -14,6 +14,7 @@ import lozengy.model.brief.Brief;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.StitchCounts;
+import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.yarn.YarnWork;
 
@@ -89,23 +90,25 @@ public record WorkTime(
 
   /** What of the edging is done only a count of its yarn tells. */
   private static Optional<BigDecimal> edging(Blanket blanket) {
-    return blanket
-        .brief()
-        .edging()
-        .flatMap(
-            use -> {
-              double edged =
-                  blanket
-                      .yarn(blanket.yarnIndex(use.yarn()))
-                      .counted()
-                      .map(Counted::edgedPercent)
-                      .orElse(0.0);
-              BigDecimal open =
-                  BigDecimal.valueOf(blanket.measures().outlineLengthCm())
-                      .multiply(BigDecimal.valueOf(100 - edged))
-                      .movePointLeft(2 * CM_DECIMALS);
-              return use.minutes(open);
-            });
+    Optional<BigDecimal> sum = Optional.empty();
+    for (YarnUse use : blanket.brief().edging()) {
+      double edged =
+          blanket
+              .yarn(blanket.yarnIndex(use.yarn()))
+              .counted()
+              .map(Counted::edgedPercent)
+              .orElse(0.0);
+      BigDecimal open =
+          BigDecimal.valueOf(blanket.measures().outlineLengthCm())
+              .multiply(BigDecimal.valueOf(100 - edged))
+              .movePointLeft(2 * CM_DECIMALS);
+      Optional<BigDecimal> minutes = use.minutes(open);
+      if (minutes.isEmpty()) {
+        return Optional.empty();
+      }
+      sum = Optional.of(sum.orElse(BigDecimal.ZERO).add(minutes.get()));
+    }
+    return sum;
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Stages;
 import lozengy.model.brief.Brief;
@@ -16,6 +17,7 @@ import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
+import lozengy.model.brief.YarnUse;
 import lozengy.model.input.InputException;
 import lozengy.model.input.MistakeCode;
 import lozengy.model.layout.Place;
@@ -148,7 +150,7 @@ final class Counting {
   }
 
   private boolean edges(String code) {
-    return blanket.brief().edging().filter(use -> use.yarn().equals(code)).isPresent();
+    return blanket.brief().edging().stream().anyMatch(use -> use.yarn().equals(code));
   }
 
   /**
@@ -158,7 +160,11 @@ final class Counting {
    */
   void tellEdged() {
     if (edged.isPresent() && counted.stream().noneMatch(this::edges)) {
-      String yarn = blanket.brief().edging().map(use -> use.yarn()).orElse("");
+      String yarn =
+          blanket.brief().edging().stream()
+              .map(YarnUse::yarn)
+              .distinct()
+              .collect(Collectors.joining(" or "));
       throw Selections.wrong(
           edged.get().place(),
           MistakeCode.NOT_COUNTED.about(yarn.isEmpty() ? null : yarn),

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import lozengy.model.arrangement.WorkedPieces;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -81,7 +82,7 @@ final class Rebriefed {
   private CurrentPlan of(Optional<Sequences> plan) {
     tellMotifs();
     tellBegun("joining", old.joining().map(YARN), asked.joining().map(YARN), joins());
-    tellBegun("edging", old.edging().map(YARN), asked.edging().map(YARN), edges());
+    tellBegun("edging", yarns(old.edging()), yarns(asked.edging()), edges());
     Brief bare =
         asked
             .withYarns(yarns())
@@ -221,11 +222,13 @@ final class Rebriefed {
   }
 
   private boolean edges() {
-    return old.edging()
-        .map(use -> before.yarn(before.yarnIndex(use.yarn())))
-        .flatMap(Yarn::counted)
-        .filter(counted -> counted.edgedPercent() > 0)
-        .isPresent();
+    return old.edging().stream()
+        .flatMap(use -> before.yarn(before.yarnIndex(use.yarn())).counted().stream())
+        .anyMatch(counted -> counted.edgedPercent() > 0);
+  }
+
+  private static Optional<String> yarns(List<YarnUse> edging) {
+    return edging.stream().map(YarnUse::yarn).reduce((inner, outer) -> inner + ", " + outer);
   }
 
   private void tellBegun(String what, Optional<String> was, Optional<String> is, boolean begun) {
@@ -233,7 +236,8 @@ final class Rebriefed {
     if (begun && another) {
       String from = was.get();
       String to = is.get();
-      boolean codes = !from.equals(BORDERS) && !to.equals(BORDERS);
+      boolean codes =
+          Stream.of(from, to).noneMatch(each -> each.equals(BORDERS) || each.contains(","));
       throw Selections.wrong(
           wish.place(),
           MistakeCode.CONTRADICTS.about(to, from),

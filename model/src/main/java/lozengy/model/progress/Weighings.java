@@ -10,7 +10,6 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Counted;
 import lozengy.model.brief.Yarn;
-import lozengy.model.brief.YarnUse;
 import lozengy.model.unit.Ratio;
 import lozengy.model.yarn.UncutRounds;
 import lozengy.model.yarn.YarnWork;
@@ -72,12 +71,13 @@ final class Weighings {
 
   /** What of the edging was worked since, as the count says with it. */
   private long edgedSince(Yarn yarn) {
-    boolean edges =
-        told.brief().edging().map(YarnUse::yarn).filter(yarn.code()::equals).isPresent();
-    if (!edges || edged.isEmpty()) {
+    if (edged.isEmpty()) {
       return 0;
     }
     double before = yarn.counted().map(Counted::edgedPercent).orElse(0.0);
-    return Math.round(told.wholeEdgingMillimetres() * (edged.get().percent() - before) / 100);
+    return Math.round(
+        told.wholeEdgingMillimetres(told.yarnIndex(yarn.code()))
+            * (edged.get().percent() - before)
+            / 100);
   }
 }

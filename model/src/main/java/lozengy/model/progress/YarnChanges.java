@@ -42,8 +42,10 @@ final class YarnChanges {
         BriefPath.of("joining"),
         brief.joiningInOneYarn(),
         blanket.joiningMillimetres());
-    tellUse(
-        wish, "The edging", BriefPath.of("edging"), brief.edging(), blanket.edgingMillimetres());
+    for (int i = 0; i < brief.edging().size(); i++) {
+      Optional<YarnUse> use = Optional.of(brief.edging().get(i));
+      tellUse(wish, "The edging", brief.edgingPath(i), use, blanket.edgingMillimetres(yarn));
+    }
     return banned(withYarn(brief, yarn, old -> old.withShare(0)), wish.code());
   }
 
@@ -92,7 +94,10 @@ final class YarnChanges {
                             joining instanceof YarnUse use
                                 ? swapped(use, wish, brief.yarns().get(from))
                                 : joining))
-            .withEdging(brief.edging().map(use -> swapped(use, wish, brief.yarns().get(from))));
+            .withEdging(
+                brief.edging().stream()
+                    .map(use -> swapped(use, wish, brief.yarns().get(from)))
+                    .toList());
     swapped = swapped.withPieces(notes(blanket, wish)).withLook(SwappedLook.of(blanket, wish));
     return new CurrentPlan(
         banned(swapped, wish.from()), current.sequences().map(s -> swapped(blanket, s, from, to)));
@@ -170,7 +175,7 @@ final class YarnChanges {
     Brief brief = blanket.brief();
     boolean joins =
         brief.joiningInOneYarn().filter(use -> use.yarn().equals(wish.from())).isPresent();
-    boolean edges = brief.edging().filter(use -> use.yarn().equals(wish.from())).isPresent();
+    boolean edges = brief.edging().stream().anyMatch(use -> use.yarn().equals(wish.from()));
     return joins && Worked.names(blanket, PieceState.JOINED).size() > 1
         || edges && edged(brief, blanket.yarnIndex(wish.from())) > 0;
   }
@@ -185,7 +190,7 @@ final class YarnChanges {
    */
   private static Yarn counted(Yarn old, int yarn, Blanket blanket, double edged) {
     boolean edges =
-        blanket.brief().edging().filter(use -> use.yarn().equals(old.code())).isPresent();
+        blanket.brief().edging().stream().anyMatch(use -> use.yarn().equals(old.code()));
     Counted all =
         Worked.count(
             blanket,

@@ -58,16 +58,11 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
         addBorderSeam(blanket, sequences, seam, joined(blanket, seam) ? worked : toWork);
       }
     }
-    long openEdge = blanket.edgingMillimetres();
-    blanket
-        .brief()
-        .edging()
-        .ifPresent(
-            use -> {
-              int yarn = blanket.yarnIndex(use.yarn());
-              toWork[yarn] += openEdge;
-              worked[yarn] += blanket.wholeEdgingMillimetres() - openEdge;
-            });
+    for (int yarn = 0; yarn < worked.length; yarn++) {
+      long openEdge = blanket.edgingMillimetres(yarn);
+      toWork[yarn] += openEdge;
+      worked[yarn] += blanket.wholeEdgingMillimetres(yarn) - openEdge;
+    }
     long[] used = blanket.usedMillimetres(sequences);
     List<YarnWork> work = new ArrayList<>();
     for (int yarn = 0; yarn < used.length; yarn++) {

@@ -152,7 +152,6 @@ public final class BlanketBuilder {
     return Blanket.ofUnjudged(
         Brief.of("Saltmarsh test", layout, motifs, yarns)
             .withJoining(joining)
-            .withEdging(Optional.empty())
             .withRules(rules)
             .withPrefer(prefer)
             .withPieces(notes));

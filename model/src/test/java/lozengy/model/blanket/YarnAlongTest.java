@@ -2,11 +2,17 @@ package lozengy.model.blanket;
 
 import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Optional;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.brief.Counted;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
+import lozengy.model.check.YarnTotalsRule;
+import lozengy.model.input.InputException;
 import lozengy.model.input.SourceText;
 import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
@@ -59,6 +65,52 @@ class YarnAlongTest {
                 96_000,
                 edging(
                     "{ yarn: MUD, rounds: 3, sample: { length: 20 cm, rounds: 3, takes: 10 g } }")));
+  }
+
+  @Test
+  void roundsOfTheEdgingMayEachHaveTheirYarn() {
+    Brief brief =
+        with(
+            "{ yarn: MUD, metres-per-metre: 3 }",
+            "[ { yarn: MUD, metres-per-metre: 4 }, { yarn: FOA, rounds: 2, metres-per-metre: 5 },"
+                + " { yarn: MUD, metres-per-metre: 1 } ]");
+    Blanket blanket = Blanket.of(brief);
+    Brief begun =
+        brief.withYarns(
+            List.of(
+                brief.yarns().get(0),
+                brief
+                    .yarns()
+                    .get(1)
+                    .withCount(
+                        Optional.of(
+                            new Counted(new YarnAmount.Length(9_000), List.of(), List.of(), 25)))));
+    Blanket edged = Blanket.of(begun);
+    List<String> lines =
+        new YarnTotalsRule().lines(blanket).stream().map(line -> line.path().toString()).toList();
+    assertAll(
+        () -> assertEquals(80 * 40 + 80 * 10, blanket.edgingMillimetres(0)),
+        () -> assertEquals(2 * 80 * 50, blanket.edgingMillimetres(1)),
+        () -> assertEquals(12_000, blanket.edgingMillimetres()),
+        () -> assertEquals(8_000, blanket.fixedUseMillimetres(1)),
+        () -> assertEquals(6_000, edged.edgingMillimetres(1)),
+        () -> assertEquals(8_000, edged.wholeEdgingMillimetres(1)),
+        () ->
+            assertEquals(
+                List.of("yarns[0]", "yarns[1]", "joining", "edging[0]", "edging[1]"), lines),
+        () -> assertEquals(brief, reread(brief)));
+  }
+
+  @Test
+  void anUnknownYarnOfTheEdgingIsToldWithItsRound() {
+    InputException wrong =
+        assertThrows(
+            InputException.class,
+            () ->
+                with(
+                    "{ yarn: MUD, metres-per-metre: 3 }",
+                    "[ { yarn: MUD, metres-per-metre: 4 }, { yarn: FAO, metres-per-metre: 5 } ]"));
+    assertEquals("edging[1].yarn", wrong.mistakes().get(0).path().toString());
   }
 
   private static long edging(String edging) {

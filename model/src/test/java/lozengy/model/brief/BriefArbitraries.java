@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
@@ -240,7 +241,7 @@ public final class BriefArbitraries {
                             new YarnRate.PerMetre(random.nextInt(60) / 10.0),
                             Optional.of(BigDecimal.valueOf(1 + random.nextInt(90)))))
                     : use(yarns, false, random))
-            .withEdging(use(yarns, true, random))
+            .withEdging(Stream.of(1, 2).flatMap(i -> use(yarns, true, random).stream()).toList())
             .withRules(rules)
             .withPrefer(prefer);
     if (random.nextInt(3) == 0) {

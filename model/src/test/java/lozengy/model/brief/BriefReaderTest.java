@@ -96,7 +96,7 @@ class BriefReaderTest {
         brief.yarns());
     assertEquals(new ToneLimits(42, 68), brief.tones());
     assertEquals(Optional.of(new YarnUse("MUD", 3.5)), brief.joining());
-    assertEquals(Optional.of(new YarnUse("MUD", 9)), brief.edging());
+    assertEquals(List.of(new YarnUse("MUD", 9)), brief.edging());
     assertEquals(Rules.DEFAULT.withMinContrast(5).withKeepBack(5), brief.rules());
     assertEquals(Preferences.DEFAULT, brief.prefer());
     assertEquals(

@@ -56,7 +56,7 @@ class RecordsTest {
             .withLook(look)
             .withPile(List.of(new PileEntry(PieceKind.SQUARE, List.of("MUD"), 1, Set.of())))
             .withJoining(Optional.of(use))
-            .withEdging(Optional.of(use))
+            .withEdging(List.of(use))
             .withExtras(new Extras(1, Map.of(BriefPath.ROOT, Map.of("x-id", "7"))))
             .withAround(new Extras(0, Map.of(BriefPath.of("score"), Map.of("x-id", "8")))));
   }

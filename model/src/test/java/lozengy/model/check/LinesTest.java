@@ -447,7 +447,7 @@ class LinesTest {
             row(2, 1).joining("MUD", 3.5),
             brief ->
                 brief
-                    .withEdging(Optional.of(new YarnUse("SND", 2)))
+                    .withEdging(List.of(new YarnUse("SND", 2)))
                     .withRules(brief.rules().withKeepBack(5))),
         mud,
         sand,

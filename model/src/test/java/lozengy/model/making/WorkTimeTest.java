@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertAll;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
@@ -73,8 +74,7 @@ class WorkTimeTest {
     YarnUse edging = use("FOA", 2, "15");
     WorkTime time =
         time(
-            Blanket.of(
-                bare.brief().withJoining(Optional.of(joining)).withEdging(Optional.of(edging))));
+            Blanket.of(bare.brief().withJoining(Optional.of(joining)).withEdging(List.of(edging))));
 
     assertAll(
         () -> assertEquals(6, time.joiningMinutes().orElseThrow().doubleValue(), 1e-9),

@@ -281,7 +281,7 @@ class ChangesTest {
     Blanket blanket = changed(Sample.current(), new Change.Swap("swap", "PEA", "SKY")).blanket();
 
     assertAll(
-        () -> assertEquals("SKY", blanket.brief().edging().get().yarn()),
+        () -> assertEquals("SKY", blanket.brief().edging().get(0).yarn()),
         () -> assertEquals("MUD", blanket.brief().joiningInOneYarn().get().yarn()),
         () -> assertEquals(3, blanket.yarn(blanket.yarnIndex("SKY")).share()),
         () -> assertEquals(0, blanket.yarn(blanket.yarnIndex("PEA")).share()));

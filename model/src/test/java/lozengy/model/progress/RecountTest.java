@@ -30,7 +30,7 @@ class RecountTest {
     return ArrangementArbitraries.arrangements();
   }
 
-  @Property(tries = 150, seed = "13")
+  @Property(tries = 80, seed = "13")
   void whatIsAtHandIsRightAtAnyPointOfTheMakeList(
       @ForAll("arrangements") Arrangement arrangement, @ForAll Random random) {
     Arrangement now = uncounted(arrangement);

@@ -68,7 +68,8 @@ final class Neighbourhood {
   }
 
   /**
-   * What lies within some pieces. O(rounds of the pieces + groups).
+   * What lies within some pieces, for exchanges of like rounds alone. O(rounds of the pieces +
+   * groups).
    *
    * @param whole the neighbourhood of the whole board
    * @param orbits the pieces
@@ -80,28 +81,17 @@ final class Neighbourhood {
     this.draws = draws;
     this.among = whole.among;
     this.groupOf = whole.groupOf;
-    this.kindOfPiece = whole.kindOfPiece;
-    this.allFree = whole.allFree;
-    this.free = free(orbits);
-    this.freeOfLayer = split(free, slot -> slots.layer()[slot], whole.freeOfLayer.length);
+    this.kindOfPiece = null;
+    this.allFree = null;
+    this.freeOfLayer = null;
+    this.freePieces = null;
+    this.free =
+        Arrays.stream(orbits)
+            .flatMap(o -> IntStream.range(slots.orbitStart()[o], slots.orbitStart()[o + 1]))
+            .filter(slot -> among[slot])
+            .toArray();
     this.freeAlike = split(free, slot -> groupOf[slot], whole.freeAlike.length);
     this.freeBorders = Arrays.stream(free).filter(this::onSeam).toArray();
-    int[] pieces = Arrays.stream(orbits).filter(orbit -> allFree[orbit]).toArray();
-    this.freePieces = split(pieces, orbit -> kindOfPiece[orbit], whole.freePieces.length);
-  }
-
-  private int[] free(int[] orbits) {
-    int[] found = new int[8];
-    int count = 0;
-    for (int orbit : orbits) {
-      for (int slot = slots.orbitStart()[orbit]; slot < slots.orbitStart()[orbit + 1]; slot++) {
-        if (among[slot]) {
-          found = count == found.length ? Arrays.copyOf(found, 2 * count) : found;
-          found[count++] = slot;
-        }
-      }
-    }
-    return Arrays.copyOf(found, count);
   }
 
   /** Splits a list by what a function says of each, keeping the order. */

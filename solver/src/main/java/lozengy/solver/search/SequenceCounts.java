@@ -24,14 +24,20 @@ final class SequenceCounts {
   private final int yarns;
   private final long[] lengthCodes;
   private final long[] pieceCode;
+
+  /** A byte of each key that is never 0, or 0: most new sequences are told by these few bytes. */
   private byte[] tags;
+
   private long[] keys;
   private int[] counts;
   private byte[] spareTags;
   private long[] spareKeys;
   private int[] spareCounts;
   private final int mask;
+
+  /** By buckets, how many sequences there are that several pieces have. */
   private final int[] several;
+
   private int entries;
   private int distinct;
   private long surplus;

@@ -26,7 +26,7 @@ final class Tiles {
   private static final int WANTED = 48;
 
   /** Most tiles of a phase: between two phases the clock is looked at. */
-  private static final int MOST_AT_ONCE = 32;
+  static final int MOST_AT_ONCE = 32;
 
   /** How many grids there are. */
   static final int GRIDS = 2;

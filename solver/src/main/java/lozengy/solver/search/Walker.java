@@ -200,7 +200,7 @@ final class Walker {
     legMoves = movesOfLeg;
   }
 
-  /** Makes so many moves of the leg. */
+  /** Makes so many moves of the leg, where anything may change. */
   void walk(long count) {
     for (long done = 0; done < count; done += STRIDE) {
       double temperature = temperatureAfter(0);
@@ -209,7 +209,7 @@ final class Walker {
         untilWindow = WINDOW * MOVES_PER_WINDOW_SLOT;
         neighbourhood.keepTo(draws.unit(), windowPart);
       }
-      for (int i = 0; i < stride; i++) {
+      for (int i = neighbourhood.size() > 0 ? 0 : stride; i < stride; i++) {
         move(temperature);
       }
       legDone += stride;

@@ -65,7 +65,7 @@ final class Walkers implements AutoCloseable {
       walkers.add(new Walker(problem, plans, seed * count + i, count, assertions));
     }
     boolean tiles = count == 1 && TiledWalk.suits(problem.blanket());
-    this.lockstep = new Lockstep(tiles ? threadCount : Math.min(threadCount, count));
+    this.lockstep = new Lockstep(Math.min(threadCount, tiles ? Tiles.MOST_AT_ONCE : count));
     this.tiled = tiles ? new TiledWalk(walkers.get(0), Tiles.of(problem), lockstep, seed) : null;
   }
 

@@ -158,7 +158,10 @@ public final class Substituting {
         sum += most;
       }
     }
-    sum += blanket.joiningMillimetres() + blanket.wholeEdgingMillimetres();
+    sum += blanket.joiningMillimetres();
+    for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
+      sum += blanket.wholeEdgingMillimetres(yarn);
+    }
     double used = 1 - brief.rules().keepBackPercent() / ALL;
     return new YarnAmount.Length((long) Math.ceil(2 * sum / used));
   }
@@ -270,7 +273,7 @@ public final class Substituting {
   private boolean finishes(String code) {
     Brief brief = current.brief();
     return brief.joiningInOneYarn().filter(use -> use.yarn().equals(code)).isPresent()
-        || brief.edging().filter(use -> use.yarn().equals(code)).isPresent();
+        || brief.edging().stream().anyMatch(use -> use.yarn().equals(code));
   }
 
   private Substitution taken(Map<String, List<String>> chosen) {

@@ -171,7 +171,6 @@ public final class BlanketBuilder {
     return Blanket.ofUnjudged(
         Brief.of("test", size, motifs, yarns)
             .withJoining(joining)
-            .withEdging(Optional.empty())
             .withRules(
                 Rules.DEFAULT
                     .withMinContrast(minContrast)

@@ -17,7 +17,7 @@ final class ChartNotes {
   static List<String> of(
       Blanket blanket, Drawing drawing, Legend legend, long withoutLetters, boolean letters) {
     String uses =
-        blanket.brief().joining().isPresent() || blanket.brief().edging().isPresent()
+        blanket.brief().joining().isPresent() || !blanket.brief().edging().isEmpty()
             ? ", joining and edging included"
             : "";
     StringBuilder notes = new StringBuilder("Metres: what the blanket takes" + uses + ".");

@@ -237,15 +237,22 @@ final class Fabric {
   }
 
   private void edging() {
-    int yarn = drawing.trim().edgingYarn();
-    if (yarn == Sequences.OPEN || drawing.trim().edgingCm() == 0) {
+    List<Trim.Band> bands = drawing.trim().edging();
+    if (bands.isEmpty()) {
       outline();
-      return;
     }
+    // the outermost first, so that those within lie on it
+    for (int i = bands.size() - 1; i >= 0; i--) {
+      edging(bands.get(i));
+    }
+  }
+
+  private void edging(Trim.Band band) {
+    int yarn = band.yarn();
     boolean faint = underWay;
-    Scallops scallops = new Scallops(page, drawing.trim().edgingCm());
+    Scallops scallops = new Scallops(page, band.reachCm());
     sides.outline().forEach(scallops::around);
-    double width = page.onPage(drawing.trim().edgingCm());
+    double width = page.onPage(band.reachCm());
     Object[] group = {"class", "edging", "stroke-linecap", "round"};
     svg.open("g", faint ? Markup.with(group, "opacity", 1 - VEIL) : group);
     String colour = blanket.yarn(yarn).colour().hex();

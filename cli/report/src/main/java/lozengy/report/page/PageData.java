@@ -15,6 +15,7 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
@@ -73,7 +74,7 @@ final class PageData {
         "edgingMinutes",
             WorkTime.of(blanket, sequences).edgingMinutes().map(BigDecimal::doubleValue),
         "joining", brief.joiningInOneYarn().map(use -> blanket.yarnIndex(use.yarn())),
-        "edging", brief.edging().map(use -> blanket.yarnIndex(use.yarn())),
+        "edging", edgingYarn(),
         "pieces", pieces(),
         "earlier", arrangement.earlier().map(PageData::all),
         "seams", seams(),
@@ -111,6 +112,14 @@ final class PageData {
       minutes.add(byRound);
     }
     return minutes;
+  }
+
+  /** The yarn of the edging; empty where it has none, or several. */
+  private Optional<Integer> edgingYarn() {
+    List<YarnUse> edging = blanket.brief().edging();
+    return edging.size() == 1
+        ? Optional.of(blanket.yarnIndex(edging.get(0).yarn()))
+        : Optional.empty();
   }
 
   /** Minutes that joining one seam takes; empty where the brief does not tell. */

@@ -204,15 +204,23 @@ final class WorkSections {
     if (blanket.brief().edging().isEmpty()) {
       return;
     }
-    int yarn = blanket.yarnIndex(blanket.brief().edging().get().yarn());
+    List<Integer> yarns =
+        blanket.brief().edging().stream()
+            .map(use -> blanket.yarnIndex(use.yarn()))
+            .distinct()
+            .toList();
     html.open("li");
     html.open("label");
     tick("2/" + steps.count());
     html.text("b", "Edging");
     html.close();
     html.open("span", "class", "m");
-    html.words("all around, last of all, " + Amount.metres(blanket.edgingMillimetres()) + " of ");
-    Swatches.yarn(html, blanket, yarn);
+    String before = "all around, last of all, ";
+    for (int yarn : yarns) {
+      html.words(before + Amount.metres(blanket.edgingMillimetres(yarn)) + " of ");
+      Swatches.yarn(html, blanket, yarn);
+      before = ", then ";
+    }
     html.close();
     html.close();
   }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.YarnUse;
 import lozengy.model.making.WorkOrder;
 import lozengy.model.making.WorkStep;
 import lozengy.model.making.WorkSteps;
@@ -124,14 +123,10 @@ final class ChartPages {
               .orElse(BlanketWords.IN_BORDERS);
       uses.add("joining " + Figures.metres(joining) + " m" + yarn);
     }
-    if (blanket.brief().edging().isPresent() && blanket.edgingMillimetres() > 0) {
-      uses.add(use("edging", blanket.edgingMillimetres(), blanket.brief().edging().orElseThrow()));
+    if (blanket.edgingMillimetres() > 0) {
+      BlanketWords.edging(blanket).forEach(each -> uses.add("edging " + each));
     }
     return String.join(" and ", uses);
-  }
-
-  private static String use(String what, long millimetres, YarnUse use) {
-    return what + " " + Figures.metres(millimetres) + " m of " + use.yarn();
   }
 
   private void cautions() {

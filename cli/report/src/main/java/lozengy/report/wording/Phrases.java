@@ -54,9 +54,8 @@ public final class Phrases {
     if (joins && blanket.joiningMillimetres() > 0) {
       uses.add("joining");
     }
-    boolean edges =
-        brief.edging().filter(use -> yarns.contains(blanket.yarnIndex(use.yarn()))).isPresent();
-    if (edges && blanket.edgingMillimetres() > 0) {
+    boolean edges = yarns.stream().anyMatch(yarn -> blanket.edgingMillimetres(yarn) > 0);
+    if (edges) {
       uses.add("edging");
     }
     if (yarns.stream().anyMatch(yarn -> blanket.pileOutMillimetres(yarn) > 0)) {

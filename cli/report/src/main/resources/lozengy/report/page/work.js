@@ -62,7 +62,7 @@ function workPart(keep, blanket) {
   /** Heading, boxes and pieces of a step. */
   function told(step) {
     if (step[1] === KIND.edge) {
-      return { head: ['Edge the outline'], note: edging === null ? '' : metres(step[2]), yarn: edging, of: [],
+      return { head: ['Edge the outline'], note: edging === null && !step[2] ? '' : metres(step[2]), yarn: edging, of: [],
         boxes: [[null, [box(keep.edged(), ['All around'], keep.edgedTo)]]] };
     }
     if (step[1] === KIND.join) {

@@ -24,18 +24,24 @@ final class FinishRelaxing implements Relaxing {
   @Override
   public List<Ladder> ladders(Blanket blanket, BriefLine line) {
     List<Ladder> ladders = new ArrayList<>();
-    if (line.path().equals(BriefPath.of("edging"))) {
-      others(blanket, blanket.brief().edging().orElseThrow())
-          .forEach(yarn -> ladders.add(inYarn(blanket, true, yarn, OTHER_EDGING_UPSET)));
-      ladders.add(
-          Ladder.of(
-              new Move(
-                  new Remedy.Step(new Relaxation.DropEdging(), line.path(), Optional.empty()),
-                  NO_EDGING_UPSET,
-                  brief -> brief.withEdging(Optional.empty()))));
-    } else if (line.path().equals(BriefPath.of("joining"))) {
+    Brief brief = blanket.brief();
+    for (int i = 0; i < brief.edging().size(); i++) {
+      if (line.path().equals(brief.edgingPath(i))) {
+        int at = i;
+        others(blanket, brief.edging().get(i))
+            .forEach(yarn -> ladders.add(edgedIn(blanket, at, yarn)));
+        ladders.add(
+            Ladder.of(
+                new Move(
+                    new Remedy.Step(
+                        new Relaxation.DropEdging(), BriefPath.of("edging"), Optional.empty()),
+                    NO_EDGING_UPSET,
+                    whole -> whole.withEdging(List.of()))));
+      }
+    }
+    if (line.path().equals(BriefPath.of("joining"))) {
       others(blanket, blanket.brief().joiningInOneYarn().orElseThrow())
-          .forEach(yarn -> ladders.add(inYarn(blanket, false, yarn, OTHER_JOINING_UPSET)));
+          .forEach(yarn -> ladders.add(joinedIn(blanket, yarn)));
     }
     return ladders;
   }
@@ -49,23 +55,28 @@ final class FinishRelaxing implements Relaxing {
         .toList();
   }
 
-  private static Ladder inYarn(Blanket blanket, boolean edging, int yarn, int upset) {
+  private static Ladder edgedIn(Blanket blanket, int at, int yarn) {
     String code = blanket.yarn(yarn).code();
-    Relaxation change = edging ? new Relaxation.EdgeIn(yarn) : new Relaxation.JoinIn(yarn);
-    BriefPath path = BriefPath.of(edging ? "edging" : "joining", "yarn");
+    BriefPath path = blanket.brief().edgingPath(at).field("yarn");
     return Ladder.of(
         new Move(
-            new Remedy.Step(change, path, Optional.of(code)),
-            upset,
-            brief -> edging ? edged(brief, code) : joined(brief, code)));
+            new Remedy.Step(new Relaxation.EdgeIn(yarn), path, Optional.of(code)),
+            OTHER_EDGING_UPSET,
+            brief -> {
+              List<YarnUse> edging = new ArrayList<>(brief.edging());
+              edging.set(at, in(brief, edging.get(at), code));
+              return brief.withEdging(edging);
+            }));
   }
 
-  private static Brief edged(Brief brief, String code) {
-    return brief.withEdging(brief.edging().map(use -> in(brief, use, code)));
-  }
-
-  private static Brief joined(Brief brief, String code) {
-    return brief.withJoining(brief.joiningInOneYarn().map(use -> in(brief, use, code)));
+  private static Ladder joinedIn(Blanket blanket, int yarn) {
+    String code = blanket.yarn(yarn).code();
+    return Ladder.of(
+        new Move(
+            new Remedy.Step(
+                new Relaxation.JoinIn(yarn), BriefPath.of("joining", "yarn"), Optional.of(code)),
+            OTHER_JOINING_UPSET,
+            brief -> brief.withJoining(brief.joiningInOneYarn().map(use -> in(brief, use, code)))));
   }
 
   private static YarnUse in(Brief brief, YarnUse use, String code) {

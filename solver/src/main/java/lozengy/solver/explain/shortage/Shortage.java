@@ -110,10 +110,8 @@ record Shortage(Demand demand, Supply supply, BitSet yarns, BitSet bordersOnly) 
                     bordersOnly.stream().mapToLong(yarn -> supply.borders()[yarn]).sum(),
                     missing()))
             : Optional.empty();
-    double percent =
-        needed <= missing()
-            ? Double.POSITIVE_INFINITY
-            : 100 * (double) needed / ((double) needed - missing());
+    // infinite where there is nothing at all
+    double percent = 100 * (double) needed / ((double) needed - missing());
     return new YarnShort(
         served,
         yarns.stream().boxed().toList(),

@@ -217,7 +217,8 @@ class RungsTest {
     String path = "motifs.square.rounds[0].tone";
     assertEquals(
         List.of(
-            "5 AllowTone[kind=SQUARE, round=0, tone=DARK] motifs.square.rounds[0].tone=[dark, light]"),
+            "5 AllowTone[kind=SQUARE, round=0, tone=DARK] motifs.square.rounds[0].tone=[dark,"
+                + " light]"),
         rungs(new ToneRelaxing(), blanket, path, RuleId.TONES));
     assertEquals(
         EnumSet.of(Tone.LIGHT, Tone.DARK),
@@ -297,7 +298,7 @@ class RungsTest {
                 .joining("C", 1)
                 .build()
                 .brief()
-                .withEdging(Optional.of(new YarnUse("A", 2))));
+                .withEdging(List.of(new YarnUse("A", 2))));
     FinishRelaxing relaxing = new FinishRelaxing();
     assertEquals(
         List.of("4 JoinIn[yarn=3] joining.yarn=D", "4 JoinIn[yarn=1] joining.yarn=B"),
@@ -309,13 +310,12 @@ class RungsTest {
             "6 DropEdging[] edging=nothing"),
         rungs(relaxing, blanket, "edging", RuleId.YARN_TOTALS));
     Brief edged = changed(relaxing, blanket, "edging", RuleId.YARN_TOTALS, 1);
-    assertEquals("D", edged.edging().orElseThrow().yarn());
+    assertEquals("D", edged.edging().get(0).yarn());
     assertEquals("C", ((YarnUse) edged.joining().orElseThrow()).yarn());
     Brief joined = changed(relaxing, blanket, "joining", RuleId.YARN_TOTALS, 1);
     assertEquals("B", ((YarnUse) joined.joining().orElseThrow()).yarn());
-    assertEquals("A", joined.edging().orElseThrow().yarn());
-    assertEquals(
-        Optional.empty(), changed(relaxing, blanket, "edging", RuleId.YARN_TOTALS, 2).edging());
+    assertEquals("A", joined.edging().get(0).yarn());
+    assertEquals(List.of(), changed(relaxing, blanket, "edging", RuleId.YARN_TOTALS, 2).edging());
   }
 
   private static Blanket looked(Look look) {

@@ -4,7 +4,6 @@ import static lozengy.solver.constraint.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
@@ -15,7 +14,6 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Round;
-import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.check.RuleId;
 import lozengy.model.colour.Tone;
@@ -138,14 +136,63 @@ class CapacityTest {
     assertEquals(Optional.of(new YarnShort.Amounts(6_000, 5_999, 0, 1)), told.amounts());
   }
 
+  /** Two borders can only be of the one yarn, which has 3 m of 4; the other is short with it. */
   @Test
-  void nothingGainsWhereAYarnIsGone() {
-    Blanket less = twoByTwo().yarns(2, Tone.DARK, 3_900).yarns(2, Tone.LIGHT, PLENTY).build();
-    List<Yarn> yarns = new ArrayList<>(less.brief().yarns());
-    yarns.set(A, yarns.get(A).withGone(true));
-    Blanket gone = Blanket.ofUnjudged(less.brief().withYarns(yarns));
-    Shortfall shortfall = found(Capacity.STOCK, gone).get(0).shortfall().orElseThrow();
-    assertEquals(Set.of(B), shortfall.gains().keySet());
+  void yarnsThatCanBeLeftOutAreNotTold() {
+    for (int only : new int[] {A, B}) {
+      String other = only == A ? "B" : "A";
+      Blanket blanket =
+          twoByTwo()
+              .yarn(Tone.DARK, only == A ? 3_000 : 3_900)
+              .yarn(Tone.DARK, only == A ? 3_900 : 3_000)
+              .yarns(2, Tone.LIGHT, PLENTY)
+              .ban("r1c1", other)
+              .ban("r1c2", other)
+              .build();
+      List<Finding> found = found(Capacity.STOCK, blanket);
+      YarnShort told = (YarnShort) found.get(0).reason();
+      assertEquals(List.of(only), told.whole());
+      assertEquals(squares(1, 0, 1), told.served());
+      assertEquals(Optional.of(new YarnShort.Amounts(4_000, 3_000, 0, 1_000)), told.amounts());
+      assertEquals(1, found.size());
+    }
+  }
+
+  /** Joining four seams of 10 cm at 30 m a metre takes 12 m: of A's 10 m nothing is left. */
+  @Test
+  void anOverdrawnYarnHasNothingRatherThanLess() {
+    Blanket blanket =
+        twoByTwo()
+            .yarn(Tone.DARK, 10_000)
+            .yarn(Tone.DARK, 3_900)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .joining("A", 30)
+            .build();
+    YarnShort told = (YarnShort) found(Capacity.STOCK, blanket).get(0).reason();
+    assertEquals(Optional.of(new YarnShort.Amounts(8_000, 3_900, 0, 4_100)), told.amounts());
+  }
+
+  @Test
+  void piecesOfAllGroupsAreToldInTheirOrder() {
+    BlanketBuilder less = twoByTwo().yarns(2, Tone.DARK, 3_900).yarns(2, Tone.LIGHT, PLENTY);
+    YarnShort told =
+        (YarnShort) found(Capacity.STOCK, less.ban("r1c2", "A").build()).get(0).reason();
+    assertEquals(squares(1, 0, 1, 2, 3), told.served());
+    Blanket none = twoByTwo().yarns(2, Tone.DARK, 0).yarns(2, Tone.LIGHT, PLENTY).build();
+    YarnShort nothing = (YarnShort) found(Capacity.STOCK, none).get(0).reason();
+    assertEquals(Double.POSITIVE_INFINITY, nothing.percentNeeded());
+  }
+
+  /** Centres of A beside borders of A: what limits borders leaves the rounds within alone. */
+  @Test
+  void onlyBordersAreLimitedBySeams() {
+    Blanket blanket =
+        BlanketBuilder.straight(4, 2)
+            .motif(PieceKind.SQUARE, round(1000), round(1000))
+            .yarn(Tone.DARK, PLENTY)
+            .yarn(Tone.DARK, 8_000)
+            .build();
+    assertEquals(List.of(), found(Capacity.BORDER_LIMITS, blanket));
   }
 
   @Test
