@@ -22,6 +22,7 @@ import picocli.CommandLine.Command;
       LookRuns.class,
       Pace.class,
       SeedRuns.class,
+      LimitRuns.class,
       WalkerRuns.class,
       Tables.class
     })

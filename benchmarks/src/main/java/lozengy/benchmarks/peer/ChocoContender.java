@@ -3,15 +3,18 @@ package lozengy.benchmarks.peer;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
 import org.chocosolver.solver.Solver;
 import org.chocosolver.solver.search.limits.FailCounter;
 import org.chocosolver.solver.search.loop.lns.INeighborFactory;
+import org.chocosolver.solver.search.loop.lns.neighbors.INeighbor;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.search.strategy.selectors.values.IntDomainRandom;
 import org.chocosolver.solver.search.strategy.selectors.variables.DomOverWDeg;
@@ -23,7 +26,7 @@ import org.chocosolver.solver.variables.IntVar;
  * every other one with random neighbourhoods, the rest with propagation-guided ones; the best of
  * all counts.
  */
-public final class ChocoContender implements Contender {
+public final class ChocoContender implements Peer {
 
   /** Failures after which a neighbourhood is given up. */
   private static final int NEIGHBOURHOOD_FAILS = 100;
@@ -49,6 +52,15 @@ public final class ChocoContender implements Contender {
 
   @Override
   public Run run(Blanket blanket, long seed, double limitSeconds) {
+    return run(blanket, Optional.empty(), seed, limitSeconds);
+  }
+
+  @Override
+  public Run from(Blanket blanket, Sequences start, long seed, double limitSeconds) {
+    return run(blanket, Optional.of(start), seed, limitSeconds);
+  }
+
+  private Run run(Blanket blanket, Optional<Sequences> start, long seed, double limitSeconds) {
     Stopwatch watch = new Stopwatch();
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
@@ -56,7 +68,7 @@ public final class ChocoContender implements Contender {
       for (int thread = 0; thread < threads; thread++) {
         long own = seed * threads + thread;
         boolean guided = thread % 2 == 1;
-        parts.add(pool.submit(() -> part(blanket, own, guided, watch, limitSeconds)));
+        parts.add(pool.submit(() -> part(blanket, start, own, guided, watch, limitSeconds)));
       }
       List<Incumbent> found = new ArrayList<>();
       double statedSeconds = 0;
@@ -80,7 +92,12 @@ public final class ChocoContender implements Contender {
   }
 
   private static Part part(
-      Blanket blanket, long seed, boolean guided, Stopwatch watch, double limitSeconds) {
+      Blanket blanket,
+      Optional<Sequences> start,
+      long seed,
+      boolean guided,
+      Stopwatch watch,
+      double limitSeconds) {
     ChocoModel stated = new ChocoModel(blanket);
     double statedSeconds = watch.seconds();
     IntVar[] all = stated.all();
@@ -88,9 +105,14 @@ public final class ChocoContender implements Contender {
     solver.setSearch(
         Search.intVarSearch(new DomOverWDeg<>(all, seed), new IntDomainRandom(seed), all),
         Search.minDomLBSearch(stated.model().retrieveIntVars(true)));
-    solver.setLNS(
-        guided ? INeighborFactory.propagationGuided(seed, all) : INeighborFactory.random(seed, all),
-        new FailCounter(stated.model(), NEIGHBOURHOOD_FAILS));
+    INeighbor neighbourhood =
+        guided ? INeighborFactory.propagationGuided(seed, all) : INeighborFactory.random(seed, all);
+    FailCounter fails = new FailCounter(stated.model(), NEIGHBOURHOOD_FAILS);
+    if (start.isPresent()) {
+      solver.setLNS(neighbourhood, fails, stated.solution(start.get()));
+    } else {
+      solver.setLNS(neighbourhood, fails);
+    }
     solver.addStopCriterion(() -> watch.seconds() >= limitSeconds);
     List<Incumbent> found = new ArrayList<>();
     while (solver.solve()) {

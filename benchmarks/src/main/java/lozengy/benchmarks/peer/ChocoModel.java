@@ -16,6 +16,7 @@ import lozengy.model.score.LeewayMeasure;
 import lozengy.model.score.Nearness;
 import org.chocosolver.solver.Model;
 import org.chocosolver.solver.Settings;
+import org.chocosolver.solver.Solution;
 import org.chocosolver.solver.constraints.extension.Tuples;
 import org.chocosolver.solver.variables.BoolVar;
 import org.chocosolver.solver.variables.IntVar;
@@ -100,6 +101,17 @@ final class ChocoModel {
       }
     }
     return sequences;
+  }
+
+  /** An arrangement as a solution of all rounds' variables. */
+  Solution solution(Sequences sequences) {
+    Solution solution = new Solution(model, all());
+    for (int piece = 0; piece < rounds.length; piece++) {
+      for (int round = 0; round < rounds[piece].length; round++) {
+        solution.setIntVal(rounds[piece][round], sequences.yarn(piece, round));
+      }
+    }
+    return solution;
   }
 
   private void lose(IntVar what, long unitsOfOne) {

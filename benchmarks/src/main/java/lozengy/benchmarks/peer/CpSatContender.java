@@ -12,7 +12,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 
 /** CP-SAT of OR-Tools on {@link CpSatModel}, with its own parallel portfolio. */
-public final class CpSatContender implements Contender {
+public final class CpSatContender implements Peer {
 
   private final int workers;
 
@@ -34,6 +34,11 @@ public final class CpSatContender implements Contender {
   @Override
   public Run run(Blanket blanket, long seed, double limitSeconds) {
     return run(blanket, Optional.empty(), Optional.empty(), seed, limitSeconds);
+  }
+
+  @Override
+  public Run from(Blanket blanket, Sequences start, long seed, double limitSeconds) {
+    return run(blanket, Optional.empty(), Optional.of(start), seed, limitSeconds);
   }
 
   /**

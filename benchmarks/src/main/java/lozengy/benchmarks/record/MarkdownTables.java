@@ -52,7 +52,9 @@ public final class MarkdownTables {
       tables = cold(results);
     } else if (columns.contains("stage")) {
       tables = GrowthTable.of(results);
-    } else if (columns.contains("benchmark") || columns.contains("workers")) {
+    } else if (columns.contains("benchmark")
+        || columns.contains("workers")
+        || columns.contains("gain")) {
       tables = asItIs(results);
     } else if (columns.contains("walkers")) {
       tables = WalkersTable.of(results);

@@ -132,19 +132,18 @@ public final class BlanketWords {
       }
       words.add("joining " + Figures.metres(LongStream.of(taken).sum()) + " m" + IN_BORDERS);
     }
-    words.addAll(edging(blanket));
+    edging(blanket).forEach(each -> words.add("edging " + each));
     return words;
   }
 
-  /** What edging still takes, yarn by yarn from the outline on. */
+  /** What edging still takes, yarn by yarn from the outline on: {@code 4.8 m of MUD}. */
   public static List<String> edging(Blanket blanket) {
     return blanket.brief().edging().stream()
         .map(YarnUse::yarn)
         .distinct()
         .map(
             code ->
-                "edging "
-                    + Figures.metres(blanket.edgingMillimetres(blanket.yarnIndex(code)))
+                Figures.metres(blanket.edgingMillimetres(blanket.yarnIndex(code)))
                     + " m of "
                     + code)
         .toList();

@@ -30,7 +30,12 @@ public final class PaceWords {
             + ")";
     return left
         + pace.week().map(PaceWords::week).orElse("")
-        + pace.end().map(end -> end(end, pace.byTime())).orElse("");
+        + pace.end().map(end -> end(end, pace.byTime())).orElse(soon(pace));
+  }
+
+  /** That an end is still to be told, where the marks are too few for one. */
+  private static String soon(Pace pace) {
+    return pace.tooFew() ? "; not enough marks yet to tell a likely end" : "";
   }
 
   private static String week(Pace.Week week) {

@@ -12,14 +12,18 @@ import lozengy.cli.file.Inputs;
 import lozengy.cli.file.Target;
 import lozengy.cli.file.WholeFiles;
 import lozengy.cli.process.ExitCode;
+import lozengy.cli.process.Refusal;
 import lozengy.cli.process.Terminal;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefWriter;
+import lozengy.model.input.Mistake;
+import lozengy.model.input.MistakeCode;
 import lozengy.model.yarn.ShadeNeed;
 import lozengy.model.yarn.Sized;
 import lozengy.report.Json;
 import lozengy.report.need.SizeLines;
+import lozengy.report.tables.SizesTable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -60,6 +64,9 @@ final class SizesCommand implements Callable<Integer> {
               + " share takes.")
   private String briefs;
 
+  @Option(names = "--csv", description = "Print a row for each size as CSV.")
+  private boolean csv;
+
   @Option(names = "--overwrite", description = "Replace files that are there already.")
   private boolean overwrite;
 
@@ -72,6 +79,16 @@ final class SizesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (csv && json.wanted()) {
+      throw new Refusal(
+          "",
+          List.of(
+              Mistake.ofWish(
+                  "--csv",
+                  MistakeCode.CONTRADICTS.about("--csv", "--json"),
+                  "It stands beside --json",
+                  "Leave one of them out")));
+    }
     Brief brief = Inputs.blanket(Inputs.readWithoutStock(file.source(), terminal)).brief();
     KeepBack.expectSome(brief, file.source());
     List<Sized> sizes = SizeWish.of(brief, wishes.isEmpty() ? SizeWish.usual() : wishes, "SIZE");
@@ -91,6 +108,8 @@ final class SizesCommand implements Callable<Integer> {
                       lines.data(),
                       "briefs",
                       written.isEmpty() ? Optional.empty() : written)));
+    } else if (csv) {
+      terminal.write(SizesTable.csv(lines.data()).getBytes(StandardCharsets.UTF_8));
     } else {
       lines.lines().forEach(terminal.out()::println);
       written.forEach(name -> terminal.out().println("Wrote " + name));

@@ -48,6 +48,24 @@ class SizesCommandTest {
   }
 
   @Test
+  void csvHasARowForEachSizeThatSaysWhatJsonSays() {
+    String brief = brief();
+    Parsed sizes = Parsed.of(Run.of("sizes", brief, "two=2x2", "three=3x2", "--json"));
+    String[] rows = Run.of("sizes", brief, "two=2x2", "three=3x2", "--csv").out().split("\r\n");
+    assertEquals(3, rows.length);
+    assertEquals(
+        "size,across,down,squares,pieces,width_cm,height_cm,needed_m,needed_g,balls,price,currency,"
+            + "minutes",
+        rows[0]);
+    String[] three = rows[2].split(",", -1);
+    assertEquals("three", three[0]);
+    assertEquals(sizes.number("sizes[1].pieces"), Double.parseDouble(three[4]));
+    assertEquals(sizes.number("sizes[1].needed_m"), Double.parseDouble(three[7]));
+    assertEquals(sizes.number("sizes[1].balls"), Double.parseDouble(three[9]));
+    assertEquals(2, Run.of("sizes", brief, "two=2x2", "--csv", "--json").code());
+  }
+
+  @Test
   void usualSizesAreToldWhereNoneIsNamed() {
     String told = Run.of("sizes", brief()).out();
     for (String name : new String[] {"cushion", "lap", "throw", "bed"}) {

@@ -41,7 +41,6 @@ public final class Orbits {
     }
     boolean tied = false;
     Arrays.fill(of, -1);
-    Arrays.fill(worked, -1);
     for (int piece = 0; piece < pieces; piece++) {
       if (of[piece] >= 0) {
         continue;

@@ -25,6 +25,8 @@ import lozengy.model.making.WorkTime;
  * @param byTime whether the end goes by the minutes that the brief tells, with the joining and
  *     edging of which it does, and not by rounds
  * @param week what is worked in a week, where there are two days with marks or more
+ * @param tooFew whether there is work to do, and the days with marks are too few or too close to
+ *     each other to tell an end of it
  * @param end when all of that is likely to be done, where there are days enough to tell
  */
 public record Pace(
@@ -33,6 +35,7 @@ public record Pace(
     int roundsToGo,
     boolean byTime,
     Optional<Week> week,
+    boolean tooFew,
     Optional<End> end) {
 
   /** Days with marks that it takes to tell an end: three stretches of work between them. */
@@ -122,6 +125,7 @@ public record Pace(
             toGo,
             minutes.isPresent(),
             week(days, minutes.isPresent()),
+            left > 0 && tooFew(days),
             left <= 0 ? Optional.empty() : end(days, left, done)));
   }
 
@@ -166,16 +170,21 @@ public record Pace(
     return days.tailMap(days.firstKey(), false).values().stream().mapToDouble(of).sum();
   }
 
+  private static boolean tooFew(TreeMap<LocalDate, Sums> days) {
+    return days.size() < LEAST_DAYS
+        || ChronoUnit.DAYS.between(days.firstKey(), days.lastKey()) < LEAST_SPAN;
+  }
+
   private static Optional<End> end(
       TreeMap<LocalDate, Sums> days, double toGo, ToDoubleFunction<Sums> done) {
-    if (days.size() < LEAST_DAYS) {
+    if (tooFew(days)) {
       return Optional.empty();
     }
     LocalDate first = days.firstKey();
     LocalDate last = days.lastKey();
     double span = ChronoUnit.DAYS.between(first, last);
     double worked = sum(days, done);
-    if (span < LEAST_SPAN || worked <= 0) {
+    if (worked <= 0) {
       return Optional.empty();
     }
     double rate = worked / span;

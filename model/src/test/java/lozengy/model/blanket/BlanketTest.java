@@ -9,13 +9,16 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.brief.Yarn;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.LabColours;
 import lozengy.model.colour.Srgb;
@@ -23,6 +26,7 @@ import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class BlanketTest {
 
@@ -93,6 +97,8 @@ class BlanketTest {
     assertEquals(apart, blanket.difference(3, 0), 1e-12);
     assertEquals(0, blanket.difference(3, 3));
     assertSame(blanket.seen(), blanket.seen());
+    assertEquals(0, blanket.seen().least(3, 3));
+    assertEquals(10, blanket.measures().sideCm());
     assertEquals(1_000_000_000, blanket.stockMillimetres(0));
   }
 
@@ -142,6 +148,19 @@ class BlanketTest {
     assertEquals(2, blanket.locked(1, 1));
   }
 
+  @Test
+  void aYarnThatIsGoneIsBannedFromAllPieces() {
+    Brief brief = row().build().brief();
+    List<Yarn> yarns =
+        brief.yarns().stream().map(yarn -> yarn.withGone(yarn.code().equals("REE"))).toList();
+    Blanket blanket = Blanket.ofUnjudged(brief.withYarns(yarns));
+    for (int piece = 0; piece < 3; piece++) {
+      for (int yarn = 0; yarn < 6; yarn++) {
+        assertEquals(yarn == 3, blanket.banned(piece, yarn));
+      }
+    }
+  }
+
   /** 3.1 m of which 5 % are kept back: 2.945 m. */
   @Test
   void whatIsKeptBackIsTakenOffTheStock() {
@@ -171,7 +190,7 @@ class BlanketTest {
             .build()
             .brief();
     assertTrue(Blanket.ofUnjudged(brief).edgeFit().isEmpty());
-    java.util.Map<PieceKind, Motif> motifs = new java.util.EnumMap<>(brief.motifs());
+    Map<PieceKind, Motif> motifs = new EnumMap<>(brief.motifs());
     motifs.put(
         PieceKind.SIDE_TRIANGLE,
         new Motif(OptionalDouble.of(15), motifs.get(PieceKind.SIDE_TRIANGLE).rounds()));
@@ -193,6 +212,11 @@ class BlanketTest {
   void aBriefWhosePartsDoNotFitIsRefused() {
     Brief brief = row().ban("r9c9", "MUD").build().brief();
     assertThrows(InputException.class, () -> Blanket.of(brief));
+    for (Executable none :
+        List.<Executable>of(() -> Blanket.of(null), () -> Blanket.ofUnjudged(null))) {
+      String told = assertThrows(NullPointerException.class, none).getMessage();
+      assertTrue(told.startsWith("brief"), told);
+    }
     assertEquals(3, Blanket.of(row().build().brief()).pieceCount());
     assertEquals(List.of(), row().build().pile().stacks());
   }

@@ -3,6 +3,8 @@ package lozengy.model.blanket;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +18,9 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.colour.Tone;
+import lozengy.model.input.SourceText;
 import lozengy.model.layout.PieceKind;
+import lozengy.model.reading.BriefReader;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -50,7 +54,7 @@ class FixedUseTest {
   }
 
   private static Brief change(Brief brief, int yarn, UnaryOperator<Yarn> change) {
-    List<Yarn> yarns = new java.util.ArrayList<>(brief.yarns());
+    List<Yarn> yarns = new ArrayList<>(brief.yarns());
     yarns.set(yarn, change.apply(yarns.get(yarn)));
     return brief.withYarns(yarns);
   }
@@ -129,6 +133,17 @@ class FixedUseTest {
   }
 
   @Test
+  void seamsBetweenJoinedPiecesAloneAreSettled() {
+    Counted three = count(List.of(), List.of("r1c1..r1c3"), List.of(), 0);
+    BlanketBuilder joined =
+        row()
+            .piece("r1c1", PieceState.JOINED, "MUD", "REE")
+            .piece("r1c2", PieceState.JOINED, "REE", "MUD")
+            .piece("r1c3", PieceState.JOINED, "MUD", "REE");
+    assertEquals(350, with(joined, brief -> counted(brief, 0, three)).joiningMillimetres());
+  }
+
+  @Test
   void theEdgedPartIsSettled() {
     Counted ree = count(List.of(), List.of(), List.of(), 30);
     Blanket blanket = with(worked(), brief -> counted(brief, 1, ree));
@@ -196,10 +211,37 @@ class FixedUseTest {
     assertEquals(3000, gone.settledMillimetres(0));
   }
 
+  /**
+   * Squares of twice 20 stitches that take 2 m: with two tails of 15 cm a round, 700 mm for 37
+   * loops. A round that goes on uncut spares its tails and the loop that joins it.
+   */
   @Test
-  void anAmountIsInTheMakersHand() {
-    Blanket plain = with(row(), brief -> brief);
-    assertEquals(1000, plain.needMillimetres(PieceKind.SQUARE, 0, 0));
-    assertEquals(0, plain.uncutMillimetres(PieceKind.SQUARE, 1));
+  void allAmountsAreInTheMakersHand() {
+    Brief brief =
+        BriefReader.read(
+            SourceText.of(
+                "brief.yaml",
+                """
+                format: lozengy-brief/1
+                title: Two squares
+                layout: { setting: straight, across: 2, down: 1 }
+                stitches: { samples: [ { of: square, takes: 2 m } ] }
+                motifs:
+                  square:
+                    side: 10 cm
+                    rounds: [ { stitches: { sc: 20 } }, { stitches: { sc: 20 } } ]
+                joining: { yarn: MUD, metres-per-metre: 3.5 }
+                yarns: [ { code: MUD, colour: "#2c2a29", left: 100 m } ]
+                """));
+    Blanket reckoned = Blanket.of(brief);
+    assertEquals(1000, reckoned.needMillimetres(PieceKind.SQUARE, 0, 0));
+    assertEquals(0, reckoned.uncutMillimetres(PieceKind.SQUARE, 0));
+    assertEquals(318, reckoned.uncutMillimetres(PieceKind.SQUARE, 1));
+    assertEquals(350, reckoned.joiningMillimetres());
+    Blanket loose =
+        Blanket.of(brief.withStitching(brief.stitching().withHand(new BigDecimal(150))));
+    assertEquals(1500, loose.needMillimetres(PieceKind.SQUARE, 0, 0));
+    assertEquals(478, loose.uncutMillimetres(PieceKind.SQUARE, 1), "318.9 by half more");
+    assertEquals(525, loose.joiningMillimetres());
   }
 }

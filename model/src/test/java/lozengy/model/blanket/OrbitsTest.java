@@ -129,6 +129,14 @@ class OrbitsTest {
     assertArrayEquals(new int[] {0, 1}, parted.leads());
   }
 
+  @Test
+  void oneOrbitIsASymmetryThatAsks() {
+    Orbits orbits =
+        row(BlanketBuilder.straight(2, 1).saltmarsh().motif(PieceKind.SQUARE, 1)).orbits();
+    assertTrue(orbits.any());
+    assertArrayEquals(new int[] {0}, orbits.leads());
+  }
+
   /** The second has worked only what both agree on, the third more than the first shows. */
   @Test
   void imagesAreHeldAgainstAllThatIsKnownSoFar() {

@@ -3,6 +3,7 @@ package lozengy.model.score;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,10 +12,12 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Symmetry;
+import lozengy.model.brief.Where;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
@@ -92,7 +95,7 @@ class PointsTest {
   }
 
   private static long copies(Sequences sequences) {
-    List<List<Integer>> all = new java.util.ArrayList<>();
+    List<List<Integer>> all = new ArrayList<>();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       all.add(Arrays.stream(sequences.of(piece)).boxed().toList());
     }
@@ -214,11 +217,8 @@ class PointsTest {
         Look.NONE
             .withSymmetry(Symmetry.LEFT_RIGHT)
             .withFade(
-                new lozengy.model.brief.Fade(
-                    lozengy.model.brief.Fade.Towards.RIGHT,
-                    lozengy.model.brief.Fade.Order.DARK_TO_LIGHT,
-                    List.of(),
-                    lozengy.model.brief.Where.EVERYWHERE));
+                new Fade(
+                    Fade.Towards.RIGHT, Fade.Order.DARK_TO_LIGHT, List.of(), Where.EVERYWHERE));
     Blanket fading = Blanket.ofUnjudged(plain.brief().withLook(look));
     assertTrue(Points.of(weighing(fading, Part.FADE)).fade().isPresent());
     assertTrue(Points.of(weighing(fading, Part.BALANCE)).fade().isEmpty());

@@ -18,8 +18,9 @@ import lozengy.model.score.Targets;
  *
  * <p>The proof holds together as told in the package's description. Deterministic by {@link
  * BoundLimits}: stages, not clocks. Each stage goes on from what the one before found and spends
- * about three times as much, and from the third on keeps what those proved of repeats; the least
- * bound of all stages counts, so more stages never give a worse one.
+ * about three times as much, and from the third on keeps what those proved of repeats, and ends
+ * where a stage proved next to nothing; the least bound of all stages counts, so more stages never
+ * give a worse one.
  */
 public final class Bounds {
 
@@ -34,6 +35,12 @@ public final class Bounds {
 
   /** Stages whose floors of repeats give way to the next stage's. */
   private static final int ROUGH = 2;
+
+  /**
+   * Points that a stage must prove, once floors are no longer rough, for a further one to be worth
+   * its effort.
+   */
+  private static final double WORTH = 0.02;
 
   /** Most pieces for which it matters that they are whole. */
   private static final int MOST_WHOLE = 2_000;
@@ -52,6 +59,7 @@ public final class Bounds {
   private Optional<double[][][]> counts = Optional.empty();
   private double best = 100;
   private boolean open = true;
+  private boolean settled;
   private boolean joint;
 
   private Bounds(Blanket blanket, Points points, BooleanSupplier stop) {
@@ -91,8 +99,10 @@ public final class Bounds {
       return new Bound(100, "no part of the score weighs");
     }
     Bounds bounds = new Bounds(blanket, Points.of(blanket), stop);
-    for (int stage = 0; stage <= limits.stages() && bounds.open && !stop.getAsBoolean(); stage++) {
+    for (int stage = 0; stage <= limits.stages() && !bounds.done(); stage++) {
+      double before = bounds.best;
       bounds.run(stage);
+      bounds.settled = stage >= ROUGH && before - bounds.best < WORTH;
     }
     return bounds.bound();
   }
@@ -107,6 +117,10 @@ public final class Bounds {
    */
   public static double ofObjective(Blanket blanket, Sequences earlier, double total) {
     return Score.objective(total, PartBounds.keep(blanket, earlier), blanket.brief().prefer());
+  }
+
+  private boolean done() {
+    return !open || settled || stop.getAsBoolean();
   }
 
   private Bound bound() {

@@ -1,13 +1,14 @@
 package lozengy.solver.search;
 
+import java.util.Arrays;
 import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
 /**
  * Settles counts: takes two yarns and up to three groups of slots, and of all small exchanges
  * between the two yarns over those groups makes the one that leaves the least overdrawn, and among
- * those the one that loses least by balance and leeway. With three groups such exchanges shift use
- * by almost any length.
+ * those the one that loses least by balance, leeway and repeats. With three groups such exchanges
+ * shift use by almost any length.
  */
 final class CountExchange {
 
@@ -30,6 +31,8 @@ final class CountExchange {
   private final int[] surplus;
   private final long[] used;
   private final EarlierCounts earlier;
+  private final ExpectedRepeats repeats;
+  private final double[] step = new double[GROUPS];
   private final int[] chosen = new int[GROUPS];
   private final int[] best = new int[GROUPS];
   private final int[] trial = new int[GROUPS];
@@ -38,6 +41,14 @@ final class CountExchange {
   private long bestOver;
   private long bestCost;
   private int ties;
+  private boolean blind;
+
+  /**
+   * Where the exchanges have come to.
+   *
+   * @param cost what the counts cost, but for those of an earlier plan
+   */
+  record Standing(int[][] counts, int[] surplus, long[] used, long cost) {}
 
   /**
    * Sets up the exchanges.
@@ -48,6 +59,7 @@ final class CountExchange {
    * @param surplus count beyond target by layer x yarns + yarn, changed in place
    * @param used millimetres of each yarn used, changed in place
    * @param earlier what it costs to have other counts than before
+   * @param repeats what the counts cost by repeats
    */
   CountExchange(
       Problem problem,
@@ -57,7 +69,8 @@ final class CountExchange {
       int[][] counts,
       int[] surplus,
       long[] used,
-      EarlierCounts earlier) {
+      EarlierCounts earlier,
+      ExpectedRepeats repeats) {
     this.problem = problem;
     this.domains = domains;
     this.draws = draws;
@@ -67,6 +80,7 @@ final class CountExchange {
     this.surplus = surplus;
     this.used = used;
     this.earlier = earlier;
+    this.repeats = repeats;
   }
 
   /**
@@ -105,6 +119,43 @@ final class CountExchange {
       reach = i % FAR_EVERY == 0 ? REACH_OVERDRAWN : REACH_WITHIN;
       exchange(draws.below(2) == 0 ? draws.below(yarns) : scarcest(), draws.below(yarns));
     }
+  }
+
+  /** Makes a number of exchanges, whatever they cost, that overdraw no more than before. */
+  void shake(int tries) {
+    reach = REACH_WITHIN;
+    blind = true;
+    for (int i = 0; i < tries; i++) {
+      exchange(draws.below(yarns), draws.below(yarns));
+    }
+    blind = false;
+  }
+
+  /** What the counts cost, but for those of an earlier plan. */
+  long cost() {
+    long cost = Math.round(repeats.of(counts));
+    for (int yarn = 0; yarn < yarns; yarn++) {
+      cost += problem.supply().leewayLoss(yarn, used[yarn]);
+    }
+    for (int i = 0; i < surplus.length; i++) {
+      cost += problem.balance().cost()[i / yarns] * Math.abs(surplus[i]);
+    }
+    return cost;
+  }
+
+  /** Where counts, surplus and use stand, to come back to. */
+  Standing standing() {
+    int[][] copy = Arrays.stream(counts).map(int[]::clone).toArray(int[][]::new);
+    return new Standing(copy, surplus.clone(), used.clone(), cost());
+  }
+
+  /** Goes back to where the exchanges stood. */
+  void restore(Standing standing) {
+    for (int group = 0; group < counts.length; group++) {
+      System.arraycopy(standing.counts()[group], 0, counts[group], 0, yarns);
+    }
+    System.arraycopy(standing.surplus(), 0, surplus, 0, surplus.length);
+    System.arraycopy(standing.used(), 0, used, 0, used.length);
   }
 
   /** The yarn that loses most leeway; of equals, any. */
@@ -156,6 +207,9 @@ final class CountExchange {
     if (a == b || !choose(a, b)) {
       return;
     }
+    for (int i = 0; i < chosenCount; i++) {
+      step[i] = repeats.step(chosen[i], counts, a, b);
+    }
     bestOver = Long.MAX_VALUE;
     bestCost = Long.MAX_VALUE;
     enumerate(0, a, b, used[a], used[b]);
@@ -196,10 +250,13 @@ final class CountExchange {
       return;
     }
     long cost =
-        balance(a, b)
-            + upset(a, b)
-            + problem.supply().leewayLoss(a, usedA)
-            + problem.supply().leewayLoss(b, usedB);
+        blind
+            ? 0
+            : balance(a, b)
+                + upset(a, b)
+                + repeats()
+                + problem.supply().leewayLoss(a, usedA)
+                + problem.supply().leewayLoss(b, usedB);
     if (over == bestOver && cost > bestCost) {
       return;
     }
@@ -217,6 +274,18 @@ final class CountExchange {
       upset += earlier.shift(chosen[i], counts[chosen[i]], a, b, trial[i]);
     }
     return upset;
+  }
+
+  private long repeats() {
+    double cost = 0;
+    for (int i = 0; i < chosenCount && repeats.any(); i++) {
+      double each = step[i];
+      for (int j = 0; j < chosenCount; j++) {
+        each += trial[j] * repeats.bend(chosen[i], chosen[j]);
+      }
+      cost += trial[i] * each;
+    }
+    return Math.round(cost);
   }
 
   private long balance(int a, int b) {

@@ -242,7 +242,12 @@ public final class Search implements AutoCloseable {
         && spent + length <= DealSchedule.PART * (spent + walkers.movesLeft(end))
         && deals - lastBetter < Math.max(IDLE_DEALS, lastBetter)) {
       long before = walkers.bestCost();
-      deal(length, plans.few() && deals % DealSchedule.PLANNED_EVERY == 0);
+      if (plans.few() && deals % DealSchedule.PLANNED_EVERY == 0) {
+        deal(length, true);
+      } else {
+        int exchanges = DealSchedule.exchanges(length);
+        walkers.together(walker -> walker.dealOn(exchanges));
+      }
       walkers.leg(length, HOT);
       spent += length;
       deals++;

@@ -54,6 +54,7 @@ final class Walker {
   private final int planStep;
   private int nextPlan;
   private boolean bordersOnly;
+  private CountPlan counts;
   private boolean parted;
 
   Walker(Problem problem, long seed, Assertions assertions) {
@@ -112,6 +113,22 @@ final class Walker {
   void deal(int exchanges, boolean planned) {
     Domains domains = planned ? nextPlan() : problem.domains();
     start(new CountPlan(problem, domains, draws).deal(exchanges));
+  }
+
+  /**
+   * Starts from a fresh deal whose counts go on from those of the deals before.
+   *
+   * @param exchanges exchanges that better the plan of counts
+   */
+  void dealOn(int exchanges) {
+    if (counts != null) {
+      start(counts.dealAgain(exchanges));
+      return;
+    }
+    CountPlan plan = new CountPlan(problem, draws);
+    start(plan.deal(exchanges));
+    // what lies where of a pile is drawn anew for each deal, and with it the groups
+    counts = plan.settled() && problem.pile().isEmpty() ? plan : null;
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongFunction;
 import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
@@ -146,6 +147,20 @@ class BoundsTest {
         assertEquals(before, Bounds.of(blanket, limits, () -> false).total());
       }
     }
+  }
+
+  /** Eight yarns need not repeat close by, and stages after the second prove nothing. */
+  @Test
+  void noEffortIsSpentOnStagesThatProveNothing() {
+    Blanket blanket = evenStock(5, 6, 8, 1.02);
+    AtomicInteger few = new AtomicInteger();
+    AtomicInteger many = new AtomicInteger();
+
+    Bound three = Bounds.of(blanket, new BoundLimits(3), () -> few.incrementAndGet() < 0);
+    Bound six = Bounds.of(blanket, new BoundLimits(6), () -> many.incrementAndGet() < 0);
+
+    assertEquals(three, six);
+    assertEquals(few.get(), many.get());
   }
 
   @Test

@@ -124,7 +124,7 @@ final class ChartPages {
       uses.add("joining " + Figures.metres(joining) + " m" + yarn);
     }
     if (blanket.edgingMillimetres() > 0) {
-      uses.addAll(BlanketWords.edging(blanket));
+      BlanketWords.edging(blanket).forEach(each -> uses.add("edging " + each));
     }
     return String.join(" and ", uses);
   }

@@ -105,6 +105,12 @@ class BegunTest {
             "29 pieces finished, 82 to go (380 rounds); from 2025-03-01 to 2025-03-27 5.7 pieces and"
                 + " 28.3 rounds a week; the last round likely between 2025-06-13 and 2025-07-26"),
         text);
+    Arrangement few = marked(Samples.saltmarshThrow(), rounds(5, "row2"));
+    assertTrue(
+        Summary.text(few, Optional.empty())
+            .replaceAll("\\s+", " ")
+            .contains("; not enough marks yet to tell a likely end"));
+    assertTrue(!text.contains("not enough marks"), text);
     Map<?, ?> data = (Map<?, ?>) Summary.data(work).get("work");
     assertEquals(5, data.get("marks"));
     assertEquals(82, data.get("pieces_to_go"));
