@@ -27,7 +27,7 @@ final class Rehearsal {
       run(List.of("new", "--across", "2", "--down", "2", "-o", brief));
       // what briefs often ask for beyond the defaults
       String text = Files.readString(Path.of(brief));
-      Files.writeString(Path.of(brief), text.replace("copies: free", "copies: 1"));
+      Files.writeString(Path.of(brief), text.replace("copies:", "copies: 1 #"));
       List<List<String>> commands =
           List.of(
               List.of("--help"),

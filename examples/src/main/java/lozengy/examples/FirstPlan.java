@@ -28,7 +28,7 @@ public final class FirstPlan {
     Blanket blanket = Blanket.of(BriefReader.read(brief)); // InputException: every mistake, by line
     SolveOptions options =
         SolveOptions.defaults()
-            .withSeed(1) // with the moves it fixes the answer
+            .withSeed(1) // with moves and walkers it fixes the answer
             .withMoves(500_000)
             .withSeconds(60)
             .withThreads(2)

@@ -106,7 +106,7 @@ class PlanningAgainTest {
     for (String name : EXAMPLES) {
       everyWay(BriefReader.read(Path.of("..", "examples", name + ".yaml")), 1, 300_000);
     }
-    assertTrue(tally.kept >= 3 * EXAMPLES.length, "kept " + tally.kept);
+    assertTrue(tally.kept > 3 * EXAMPLES.length, "kept " + tally.kept);
     assertTrue(tally.forced > EXAMPLES.length / 2, "had to change: " + tally.forced);
   }
 

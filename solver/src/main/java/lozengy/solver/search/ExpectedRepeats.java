@@ -36,7 +36,9 @@ final class ExpectedRepeats {
    * @param yarn the yarn of each slot outside all groups
    */
   ExpectedRepeats(Problem problem, List<int[]> groups, int[] yarn) {
-    int size = groups.size() <= MOST_GROUPS && tight(problem) ? groups.size() : 0;
+    // what a pile takes is no part of the stock, and where it lies is no part of the counts
+    boolean minded = problem.pile().isEmpty() && groups.size() <= MOST_GROUPS && tight(problem);
+    int size = minded ? groups.size() : 0;
     pairs = new double[size][size];
     known = new double[size][problem.yarns()];
     int[] groupOf = new int[problem.slots().count()];

@@ -202,6 +202,8 @@ final class Walker {
 
   /** Makes so many moves of the leg, where anything may change. */
   void walk(long count) {
+    // where the pile fills every place there is no free round, and yet much to move
+    boolean movable = neighbourhood.size() > 0 || !problem.pile().isEmpty();
     for (long done = 0; done < count; done += STRIDE) {
       double temperature = temperatureAfter(0);
       int stride = (int) Math.min(STRIDE, count - done);
@@ -209,7 +211,7 @@ final class Walker {
         untilWindow = WINDOW * MOVES_PER_WINDOW_SLOT;
         neighbourhood.keepTo(draws.unit(), windowPart);
       }
-      for (int i = neighbourhood.size() > 0 ? 0 : stride; i < stride; i++) {
+      for (int i = movable ? 0 : stride; i < stride; i++) {
         move(temperature);
       }
       legDone += stride;

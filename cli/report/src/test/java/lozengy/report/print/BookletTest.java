@@ -257,7 +257,7 @@ class BookletTest {
   }
 
   private static String text(Arrangement arrangement, WorkOrder order) throws IOException {
-    return String.join(" ", pages(Booklet.pdf(THROW, Paper.A4, order, DATE)));
+    return String.join(" ", pages(Booklet.pdf(arrangement, Paper.A4, order, DATE)));
   }
 
   @Test
