@@ -30,6 +30,27 @@ public record Domains(int[] of, int[][] yarns, boolean[][] allows) {
     return yarns[of[slot]];
   }
 
+  /**
+   * {@return these domains where some slots may take one yarn alone}
+   *
+   * @param yarn the yarn of each slot; negative for all that it may take
+   */
+  public Domains narrowed(int[] yarn) {
+    int most = allows[0].length;
+    int[][] lists = Arrays.copyOf(yarns, yarns.length + most);
+    boolean[][] may = Arrays.copyOf(allows, lists.length);
+    for (int only = 0; only < most; only++) {
+      lists[yarns.length + only] = new int[] {only};
+      may[yarns.length + only] = new boolean[most];
+      may[yarns.length + only][only] = true;
+    }
+    int[] domain = of.clone();
+    for (int slot = 0; slot < domain.length; slot++) {
+      domain[slot] = yarn[slot] < 0 ? of[slot] : yarns.length + yarn[slot];
+    }
+    return new Domains(domain, lists, may);
+  }
+
   /** {@return whether a slot may take no yarn at all, so that nothing fits} */
   public boolean anyEmpty() {
     return Arrays.stream(yarns).anyMatch(domain -> domain.length == 0);

@@ -34,6 +34,9 @@ final class DealSchedule {
   /** Moves of a walker for which a better plan of counts than the first is worth its time. */
   static final long MOVES_WORTH_A_PLAN = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
 
+  /** Moves of a walker for which a pattern of borders is worth its time. */
+  static final long MOVES_WORTH_A_PATTERN = 5_000_000;
+
   /** Deals of plans of borders by each walker, and the part of all moves that they take. */
   static final int PLAN_DEALS = 6;
 

@@ -60,6 +60,12 @@ public final class Search implements AutoCloseable {
 
   private static final double WARM = 0.5;
 
+  /**
+   * Points by which a pattern of borders has to be ahead after the first leg: borders that stay let
+   * the rest settle sooner, but in the long run they lose by it if they are no better.
+   */
+  private static final double LEAD_POINTS = 0.4;
+
   /** For a large board, which has few moves for each round. */
   private static final double HOT_OF_LARGE = 0.6;
 
@@ -71,6 +77,7 @@ public final class Search implements AutoCloseable {
   private final Budget budget;
   private final BorderPlans plans;
   private boolean dealt;
+  private boolean patterned;
   private OptionalLong apart = OptionalLong.empty();
   private Replanning replanning;
   private final Walkers walkers;
@@ -204,12 +211,13 @@ public final class Search implements AutoCloseable {
       dealPlans(end);
     } else if (walkers.tiled()) {
       walkers.lastLeg(end, HOT_OF_LARGE);
+    } else if (patternLeads(end)) {
+      walkers.restartFromBest();
+      walkers.lastLeg(end, WARM);
     } else if (!dealAfresh(end)) {
-      if (dealt && walkers.movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PLAN) {
-        deal(walkers.movesLeft(end), false);
+      if (!patterned) {
+        firstLeg(end, false);
       }
-      walkers.leg(Math.max(1, (long) (walkers.movesLeft(end) * FIRST_PART)), HOT);
-      walkers.askForFloor(end);
       // under a time limit only now is it known how many moves there are
       if (!dealAfresh(end)) {
         walkers.lastLeg(end, HOT);
@@ -225,6 +233,42 @@ public final class Search implements AutoCloseable {
           walkers.found() ? WARM : HOT);
       idle = walkers.bestCost() < before ? 0 : idle + 1;
     }
+  }
+
+  /** A first leg, from fresh deals if there is a valid one; the last walker's with a pattern. */
+  private void firstLeg(long end, boolean withPattern) {
+    long moves = walkers.movesLeft(end);
+    if (dealt && moves >= DealSchedule.MOVES_WORTH_A_PLAN) {
+      deal(moves, false);
+    }
+    if (withPattern) {
+      BorderPattern pattern = new BorderPattern(problem, new Draws(seed));
+      walkers.last().deal(DealSchedule.exchanges(moves), pattern.yarns());
+      budget.spend(pattern.moves());
+    }
+    walkers.leg(Math.max(1, (long) (walkers.movesLeft(end) * FIRST_PART)), HOT);
+    walkers.askForFloor(end);
+  }
+
+  /**
+   * Tries a pattern of borders, where there are moves and room enough: the last of several walkers
+   * keeps its borders to it in the first leg.
+   *
+   * @return whether it comes so far ahead of the others that all are to go on from it
+   */
+  private boolean patternLeads(long end) {
+    patterned =
+        dealt
+            && walkers.count() > 1
+            && slots > DealSchedule.SLOTS_OF_SMALL
+            && walkers.movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PATTERN
+            && BorderPattern.suits(problem, walkers.best());
+    if (patterned) {
+      firstLeg(end, true);
+      walkers.last().changeAll();
+    }
+    return patterned
+        && walkers.lastLeadsBy((long) (LEAD_POINTS * problem.prices().unitsPerPoint()));
   }
 
   /**

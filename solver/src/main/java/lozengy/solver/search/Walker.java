@@ -1,6 +1,8 @@
 package lozengy.solver.search;
 
+import java.util.Arrays;
 import java.util.List;
+import lozengy.model.blanket.Sequences;
 import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
 
@@ -75,14 +77,7 @@ final class Walker {
     this.state = new State(problem);
     Audit audit = assertions == Assertions.OFF ? null : new Audit(assertions, state, seed);
     this.acceptance = new Acceptance(state, draws, audit);
-    this.neighbourhood = new Neighbourhood(problem, draws, problem.slots().free());
-    this.moves =
-        new Moves(
-            state,
-            draws,
-            acceptance,
-            neighbourhood,
-            new Chains(state, draws, acceptance, plans.few()));
+    changeAll();
     this.pileMoves = new PileMoves(state, draws, acceptance);
     this.pileShare = pileShare(problem);
     this.best = new int[problem.slots().count()];
@@ -113,6 +108,18 @@ final class Walker {
   void deal(int exchanges, boolean planned) {
     Domains domains = planned ? nextPlan() : problem.domains();
     start(new CountPlan(problem, domains, draws).deal(exchanges));
+  }
+
+  /**
+   * Starts from a fresh deal within a plan of some slots, which keep to it until all are freed.
+   *
+   * @param exchanges exchanges that better the plan of counts
+   * @param yarnOf by slot the planned yarn, or {@link Sequences#OPEN}
+   */
+  void deal(int exchanges, int[] yarnOf) {
+    start(new CountPlan(problem, problem.domains().narrowed(yarnOf), draws).deal(exchanges));
+    int[] free = problem.slots().free();
+    changeOnly(Arrays.stream(free).filter(slot -> yarnOf[slot] == Sequences.OPEN).toArray());
   }
 
   /**
@@ -177,8 +184,17 @@ final class Walker {
 
   /** Changes only some of the free slots from now on, one or two at a time. */
   void changeOnly(int[] some) {
+    change(some, null);
+  }
+
+  /** Changes all free slots from now on. */
+  void changeAll() {
+    change(problem.slots().free(), new Chains(state, draws, acceptance, plans.few()));
+  }
+
+  private void change(int[] some, Chains chains) {
     neighbourhood = new Neighbourhood(problem, draws, some);
-    moves = new Moves(state, draws, acceptance, neighbourhood, null);
+    moves = new Moves(state, draws, acceptance, neighbourhood, chains);
   }
 
   /** Goes on from an assignment. */

@@ -223,6 +223,18 @@ final class Walkers implements AutoCloseable {
         : walkers.stream().filter(w -> w.bestCost() == bestCost).findFirst().orElseThrow().best();
   }
 
+  /** The last of them. */
+  Walker last() {
+    return walkers.get(walkers.size() - 1);
+  }
+
+  /** Whether the last walker's own best costs so much less than those of all others. */
+  boolean lastLeadsBy(long cost) {
+    List<Walker> others = walkers.subList(0, walkers.size() - 1);
+    return last().bestCost() < Long.MAX_VALUE
+        && others.stream().allMatch(each -> last().bestCost() <= each.bestCost() - cost);
+  }
+
   /** Cost by which several walkers' own bests lie apart; empty where one has none. */
   OptionalLong apart() {
     long worst = walkers.stream().mapToLong(Walker::bestCost).max().orElseThrow();

@@ -1,0 +1,153 @@
+package lozengy.solver.search;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
+import lozengy.model.blanket.Sequences;
+import lozengy.model.check.Check;
+import lozengy.model.input.SourceText;
+import lozengy.model.layout.Pairs;
+import lozengy.model.reading.BriefReader;
+import lozengy.model.score.Nearness;
+import lozengy.solver.RandomBriefs;
+import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
+import org.junit.jupiter.api.Test;
+
+/** Borders in a pattern: what they cost, that there is no repeat, and what a search makes of it. */
+class BorderPatternTest {
+
+  private static final int BRIEFS = 60;
+
+  /** Just enough that the search tries a pattern. */
+  private static final long MOVES = 2 * DealSchedule.MOVES_WORTH_A_PATTERN + 200_000;
+
+  @Test
+  void cellsCostWhatTheirBordersCostAndAnnealingDoesNotDrift() {
+    int annealed = 0;
+    for (long seed = 1; seed <= BRIEFS; seed++) {
+      Blanket blanket = Blanket.of(RandomBriefs.of(seed, 5, 6));
+      Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+      if (problem.domains().anyEmpty()) {
+        continue;
+      }
+      Draws draws = new Draws(seed);
+      BorderCells single = new BorderCells(problem);
+      int cells = 1 + draws.below(5);
+      int[] cellOf = IntStream.range(0, single.size()).map(i -> draws.below(cells)).toArray();
+      BorderCells joined = new BorderCells(single, cellOf, cells);
+      joined.beginAtRandom(draws);
+      long best = joined.anneal(2, 0.1, 200, draws);
+      assertEquals(best, joined.cost(), "seed " + seed);
+      int[] yarns = joined.yarns();
+      single.begin(IntStream.of(cellOf).map(cell -> yarns[cell]).toArray());
+      assertEquals(best, single.cost(), "seed " + seed);
+      assertEquals(single.anneal(1, 0.1, 500, draws), single.cost(), "seed " + seed);
+      annealed++;
+    }
+    assertTrue(annealed > BRIEFS / 3, annealed + " of " + BRIEFS);
+  }
+
+  @Test
+  void nineYarnsLieWithoutARepeat() {
+    Problem problem = ProblemCompiler.compile(blanket(""), Optional.empty());
+    int[] planned = new BorderPattern(problem, new Draws(1)).yarns();
+    assertEquals(0, repeats(problem, planned));
+    for (int slot = 0; slot < planned.length; slot++) {
+      assertEquals(problem.slots().layer()[slot] > 0, planned[slot] == Sequences.OPEN);
+    }
+  }
+
+  @Test
+  void aPatternGoesRoundLocks() {
+    Problem problem =
+        ProblemCompiler.compile(
+            blanket(
+                """
+                pieces:
+                  - {at: [r1c1, r1c2], rounds: [L0, L1, L2, L3, D0]}
+                  - {at: [r5c5], rounds: [L3, L2, L1, L0, D0]}
+                """),
+            Optional.empty());
+    int[] planned = new BorderPattern(problem, new Draws(1)).yarns();
+    for (int slot = 0; slot < planned.length; slot++) {
+      assertTrue(planned[slot] == Sequences.OPEN || problem.domains().allows(slot, planned[slot]));
+    }
+    assertTrue(repeats(problem, planned) <= 8, "one seam of two locked borders is there whatever lies beside them");
+  }
+
+  /** A search without patterns leaves repeats here that take hundreds of millions of moves. */
+  @Test
+  void aSearchKeepsThePatternAndIsTheSameForAnyThreads() {
+    Blanket blanket = blanket("");
+    Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+    int[] one = searched(problem, 1);
+    assertArrayEquals(one, searched(problem, 2));
+    assertEquals(0, Check.faults(blanket, problem.sequences(one)).size());
+    assertEquals(0, repeats(problem, one));
+  }
+
+  private static int[] searched(Problem problem, int threads) {
+    Budget budget = new Budget(OptionalLong.of(MOVES), OptionalDouble.empty(), () -> false);
+    try (Search search =
+        new Search(problem, 1, 2, threads, budget, () -> 0, () -> {}, Assertions.OFF)) {
+      assertTrue(search.start());
+      search.improve();
+      assertEquals(MOVES, budget.spent());
+      return search.best().clone();
+    }
+  }
+
+  /** Pairs of near borders with the same yarn. */
+  private static int repeats(Problem problem, int[] yarnOf) {
+    int repeats = 0;
+    for (Nearness nearness : Nearness.values()) {
+      Pairs pairs = nearness.pairs(problem.blanket().layout());
+      for (int i = 0; i < pairs.size(); i++) {
+        int one = yarnOf[problem.slots().border(pairs.first()[i])];
+        int other = yarnOf[problem.slots().border(pairs.second()[i])];
+        repeats += one == other && one != Sequences.OPEN ? 1 : 0;
+      }
+    }
+    return repeats;
+  }
+
+  /** 81 pieces of five rounds, nine yarns for the borders and eight for all else. */
+  private static Blanket blanket(String more) {
+    StringBuilder yarns = new StringBuilder();
+    for (int i = 0; i < 17; i++) {
+      String colour =
+          i < 9 ? "#%02x2030".formatted(16 + 8 * i) : "#f0%02xd0".formatted(100 + 8 * i);
+      yarns.append(
+          "  - {code: %s%d, name: Yarn %d, colour: '%s', balls: 0, left: %d m}%n"
+              .formatted(i < 9 ? "D" : "L", i % 9, i, colour, i < 9 ? 20 : 60));
+    }
+    return Blanket.of(
+        BriefReader.read(
+            SourceText.of(
+                "pattern.yaml",
+                """
+                format: lozengy-brief/1
+                title: Pattern
+                layout: {setting: straight, across: 9, down: 9}
+                motifs:
+                  square:
+                    side: 8 cm
+                    rounds:
+                      - {tone: light, metres: 0.5}
+                      - {tone: light, metres: 0.75}
+                      - {tone: light, metres: 1}
+                      - {tone: light, metres: 1.25}
+                      - {tone: dark, metres: 2}
+                yarns:
+                """
+                    + yarns
+                    + more)));
+  }
+}
