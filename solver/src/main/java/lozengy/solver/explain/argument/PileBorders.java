@@ -95,7 +95,7 @@ final class PileBorders implements Argument {
       long places = IndependentSets.heaviest(seams, weights);
       if (pieces > places) {
         return Optional.of(
-            new Reason.PileBordersMeet(counts, List.copyOf(borders), (int) places, any(shows)));
+            new PileReason.PileBordersMeet(counts, List.copyOf(borders), (int) places, any(shows)));
       }
     }
     return Optional.empty();
