@@ -124,6 +124,11 @@ final class State {
     cost += delta;
   }
 
+  /** The cost of giving a slot another yarn, of its pairs and within its piece alone. */
+  long ofPairs(int slot, int to) {
+    return table.change(slot, yarn[slot], to);
+  }
+
   /**
    * The cost of giving a slot another yarn. Where the pairs, the piece and the balance alone cost
    * more than {@code most} and nothing else could win that back, only their sum.
