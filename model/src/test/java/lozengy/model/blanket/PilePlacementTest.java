@@ -62,9 +62,6 @@ class PilePlacementTest {
     assertEquals(4, pile.count());
     assertEquals(4, pile.count(PieceKind.CORNER_TRIANGLE));
     assertEquals(0, pile.count(PieceKind.SQUARE));
-    assertTrue(pile.shows(PieceKind.CORNER_TRIANGLE, 0, 0));
-    assertFalse(pile.shows(PieceKind.CORNER_TRIANGLE, 0, 1));
-    assertFalse(pile.shows(PieceKind.SQUARE, 0, 0));
     boolean[][][] shown = pile.shown(6);
     assertNull(shown[PieceKind.SQUARE.ordinal()]);
     assertArrayEquals(
