@@ -143,7 +143,8 @@ public final class Bounds {
     // nothing is below 0: then no arrangement has a spread above 0
     open = search.best() >= 0;
     // where repeats outweigh the expected ones, spread is 0 and not below
-    double withoutSpread = points.whole(Part.SPREAD) == 0 ? 0 : 100 - points.whole(Part.SPREAD);
+    double withoutSpread =
+        points.whole(Part.SPREAD) == 0 ? 0 : 100 - points.whole(Part.SPREAD) + DualBound.MARGIN;
     double most = Math.max(search.best(), withoutSpread);
     if (most < best) {
       best = most;
