@@ -175,4 +175,29 @@ class PileMatchingTest {
       assertEquals(takes[piece], PileMatching.takesNew(blanket, piece));
     }
   }
+
+  /** The first place takes either piece, the second one of them alone. */
+  @Test
+  void aFinishedPieceMovesOnForAPlaceThatNoOtherFits() {
+    Blanket blanket =
+        Blanket.ofUnjudged(
+            BlanketBuilder.straight(2, 1)
+                .yarn("MUD", "Tidal mud", "#2c2a29")
+                .yarn("REE", "Reed", "#b9b57a")
+                .motif(PieceKind.SQUARE, 2)
+                .ban("r1c1", "MUD")
+                .ban("r1c1", "REE")
+                .piece("r1c2", PieceState.PLANNED, "MUD", null)
+                .ban("r1c2", "MUD")
+                .build()
+                .brief()
+                .withPile(
+                    List.of(
+                        new PileEntry(PieceKind.SQUARE, List.of("MUD", "MUD"), 1, Set.of()),
+                        new PileEntry(PieceKind.SQUARE, List.of("REE", "REE"), 1, Set.of()))));
+    PileMatching.Result result = PileMatching.of(blanket);
+    assertTrue(result.complete());
+    assertEquals(1, result.stackAt()[0]);
+    assertEquals(0, result.stackAt()[1]);
+  }
 }

@@ -135,4 +135,19 @@ class SpreadPartTest {
     Arrays.sort(sorted);
     return IntStream.range(0, sorted.length).map(i -> sorted[sorted.length - 1 - i]).toArray();
   }
+
+  @Test
+  void whereNoRepeatIsExpectedNoneIsALoss() {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 1)
+            .yarn("MUD", "Tidal mud", "#2c2a29")
+            .yarn("REE", "Reed", "#b9b57a")
+            .motif(PieceKind.SQUARE, 1)
+            .build();
+    Sequences repeated = BlanketBuilder.sequences(blanket, "REE REE");
+    SpreadPart part = new SpreadPart(blanket, repeated, Targets.of(blanket));
+    assertEquals(1, Targets.of(blanket).counts()[0][0]);
+    assertEquals(100, part.score());
+    assertEquals(List.of(), part.losses());
+  }
 }
