@@ -200,4 +200,32 @@ class PileMatchingTest {
     assertEquals(1, result.stackAt()[0]);
     assertEquals(0, result.stackAt()[1]);
   }
+
+  @Test
+  void piecesLieAtPlacesOfTheirKindWhereNotAllAreFilled() {
+    Blanket blanket =
+        Blanket.ofUnjudged(
+            BlanketBuilder.filled(1, 2)
+                .yarn("MUD", "Tidal mud", "#2c2a29")
+                .motif(PieceKind.SQUARE, 1)
+                .motif(PieceKind.SIDE_TRIANGLE, 1)
+                .motif(PieceKind.CORNER_TRIANGLE, 1)
+                .build()
+                .brief()
+                .withPile(
+                    List.of(
+                        new PileEntry(PieceKind.CORNER_TRIANGLE, List.of("MUD"), 2, Set.of()),
+                        new PileEntry(PieceKind.SQUARE, List.of("MUD"), 1, Set.of()))));
+    PileMatching.Result result = PileMatching.of(blanket);
+    assertTrue(result.complete());
+    int laid = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      int stack = result.stackAt()[piece];
+      if (stack >= 0) {
+        assertEquals(blanket.kind(piece), blanket.pile().stacks().get(stack).kind());
+        laid++;
+      }
+    }
+    assertEquals(3, laid);
+  }
 }
