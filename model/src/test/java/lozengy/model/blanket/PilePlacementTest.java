@@ -161,4 +161,18 @@ class PilePlacementTest {
       assertEquals(byTone[yarn] && yarn != 0 && yarn != 3, blanket.mayTake(1, 0, yarn));
     }
   }
+
+  @Test
+  void aPieceThatLiesWhereNoneCanBeWorkedLiesThereOnce() {
+    Blanket blanket = piled(onlyFinishedAtTheFirst(), squares(2, "MUD", "MUD"));
+    PilePlacement placement = laid(blanket, "MUD,MUD MUD,MUD");
+    assertEquals(List.of(0, 1), placement.pieces());
+    assertEquals(0, placement.missing(0));
+  }
+
+  private static BlanketBuilder onlyFinishedAtTheFirst() {
+    BlanketBuilder builder = row(2);
+    List.of("MUD", "SAM", "HEA", "REE", "SND", "BAR").forEach(code -> builder.ban("r1c1", code));
+    return builder;
+  }
 }
