@@ -12,6 +12,7 @@ import lozengy.model.brief.Part;
 import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
+import lozengy.report.ShellWord;
 import lozengy.report.chart.InlinePicture;
 import lozengy.solver.gallery.Exhibit;
 import lozengy.solver.gallery.Gallery;
@@ -142,7 +143,7 @@ public final class GalleryPage {
     if (found().isEmpty()) {
       return;
     }
-    String file = files.get(found().get(found().size() - 1).look());
+    String file = ShellWord.of(files.get(found().get(found().size() - 1).look()));
     html.open("section");
     html.text("h2", "Take one and go on");
     html.text(
