@@ -17,7 +17,6 @@ import lozengy.model.blanket.Orbits;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.check.RuleId;
-import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.IndependentSets;
@@ -120,16 +119,8 @@ final class StuckCounts implements Argument {
     }
     long[] weights = new long[blanket.pieceCount()];
     IntStream.of(able).forEach(piece -> weights[piece] = 1);
-    Pairs all = blanket.layout().seams();
-    int[] judged =
-        IntStream.range(0, all.size())
-            .filter(seam -> !blanket.bordersMayMatch(all.first()[seam], all.second()[seam]))
-            .toArray();
     return IndependentSets.heaviest(
-        new Pairs(
-            IntStream.of(judged).map(seam -> all.first()[seam]).toArray(),
-            IntStream.of(judged).map(seam -> all.second()[seam]).toArray()),
-        weights);
+        blanket.layout().seams().without(blanket::bordersMayMatch), weights);
   }
 
   /** For how many of the pieces the yarn suffices, the shortest round of each. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.IndependentSets;
 import lozengy.solver.constraint.YarnLoad;
@@ -58,16 +57,5 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
       }
     }
     return supply;
-  }
-
-  private static Pairs openSeams(Blanket blanket) {
-    Pairs seams = blanket.layout().seams();
-    int[] open =
-        IntStream.range(0, seams.size())
-            .filter(i -> !blanket.bordersMayMatch(seams.first()[i], seams.second()[i]))
-            .toArray();
-    return new Pairs(
-        IntStream.of(open).map(i -> seams.first()[i]).toArray(),
-        IntStream.of(open).map(i -> seams.second()[i]).toArray());
   }
 }
