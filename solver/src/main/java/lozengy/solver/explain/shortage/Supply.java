@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.layout.Pairs;
 import lozengy.solver.constraint.IndependentSets;
 import lozengy.solver.constraint.YarnLoad;
@@ -44,7 +45,8 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
   /** The same, and of each yarn no more border than pieces that share no seam can show. */
   static Supply withBorderLimits(Demand demand) {
     Supply supply = wholeRounds(demand);
-    Pairs seams = openSeams(demand.blanket());
+    Blanket blanket = demand.blanket();
+    Pairs seams = blanket.layout().seams().without(blanket::bordersMayMatch);
     Map<List<Long>, Long> known = new HashMap<>();
     for (int yarn = 0; yarn < supply.borders.length; yarn++) {
       long[] weights = demand.borderWeights(yarn);
