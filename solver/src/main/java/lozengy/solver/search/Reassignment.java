@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.function.BooleanSupplier;
 import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.PairCosts;
-import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.Slots;
 
 /**

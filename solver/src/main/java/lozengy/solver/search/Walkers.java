@@ -118,7 +118,9 @@ final class Walkers implements AutoCloseable {
     int[] best = best();
     if (best != null && !ended()) {
       long most = budget.movesLeft(UNKNOWN_SPEED);
-      budget.spend(walkers.get(0).reassign(best.clone(), most, budget::over));
+      long made = walkers.get(0).reassign(best.clone(), most, budget::over);
+      // where moves are counted all count, so that as many again make the same course
+      budget.spend(budget.countsMovesOnly() ? most : made);
     }
   }
 
@@ -177,7 +179,11 @@ final class Walkers implements AutoCloseable {
   /** A leg that takes all moves left; a limit in seconds tells only on the way how many. */
   void lastLeg(long end, double hot) {
     long before = budget.spent();
-    leg(() -> Math.max(1, (budget.spent() - before) / count() + movesLeft(end)), hot, COLD_AT_LAST, this::ended);
+    leg(
+        () -> Math.max(1, (budget.spent() - before) / count() + movesLeft(end)),
+        hot,
+        COLD_AT_LAST,
+        this::ended);
   }
 
   private void leg(LongSupplier length, double hot, double cold, BooleanSupplier ends) {
