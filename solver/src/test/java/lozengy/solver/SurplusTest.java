@@ -27,7 +27,7 @@ import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Scorer;
 import lozengy.solver.constraint.BruteForce;
 import lozengy.solver.constraint.TinyPiles;
-import lozengy.solver.explain.argument.Reason;
+import lozengy.solver.explain.argument.PileReason;
 import lozengy.solver.surplus.Surplus;
 import org.junit.jupiter.api.Test;
 
@@ -275,8 +275,9 @@ class SurplusTest {
             SolveResult.Impossible.class, Solver.solve(blanket, Optional.empty(), OPTIONS));
     Blanket judged = impossible.choice().orElseThrow();
     assertEquals(99, judged.pile().count());
-    Reason.PileBordersMeet reason =
-        assertInstanceOf(Reason.PileBordersMeet.class, impossible.refutations().get(0).reason());
+    PileReason.PileBordersMeet reason =
+        assertInstanceOf(
+            PileReason.PileBordersMeet.class, impossible.refutations().get(0).reason());
     assertEquals(50, reason.places());
   }
 

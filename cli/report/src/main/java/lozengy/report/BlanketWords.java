@@ -136,10 +136,14 @@ public final class BlanketWords {
     return words;
   }
 
-  /** What edging still takes, yarn by yarn from the outline on: {@code 4.8 m of MUD}. */
+  /** What edging still takes, by yarn: {@code 4.8 m of MUD}. */
   public static List<String> edging(Blanket blanket) {
-    return blanket.brief().edging().stream()
-        .map(YarnUse::yarn)
+    return edging(blanket, blanket.brief().edging().stream().map(YarnUse::yarn).toList());
+  }
+
+  /** What edging still takes of yarns, each told once: {@code 4.8 m of MUD}. */
+  public static List<String> edging(Blanket blanket, List<String> yarns) {
+    return yarns.stream()
         .distinct()
         .map(
             code ->

@@ -37,7 +37,7 @@ public final class NextText {
     String mark = words.mark(steps, next);
     if (!mark.isEmpty()) {
       // in one piece, to be pasted
-      lines.add("When it is done: lozengy mark " + PlainText.oneLine(file) + " " + mark);
+      lines.add("When it is done: lozengy mark " + ShellWord.of(file) + " " + mark);
     }
     return lines;
   }

@@ -24,17 +24,12 @@ final class SolveLine {
       Arrangement arrangement, Optional<String> input, List<String> options, long moves) {
     Arrangement.Solved solved = arrangement.solved().orElseThrow();
     StringBuilder line = new StringBuilder("./lozengy solve ");
-    line.append(PlainText.oneLine(input.map(SolveLine::quoted).orElse("FILE")));
-    options.forEach(option -> line.append(' ').append(PlainText.oneLine(quoted(option))));
+    line.append(input.map(ShellWord::of).orElse("FILE"));
+    options.forEach(option -> line.append(' ').append(ShellWord.of(option)));
     line.append(" --seed ").append(solved.seed()).append(" --moves ").append(moves);
     if (solved.walkers() != SolveOptions.defaultWalkers(arrangement.blanket())) {
       line.append(" --walkers ").append(solved.walkers());
     }
     return line.toString();
-  }
-
-  /** A word as a shell takes it. */
-  private static String quoted(String word) {
-    return word.matches("[\\w./+=,-]+") ? word : "'" + word.replace("'", "'\\''") + "'";
   }
 }

@@ -80,9 +80,22 @@ public final class WorkStepWords {
 
   private String edgingOf(WorkStep step) {
     List<YarnUse> edging = blanket.brief().edging();
-    return edging.size() > 1
-        ? ", from the inside out: " + String.join(", then ", BlanketWords.edging(blanket))
-        : of(step, edging.isEmpty() ? null : edging.get(0));
+    if (edging.size() < 2) {
+      return of(step, edging.isEmpty() ? null : edging.get(0));
+    }
+    List<String> yarns =
+        edging.stream()
+            .map(YarnUse::yarn)
+            .filter(code -> blanket.edgingMillimetres(blanket.yarnIndex(code)) > 0)
+            .toList();
+    List<String> amounts = BlanketWords.edging(blanket, yarns);
+    // a yarn that comes again has one amount for all its rounds, and so no single place among them
+    return yarns.stream().distinct().count() < yarns.size()
+        ? ", from the inside out in "
+            + String.join(", then ", yarns)
+            + ": "
+            + String.join(" and ", amounts)
+        : ", from the inside out: " + String.join(", then ", amounts);
   }
 
   private String of(WorkStep step, YarnUse use) {

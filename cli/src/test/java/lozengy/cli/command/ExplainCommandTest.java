@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
 import lozengy.cli.Briefs;
@@ -85,6 +87,21 @@ class ExplainCommandTest {
     assertTrue(words.contains("--lock r2c1=..,BRO, r2c1:"), words);
     assertTrue(words.contains("r1c1 and r2c1 are joined along a side"), words);
     assertTrue(words.contains("Free r1c1 of its lock --lock r1c1=..,BRO: leave it out"), words);
+  }
+
+  /** The command is there to be pasted to a shell. */
+  @Test
+  void aNameWithABlankStandsWithinQuotes() throws IOException {
+    String locks = "\"pieces\": [{ \"at\": [\"r1c1\", \"r2c1\"], \"rounds\": [\"..\", \"BRO\"] }]";
+    String solved = Files.readString(Path.of(Briefs.solved(folder)));
+    Path file = folder.resolve("two alike.json");
+    Files.writeString(file, solved.replace("\"pieces\": []", locks));
+
+    Result result = Run.of("explain", file.toString());
+
+    assertEquals(3, result.code(), result.err());
+    String words = result.out().replaceAll("\\s+", " ");
+    assertTrue(words.contains("two alike.json' --free r1c1"), words);
   }
 
   @Test

@@ -66,6 +66,18 @@ class GalleryCommandTest {
             .code());
   }
 
+  /** Its lines are there to be pasted to a shell. */
+  @Test
+  void aNameWithABlankStandsWithinQuotes() throws IOException {
+    Path brief = Files.move(brief(), folder.resolve("my throw.yaml"));
+    assertEquals(
+        0, Run.of("gallery", brief.toString(), "--looks", "calm", "--moves", "2000").code());
+    String page = Files.readString(folder.resolve("my throw-gallery.html"));
+    String text = page.replace("&#39;", "'").replace("&apos;", "'");
+    assertTrue(text.contains("lozengy mark '"), text);
+    assertTrue(text.contains("my throw-calm.arrangement.json' --made"), text);
+  }
+
   @Test
   void wordsOfUnknownLooksAreRefusedWithThoseThatAreKnown() {
     Result result = Run.of("gallery", brief().toString(), "--looks", "wild");

@@ -3,6 +3,8 @@ package lozengy.cli.command;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import lozengy.cli.Run;
 import lozengy.cli.Run.Result;
@@ -46,6 +48,16 @@ class NextCommandTest {
     }
     String report = Run.of("report", file).out();
     assertTrue(report.contains("13 joined"), report);
+  }
+
+  /** The line is there to be pasted to a shell. */
+  @Test
+  void aNameWithABlankStandsWithinQuotes() throws IOException {
+    Path file = folder.resolve("Anna's throw.json");
+    Files.move(Path.of(planned()), file);
+    String quoted = "'" + file.toString().replace("'", "'\\''") + "'";
+    String told = next(file.toString(), "ball");
+    assertTrue(told.contains(MARK + quoted + " --step 1"), told);
   }
 
   @Test

@@ -33,8 +33,8 @@ import lozengy.solver.SolveOptions;
 import lozengy.solver.SolveResult;
 import lozengy.solver.Solver;
 import lozengy.solver.Solving;
-import lozengy.solver.explain.argument.Reason;
 import lozengy.solver.explain.argument.Refutation;
+import lozengy.solver.explain.argument.StockReason;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,7 +44,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class SolveCommandTest {
 
   private static final Refutation ALL_KEPT =
-      new Refutation(new Reason.AllKeptBack(100), new Reason.AllKeptBack(100), 0, 0);
+      new Refutation(new StockReason.AllKeptBack(100), new StockReason.AllKeptBack(100), 0, 0);
   private static final Fault SHORT =
       new Fault(
           RuleId.YARN_TOTALS, List.of(), List.of(), List.of(0), new Fault.RunsOut(3_000, 2_000));

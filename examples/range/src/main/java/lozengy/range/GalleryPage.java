@@ -2,20 +2,14 @@ package lozengy.range;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.arrangement.Documents;
 import lozengy.model.arrangement.Documents.ArrangementDocument;
 import lozengy.model.input.SourceText;
 import lozengy.report.Markup;
-import lozengy.report.chart.Chart;
-import lozengy.report.chart.ChartOptions;
-import lozengy.report.chart.ChartPage;
-import lozengy.report.chart.Drawing;
+import lozengy.report.chart.InlinePicture;
 import org.apache.spark.sql.Row;
 
 /** One page with the best of each size, palette and look. */
@@ -25,8 +19,6 @@ final class GalleryPage {
   static final int MOST = 500;
 
   private static final double PICTURE_MM = 60;
-  private static final ChartOptions BARE =
-      new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty());
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private static final String STYLE =
@@ -66,17 +58,8 @@ final class GalleryPage {
         String.join(
             ", ", row.<String>getAs("size"), row.getAs("palette"), row.<String>getAs("look"));
     Arrangement arrangement = arrangement(row.getAs("result"));
-    ChartPage page =
-        ChartPage.bare(
-            Drawing.of(arrangement.blanket(), arrangement.sequences()), PICTURE_MM, PICTURE_MM);
-    byte[] svg = Chart.bare(arrangement, BARE, page).getBytes(StandardCharsets.UTF_8);
     html.open("figure");
-    html.empty(
-        "img",
-        "src",
-        "data:image/svg+xml;base64," + Base64.getEncoder().encodeToString(svg),
-        "alt",
-        "The blanket, " + name);
+    InlinePicture.write(html, arrangement, PICTURE_MM, "The blanket, " + name);
     html.open("figcaption");
     html.text("h2", name);
     html.text(

@@ -49,15 +49,13 @@ public final class ArrangementFile {
   private static void tellOpen(Blanket blanket, Sequences sequences) {
     Mistakes mistakes = new Mistakes();
     for (Place place : blanket.layout().places()) {
-      for (int round = 0; round < sequences.rounds(place.index()); round++) {
-        if (sequences.yarn(place.index(), round) == Sequences.OPEN) {
-          mistakes.add(
-              BriefPath.of("pieces"),
-              0,
-              MistakeCode.ROUND_OPEN.about(place.name(), round + 1),
-              "Round " + (round + 1) + " of " + place.name() + " has no yarn yet",
-              "Solve it again, which fills it");
-        }
+      for (int round : sequences.openRounds(place.index())) {
+        mistakes.add(
+            BriefPath.of("pieces"),
+            0,
+            MistakeCode.ROUND_OPEN.about(place.name(), round + 1),
+            "Round " + (round + 1) + " of " + place.name() + " has no yarn yet",
+            "Solve it again, which fills it");
       }
     }
     mistakes.throwIfAny();

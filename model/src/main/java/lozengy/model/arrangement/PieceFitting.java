@@ -92,25 +92,6 @@ final class PieceFitting {
     }
   }
 
-  /** Tells rounds that are open in a piece that is listed. */
-  void tellOpen() {
-    for (int piece = 0; piece < listed.length; piece++) {
-      for (int round = 0; listed[piece] != null && round < sequences.rounds(piece); round++) {
-        BriefPath step = BriefPath.of("rounds").item(round);
-        if (listed[piece].rounds().size() == sequences.rounds(piece)
-            && listed[piece].rounds().get(round).isEmpty()
-            && !mistakes.doubt(step.in(path(piece)))) {
-          wrong(
-              piece,
-              step,
-              MistakeCode.ROUND_OPEN.about(blanket.place(piece).name(), round + 1),
-              "The round is open",
-              "Give all rounds");
-        }
-      }
-    }
-  }
-
   /** Tells where states, or what is of the pile, do not follow from the brief and the rounds. */
   void tellStates() {
     PilePlacement laid = PilePlacement.of(blanket, sequences);

@@ -107,17 +107,6 @@ public record Pile(List<Stack> stacks, List<Stack> out) {
   }
 
   /**
-   * {@return whether a piece of a kind that goes into the blanket shows a yarn in a round}
-   *
-   * @param kind the kind of piece
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
-   */
-  public boolean shows(PieceKind kind, int round, int yarn) {
-    return stacks.stream().anyMatch(s -> s.kind() == kind && s.yarns()[round] == yarn);
-  }
-
-  /**
    * By ordinal of the kind of piece, round and yarn: whether a piece shows it; null for a kind of
    * which none lies on it.
    */

@@ -1,6 +1,8 @@
 package lozengy.model.blanket;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A yarn, or none yet, for every round of every piece. Pieces and rounds are indices from 0, rounds
@@ -103,6 +105,18 @@ public final class Sequences {
    */
   public int[] of(int piece) {
     return Arrays.copyOfRange(yarns, start[piece], start[piece + 1]);
+  }
+
+  /**
+   * {@return the rounds of a piece that are open, from the centre}
+   *
+   * @param piece the piece's index, from 0
+   */
+  public List<Integer> openRounds(int piece) {
+    return IntStream.range(0, rounds(piece))
+        .filter(round -> yarn(piece, round) == OPEN)
+        .boxed()
+        .toList();
   }
 
   /** {@return whether no round is open} */

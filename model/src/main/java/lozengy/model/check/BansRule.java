@@ -3,9 +3,7 @@ package lozengy.model.check;
 import java.util.ArrayList;
 import java.util.List;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.input.BriefPath;
 
@@ -63,20 +61,7 @@ public final class BansRule implements Rule {
 
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
-    Shape.require(blanket, sequences);
-    List<Fault> faults = new ArrayList<>();
-    PilePlacement laid = PilePlacement.of(blanket, sequences);
-    for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (!laid.toWork(piece)) {
-        continue;
-      }
-      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
-        int yarn = sequences.yarn(piece, round);
-        if (yarn != Sequences.OPEN && blanket.banned(piece, yarn)) {
-          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));
-        }
-      }
-    }
-    return faults;
+    return BarredRounds.faults(
+        id(), blanket, sequences, (piece, round, yarn) -> blanket.banned(piece, yarn));
   }
 }

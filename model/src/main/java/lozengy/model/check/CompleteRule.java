@@ -30,12 +30,7 @@ public final class CompleteRule implements Rule {
     Shape.require(blanket, sequences);
     List<Fault> faults = new ArrayList<>();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      List<Integer> open = new ArrayList<>();
-      for (int round = 0; round < sequences.rounds(piece); round++) {
-        if (sequences.yarn(piece, round) == Sequences.OPEN) {
-          open.add(round);
-        }
-      }
+      List<Integer> open = sequences.openRounds(piece);
       if (!open.isEmpty()) {
         faults.add(new Fault(id(), List.of(piece), open, List.of()));
       }

@@ -15,37 +15,26 @@ import lozengy.model.layout.Pairs;
  */
 public record RoundPairs(int[] first, int[] second) {
 
-  /** Whether something does not hold of a pair of pieces. */
-  interface Exempt {
-
-    /** Whether it does not. */
-    boolean test(int first, int second);
-  }
-
   /** {@return how many pairs} */
   public int size() {
     return first.length;
   }
 
   /** The borders on the seams, but for those between exempt pieces. */
-  static RoundPairs borders(Blanket blanket, Exempt exempt) {
+  static RoundPairs borders(Blanket blanket, Pairs.Exempt exempt) {
     return onSeams(blanket, exempt, true);
   }
 
   /** The centres of pieces on a seam, but for those of exempt pieces. */
-  static RoundPairs centres(Blanket blanket, Exempt exempt) {
+  static RoundPairs centres(Blanket blanket, Pairs.Exempt exempt) {
     return onSeams(blanket, exempt, false);
   }
 
-  private static RoundPairs onSeams(Blanket blanket, Exempt exempt, boolean borders) {
-    Pairs seams = blanket.layout().seams();
-    int[] kept =
-        IntStream.range(0, seams.size())
-            .filter(seam -> !exempt.test(seams.first()[seam], seams.second()[seam]))
-            .toArray();
+  private static RoundPairs onSeams(Blanket blanket, Pairs.Exempt exempt, boolean borders) {
+    Pairs kept = blanket.layout().seams().without(exempt);
     return new RoundPairs(
-        IntStream.of(kept).map(seam -> end(blanket, seams.first()[seam], borders)).toArray(),
-        IntStream.of(kept).map(seam -> end(blanket, seams.second()[seam], borders)).toArray());
+        IntStream.of(kept.first()).map(piece -> end(blanket, piece, borders)).toArray(),
+        IntStream.of(kept.second()).map(piece -> end(blanket, piece, borders)).toArray());
   }
 
   private static int end(Blanket blanket, int piece, boolean border) {

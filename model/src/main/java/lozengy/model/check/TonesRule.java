@@ -6,9 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.blanket.PilePlacement;
 import lozengy.model.blanket.Sequences;
-import lozengy.model.blanket.Shape;
 import lozengy.model.brief.PieceState;
 import lozengy.model.input.BriefPath;
 import lozengy.model.layout.PieceKind;
@@ -70,20 +68,10 @@ public final class TonesRule implements Rule {
 
   @Override
   public List<Fault> faults(Blanket blanket, Sequences sequences) {
-    Shape.require(blanket, sequences);
-    List<Fault> faults = new ArrayList<>();
-    PilePlacement laid = PilePlacement.of(blanket, sequences);
-    for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (!laid.toWork(piece)) {
-        continue;
-      }
-      for (int round = blanket.roundsWorked(piece); round < sequences.rounds(piece); round++) {
-        int yarn = sequences.yarn(piece, round);
-        if (yarn != Sequences.OPEN && !blanket.toneAllows(blanket.kind(piece), round, yarn)) {
-          faults.add(new Fault(id(), List.of(piece), List.of(round), List.of(yarn)));
-        }
-      }
-    }
-    return faults;
+    return BarredRounds.faults(
+        id(),
+        blanket,
+        sequences,
+        (piece, round, yarn) -> !blanket.toneAllows(blanket.kind(piece), round, yarn));
   }
 }

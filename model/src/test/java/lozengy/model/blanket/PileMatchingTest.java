@@ -175,4 +175,57 @@ class PileMatchingTest {
       assertEquals(takes[piece], PileMatching.takesNew(blanket, piece));
     }
   }
+
+  /** The first place takes either piece, the second one of them alone. */
+  @Test
+  void aFinishedPieceMovesOnForAPlaceThatNoOtherFits() {
+    Blanket blanket =
+        Blanket.ofUnjudged(
+            BlanketBuilder.straight(2, 1)
+                .yarn("MUD", "Tidal mud", "#2c2a29")
+                .yarn("REE", "Reed", "#b9b57a")
+                .motif(PieceKind.SQUARE, 2)
+                .ban("r1c1", "MUD")
+                .ban("r1c1", "REE")
+                .piece("r1c2", PieceState.PLANNED, "MUD", null)
+                .ban("r1c2", "MUD")
+                .build()
+                .brief()
+                .withPile(
+                    List.of(
+                        new PileEntry(PieceKind.SQUARE, List.of("MUD", "MUD"), 1, Set.of()),
+                        new PileEntry(PieceKind.SQUARE, List.of("REE", "REE"), 1, Set.of()))));
+    PileMatching.Result result = PileMatching.of(blanket);
+    assertTrue(result.complete());
+    assertEquals(1, result.stackAt()[0]);
+    assertEquals(0, result.stackAt()[1]);
+  }
+
+  @Test
+  void piecesLieAtPlacesOfTheirKindWhereNotAllAreFilled() {
+    Blanket blanket =
+        Blanket.ofUnjudged(
+            BlanketBuilder.filled(1, 2)
+                .yarn("MUD", "Tidal mud", "#2c2a29")
+                .motif(PieceKind.SQUARE, 1)
+                .motif(PieceKind.SIDE_TRIANGLE, 1)
+                .motif(PieceKind.CORNER_TRIANGLE, 1)
+                .build()
+                .brief()
+                .withPile(
+                    List.of(
+                        new PileEntry(PieceKind.CORNER_TRIANGLE, List.of("MUD"), 2, Set.of()),
+                        new PileEntry(PieceKind.SQUARE, List.of("MUD"), 1, Set.of()))));
+    PileMatching.Result result = PileMatching.of(blanket);
+    assertTrue(result.complete());
+    int laid = 0;
+    for (int piece = 0; piece < blanket.pieceCount(); piece++) {
+      int stack = result.stackAt()[piece];
+      if (stack >= 0) {
+        assertEquals(blanket.kind(piece), blanket.pile().stacks().get(stack).kind());
+        laid++;
+      }
+    }
+    assertEquals(3, laid);
+  }
 }

@@ -62,9 +62,6 @@ class PilePlacementTest {
     assertEquals(4, pile.count());
     assertEquals(4, pile.count(PieceKind.CORNER_TRIANGLE));
     assertEquals(0, pile.count(PieceKind.SQUARE));
-    assertTrue(pile.shows(PieceKind.CORNER_TRIANGLE, 0, 0));
-    assertFalse(pile.shows(PieceKind.CORNER_TRIANGLE, 0, 1));
-    assertFalse(pile.shows(PieceKind.SQUARE, 0, 0));
     boolean[][][] shown = pile.shown(6);
     assertNull(shown[PieceKind.SQUARE.ordinal()]);
     assertArrayEquals(
@@ -163,5 +160,19 @@ class PilePlacementTest {
       assertEquals(byTone[yarn] && yarn != 0, builder.build().mayShow(0, 0, yarn));
       assertEquals(byTone[yarn] && yarn != 0 && yarn != 3, blanket.mayTake(1, 0, yarn));
     }
+  }
+
+  @Test
+  void aPieceThatLiesWhereNoneCanBeWorkedLiesThereOnce() {
+    Blanket blanket = piled(onlyFinishedAtTheFirst(), squares(2, "MUD", "MUD"));
+    PilePlacement placement = laid(blanket, "MUD,MUD MUD,MUD");
+    assertEquals(List.of(0, 1), placement.pieces());
+    assertEquals(0, placement.missing(0));
+  }
+
+  private static BlanketBuilder onlyFinishedAtTheFirst() {
+    BlanketBuilder builder = row(2);
+    List.of("MUD", "SAM", "HEA", "REE", "SND", "BAR").forEach(code -> builder.ban("r1c1", code));
+    return builder;
   }
 }

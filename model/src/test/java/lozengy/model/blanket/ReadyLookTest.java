@@ -198,4 +198,30 @@ class ReadyLookTest {
         new Look.Count("REE", new Where(List.of("r1c3"), List.of(2)), 1, OptionalInt.empty());
     assertEquals(1, ready(brief, begunBorder).atLeast());
   }
+
+  @Test
+  void locksOfRoundsThatAreNotWorkedBoundNoCount() {
+    Look.Count none = new Look.Count("MUD", Where.BORDERS, 0, OptionalInt.of(0));
+    Brief brief =
+        looking(
+                BlanketBuilder.straight(4, 1)
+                    .piece("r1c1", PieceState.MADE, "SND", "MUD")
+                    .piece("r1c2", PieceState.MADE, "REE", "MUD")
+                    .piece("r1c3", PieceState.PLANNED, "SND", "MUD"),
+                Look.NONE)
+            .brief();
+    assertEquals(2, ready(brief, none).atMost());
+  }
+
+  @Test
+  void theLastPieceShowsAYarnInItsOwnRoundsOrNot() {
+    Look.Count mud = new Look.Count("MUD", Where.BORDERS, 0, OptionalInt.of(1));
+    Blanket blanket = looking(BlanketBuilder.straight(2, 1), Look.NONE.withCounts(List.of(mud)));
+    Sequences sequences = BlanketBuilder.sequences(blanket, "MUD,REE MUD,REE");
+    ReadyCount count = ReadyCount.of(blanket).get(0);
+    assertFalse(count.shown(sequences, 1));
+    assertFalse(count.open(sequences, 1));
+    sequences.set(1, 1, 0);
+    assertTrue(count.shown(sequences, 1));
+  }
 }

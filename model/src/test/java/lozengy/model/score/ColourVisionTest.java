@@ -88,4 +88,17 @@ class ColourVisionTest {
     Blanket alone = row(1, "#000000").prefer(Map.of(Part.COLOUR_VISION, 1.0)).build();
     assertEquals(100, new ColourVisionPart(alone, BlanketBuilder.sequences(alone, "A")).score());
   }
+
+  @Test
+  void lossesAddUpToWhatThePartLacks() {
+    // the first two are told apart in part
+    Blanket blanket = row(4, "#606060", "#666666", "#ffffff").build();
+    double apart = ColourVisionSeams.toldApart(blanket, 0, 1);
+    assertTrue(apart > 0.1 && apart < 0.9, "apart " + apart);
+    ColourVisionPart part =
+        new ColourVisionPart(blanket, BlanketBuilder.sequences(blanket, "A B C A"));
+    assertEquals(1, part.losses().size());
+    assertEquals(100 * (1 - apart) / 3, part.losses().get(0).points(), 1e-9);
+    assertEquals(100 - part.score(), part.losses().get(0).points(), 1e-9);
+  }
 }

@@ -172,4 +172,37 @@ class CountedDealTest {
         Blanket.ofUnjudged(row(5, 3).brief().withLook(Look.NONE.withBorders("C", "B")));
     expect(blanket, 0, 2, 3);
   }
+
+  /** Groups of four and four, of which each yarn has two; of equal parts the first yields. */
+  @Test
+  void aCountThatHoldsIsNotBrokenForAnother() {
+    Look.Count fewer = most("A", 3, ALL);
+    assertEquals(
+        List.of(List.of(2, 2), List.of(1, 3)),
+        groups(row(8, 2, least("A", 2, "r1c1..r1c4"), fewer)),
+        "the first has none to spare");
+    assertEquals(
+        List.of(List.of(1, 3), List.of(2, 2)),
+        groups(row(8, 2, least("A", 1, "r1c1..r1c4"), fewer)),
+        "one to spare");
+    Look.Count more = least("A", 5, ALL);
+    assertEquals(
+        List.of(List.of(2, 2), List.of(3, 1)),
+        groups(row(8, 2, most("A", 2, "r1c1..r1c4"), more)),
+        "the first has no room");
+    assertEquals(
+        List.of(List.of(3, 1), List.of(2, 2)),
+        groups(row(8, 2, most("A", 3, "r1c1..r1c4"), more)),
+        "room for one");
+    assertEquals(
+        List.of(List.of(3, 1), List.of(2, 2)),
+        groups(row(8, 2, most("B", 2, "r1c1..r1c4"), more)),
+        "a count of another yarn has no say");
+  }
+
+  @Test
+  void whatACountFixesLeavesTheRoundsOfOtherYarnsCountsFree() {
+    Blanket blanket = row(8, 2, least("A", 3, "r1c1..r1c3"), least("B", 4, "r1c4..r1c8"));
+    assertEquals(List.of(List.of(3, 0), List.of(1, 4)), groups(blanket));
+  }
 }

@@ -14,6 +14,7 @@ import java.util.function.ToIntBiFunction;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.Preferences;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.Offset;
 import lozengy.model.layout.Place;
@@ -237,5 +238,86 @@ class OrderPartTest {
         !Scorer.score(silent, coloured(silent, (u, v) -> u), Optional.empty())
             .parts()
             .containsKey(Part.ORDER));
+  }
+
+  @Test
+  void aLossNamesTwoPlacesThatHaveTheSameBorder() {
+    Blanket scattered = blanket(STRAIGHT, 8, "order: scattered");
+    Sequences mixed = coloured(scattered, (u, v) -> u < 6 ? 1 + u * v : u + 3 * v);
+    List<Loss> losses = new OrderPart(scattered, mixed).losses();
+    assertTrue(losses.size() > 3);
+    for (Loss loss : losses) {
+      assertEquals(mixed.border(loss.pieces().get(0)), mixed.border(loss.pieces().get(1)));
+    }
+  }
+
+  /** By the largest share of pairs, not by the most pairs. */
+  @Test
+  void theOffsetThatRepeatsMostIsTold() {
+    Blanket ordered = blanket(STRAIGHT, 8, "order: ordered");
+    Random random = new Random(3);
+    Sequences part = coloured(ordered, (u, v) -> u < 5 ? 2 * u + 3 * v : random.nextInt(8));
+    OrderMeasure measure = OrderMeasure.of(ordered).orElseThrow();
+    Map<String, Double> shares = new HashMap<>();
+    for (int offset = 0; offset < measure.offsets().size(); offset++) {
+      Offset at = measure.offsets().get(offset);
+      shares.put(at.words(Setting.STRAIGHT), 100.0 * measure.equal(offset, part) / at.size());
+    }
+    Map.Entry<String, Double> most =
+        shares.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow();
+    assertEquals(
+        "The same border comes again most often %s at %d %% of the places"
+            .formatted(most.getKey(), Math.round(most.getValue())),
+        best(ordered, part));
+  }
+
+  @Test
+  void ofOffsetsThatRepeatAsOftenTheFirstIsTold() {
+    Blanket ordered = blanket("setting: straight, across: 6, down: 6", 35, "order: ordered");
+    // the last two places alone have one border, and lie too near to count
+    Sequences none = coloured(ordered, (u, v) -> Math.min(34, u + 6 * v));
+    Offset first = OrderMeasure.of(ordered).orElseThrow().offsets().get(0);
+    assertEquals(
+        "The same border comes again most often %s at 0 %% of the places"
+            .formatted(first.words(Setting.STRAIGHT)),
+        best(ordered, none));
+  }
+
+  private static String best(Blanket blanket, Sequences sequences) {
+    return new OrderPart(blanket, sequences).losses().get(0).words().get();
+  }
+
+  @Test
+  void aStepIsWhatOnePairMoreGivesAQuarterOfTheWayToAFullRepeat() {
+    Blanket blanket = blanket(STRAIGHT, 8, "order: ordered");
+    OrderMeasure measure = OrderMeasure.of(blanket).orElseThrow();
+    // 24 borders of each of 8 yarns on 192 places; points are a square, their growth a line
+    double expected = 8 * 24 * 23 / (192.0 * 191);
+    double quarter = measure.offsets().get(0).size() * (expected + (1 - expected) / 4);
+    int below = (int) quarter;
+    double growth = growth(measure, below);
+    double between = (quarter - below) * (growth(measure, below + 1) - growth);
+    assertEquals(growth + between, measure.stepPoints(), 1e-12);
+  }
+
+  private static double growth(OrderMeasure measure, int equal) {
+    return (measure.points(0, equal + 1) - measure.points(0, equal - 1)) / 2;
+  }
+
+  @Test
+  void noTwoBordersOrAllToBeEqualLeaveNothingToMeasure() {
+    String small = "setting: straight, across: 6, down: 6";
+    assertEquals(Optional.empty(), OrderMeasure.of(blanket(small, 36, "order: ordered")));
+    assertEquals(Optional.empty(), OrderMeasure.of(blanket(small, 1, "order: ordered")));
+    assertTrue(OrderMeasure.of(blanket(small, 35, "order: ordered")).isPresent());
+  }
+
+  @Test
+  void theMeasureIsAmongThePointsWhereItWeighs() {
+    Blanket ordered = blanket(STRAIGHT, 8, "order: ordered");
+    assertTrue(Points.of(ordered).order().isPresent());
+    Blanket weightless =
+        Blanket.ofUnjudged(ordered.brief().withPrefer(new Preferences(Map.of(Part.ORDER, 0.0))));
+    assertEquals(Optional.empty(), Points.of(weightless).order());
   }
 }

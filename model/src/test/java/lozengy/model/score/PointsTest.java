@@ -1,5 +1,6 @@
 package lozengy.model.score;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -224,5 +225,11 @@ class PointsTest {
     assertTrue(Points.of(weighing(fading, Part.BALANCE)).fade().isEmpty());
     // two orbits of two
     assertEquals(50, Points.of(weighing(fading, Part.VARIETY)).copy());
+  }
+
+  @Test
+  void tellTheTargetsThatBalanceIsMeasuredBy() {
+    Blanket blanket = Samples.blanket(1);
+    assertArrayEquals(Targets.of(blanket).counts(), Points.of(blanket).targets().counts());
   }
 }

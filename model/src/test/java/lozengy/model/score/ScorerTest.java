@@ -205,5 +205,6 @@ class ScorerTest {
     Sequences whole = BlanketBuilder.sequences(blanket, "A,A A,A");
     Optional<Sequences> other = Optional.of(new Sequences(new int[] {2}));
     assertThrows(IllegalArgumentException.class, () -> Scorer.score(blanket, whole, other));
+    assertThrows(IllegalArgumentException.class, () -> Scorer.layers(blanket, blanket.open()));
   }
 }

@@ -1,6 +1,8 @@
 package lozengy.model.score;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
@@ -134,5 +137,31 @@ class SpreadPartTest {
     int[] sorted = numbers.clone();
     Arrays.sort(sorted);
     return IntStream.range(0, sorted.length).map(i -> sorted[sorted.length - 1 - i]).toArray();
+  }
+
+  @Test
+  void whereNoRepeatIsExpectedNoneIsALoss() {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 1)
+            .yarn("MUD", "Tidal mud", "#2c2a29")
+            .yarn("REE", "Reed", "#b9b57a")
+            .motif(PieceKind.SQUARE, 1)
+            .build();
+    Sequences repeated = BlanketBuilder.sequences(blanket, "REE REE");
+    SpreadPart part = new SpreadPart(blanket, repeated, Targets.of(blanket));
+    assertEquals(1, Targets.of(blanket).counts()[0][0]);
+    assertEquals(100, part.score());
+    assertEquals(List.of(), part.losses());
+  }
+
+  @Test
+  void repeatsOfGivenBordersAreNoLoss() {
+    Blanket plain = threeYarns(BlanketBuilder.straight(6, 1)).motif(PieceKind.SQUARE, 2).build();
+    Blanket given = Blanket.ofUnjudged(plain.brief().withLook(Look.NONE.withBorders("MUD")));
+    Sequences sequences =
+        BlanketBuilder.sequences(given, "REE,MUD REE,MUD REE,MUD REE,MUD SAM,MUD REE,MUD");
+    List<Loss> losses = new SpreadPart(given, sequences, Targets.of(given)).losses();
+    assertFalse(losses.isEmpty());
+    losses.forEach(loss -> assertTrue(loss.points() > 0));
   }
 }

@@ -1,6 +1,7 @@
 package lozengy.model.score;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Comparator;
@@ -12,6 +13,7 @@ import lozengy.model.blanket.BlanketBuilder;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.layout.PieceKind;
 import org.junit.jupiter.api.Test;
 
@@ -187,5 +189,33 @@ class WeakSpotsTest {
 
   private static boolean any(List<WeakSpot> spots, String words) {
     return spots.stream().anyMatch(spot -> spot.words().contains(words));
+  }
+
+  /** A mirror makes r1c2 and r1c3 images of each other, r1c1 and r1c4 too. */
+  @Test
+  void whatASymmetryAsksForIsNoWeakSpot() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(4, 1)
+            .yarn("A", "Yarn A", "#404040")
+            .yarn("B", "Yarn B", "#505050")
+            .yarn("C", "Yarn C", "#ffffff")
+            .motif(PieceKind.SQUARE, 2);
+    Blanket plain = only(Part.CONTRAST, builder).build();
+    Blanket mirrored =
+        Blanket.ofUnjudged(plain.brief().withLook(Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT)));
+    String sequences = "A,C A,B A,B A,C";
+    assertTrue(pieces(plain, sequences).contains(List.of(1, 2)));
+    List<List<Integer>> found = pieces(mirrored, sequences);
+    assertFalse(found.contains(List.of(1, 2)), found.toString());
+    assertEquals(
+        pieces(plain, sequences).stream().filter(pair -> !pair.equals(List.of(1, 2))).toList(),
+        found);
+    assertTrue(found.stream().anyMatch(each -> each.get(0).equals(each.get(each.size() - 1))));
+  }
+
+  private static List<List<Integer>> pieces(Blanket blanket, String sequences) {
+    return WeakSpots.of(blanket, BlanketBuilder.sequences(blanket, sequences), 100).stream()
+        .map(WeakSpot::pieces)
+        .toList();
   }
 }

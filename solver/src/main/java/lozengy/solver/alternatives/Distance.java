@@ -48,22 +48,6 @@ public final class Distance {
   }
 
   /**
-   * The share of free rounds that differ as the two stand, without symmetries and renamings.
-   *
-   * @param one the one arrangement
-   * @param other the other arrangement
-   * @return 0 to 1; 0 where no round is free
-   */
-  public double plain(Sequences one, Sequences other) {
-    int[][] agree = agreements(one, other, symmetries.get(0));
-    long same = 0;
-    for (int yarn = 0; yarn < agree.length; yarn++) {
-      same += agree[yarn][yarn];
-    }
-    return share(same, total(agree));
-  }
-
-  /**
    * The distance.
    *
    * @param one the one arrangement

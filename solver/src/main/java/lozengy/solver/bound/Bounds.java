@@ -28,10 +28,7 @@ public final class Bounds {
   private static final int ROUNDS = 60;
 
   /** Share of what the last stage found in what a stage takes for likely. */
-  private static final double FRESH = 0.35;
-
-  /** The same once floors are no longer rough. */
-  private static final double FRESH_LATER = 0.7;
+  private static final double FRESH = 0.5;
 
   /** Stages whose floors of repeats give way to the next stage's. */
   private static final int ROUGH = 2;
@@ -143,7 +140,8 @@ public final class Bounds {
     // nothing is below 0: then no arrangement has a spread above 0
     open = search.best() >= 0;
     // where repeats outweigh the expected ones, spread is 0 and not below
-    double withoutSpread = points.whole(Part.SPREAD) == 0 ? 0 : 100 - points.whole(Part.SPREAD);
+    double withoutSpread =
+        points.whole(Part.SPREAD) == 0 ? 0 : 100 - points.whole(Part.SPREAD) + DualBound.MARGIN;
     double most = Math.max(search.best(), withoutSpread);
     if (most < best) {
       best = most;
@@ -172,7 +170,7 @@ public final class Bounds {
    */
   private double[][] wanted(int stage, int layer) {
     double[][] now = counts.isPresent() ? counts.get()[layer] : expected(layer);
-    double part = stage == 0 ? 1 : stage <= ROUGH ? FRESH : FRESH_LATER;
+    double part = stage == 0 ? 1 : FRESH;
     for (int kind = 0; kind < now.length; kind++) {
       for (int yarn = 0; yarn < now[kind].length; yarn++) {
         wanted[layer][kind][yarn] += part * (now[kind][yarn] - wanted[layer][kind][yarn]);

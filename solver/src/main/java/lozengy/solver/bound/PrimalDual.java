@@ -6,13 +6,17 @@ import java.util.function.BooleanSupplier;
  * Looks for good multipliers of a linear program by the primal-dual hybrid gradient method (A.
  * Chambolle and T. Pock, Journal of Mathematical Imaging and Vision 40, 2011) with diagonal steps
  * (T. Pock and A. Chambolle, ICCV 2011) and restarts from averages (D. Applegate and others,
- * Practical large-scale linear programming using primal-dual hybrid gradient, NeurIPS 2021). Each
- * step is O(entries). The method only proposes; {@link DualBound} proves.
+ * Practical large-scale linear programming using primal-dual hybrid gradient, NeurIPS 2021). Steps
+ * are over-relaxed (L. Condat, Journal of Optimization Theory and Applications 158, 2013). Each is
+ * O(entries). The method only proposes; {@link DualBound} proves.
  */
 final class PrimalDual {
 
   /** Steps between two looks at the bound. */
   static final int ROUND = 40;
+
+  /** How far to go along a step, 1 being the plain method and below 2 where it still converges. */
+  private static final double RELAXED = 1.8;
 
   private final LinearProgram program;
   private final DualBound proof;
@@ -123,7 +127,7 @@ final class PrimalDual {
       moved /= 1 + 2 * pointStep[variable] / weight * program.bend(variable);
       moved = Math.max(0, Math.min(1, moved));
       ahead[variable] = 2 * moved - point[variable];
-      point[variable] = moved;
+      point[variable] += RELAXED * (moved - point[variable]);
       pointSum[variable] += moved;
     }
     for (int row = 0; row < multipliers.length; row++) {
@@ -132,8 +136,9 @@ final class PrimalDual {
         over += program.coefficient(entry) * ahead[program.column(entry)];
       }
       double moved = multipliers[row] + rowStep[row] * weight * over;
-      multipliers[row] = program.equal(row) ? moved : Math.max(0, moved);
-      multiplierSum[row] += multipliers[row];
+      moved = program.equal(row) ? moved : Math.max(0, moved);
+      multipliers[row] += RELAXED * (moved - multipliers[row]);
+      multiplierSum[row] += moved;
     }
     since++;
   }

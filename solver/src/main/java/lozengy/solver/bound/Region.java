@@ -113,11 +113,6 @@ final class Region {
     return along.length;
   }
 
-  /** Where a place lies along the sweep, in lattice units. */
-  int along(int place) {
-    return along[place];
-  }
-
   /** Where a place lies across the sweep, in lattice units. */
   int across(int place) {
     return across[place];

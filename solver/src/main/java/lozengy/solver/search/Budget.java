@@ -20,6 +20,7 @@ public final class Budget {
   private final OptionalDouble seconds;
   private final BooleanSupplier stop;
   private long spent;
+  private double usable = 1;
   private double resumed;
   private double speed;
 
@@ -76,16 +77,25 @@ public final class Budget {
   }
 
   /**
+   * Keeps a part back from what {@link #movesLeft} tells, until this is said again.
+   *
+   * @param part of all, 0 to below 1
+   */
+  void keepBack(double part) {
+    usable = 1 - part;
+  }
+
+  /**
    * Moves that may still be made: those left, or as many as fit the seconds left at the speed of
    * late.
    *
    * @param fallback the answer where nothing limits, or no speed is known yet
    */
   long movesLeft(long fallback) {
-    long left = moves.isPresent() ? moves.getAsLong() - spent : Long.MAX_VALUE;
+    long left = moves.isPresent() ? (long) (usable * moves.getAsLong()) - spent : Long.MAX_VALUE;
     if (seconds.isPresent()) {
       double now = elapsedSeconds();
-      double fitting = spent > 0 ? speed * (seconds.getAsDouble() - now) : fallback;
+      double fitting = spent > 0 ? speed * (usable * seconds.getAsDouble() - now) : fallback;
       left = Math.min(left, (long) fitting);
     }
     return left == Long.MAX_VALUE ? fallback : left;

@@ -13,6 +13,7 @@ final class CountUse {
 
   private final PieceCounts counts;
   private final int[] orbit;
+  private final int[] orbitStart;
   private final long hardCost;
   private final int[][] rounds;
   private final int[] pieces;
@@ -21,6 +22,7 @@ final class CountUse {
   CountUse(Problem problem) {
     this.counts = problem.counts();
     this.orbit = problem.slots().orbit();
+    this.orbitStart = problem.slots().orbitStart();
     this.hardCost = problem.prices().hard();
     int size = counts == null ? 0 : counts.size();
     this.rounds = new int[size][problem.slots().orbits()];
@@ -59,6 +61,36 @@ final class CountUse {
   void apply(int slot, int from, int to) {
     add(slot, from, -1);
     add(slot, to, 1);
+  }
+
+  /** The cost of exchanging the yarns of two slots. */
+  long exchange(int slotA, int slotB, int a, int b) {
+    long delta = change(slotA, a, b);
+    apply(slotA, a, b);
+    delta += change(slotB, b, a);
+    apply(slotA, b, a);
+    return delta;
+  }
+
+  /** The cost of exchanging the whole sequences of two pieces with as many rounds. */
+  long exchangeSequences(int orbitA, int orbitB, int[] yarn) {
+    long before = broken;
+    exchangeAll(orbitA, orbitB, yarn, false);
+    long delta = hardCost * (broken - before);
+    exchangeAll(orbitA, orbitB, yarn, true);
+    return delta;
+  }
+
+  private void exchangeAll(int orbitA, int orbitB, int[] yarn, boolean back) {
+    int slotB = orbitStart[orbitB];
+    for (int slotA = orbitStart[orbitA]; slotA < orbitStart[orbitA + 1]; slotA++, slotB++) {
+      int a = back ? yarn[slotB] : yarn[slotA];
+      int b = back ? yarn[slotA] : yarn[slotB];
+      if (a != b) {
+        apply(slotA, a, b);
+        apply(slotB, b, a);
+      }
+    }
   }
 
   /** How many more are off if a slot shows a yarn, or no longer does. */

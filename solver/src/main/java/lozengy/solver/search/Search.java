@@ -71,6 +71,9 @@ public final class Search implements AutoCloseable {
 
   private static final int IDLE_LEGS = 4;
 
+  /** The part of what may be spent that is left to exchanges of many rounds at the end. */
+  private static final double REASSIGNED_PART = 0.03;
+
   private final Problem problem;
   private final long seed;
   private final int slots;
@@ -207,6 +210,8 @@ public final class Search implements AutoCloseable {
       replanning.improve(end, slots);
       return;
     }
+    boolean all = most == Long.MAX_VALUE;
+    budget.keepBack(all ? REASSIGNED_PART : 0);
     if (plans.few() && slots > DealSchedule.SLOTS_OF_SMALL) {
       dealPlans(end);
     } else if (walkers.tiled()) {
@@ -232,6 +237,10 @@ public final class Search implements AutoCloseable {
           Math.min(walkers.movesLeft(end), Math.max(Walkers.CHUNK, budget.spent())),
           walkers.found() ? WARM : HOT);
       idle = walkers.bestCost() < before ? 0 : idle + 1;
+    }
+    budget.keepBack(0);
+    if (all) {
+      walkers.reassignBest();
     }
   }
 

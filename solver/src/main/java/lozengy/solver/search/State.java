@@ -18,22 +18,15 @@ final class State {
 
   final Problem problem;
   final int[] yarn;
-  private final int yarns;
   private final Slots slots;
   private final int[] orbit;
   private final int[] layer;
   private final int[] orbitStart;
   private final CostTable table;
-  private final boolean tied;
-  private final int[] weight;
-  private final int[] surplus;
-  private final long[] balanceCost;
-  private final boolean sequencesMatter;
-  private final long copyCost;
-  private final long hardCost;
   final StockUse stock;
-  final SequenceCounts sequences;
   final PileAssignment laid;
+  final CopyUse copies;
+  private final BalanceUse balance;
   private final CountUse counts;
   private final OrderUse order;
   private long surplusFacts;
@@ -42,26 +35,16 @@ final class State {
 
   State(Problem problem) {
     this.problem = problem;
-    this.yarns = problem.yarns();
     this.slots = problem.slots();
     this.orbit = slots.orbit();
     this.layer = slots.layer();
     this.orbitStart = slots.orbitStart();
     this.table = new CostTable(problem);
     this.yarn = new int[slots.count()];
-    this.tied = slots.tied();
-    this.weight = new int[slots.count()];
-    for (int slot = 0; slot < weight.length; slot++) {
-      weight[slot] = slots.weight(orbit[slot]);
-    }
-    this.surplus = new int[problem.balance().targets().length];
-    this.balanceCost = problem.balance().cost();
-    this.sequencesMatter = problem.copies() < slots.orbits() || problem.prices().copy() > 0;
-    this.copyCost = problem.prices().copy();
-    this.hardCost = problem.prices().hard();
     this.stock = new StockUse(problem);
-    this.sequences = new SequenceCounts(slots, yarns, problem.copies());
     this.laid = new PileAssignment(problem);
+    this.copies = new CopyUse(problem);
+    this.balance = new BalanceUse(problem);
     this.counts = new CountUse(problem);
     this.order = OrderUse.of(problem);
   }
@@ -74,23 +57,16 @@ final class State {
    */
   State(State whole, int pieces) {
     this.problem = whole.problem;
-    this.yarns = whole.yarns;
     this.slots = whole.slots;
     this.orbit = whole.orbit;
     this.layer = whole.layer;
     this.orbitStart = whole.orbitStart;
     this.table = whole.table;
     this.yarn = whole.yarn;
-    this.tied = whole.tied;
-    this.weight = whole.weight;
-    this.surplus = null;
-    this.balanceCost = null;
-    this.sequencesMatter = whole.sequencesMatter;
-    this.copyCost = whole.copyCost;
-    this.hardCost = whole.hardCost;
     this.stock = null;
-    this.sequences = new SequenceCounts(whole.sequences, pieces);
     this.laid = whole.laid;
+    this.copies = new CopyUse(whole.copies, pieces);
+    this.balance = null;
     this.counts = whole.counts;
     this.order = null;
   }
@@ -99,17 +75,12 @@ final class State {
   void settle(List<State> parts) {
     for (State part : parts) {
       // what copies cost is known only now that all parts are together
-      cost += part.cost - (part.copiesCost() - copiesCost());
+      cost += part.cost - (part.copies.cost() - copies.cost());
       pairFaults += part.pairFaults;
     }
-    cost -= copiesCost();
-    parts.forEach(part -> sequences.settle(part.sequences));
-    cost += copiesCost();
-  }
-
-  /** The cost of sequences that several pieces have, but for a constant. */
-  private long copiesCost() {
-    return hardCost * sequences.surplus() - copyCost * sequences.distinct();
+    cost -= copies.cost();
+    parts.forEach(part -> copies.settle(part.copies));
+    cost += copies.cost();
   }
 
   /** Takes over an assignment and counts everything afresh. */
@@ -117,14 +88,9 @@ final class State {
     System.arraycopy(assignment, 0, yarn, 0, yarn.length);
     laid.reset(yarn);
     table.rebuild(yarn);
-    for (int i = 0; i < surplus.length; i++) {
-      surplus[i] = -problem.balance().targets()[i];
-    }
-    for (int slot = 0; slot < yarn.length; slot++) {
-      surplus[layer[slot] * yarns + yarn[slot]] += weight[slot];
-    }
+    balance.reset(yarn);
     stock.reset(yarn);
-    sequences.reset(slots, yarn);
+    copies.reset(yarn);
     counts.reset(yarn);
     if (order != null) {
       order.reset(yarn);
@@ -133,7 +99,7 @@ final class State {
     cost = fresh.total();
     surplusFacts = Cost.surplusFacts(problem, yarn);
     pairFaults = fresh.hard() - stock.overdrawn() - counts.broken();
-    pairFaults -= sequences.surplus() - surplusFacts;
+    pairFaults -= copies.surplus() - surplusFacts;
   }
 
   /** The cost with all penalties, as the sum of the deltas so far. */
@@ -143,7 +109,7 @@ final class State {
 
   /** Broken rules, as {@link Cost#hard()} counts them. */
   long hard() {
-    return pairFaults + stock.overdrawn() + counts.broken() + sequences.surplus() - surplusFacts;
+    return pairFaults + stock.overdrawn() + counts.broken() + copies.surplus() - surplusFacts;
   }
 
   /** Weighs overdrawn yarns by another factor from now on. */
@@ -158,13 +124,18 @@ final class State {
     cost += delta;
   }
 
+  /** The cost of giving a slot another yarn, of its pairs and within its piece alone. */
+  long ofPairs(int slot, int to) {
+    return table.change(slot, yarn[slot], to);
+  }
+
   /**
    * The cost of giving a slot another yarn. Where the pairs, the piece and the balance alone cost
    * more than {@code most} and nothing else could win that back, only their sum.
    */
   long change(int slot, int to, long most) {
     int from = yarn[slot];
-    long delta = table.change(slot, from, to) + balanceChange(slot, from, to);
+    long delta = table.change(slot, from, to) + balance.change(slot, from, to);
     if (counts.any()) {
       delta += counts.change(slot, from, to);
     }
@@ -172,15 +143,12 @@ final class State {
       delta += order.change(slot, from, to, yarn);
     }
     int p = orbit[slot];
-    if (beyond(delta, most + stock.mostToGain(from), p, p)) {
+    if (copies.beyond(delta, most + stock.mostToGain(from), p, p)) {
       return delta;
     }
     delta +=
         stock.change(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
-    if (sequencesMatter && !beyond(delta, most, p, p)) {
-      delta += oneSequence(p, sequences.change(slot - orbitStart[p], from, to));
-    }
-    return delta;
+    return copies.settled(delta, most, p, p) ? delta : delta + copies.change(slot, from, to);
   }
 
   /**
@@ -197,12 +165,13 @@ final class State {
     int orbitA = orbit[slotA];
     int orbitB = orbit[slotB];
     int ofLayer = layer[slotA];
-    if (ofLayer > 0 && beyond(delta - table.mostTwice(ofLayer), most, orbitA, orbitB)) {
+    if (ofLayer > 0 && copies.beyond(delta - table.mostTwice(ofLayer), most, orbitA, orbitB)) {
       return delta;
     }
     delta -= table.countedTwice(slotA, slotB, a, b);
-    boolean settled = !sequencesMatter || beyond(delta, most, orbitA, orbitB);
-    return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
+    return copies.settled(delta, most, orbitA, orbitB)
+        ? delta
+        : delta + copies.exchange(slotA, slotB, a, b);
   }
 
   /**
@@ -214,11 +183,11 @@ final class State {
     long delta = table.change(slotA, a, b) + table.change(slotB, b, a);
     delta -= table.countedTwice(slotA, slotB, a, b);
     if (layer[slotA] != layer[slotB]) {
-      delta += balanceChange(slotA, a, b);
-      delta += balanceChange(slotB, b, a);
+      delta += balance.change(slotA, a, b);
+      delta += balance.change(slotB, b, a);
     }
     if (counts.any()) {
-      delta += countsExchange(slotA, slotB);
+      delta += counts.exchange(slotA, slotB, a, b);
     }
     if (order != null) {
       delta += order.exchange(slotA, slotB, yarn);
@@ -226,13 +195,14 @@ final class State {
     int orbitA = orbit[slotA];
     int orbitB = orbit[slotB];
     if (problem.supply().slotClass()[slotA] != problem.supply().slotClass()[slotB]) {
-      if (beyond(delta, most + stock.mostToGain(a) + stock.mostToGain(b), orbitA, orbitB)) {
+      if (copies.beyond(delta, most + stock.mostToGain(a) + stock.mostToGain(b), orbitA, orbitB)) {
         return delta;
       }
       delta += stockExchange(slotA, slotB, a, b);
     }
-    boolean settled = !sequencesMatter || beyond(delta, most, orbitA, orbitB);
-    return settled ? delta : delta + sequenceExchange(slotA, slotB, a, b);
+    return copies.settled(delta, most, orbitA, orbitB)
+        ? delta
+        : delta + copies.exchange(slotA, slotB, a, b);
   }
 
   /** What exchanging two slots' yarns costs in stock and leeway; nothing within a class. */
@@ -267,106 +237,12 @@ final class State {
     if (order != null) {
       delta += order.exchange(slots.border(orbitA), slots.border(orbitB), yarn);
     }
-    return counts.any() ? delta + countsExchangeOfSequences(orbitA, orbitB) : delta;
-  }
-
-  private long countsExchange(int slotA, int slotB) {
-    int a = yarn[slotA];
-    int b = yarn[slotB];
-    long delta = counts.change(slotA, a, b);
-    counts.apply(slotA, a, b);
-    delta += counts.change(slotB, b, a);
-    counts.apply(slotA, b, a);
-    return delta;
-  }
-
-  private long countsExchangeOfSequences(int orbitA, int orbitB) {
-    long before = counts.broken();
-    exchangeCounted(orbitA, orbitB, false);
-    long delta = hardCost * (counts.broken() - before);
-    exchangeCounted(orbitA, orbitB, true);
-    return delta;
-  }
-
-  private void exchangeCounted(int orbitA, int orbitB, boolean back) {
-    int slotB = orbitStart[orbitB];
-    for (int slotA = orbitStart[orbitA]; slotA < orbitStart[orbitA + 1]; slotA++, slotB++) {
-      int a = back ? yarn[slotB] : yarn[slotA];
-      int b = back ? yarn[slotA] : yarn[slotB];
-      if (a != b) {
-        counts.apply(slotA, a, b);
-        counts.apply(slotB, b, a);
-      }
-    }
-  }
-
-  private long balanceChange(int slot, int from, int to) {
-    int ofLayer = layer[slot];
-    int row = ofLayer * yarns;
-    if (tied) {
-      int less = surplus[row + from];
-      int more = surplus[row + to];
-      int off = Math.abs(less - weight[slot]) - Math.abs(less);
-      off += Math.abs(more + weight[slot]) - Math.abs(more);
-      return off * balanceCost[ofLayer];
-    }
-    int steps = (surplus[row + from] > 0 ? -1 : 1) + (surplus[row + to] >= 0 ? 1 : -1);
-    return steps * balanceCost[ofLayer];
-  }
-
-  /** Whether a delta is too much even if two pieces win all that other sequences can win them. */
-  private boolean beyond(long delta, long most, int orbitA, int orbitB) {
-    return delta > most && delta > most + sequenceGain(orbitA) + sequenceGain(orbitB);
-  }
-
-  /** The most that one piece's other sequence could win; nothing while no other piece has its. */
-  private long sequenceGain(int ofOrbit) {
-    int count = sequencesMatter ? sequences.countOf(ofOrbit) : 1;
-    return count == 1 ? 0 : count > problem.copies() ? copyCost + hardCost : copyCost;
-  }
-
-  private long oneSequence(int p, long change) {
-    int old = sequences.countOf(p);
-    int now = sequences.count(sequences.code(p) + change);
-    long delta = (old == 1 ? copyCost : 0) - (now == 0 ? copyCost : 0);
-    if (old > problem.copies()) {
-      delta -= hardCost;
-    }
-    return now >= problem.copies() ? delta + hardCost : delta;
-  }
-
-  private long sequenceExchange(int slotA, int slotB, int a, int b) {
-    int orbitA = orbit[slotA];
-    int orbitB = orbit[slotB];
-    long codeA = sequences.code(orbitA);
-    long changeA = sequences.change(slotA - orbitStart[orbitA], a, b);
-    long changeB = sequences.change(slotB - orbitStart[orbitB], b, a);
-    if (orbitA == orbitB) {
-      return oneSequence(orbitA, changeA + changeB);
-    }
-    long codeB = sequences.code(orbitB);
-    long newA = codeA + changeA;
-    long newB = codeB + changeB;
-    int oldA = sequences.countOf(orbitA);
-    int oldB = sequences.countOf(orbitB) - (codeB == codeA ? 1 : 0);
-    int nowA = sequences.count(newA) - (newA == codeA ? 1 : 0) - (newA == codeB ? 1 : 0);
-    int nowB =
-        sequences.count(newB)
-            - (newB == codeA ? 1 : 0)
-            - (newB == codeB ? 1 : 0)
-            + (newB == newA ? 1 : 0);
-    int copies = problem.copies();
-    int copiesMore = (oldA == 1 ? 1 : 0) + (oldB == 1 ? 1 : 0);
-    copiesMore -= (nowA == 0 ? 1 : 0) + (nowB == 0 ? 1 : 0);
-    int surplusMore = (nowA >= copies ? 1 : 0) + (nowB >= copies ? 1 : 0);
-    surplusMore -= (oldA > copies ? 1 : 0) + (oldB > copies ? 1 : 0);
-    return copiesMore * copyCost + surplusMore * hardCost;
+    return counts.any() ? delta + counts.exchangeSequences(orbitA, orbitB, yarn) : delta;
   }
 
   /** Whether a slot that may change breaks a rule, with its neighbours, its piece or its copies. */
   boolean atFault(int slot) {
-    int p = orbit[slot];
-    return table.clashes(slot, yarn) || sequencesMatter && sequences.countOf(p) > problem.copies();
+    return table.clashes(slot, yarn) || copies.tooMany(orbit[slot]);
   }
 
   /** Exchanges the yarns of two pieces with as many rounds; the laid pile stays. */
@@ -395,8 +271,7 @@ final class State {
       return;
     }
     show(slot, from, to);
-    surplus[layer[slot] * yarns + from] -= weight[slot];
-    surplus[layer[slot] * yarns + to] += weight[slot];
+    balance.apply(slot, from, to);
     stock.apply(from, problem.supply().need(slot, from), to, problem.supply().need(slot, to));
   }
 
@@ -409,10 +284,7 @@ final class State {
     if (order != null) {
       order.apply(slot, from, to, yarn);
     }
-    if (sequencesMatter) {
-      int p = orbit[slot];
-      sequences.move(p, sequences.code(p) + sequences.change(slot - orbitStart[p], from, to));
-    }
+    copies.apply(slot, from, to);
     yarn[slot] = to;
   }
 

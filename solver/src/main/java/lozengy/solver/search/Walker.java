@@ -2,6 +2,7 @@ package lozengy.solver.search;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import lozengy.model.blanket.Sequences;
 import lozengy.solver.problem.Domains;
 import lozengy.solver.problem.Problem;
@@ -282,6 +283,21 @@ final class Walker {
       untilWindow = 0;
       new Mending(state, moves).mend();
     }
+  }
+
+  /**
+   * Betters an assignment by exchanges of many rounds at once.
+   *
+   * @param assignment a valid one
+   * @param most what to spend, in moves
+   * @return what was spent
+   */
+  long reassign(int[] assignment, long most, BooleanSupplier ends) {
+    restart(assignment);
+    int[] free = problem.slots().free();
+    long spent = new Reassignment(state, draws, acceptance, free).improve(most, ends);
+    look();
+    return spent;
   }
 
   /** What may change. */

@@ -25,6 +25,9 @@ final class Walkers implements AutoCloseable {
   /** Where a leg ends, in steps of the lightest repeat: cold enough to settle. */
   private static final double COLD = 0.08;
 
+  /** Where the last leg of all ends, from which no further one goes on. */
+  private static final double COLD_AT_LAST = 0.03;
+
   /** Moves of a walker that take about as long as a floor does. */
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
 
@@ -110,6 +113,17 @@ final class Walkers implements AutoCloseable {
     }
   }
 
+  /** Has the first walker better the best of all by exchanges of many rounds at once. */
+  void reassignBest() {
+    int[] best = best();
+    if (best != null && !ended()) {
+      long most = budget.movesLeft(UNKNOWN_SPEED);
+      long made = walkers.get(0).reassign(best.clone(), most, budget::over);
+      // where moves are counted all count, so that as many again make the same course
+      budget.spend(budget.countsMovesOnly() ? most : made);
+    }
+  }
+
   /** Has all go on from the best of all, if there is one. */
   void restartFromBest() {
     int[] best = best();
@@ -159,20 +173,24 @@ final class Walkers implements AutoCloseable {
 
   /** The same, with an end of its own. */
   void leg(long moves, double hot, BooleanSupplier ends) {
-    leg(() -> moves, hot, ends);
+    leg(() -> moves, hot, COLD, ends);
   }
 
   /** A leg that takes all moves left; a limit in seconds tells only on the way how many. */
   void lastLeg(long end, double hot) {
     long before = budget.spent();
-    leg(() -> Math.max(1, (budget.spent() - before) / count() + movesLeft(end)), hot, this::ended);
+    leg(
+        () -> Math.max(1, (budget.spent() - before) / count() + movesLeft(end)),
+        hot,
+        COLD_AT_LAST,
+        this::ended);
   }
 
-  private void leg(LongSupplier length, double hot, BooleanSupplier ends) {
+  private void leg(LongSupplier length, double hot, double cold, BooleanSupplier ends) {
     double step = problem.prices().step();
     long moves = length.getAsLong();
     long planned = moves;
-    walkers.forEach(walker -> walker.beginLeg(hot * step, COLD * step, planned));
+    walkers.forEach(walker -> walker.beginLeg(hot * step, cold * step, planned));
     budget.resume();
     long done = 0;
     while (done < moves && !ends.getAsBoolean()) {

@@ -1,9 +1,7 @@
 package lozengy.solver.surplus;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.layout.Pairs;
@@ -29,7 +27,7 @@ final class BorderRoom {
   BorderRoom(Blanket blanket) {
     this.blanket = blanket;
     this.stacks = blanket.pile().stacks();
-    this.seams = seams(blanket);
+    this.seams = blanket.layout().seams().without(blanket::bordersMayMatch);
     this.groupOf = new int[stacks.size()];
     for (int stack = 0; stack < groupOf.length; stack++) {
       groupOf[stack] = group(stacks.get(stack));
@@ -76,18 +74,6 @@ final class BorderRoom {
     return blanket.worked(piece, border)
         && group.borders().stream()
             .allMatch(yarn -> blanket.sameBorder(yarn, blanket.locked(piece, border)));
-  }
-
-  /** The seams on which borders must differ whatever lies there. */
-  private static Pairs seams(Blanket blanket) {
-    Pairs all = blanket.layout().seams();
-    int[] kept =
-        IntStream.range(0, all.size())
-            .filter(i -> !blanket.bordersMayMatch(all.first()[i], all.second()[i]))
-            .toArray();
-    return new Pairs(
-        Arrays.stream(kept).map(i -> all.first()[i]).toArray(),
-        Arrays.stream(kept).map(i -> all.second()[i]).toArray());
   }
 
   /** The number of groups. */

@@ -87,6 +87,15 @@ class BoundsTest {
   }
 
   @Test
+  void roundingLeavesNoBoundBelowWhatIsReachedWithoutSpread() {
+    Blanket blanket = Blanket.of(RandomBriefs.of(103_573, 2, 5));
+    double best = Exhaustive.best(blanket).orElseThrow();
+    double bound = Bounds.of(blanket, new BoundLimits(2), () -> false).total();
+    assertTrue(bound >= best, "bound " + bound + " below " + best);
+    assertEquals(best, bound, 2e-6);
+  }
+
+  @Test
   void noArrangementThatTheSearchFindsExceedsTheBound() {
     int held = 0;
     for (long seed = 1; seed <= 60; seed++) {

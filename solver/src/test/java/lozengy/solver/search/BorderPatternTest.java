@@ -79,7 +79,9 @@ class BorderPatternTest {
     for (int slot = 0; slot < planned.length; slot++) {
       assertTrue(planned[slot] == Sequences.OPEN || problem.domains().allows(slot, planned[slot]));
     }
-    assertTrue(repeats(problem, planned) <= 8, "one seam of two locked borders is there whatever lies beside them");
+    assertTrue(
+        repeats(problem, planned) <= 8,
+        "one seam of two locked borders is there whatever lies beside them");
   }
 
   /** A search without patterns leaves repeats here that take hundreds of millions of moves. */

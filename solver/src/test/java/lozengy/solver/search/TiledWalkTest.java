@@ -117,8 +117,12 @@ class TiledWalkTest {
         State recounted = new State(problem);
         recounted.reset(state.yarn);
         assertArrayEquals(recounted.stock.used(), state.stock.used(), "seed " + seed);
-        assertEquals(recounted.sequences.distinct(), state.sequences.distinct(), "seed " + seed);
-        assertEquals(recounted.sequences.surplus(), state.sequences.surplus(), "seed " + seed);
+        assertEquals(
+            recounted.copies.sequences.distinct(),
+            state.copies.sequences.distinct(),
+            "seed " + seed);
+        assertEquals(
+            recounted.copies.sequences.surplus(), state.copies.sequences.surplus(), "seed " + seed);
         once = once == null ? state.yarn.clone() : once;
         assertArrayEquals(once, state.yarn, "seed " + seed + ", threads " + threads);
       }

@@ -8,6 +8,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.report.Figures;
 import lozengy.report.Paragraph;
+import lozengy.report.ShellWord;
 import lozengy.report.wording.Wording;
 import lozengy.solver.explain.Explanation;
 import lozengy.solver.explain.miss.NearestMiss;
@@ -135,8 +136,8 @@ public final class ExplainText {
     List<String> same = wording.options(step.change());
     if (!same.isEmpty() && !places.notes()) {
       return "lozengy solve "
-          + input
-          + options.stream().map(each -> " " + each).reduce("", String::concat)
+          + ShellWord.of(input)
+          + options.stream().map(each -> " " + ShellWord.of(each)).reduce("", String::concat)
           + " "
           + String.join(" ", same);
     }

@@ -20,12 +20,7 @@ record OpenRounds(List<Integer> rounds, List<Integer> pieces) {
   static List<OpenRounds> of(Blanket blanket, Sequences sequences) {
     Map<List<Integer>, List<Integer>> byRounds = new LinkedHashMap<>();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      List<Integer> open = new ArrayList<>();
-      for (int round = 0; round < sequences.rounds(piece); round++) {
-        if (sequences.yarn(piece, round) == Sequences.OPEN) {
-          open.add(round);
-        }
-      }
+      List<Integer> open = sequences.openRounds(piece);
       if (!open.isEmpty()) {
         byRounds.computeIfAbsent(open, rounds -> new ArrayList<>()).add(piece);
       }

@@ -4,20 +4,16 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalInt;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.brief.Part;
 import lozengy.report.BlanketWords;
 import lozengy.report.Figures;
 import lozengy.report.Markup;
-import lozengy.report.chart.Chart;
-import lozengy.report.chart.ChartOptions;
-import lozengy.report.chart.ChartPage;
-import lozengy.report.chart.Drawing;
+import lozengy.report.ShellWord;
+import lozengy.report.chart.InlinePicture;
 import lozengy.solver.gallery.Exhibit;
 import lozengy.solver.gallery.Gallery;
 import lozengy.solver.gallery.GalleryLook;
@@ -26,9 +22,6 @@ import lozengy.solver.gallery.GalleryLook;
 public final class GalleryPage {
 
   private static final double PICTURE_MM = 120;
-
-  private static final ChartOptions BARE =
-      new ChartOptions(false, ChartOptions.Signs.NONE, OptionalInt.empty());
 
   private final Gallery gallery;
   private final Map<GalleryLook, String> files;
@@ -90,17 +83,9 @@ public final class GalleryPage {
   private void figure(Exhibit exhibit) {
     Arrangement arrangement = exhibit.arrangement().orElseThrow();
     String name = GalleryWords.name(exhibit.look());
-    ChartPage page =
-        ChartPage.bare(
-            Drawing.of(arrangement.blanket(), arrangement.sequences()), PICTURE_MM, PICTURE_MM);
-    byte[] svg = Chart.bare(arrangement, BARE, page).getBytes(StandardCharsets.UTF_8);
     html.open("figure");
-    html.empty(
-        "img",
-        "src",
-        "data:image/svg+xml;base64," + Base64.getEncoder().encodeToString(svg),
-        "alt",
-        "The blanket, " + name.toLowerCase(Locale.ROOT));
+    InlinePicture.write(
+        html, arrangement, PICTURE_MM, "The blanket, " + name.toLowerCase(Locale.ROOT));
     html.open("figcaption");
     html.text("h2", name);
     html.text("p", GalleryWords.meaning(exhibit.look()));
@@ -158,7 +143,7 @@ public final class GalleryPage {
     if (found().isEmpty()) {
       return;
     }
-    String file = files.get(found().get(found().size() - 1).look());
+    String file = ShellWord.of(files.get(found().get(found().size() - 1).look()));
     html.open("section");
     html.text("h2", "Take one and go on");
     html.text(

@@ -209,6 +209,8 @@ final class WorkSections {
             .map(use -> blanket.yarnIndex(use.yarn()))
             .distinct()
             .toList();
+    // a yarn that comes again has one amount for all its rounds, and so no single place among them
+    boolean again = yarns.size() < blanket.brief().edging().size();
     html.open("li");
     html.open("label");
     tick("2/" + steps.count());
@@ -219,7 +221,7 @@ final class WorkSections {
     for (int yarn : yarns) {
       html.words(before + Amount.metres(blanket.edgingMillimetres(yarn)) + " of ");
       Swatches.yarn(html, blanket, yarn);
-      before = ", then ";
+      before = again ? " and " : ", then ";
     }
     html.close();
     html.close();

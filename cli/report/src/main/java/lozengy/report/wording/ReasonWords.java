@@ -7,7 +7,12 @@ import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.wording.WhereWords;
+import lozengy.solver.explain.argument.CountReason;
+import lozengy.solver.explain.argument.PileReason;
 import lozengy.solver.explain.argument.Reason;
+import lozengy.solver.explain.argument.RoundReason;
+import lozengy.solver.explain.argument.SeamReason;
+import lozengy.solver.explain.argument.StockReason;
 
 /** Reasons why nothing fits, each in a sentence that alone is a proof. */
 final class ReasonWords implements Reason.Cases<String> {
@@ -19,13 +24,13 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String allKeptBack(Reason.AllKeptBack reason) {
+  public String allKeptBack(StockReason.AllKeptBack reason) {
     return "%s %% of each yarn is kept back, so that nothing is left to work with"
         .formatted(Words.number(reason.percent()));
   }
 
   @Override
-  public String noSuchTone(Reason.NoSuchTone reason) {
+  public String noSuchTone(RoundReason.NoSuchTone reason) {
     return "%s of %s must be %s, and no yarn is"
         .formatted(
             Phrases.capital(Words.rounds(reason.rounds())),
@@ -34,7 +39,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String lockBarred(Reason.LockBarred reason) {
+  public String lockBarred(RoundReason.LockBarred reason) {
     String breach =
         switch (reason.bar()) {
           case TONE -> "must be " + Phrases.tones(reason.tones());
@@ -53,7 +58,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String nothingLeft(Reason.NothingLeft reason) {
+  public String nothingLeft(RoundReason.NothingLeft reason) {
     String outside =
         switch (reason.bar()) {
           case COUNT -> "kept out by the look's counts, or by zones and bans";
@@ -79,7 +84,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String roundsAlike(Reason.RoundsAlike reason) {
+  public String roundsAlike(RoundReason.RoundsAlike reason) {
     if (reason.apart()) {
       return "%s of %s can only be %s, which are to be kept apart"
           .formatted(
@@ -96,14 +101,14 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String seamStuck(Reason.SeamStuck reason) {
+  public String seamStuck(SeamReason.SeamStuck reason) {
     boolean one = reason.seams() == 1;
     String where =
         one
             ? "%s are joined along a side".formatted(Words.pieces(blanket, reason.pieces()))
             : "%s joined along %d sides"
                 .formatted(Phrases.groupedAre(blanket, reason.pieces()), reason.seams());
-    Reason.Clash clash = reason.clash();
+    SeamReason.Clash clash = reason.clash();
     boolean same = clash.first().equals(clash.second());
     String part = clash.part().word();
     String borders = one ? "their " + part + "s" : "the two " + part + "s at each";
@@ -122,7 +127,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   /** What keeps different yarns from each other: too like in colour, or to be kept apart. */
-  private String why(Reason.Clash clash) {
+  private String why(SeamReason.Clash clash) {
     String alike =
         "less than %s apart in colour"
             .formatted(Words.number(blanket.brief().rules().minContrast()));
@@ -134,7 +139,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String imagesJoined(Reason.ImagesJoined reason) {
+  public String imagesJoined(SeamReason.ImagesJoined reason) {
     return ("%s are joined along a side across the middle and are each other's images (%s),"
             + " so both would have the same %s")
         .formatted(
@@ -142,7 +147,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String imagesShareNone(Reason.ImagesShareNone reason) {
+  public String imagesShareNone(RoundReason.ImagesShareNone reason) {
     List<Integer> pieces = reason.pieces();
     return "%s are each other's images (%s), and no yarn may be %s of %s"
         .formatted(
@@ -153,7 +158,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String yarnOverdrawn(Reason.YarnOverdrawn reason) {
+  public String yarnOverdrawn(StockReason.YarnOverdrawn reason) {
     List<String> takers = new ArrayList<>();
     if (reason.fixed() > 0) {
       takers.add(Phrases.fixedUse(blanket, reason.yarn()) + " " + Words.metres(reason.fixed()));
@@ -184,7 +189,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String pileOverdrawn(Reason.PileOverdrawn reason) {
+  public String pileOverdrawn(PileReason.PileOverdrawn reason) {
     List<String> uses = new ArrayList<>();
     uses.add("the pile's pieces hold " + Words.metres(reason.onPile()));
     if (reason.placed() > 0) {
@@ -204,7 +209,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String roundTooLong(Reason.RoundTooLong reason) {
+  public String roundTooLong(StockReason.RoundTooLong reason) {
     boolean one = reason.yarns().size() == 1;
     String yarns = Phrases.yarns(blanket, reason.yarns());
     return "%s of %s takes at least %s, and %s %s so much left"
@@ -217,7 +222,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String tooFewSequences(Reason.TooFewSequences reason) {
+  public String tooFewSequences(CountReason.TooFewSequences reason) {
     String asked =
         reason.allowed() == 1
             ? "may share no sequence"
@@ -231,7 +236,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String countTooFew(Reason.CountTooFew reason) {
+  public String countTooFew(CountReason.CountTooFew reason) {
     String why =
         switch (reason.lack()) {
           case ROUNDS -> "only %d can".formatted(reason.can());
@@ -255,7 +260,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String countTooMany(Reason.CountTooMany reason) {
+  public String countTooMany(CountReason.CountTooMany reason) {
     int worked = reason.certain();
     String why =
         reason.ofPile() == 0
@@ -274,7 +279,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String countOfImages(Reason.CountOfImages reason) {
+  public String countOfImages(CountReason.CountOfImages reason) {
     return "%s of %s are to have %s in %s, and pieces that are each other's images come together: %s"
         .formatted(
             reason.least() == reason.most()
@@ -289,7 +294,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String countsTogether(Reason.CountsTogether reason) {
+  public String countsTogether(CountReason.CountsTogether reason) {
     List<String> each =
         IntStream.range(0, reason.yarns().size())
             .mapToObj(
@@ -305,12 +310,12 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String yarnShort(Reason.YarnShort reason) {
+  public String yarnShort(StockReason.YarnShort reason) {
     String what = Phrases.capital(Phrases.rounds(blanket, reason.served()));
     if (reason.amounts().isEmpty()) {
       return what + ": " + inParts(reason);
     }
-    Reason.YarnShort.Amounts amounts = reason.amounts().get();
+    StockReason.YarnShort.Amounts amounts = reason.amounts().get();
     List<String> servers = new ArrayList<>();
     if (!reason.whole().isEmpty()) {
       String most = reason.inWholeRounds() ? "in whole rounds at most " : "";
@@ -339,7 +344,7 @@ final class ReasonWords implements Reason.Cases<String> {
             Words.metres(amounts.missing()));
   }
 
-  private String inParts(Reason.YarnShort reason) {
+  private String inParts(StockReason.YarnShort reason) {
     boolean one = reason.yarns().size() == 1;
     String only = "only %s can serve".formatted(Phrases.yarnsOrTones(blanket, reason.yarns()));
     if (Double.isInfinite(reason.percentNeeded())) {
@@ -355,7 +360,7 @@ final class ReasonWords implements Reason.Cases<String> {
             after(reason));
   }
 
-  private String after(Reason.YarnShort reason) {
+  private String after(StockReason.YarnShort reason) {
     List<Integer> yarns = reason.yarns();
     List<String> less = new ArrayList<>(Phrases.uses(blanket, yarns));
     if (yarns.stream().anyMatch(y -> blanket.usableMillimetres(y) < blanket.stockMillimetres(y))) {
@@ -365,14 +370,14 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String placesUnfilled(Reason.PlacesUnfilled reason) {
+  public String placesUnfilled(PileReason.PlacesUnfilled reason) {
     return ("%s can only take finished pieces, for lock, tones, bans and zones leave a round no"
             + " yarn, and the pile has too few that fit")
         .formatted(Words.pieces(blanket, reason.pieces()));
   }
 
   @Override
-  public String pileKeptOut(Reason.PileKeptOut reason) {
+  public String pileKeptOut(PileReason.PileKeptOut reason) {
     List<String> sorts =
         reason.stacks().stream().map(stack -> Phrases.stack(blanket, stack)).toList();
     String where =
@@ -384,7 +389,7 @@ final class ReasonWords implements Reason.Cases<String> {
   }
 
   @Override
-  public String pileBordersMeet(Reason.PileBordersMeet reason) {
+  public String pileBordersMeet(PileReason.PileBordersMeet reason) {
     String yarns = Phrases.yarns(blanket, reason.yarns());
     String border =
         reason.yarns().size() == 1

@@ -12,7 +12,7 @@ import lozengy.model.check.RoundYarns;
 import lozengy.model.colour.Tone;
 import lozengy.solver.constraint.RoundClass;
 import lozengy.solver.explain.argument.Finding.Slot;
-import lozengy.solver.explain.argument.Reason.Bar;
+import lozengy.solver.explain.argument.RoundReason.Bar;
 
 /** Rounds for which lock, tones and bans leave no yarn. */
 final class EmptyRounds implements Argument {
@@ -32,7 +32,7 @@ final class EmptyRounds implements Argument {
         List<Integer> pieces = IntStream.of(empty).boxed().toList();
         findings.add(
             Finding.of(
-                new Reason.NoSuchTone(pieces, round, tones(blanket, empty[0], round)),
+                new RoundReason.NoSuchTone(pieces, round, tones(blanket, empty[0], round)),
                 pieces.stream().map(piece -> new Slot(piece, round)).toList()));
       } else {
         IntStream.of(empty)
@@ -68,7 +68,7 @@ final class EmptyRounds implements Argument {
         bar = Bar.COUNT;
       }
       OptionalInt other = bar == Bar.LOOK_BORDER ? OptionalInt.of(given) : OptionalInt.empty();
-      return new Reason.LockBarred(piece, round, lock, bar, tones, other);
+      return new RoundReason.LockBarred(piece, round, lock, bar, tones, other);
     }
     List<Integer> barred =
         IntStream.range(0, blanket.yarnCount())
@@ -79,7 +79,7 @@ final class EmptyRounds implements Argument {
         barred.stream().anyMatch(yarn -> !blanket.look().allows(piece, round, rounds, yarn));
     boolean counted = barred.stream().anyMatch(yarn -> ruledOut(blanket, piece, round, yarn));
     Bar bar = counted ? Bar.COUNT : zoned ? Bar.ZONE : Bar.BAN;
-    return new Reason.NothingLeft(piece, round, tones, barred, bar);
+    return new RoundReason.NothingLeft(piece, round, tones, barred, bar);
   }
 
   /** Whether a count of the look lets no piece have a yarn in a round. */

@@ -62,7 +62,7 @@ final class FewSequences implements Argument {
       if (room < pieces.size()) {
         pieces.sort(null);
         Reason reason =
-            new Reason.TooFewSequences(List.copyOf(pieces), allowed, room, !worked.isEmpty());
+            new CountReason.TooFewSequences(List.copyOf(pieces), allowed, room, !worked.isEmpty());
         findings.add(Finding.of(reason, slots(blanket, pieces), rules(asked)));
       }
     }

@@ -32,7 +32,7 @@ final class KeptBack implements Argument {
     }
     BitSet yarns = new BitSet();
     yarns.set(0, blanket.yarnCount());
-    return List.of(Finding.of(new Reason.AllKeptBack(percent), slots).withYarns(yarns));
+    return List.of(Finding.of(new StockReason.AllKeptBack(percent), slots).withYarns(yarns));
   }
 
   /** Whether a round takes yarn, whatever it is worked in, and all of that is kept back. */

@@ -69,6 +69,6 @@ final class LongRounds implements Argument {
       Blanket blanket, RoundClass rounds, List<Integer> yarns, List<Integer> pieces) {
     long least =
         yarns.stream().mapToLong(yarn -> rounds.millimetres(blanket, yarn)).min().orElseThrow();
-    return new Reason.RoundTooLong(List.copyOf(pieces), rounds.round(), yarns, least);
+    return new StockReason.RoundTooLong(List.copyOf(pieces), rounds.round(), yarns, least);
   }
 }

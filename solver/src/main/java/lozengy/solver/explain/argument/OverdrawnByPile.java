@@ -26,7 +26,7 @@ final class OverdrawnByPile implements Argument {
         BitSet yarns = new BitSet();
         yarns.set(yarn);
         Reason reason =
-            new Reason.PileOverdrawn(
+            new PileReason.PileOverdrawn(
                 yarn,
                 onPile[yarn],
                 blanket.pileBeyondMillimetres(yarn),

@@ -52,7 +52,7 @@ final class OverdrawnYarns implements Argument {
   private static Reason reason(Blanket blanket, YarnLoad load) {
     long settled =
         blanket.settledMillimetres(load.yarn()) + blanket.pileBeyondMillimetres(load.yarn());
-    return new Reason.YarnOverdrawn(
+    return new StockReason.YarnOverdrawn(
         load.yarn(),
         blanket.fixedUseMillimetres(load.yarn()) + settled,
         load.terms().stream().mapToInt(YarnLoad.Term::fixed).sum(),

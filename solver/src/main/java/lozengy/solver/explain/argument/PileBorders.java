@@ -81,7 +81,7 @@ final class PileBorders implements Argument {
     }
     List<Set<PieceKind>> choices = new ArrayList<>(List.of(all.keySet()));
     all.keySet().forEach(kind -> choices.add(Set.of(kind)));
-    Pairs seams = seams(blanket);
+    Pairs seams = blanket.layout().seams().without(blanket::bordersMayMatch);
     boolean[] shows = shows(blanket, held, borders);
     boolean[] open = open(asked, held, seams, borders, shows);
     for (Set<PieceKind> kinds : choices) {
@@ -95,22 +95,10 @@ final class PileBorders implements Argument {
       long places = IndependentSets.heaviest(seams, weights);
       if (pieces > places) {
         return Optional.of(
-            new Reason.PileBordersMeet(counts, List.copyOf(borders), (int) places, any(shows)));
+            new PileReason.PileBordersMeet(counts, List.copyOf(borders), (int) places, any(shows)));
       }
     }
     return Optional.empty();
-  }
-
-  /** The seams on which borders must differ. */
-  private static Pairs seams(Blanket blanket) {
-    Pairs all = blanket.layout().seams();
-    int[] kept =
-        IntStream.range(0, all.size())
-            .filter(i -> !blanket.bordersMayMatch(all.first()[i], all.second()[i]))
-            .toArray();
-    return new Pairs(
-        IntStream.of(kept).map(i -> all.first()[i]).toArray(),
-        IntStream.of(kept).map(i -> all.second()[i]).toArray());
   }
 
   /** Places that locks leave to such a border and that lie beside no worked piece with one. */

@@ -80,7 +80,7 @@ final class PileLocks implements Argument {
 
   private static Reason reason(PileMatching.Result matching) {
     return matching.unfilled().isEmpty()
-        ? new Reason.PileKeptOut(matching.tooMany(), matching.places())
-        : new Reason.PlacesUnfilled(matching.unfilled());
+        ? new PileReason.PileKeptOut(matching.tooMany(), matching.places())
+        : new PileReason.PlacesUnfilled(matching.unfilled());
   }
 }

@@ -17,12 +17,11 @@ import lozengy.model.blanket.Orbits;
 import lozengy.model.blanket.Pile.Stack;
 import lozengy.model.blanket.ReadyCount;
 import lozengy.model.check.RuleId;
-import lozengy.model.layout.Pairs;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.IndependentSets;
+import lozengy.solver.explain.argument.CountReason.Lack;
 import lozengy.solver.explain.argument.Finding.Slot;
-import lozengy.solver.explain.argument.Reason.Lack;
 
 /**
  * More pieces that are to show a yarn than can, by their rounds, by seams or by stock; and fewer
@@ -90,7 +89,7 @@ final class StuckCounts implements Argument {
   private static Finding few(
       Requirements asked, ReadyCount count, Lack lack, long can, RuleId... rules) {
     long left = Math.max(0, asked.loads().get(count.yarn()).capacity());
-    Reason reason = new Reason.CountTooFew(count.asked(), count.yarn(), lack, can, left);
+    Reason reason = new CountReason.CountTooFew(count.asked(), count.yarn(), lack, can, left);
     return finding(asked, count, reason, rules);
   }
 
@@ -120,16 +119,8 @@ final class StuckCounts implements Argument {
     }
     long[] weights = new long[blanket.pieceCount()];
     IntStream.of(able).forEach(piece -> weights[piece] = 1);
-    Pairs all = blanket.layout().seams();
-    int[] judged =
-        IntStream.range(0, all.size())
-            .filter(seam -> !blanket.bordersMayMatch(all.first()[seam], all.second()[seam]))
-            .toArray();
     return IndependentSets.heaviest(
-        new Pairs(
-            IntStream.of(judged).map(seam -> all.first()[seam]).toArray(),
-            IntStream.of(judged).map(seam -> all.second()[seam]).toArray()),
-        weights);
+        blanket.layout().seams().without(blanket::bordersMayMatch), weights);
   }
 
   /** For how many of the pieces the yarn suffices, the shortest round of each. */
@@ -166,7 +157,7 @@ final class StuckCounts implements Argument {
                 piece -> rounds(asked, count, piece).anyMatch(r -> must(asked, count, piece, r)))
             .toArray();
     if (certain.length > count.atMost()) {
-      Reason reason = new Reason.CountTooMany(count.asked(), count.yarn(), certain.length, 0);
+      Reason reason = new CountReason.CountTooMany(count.asked(), count.yarn(), certain.length, 0);
       return Optional.of(finding(asked, count, reason));
     }
     int worked =
@@ -180,7 +171,7 @@ final class StuckCounts implements Argument {
                 .count();
     int ofPile = ofPile(asked, count);
     if (worked + ofPile > count.atMost()) {
-      Reason reason = new Reason.CountTooMany(count.asked(), count.yarn(), worked, ofPile);
+      Reason reason = new CountReason.CountTooMany(count.asked(), count.yarn(), worked, ofPile);
       return Optional.of(finding(asked, count, reason, RuleId.PILE));
     }
     return Optional.empty();
@@ -237,7 +228,7 @@ final class StuckCounts implements Argument {
     int below = reachable.previousSetBit(Math.max(0, least - 1));
     OptionalInt above = next < 0 ? OptionalInt.empty() : OptionalInt.of(next);
     Reason reason =
-        new Reason.CountOfImages(count.asked(), count.yarn(), least, most, below, above);
+        new CountReason.CountOfImages(count.asked(), count.yarn(), least, most, below, above);
     return Optional.of(finding(asked, count, reason, RuleId.SYMMETRY));
   }
 
@@ -260,7 +251,7 @@ final class StuckCounts implements Argument {
       int sum = same.stream().mapToInt(ReadyCount::atLeast).sum();
       if (oneRound && sum > first.pieces().length) {
         Reason reason =
-            new Reason.CountsTogether(
+            new CountReason.CountsTogether(
                 first.asked().where(),
                 first.pieces().length,
                 same.stream().map(ReadyCount::yarn).toList(),

@@ -66,7 +66,7 @@ final class StuckImages implements Argument {
               Stream.concat(Stream.of(RuleId.SYMMETRY), Stream.of(asked.clashRules(false)))
                   .toArray(RuleId[]::new);
           findings.add(
-              Finding.of(new Reason.ImagesJoined(pieces, symmetry, part), List.of(), rules));
+              Finding.of(new SeamReason.ImagesJoined(pieces, symmetry, part), List.of(), rules));
         }
       }
     }
@@ -75,7 +75,8 @@ final class StuckImages implements Argument {
   private static Finding shareNone(Symmetry symmetry, int[] members, int round) {
     List<Integer> pieces = IntStream.of(members).boxed().toList();
     List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
-    return Finding.of(new Reason.ImagesShareNone(pieces, round, symmetry), slots, RuleId.SYMMETRY);
+    return Finding.of(
+        new RoundReason.ImagesShareNone(pieces, round, symmetry), slots, RuleId.SYMMETRY);
   }
 
   /** Whether each may take some yarn, but all together none. */

@@ -49,7 +49,7 @@ final class StuckPieces implements Argument {
             pieces.forEach(piece -> stuck.forEach(round -> slots.add(new Slot(piece, round))));
             List<Integer> all = List.copyOf(union(sort.yarns(), stuck));
             Reason reason =
-                new Reason.RoundsAlike(
+                new RoundReason.RoundsAlike(
                     List.copyOf(pieces),
                     List.copyOf(stuck),
                     blanket.brief().rules().withinPiece(),

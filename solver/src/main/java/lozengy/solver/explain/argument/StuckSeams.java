@@ -9,8 +9,8 @@ import lozengy.model.check.ClashGraph;
 import lozengy.model.check.RuleId;
 import lozengy.model.check.Subject.SeamPart;
 import lozengy.solver.explain.argument.Finding.Slot;
-import lozengy.solver.explain.argument.Reason.Clash;
-import lozengy.solver.explain.argument.Reason.SeamStuck;
+import lozengy.solver.explain.argument.SeamReason.Clash;
+import lozengy.solver.explain.argument.SeamReason.SeamStuck;
 
 /** Rounds of two pieces on a seam that clash whatever they take. */
 final class StuckSeams implements Argument {

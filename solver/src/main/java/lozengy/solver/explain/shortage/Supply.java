@@ -45,7 +45,8 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
   /** The same, and of each yarn no more border than pieces that share no seam can show. */
   static Supply withBorderLimits(Demand demand) {
     Supply supply = wholeRounds(demand);
-    Pairs seams = openSeams(demand.blanket());
+    Blanket blanket = demand.blanket();
+    Pairs seams = blanket.layout().seams().without(blanket::bordersMayMatch);
     Map<List<Long>, Long> known = new HashMap<>();
     for (int yarn = 0; yarn < supply.borders.length; yarn++) {
       long[] weights = demand.borderWeights(yarn);
@@ -58,16 +59,5 @@ record Supply(long[] yarns, long[] borders, long[] lengths, boolean whole) {
       }
     }
     return supply;
-  }
-
-  private static Pairs openSeams(Blanket blanket) {
-    Pairs seams = blanket.layout().seams();
-    int[] open =
-        IntStream.range(0, seams.size())
-            .filter(i -> !blanket.bordersMayMatch(seams.first()[i], seams.second()[i]))
-            .toArray();
-    return new Pairs(
-        IntStream.of(open).map(i -> seams.first()[i]).toArray(),
-        IntStream.of(open).map(i -> seams.second()[i]).toArray());
   }
 }

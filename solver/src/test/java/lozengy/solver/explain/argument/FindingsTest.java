@@ -41,10 +41,10 @@ import lozengy.solver.RandomLooks;
 import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
+import lozengy.solver.explain.argument.CountReason.Lack;
 import lozengy.solver.explain.argument.Finding.Slot;
-import lozengy.solver.explain.argument.Reason.Bar;
-import lozengy.solver.explain.argument.Reason.Clash;
-import lozengy.solver.explain.argument.Reason.Lack;
+import lozengy.solver.explain.argument.RoundReason.Bar;
+import lozengy.solver.explain.argument.SeamReason.Clash;
 import org.junit.jupiter.api.Test;
 
 /** What each direct argument finds on small blankets, reckoned by hand. Pieces go by rows. */
@@ -114,32 +114,32 @@ class FindingsTest {
   void roundsThatNothingIsLeftFor() {
     EmptyRounds argument = new EmptyRounds();
     Blanket toneless = twoByTwo().yarns(2, Tone.DARK, PLENTY).build();
-    assertFinds(argument, toneless, new Reason.NoSuchTone(List.of(0, 1, 2, 3), 0, LIGHT));
+    assertFinds(argument, toneless, new RoundReason.NoSuchTone(List.of(0, 1, 2, 3), 0, LIGHT));
     Finding finding = found(argument, toneless).get(0);
     assertEquals(slots(0, 0, 1, 2, 3), finding.slots());
     assertEquals(4, argument.fewestOpen(toneless, finding));
     assertFinds(
         argument,
         ample().note("r1c1", PieceState.PLANNED, "A", null).build(),
-        new Reason.LockBarred(0, 0, A, Bar.TONE, LIGHT, OptionalInt.empty()));
+        new RoundReason.LockBarred(0, 0, A, Bar.TONE, LIGHT, OptionalInt.empty()));
     assertFinds(
         argument,
         ample().note("r1c2", PieceState.PLANNED, null, "B").ban("r1c2", "B").build(),
-        new Reason.LockBarred(1, 1, B, Bar.BAN, DARK, OptionalInt.empty()));
+        new RoundReason.LockBarred(1, 1, B, Bar.BAN, DARK, OptionalInt.empty()));
     assertFinds(
         argument,
         ample().ban("r2c2", "A", "B").build(),
-        new Reason.NothingLeft(3, 1, DARK, List.of(A, B), Bar.BAN));
+        new RoundReason.NothingLeft(3, 1, DARK, List.of(A, B), Bar.BAN));
     Where first = new Where(List.of("r1c1"), List.of(Where.BORDER));
     Look zone = Look.NONE.withZones(List.of(new Look.Zone(first, List.of("C"))));
     assertFinds(
         argument,
         looked(ample(), zone),
-        new Reason.NothingLeft(0, 1, DARK, List.of(A, B), Bar.ZONE));
+        new RoundReason.NothingLeft(0, 1, DARK, List.of(A, B), Bar.ZONE));
     assertFinds(
         argument,
         looked(ample().note("r1c1", PieceState.PLANNED, null, "B"), zone),
-        new Reason.LockBarred(0, 1, B, Bar.ZONE, DARK, OptionalInt.empty()));
+        new RoundReason.LockBarred(0, 1, B, Bar.ZONE, DARK, OptionalInt.empty()));
     Look none =
         Look.NONE.withCounts(
             List.of(
@@ -148,24 +148,24 @@ class FindingsTest {
     assertFinds(
         argument,
         looked(ample(), none),
-        new Reason.NothingLeft(0, 1, DARK, List.of(A, B), Bar.COUNT));
+        new RoundReason.NothingLeft(0, 1, DARK, List.of(A, B), Bar.COUNT));
     assertFinds(
         argument,
         looked(
             ample().note("r1c1", PieceState.PLANNED, null, "B"),
             Look.NONE.withCounts(List.of(new Look.Count("B", first, 0, OptionalInt.of(0))))),
-        new Reason.LockBarred(0, 1, B, Bar.COUNT, DARK, OptionalInt.empty()));
+        new RoundReason.LockBarred(0, 1, B, Bar.COUNT, DARK, OptionalInt.empty()));
     assertFinds(
         argument,
         looked(ample().note("r1c1", PieceState.PLANNED, null, "B"), Look.NONE.withBorders("A")),
-        new Reason.LockBarred(0, 1, B, Bar.LOOK_BORDER, DARK, OptionalInt.of(A)));
+        new RoundReason.LockBarred(0, 1, B, Bar.LOOK_BORDER, DARK, OptionalInt.of(A)));
     // counts of other pieces and other yarns rule nothing out here
     assertFinds(
         argument,
         looked(
             ample().note("r1c2", PieceState.PLANNED, null, "C"),
             Look.NONE.withCounts(List.of(new Look.Count("C", first, 0, OptionalInt.of(0))))),
-        new Reason.LockBarred(1, 1, C, Bar.TONE, DARK, OptionalInt.empty()));
+        new RoundReason.LockBarred(1, 1, C, Bar.TONE, DARK, OptionalInt.empty()));
   }
 
   @Test
@@ -182,7 +182,7 @@ class FindingsTest {
     assertFinds(
         argument,
         blanket,
-        new Reason.RoundsAlike(
+        new RoundReason.RoundsAlike(
             List.of(0, 2, 3), List.of(0, 2), WithinPiece.ALL_DIFFER, false, List.of(A)));
     Finding finding = found(argument, blanket).get(0);
     Set<Slot> slots = new HashSet<>(slots(0, 0, 2, 3));
@@ -204,9 +204,9 @@ class FindingsTest {
     assertFinds(
         new StuckPieces(),
         builder.within(WithinPiece.ALL_DIFFER).build(),
-        new Reason.RoundsAlike(
+        new RoundReason.RoundsAlike(
             List.of(0), List.of(0, 1, 2), WithinPiece.ALL_DIFFER, false, List.of(A, B)),
-        new Reason.RoundsAlike(
+        new RoundReason.RoundsAlike(
             List.of(1), List.of(0, 1, 2, 3), WithinPiece.ALL_DIFFER, false, List.of(A, B, C)));
     assertFinds(new StuckPieces(), builder.within(WithinPiece.FREE).build());
   }
@@ -220,7 +220,7 @@ class FindingsTest {
     assertFinds(
         new StuckPieces(),
         blanket,
-        new Reason.RoundsAlike(
+        new RoundReason.RoundsAlike(
             List.of(0, 1, 2, 3), List.of(0, 1), WithinPiece.ADJACENT_DIFFER, true, List.of(A, C)));
   }
 
@@ -244,7 +244,7 @@ class FindingsTest {
     assertFinds(
         new StuckPieces(),
         builder.build(),
-        new Reason.RoundsAlike(
+        new RoundReason.RoundsAlike(
             List.of(0), List.of(4, 5, 6), WithinPiece.ALL_DIFFER, false, List.of(3, 4)));
     Round[] thirteen = new Round[13];
     Arrays.fill(thirteen, round(1));
@@ -284,7 +284,7 @@ class FindingsTest {
             .note("r2c1", PieceState.MADE, "C", "B")
             .build();
     Clash clash = new Clash(SeamPart.BORDERS, List.of(B), List.of(B), false, false);
-    assertFinds(argument, blanket, new Reason.SeamStuck(List.of(0, 2), 1, clash));
+    assertFinds(argument, blanket, new SeamReason.SeamStuck(List.of(0, 2), 1, clash));
     Finding finding = found(argument, blanket).get(0);
     assertEquals(slots(1, 0, 2), finding.slots());
     assertTrue(finding.rules().contains(RuleId.NEIGHBOUR_BORDERS));
@@ -305,24 +305,24 @@ class FindingsTest {
             .yarn(Tone.DARK, new Srgb(20, 20, 20), PLENTY)
             .yarn(Tone.DARK, new Srgb(22, 20, 20), PLENTY);
     List<Integer> both = List.of(A, B);
-    Reason.SeamStuck alike =
-        new Reason.SeamStuck(
+    SeamReason.SeamStuck alike =
+        new SeamReason.SeamStuck(
             List.of(0, 1), 1, new Clash(SeamPart.BORDERS, both, both, true, false));
     assertFinds(new StuckSeams(), greys.build());
     Look apart = Look.NONE.withApart(List.of(new Look.Pair("A", "B", Look.Meeting.SEAMS)));
     assertFinds(
         new StuckSeams(),
         looked(greys, apart),
-        new Reason.SeamStuck(
+        new SeamReason.SeamStuck(
             List.of(0, 1), 1, new Clash(SeamPart.BORDERS, both, both, false, true)));
     assertFinds(new StuckSeams(), greys.minContrast(10).build(), alike);
     // told together, the pieces of all and the number of seams
     StuckSeams argument = new StuckSeams();
-    Reason.SeamStuck other = new Reason.SeamStuck(List.of(1, 2), 1, alike.clash());
+    SeamReason.SeamStuck other = new SeamReason.SeamStuck(List.of(1, 2), 1, alike.clash());
     assertEquals(argument.sort(alike), argument.sort(other));
     assertEquals(alike.clash(), argument.sort(alike));
     assertEquals(
-        new Reason.SeamStuck(List.of(0, 1, 2), 2, alike.clash()),
+        new SeamReason.SeamStuck(List.of(0, 1, 2), 2, alike.clash()),
         argument.together(List.of(other, alike)));
   }
 
@@ -339,7 +339,7 @@ class FindingsTest {
     assertFinds(
         new StuckSeams(),
         blanket,
-        new Reason.SeamStuck(
+        new SeamReason.SeamStuck(
             List.of(0, 1), 1, new Clash(SeamPart.CENTRES, List.of(C), List.of(C), false, false)));
     assertEquals(slots(0, 0, 1), found(new StuckSeams(), blanket).get(0).slots());
     Blanket symmetric =
@@ -347,8 +347,8 @@ class FindingsTest {
     assertFinds(
         new StuckImages(),
         symmetric,
-        new Reason.ImagesJoined(List.of(0, 1), Symmetry.LEFT_RIGHT, SeamPart.CENTRES),
-        new Reason.ImagesJoined(List.of(0, 1), Symmetry.LEFT_RIGHT, SeamPart.BORDERS));
+        new SeamReason.ImagesJoined(List.of(0, 1), Symmetry.LEFT_RIGHT, SeamPart.CENTRES),
+        new SeamReason.ImagesJoined(List.of(0, 1), Symmetry.LEFT_RIGHT, SeamPart.BORDERS));
   }
 
   @Test
@@ -358,8 +358,8 @@ class FindingsTest {
     assertFinds(
         argument,
         mirrored,
-        new Reason.ImagesJoined(List.of(0, 1), Symmetry.LEFT_RIGHT, SeamPart.BORDERS),
-        new Reason.ImagesJoined(List.of(2, 3), Symmetry.LEFT_RIGHT, SeamPart.BORDERS));
+        new SeamReason.ImagesJoined(List.of(0, 1), Symmetry.LEFT_RIGHT, SeamPart.BORDERS),
+        new SeamReason.ImagesJoined(List.of(2, 3), Symmetry.LEFT_RIGHT, SeamPart.BORDERS));
     assertEquals(
         EnumSet.of(RuleId.SYMMETRY, RuleId.NEIGHBOUR_BORDERS),
         found(argument, mirrored).get(0).rules());
@@ -369,7 +369,7 @@ class FindingsTest {
     assertFinds(argument, looked(ample().ban("r1c1", "A"), turned));
     Blanket shareNone = looked(ample().ban("r1c1", "A").ban("r2c2", "B"), turned);
     assertFinds(
-        argument, shareNone, new Reason.ImagesShareNone(List.of(0, 3), 1, Symmetry.HALF_TURN));
+        argument, shareNone, new RoundReason.ImagesShareNone(List.of(0, 3), 1, Symmetry.HALF_TURN));
     assertEquals(slots(1, 0, 3), found(argument, shareNone).get(0).slots());
     assertFinds(argument, looked(ample().ban("r1c1", "A", "B"), turned));
     // pieces that are joined both have what they have
@@ -396,7 +396,8 @@ class FindingsTest {
             .joining("A", 30);
     assertFinds(argument, builder.build());
     Blanket blanket = builder.note("r1c2", PieceState.PLANNED, null, "A").build();
-    assertFinds(argument, blanket, new Reason.YarnOverdrawn(A, 12_000, 1, 2_000, 0, 13_000, 1_000));
+    assertFinds(
+        argument, blanket, new StockReason.YarnOverdrawn(A, 12_000, 1, 2_000, 0, 13_000, 1_000));
     Finding finding = found(argument, blanket).get(0);
     assertEquals(slots(1, 1), finding.slots());
     assertEquals(set(A), finding.yarns());
@@ -425,7 +426,7 @@ class FindingsTest {
     // rounds of 1 m and of 2 m, the long ones first
     Set<Slot> slots = new LinkedHashSet<>(slots(0, 0, 1));
     slots.addAll(slots(1, 0, 1));
-    Finding finding = Finding.of(new Reason.AllKeptBack(1), slots).withYarns(set(A));
+    Finding finding = Finding.of(new StockReason.AllKeptBack(1), slots).withYarns(set(A));
     assertEquals(0, Shortfall.fewestOpen(blanket, finding));
     int[] wanted = {1, 1, 2, 2, 3, 4, 4};
     for (int i = 0; i < wanted.length; i++) {
@@ -439,7 +440,9 @@ class FindingsTest {
     LongRounds argument = new LongRounds();
     Blanket blanket = twoByTwo().yarns(2, Tone.DARK, 1_999).yarns(2, Tone.LIGHT, PLENTY).build();
     assertFinds(
-        argument, blanket, new Reason.RoundTooLong(List.of(0, 1, 2, 3), 1, List.of(A, B), 2_000));
+        argument,
+        blanket,
+        new StockReason.RoundTooLong(List.of(0, 1, 2, 3), 1, List.of(A, B), 2_000));
     Finding finding = found(argument, blanket).get(0);
     assertEquals(slots(1, 0, 1, 2, 3), finding.slots());
     assertEquals(set(A, B), finding.yarns());
@@ -448,7 +451,7 @@ class FindingsTest {
     assertFinds(
         argument,
         twoByTwo().yarns(2, Tone.DARK, 1_999).yarns(2, Tone.LIGHT, PLENTY).ban("r1c1", "A").build(),
-        new Reason.RoundTooLong(List.of(1, 2, 3), 1, List.of(A, B), 2_000));
+        new StockReason.RoundTooLong(List.of(1, 2, 3), 1, List.of(A, B), 2_000));
   }
 
   @Test
@@ -456,7 +459,7 @@ class FindingsTest {
     KeptBack argument = new KeptBack();
     assertFinds(argument, ample().keepBack(99).build());
     Blanket blanket = ample().keepBack(100).note("r1c2", PieceState.MADE, "C", "A").build();
-    assertFinds(argument, blanket, new Reason.AllKeptBack(100));
+    assertFinds(argument, blanket, new StockReason.AllKeptBack(100));
     assertEquals(List.of(), argument.findings(without(blanket, RuleId.YARN_TOTALS)));
     Finding finding = found(argument, blanket).get(0);
     Set<Slot> slots = new HashSet<>(slots(0, 0, 2, 3));
@@ -489,7 +492,7 @@ class FindingsTest {
     assertFinds(argument, builder.build());
     assertFinds(argument, builder.copies(2).build());
     Blanket blanket = builder.copies(1).build();
-    assertFinds(argument, blanket, new Reason.TooFewSequences(all, 1, 6, false));
+    assertFinds(argument, blanket, new CountReason.TooFewSequences(all, 1, 6, false));
     Finding finding = found(argument, blanket).get(0);
     assertEquals(18, finding.slots().size());
     assertEquals(EnumSet.of(RuleId.COPIES, RuleId.WITHIN_PIECE), finding.rules());
@@ -498,8 +501,8 @@ class FindingsTest {
     List<Finding> found = found(argument, builder.build());
     assertEquals(
         Set.of(
-            new Reason.TooFewSequences(all.subList(1, 9), 1, 5, true),
-            new Reason.TooFewSequences(List.of(1, 8), 1, 1, true)),
+            new CountReason.TooFewSequences(all.subList(1, 9), 1, 5, true),
+            new CountReason.TooFewSequences(List.of(1, 8), 1, 1, true)),
         found.stream().map(Finding::reason).collect(Collectors.toSet()));
     Set<Slot> slots = new HashSet<>(slots(0, 0, 1, 8));
     slots.addAll(slots(1, 0, 1, 8));
@@ -544,7 +547,7 @@ class FindingsTest {
     Look.Count six = count("A", "all", 6, 9);
     assertFinds(argument, looked(nine(PLENTY), counts(five)));
     Blanket apart = looked(nine(PLENTY), counts(six));
-    assertFinds(argument, apart, new Reason.CountTooFew(six, A, Lack.SEAMS, 5, 1_000_000));
+    assertFinds(argument, apart, new CountReason.CountTooFew(six, A, Lack.SEAMS, 5, 1_000_000));
     assertEquals(
         EnumSet.of(RuleId.COUNTS, RuleId.NEIGHBOUR_BORDERS), found(argument, apart).get(0).rules());
     assertEquals(9, found(argument, apart).get(0).slots().size());
@@ -552,20 +555,20 @@ class FindingsTest {
     Look.Count four = count("A", "all", 4, 9);
     assertFinds(argument, looked(nine(3_900), counts(three)));
     Blanket short1 = looked(nine(3_900), counts(four));
-    assertFinds(argument, short1, new Reason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
+    assertFinds(argument, short1, new CountReason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
     assertEquals(set(A), found(argument, short1).get(0).yarns());
     assertEquals(List.of(), argument.findings(without(short1, RuleId.YARN_TOTALS)));
     Look.Count row = count("A", "row1", 2, 3);
     assertFinds(
         argument,
         looked(nine(PLENTY).ban("r1c1", "A").ban("r1c2", "A"), counts(row)),
-        new Reason.CountTooFew(row, A, Lack.ROUNDS, 1, 1_000_000));
+        new CountReason.CountTooFew(row, A, Lack.ROUNDS, 1, 1_000_000));
     // locks are within what is there already
     assertFinds(argument, looked(nine(3_900).note("r1c1", PieceState.PLANNED, "A"), counts(three)));
     assertFinds(
         argument,
         looked(nine(3_900).note("r1c1", PieceState.PLANNED, "A"), counts(four)),
-        new Reason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
+        new CountReason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
   }
 
   /** Only the rounds that a count speaks of, and only what they may take. */
@@ -576,7 +579,7 @@ class FindingsTest {
     assertFinds(
         argument,
         looked(ample(), counts(light)),
-        new Reason.CountTooFew(light, C, Lack.ROUNDS, 0, PLENTY));
+        new CountReason.CountTooFew(light, C, Lack.ROUNDS, 0, PLENTY));
     Where anywhere = new Where(List.of("all"), List.of());
     Look.Count all = new Look.Count("A", anywhere, 9, OptionalInt.empty());
     BlanketBuilder twoRounds =
@@ -595,7 +598,7 @@ class FindingsTest {
     assertFinds(
         argument,
         looked(short1, counts(four)),
-        new Reason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
+        new CountReason.CountTooFew(four, A, Lack.STOCK, 3, 3_900));
     assertFinds(argument, looked(nine(3_000), counts(count("A", "all", 3, 9))));
     // of a pile, borders of B with centres of A
     Blanket piled = looked(twoRounds, counts(count("A", "row1..row2", 0, 1)));
@@ -631,12 +634,12 @@ class FindingsTest {
                 .note("r1c1", PieceState.PLANNED, "A")
                 .note("r1c3", PieceState.PLANNED, "A"),
             counts(most)),
-        new Reason.CountTooMany(most, A, 2, 0));
+        new CountReason.CountTooMany(most, A, 2, 0));
     // three places are in row 3: of five pieces of the pile two lie in rows 1 and 2
     Look.Count rows = count("A", "row1..row2", 0, 1);
     assertFinds(argument, piled(looked(nine(PLENTY), counts(rows)), 4));
     Blanket piled = piled(looked(nine(PLENTY), counts(rows)), 5);
-    assertFinds(argument, piled, new Reason.CountTooMany(rows, A, 0, 2));
+    assertFinds(argument, piled, new CountReason.CountTooMany(rows, A, 0, 2));
     assertEquals(EnumSet.of(RuleId.COUNTS, RuleId.PILE), found(argument, piled).get(0).rules());
     Blanket made =
         piled(
@@ -644,7 +647,8 @@ class FindingsTest {
                 nine(PLENTY).note("r1c1", PieceState.MADE, "A"),
                 counts(count("A", "row1..row2", 0, 2))),
             5);
-    assertFinds(argument, made, new Reason.CountTooMany(count("A", "row1..row2", 0, 2), A, 1, 2));
+    assertFinds(
+        argument, made, new CountReason.CountTooMany(count("A", "row1..row2", 0, 2), A, 1, 2));
   }
 
   private static Blanket piled(Blanket blanket, int pieces) {
@@ -661,7 +665,7 @@ class FindingsTest {
     assertFinds(
         argument,
         looked(nine(PLENTY), counts(a, b)),
-        new Reason.CountsTogether(a.where(), 9, List.of(A, B), List.of(5, 5)));
+        new CountReason.CountsTogether(a.where(), 9, List.of(A, B), List.of(5, 5)));
     assertFinds(argument, looked(nine(PLENTY), counts(a, count("B", "row1", 1, 9))));
   }
 
@@ -674,7 +678,8 @@ class FindingsTest {
     Look.Count two = new Look.Count("A", corners, 1, OptionalInt.of(2));
     Look.Count three = new Look.Count("A", corners, 2, OptionalInt.empty());
     Blanket blanket = looked(nine(PLENTY), both.withCounts(List.of(one)));
-    assertFinds(argument, blanket, new Reason.CountOfImages(one, A, 1, 1, 0, OptionalInt.of(2)));
+    assertFinds(
+        argument, blanket, new CountReason.CountOfImages(one, A, 1, 1, 0, OptionalInt.of(2)));
     assertEquals(
         EnumSet.of(RuleId.COUNTS, RuleId.SYMMETRY), found(argument, blanket).get(0).rules());
     assertFinds(argument, looked(nine(PLENTY), both.withCounts(List.of(two, three))));
@@ -685,8 +690,8 @@ class FindingsTest {
     assertFinds(
         argument,
         looked(nine(PLENTY), both.withCounts(List.of(more))),
-        new Reason.CountTooFew(more, A, Lack.ROUNDS, 2, PLENTY),
-        new Reason.CountOfImages(more, A, 3, 2, 2, OptionalInt.empty()));
+        new CountReason.CountTooFew(more, A, Lack.ROUNDS, 2, PLENTY),
+        new CountReason.CountOfImages(more, A, 3, 2, 2, OptionalInt.empty()));
     assertEquals(List.of(), argument.findings(without(blanket, RuleId.SYMMETRY)));
     assertFinds(argument, looked(nine(PLENTY), both.withCounts(List.of(count("A", "all", 3, 3)))));
   }
@@ -706,7 +711,7 @@ class FindingsTest {
     assertFinds(argument, piled(ample(), entry(2, "C", "A")));
     Map<PieceKind, Integer> three = Map.of(PieceKind.SQUARE, 3);
     Blanket blanket = piled(ample(), entry(2, "C", "A"), entry(1, "D", "A"));
-    assertFinds(argument, blanket, new Reason.PileBordersMeet(three, List.of(A), 2, false));
+    assertFinds(argument, blanket, new PileReason.PileBordersMeet(three, List.of(A), 2, false));
     assertEquals(
         EnumSet.of(RuleId.PILE, RuleId.NEIGHBOUR_BORDERS, RuleId.LOCKS, RuleId.BORDERS),
         found(argument, blanket).get(0).rules());
@@ -714,7 +719,7 @@ class FindingsTest {
     assertFinds(
         argument,
         piled(ample().note("r1c1", PieceState.MADE, "C", "A"), entry(2, "C", "A")),
-        new Reason.PileBordersMeet(two, List.of(A), 1, true));
+        new PileReason.PileBordersMeet(two, List.of(A), 1, true));
     assertFinds(
         argument, piled(ample().note("r1c1", PieceState.PLANNED, null, "B"), entry(2, "C", "A")));
     assertFinds(
@@ -724,7 +729,7 @@ class FindingsTest {
                 .note("r1c1", PieceState.PLANNED, null, "B")
                 .note("r1c2", PieceState.PLANNED, "D", null),
             entry(2, "C", "A")),
-        new Reason.PileBordersMeet(two, List.of(A), 1, false));
+        new PileReason.PileBordersMeet(two, List.of(A), 1, false));
     // borders that need not differ, for the look gives them or no line asks for it
     Blanket given = piled(ample(), entry(4, "C", "A"));
     assertEquals(1, found(argument, given).size());
@@ -741,7 +746,7 @@ class FindingsTest {
                 .note("r1c2", PieceState.PLANNED, "D", null),
             entry(2, "C", "A"),
             entry(1, "D", "B")),
-        new Reason.PileBordersMeet(two, List.of(A), 1, false));
+        new PileReason.PileBordersMeet(two, List.of(A), 1, false));
     // of greys that look alike, as of one
     BlanketBuilder greys =
         twoByTwo()
@@ -753,12 +758,12 @@ class FindingsTest {
     assertFinds(
         argument,
         piled(greys.minContrast(10), both),
-        new Reason.PileBordersMeet(three, List.of(A, B), 2, false));
+        new PileReason.PileBordersMeet(three, List.of(A, B), 2, false));
     assertFinds(
         argument,
         piled(greys, entry(3, "C", "A"), entry(3, "C", "B")),
-        new Reason.PileBordersMeet(three, List.of(A), 2, false),
-        new Reason.PileBordersMeet(Map.of(PieceKind.SQUARE, 6), List.of(A, B), 2, false));
+        new PileReason.PileBordersMeet(three, List.of(A), 2, false),
+        new PileReason.PileBordersMeet(Map.of(PieceKind.SQUARE, 6), List.of(A, B), 2, false));
     Blanket alike = piled(greys, both);
     List<BriefLine> lines =
         RuleBook.lines(alike).stream()
@@ -780,7 +785,7 @@ class FindingsTest {
     assertFinds(
         argument,
         piled(locked, entry(2, "C", "A")),
-        new Reason.PileKeptOut(List.of(0), List.of(3)));
+        new PileReason.PileKeptOut(List.of(0), List.of(3)));
     assertEquals(
         Set.of(
             RuleId.PILE,
@@ -795,7 +800,7 @@ class FindingsTest {
     assertFinds(
         argument,
         piled(locked.ban("r1c2", "A", "B"), entry(1, "C", "B")),
-        new Reason.PlacesUnfilled(List.of(1)));
+        new PileReason.PlacesUnfilled(List.of(1)));
   }
 
   /** Borders of 2 m and centres of 1 m: three pieces of the pile take 6 m of A; one is made. */
@@ -816,12 +821,12 @@ class FindingsTest {
             .yarns(2, Tone.LIGHT, PLENTY)
             .note("r1c2", PieceState.MADE, "C", "A");
     Blanket blanket = piled(less, entry(3, "C", "A"));
-    assertFinds(argument, blanket, new Reason.PileOverdrawn(A, 6_000, 0, 2_000, 0, 7_999));
+    assertFinds(argument, blanket, new PileReason.PileOverdrawn(A, 6_000, 0, 2_000, 0, 7_999));
     // joining takes 12 m of it beside; a yarn that no piece of the pile has is told elsewhere
     assertFinds(
         argument,
         piled(enough.joining("A", 30), entry(3, "C", "A")),
-        new Reason.PileOverdrawn(A, 6_000, 0, 2_000, 12_000, 8_000));
+        new PileReason.PileOverdrawn(A, 6_000, 0, 2_000, 12_000, 8_000));
     assertFinds(argument, piled(enough, entry(1, "C", "B")));
     assertEquals(List.of(), argument.findings(without(blanket, RuleId.YARN_TOTALS)));
     assertEquals(List.of(), argument.findings(without(blanket, RuleId.PILE)));

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import lozengy.model.check.Subject.SeamPart;
-import lozengy.solver.explain.argument.Reason.Clash;
-import lozengy.solver.explain.argument.Reason.SeamStuck;
+import lozengy.solver.explain.argument.SeamReason.Clash;
+import lozengy.solver.explain.argument.SeamReason.SeamStuck;
 import org.junit.jupiter.api.Test;
 
 /** Up to three that say the same are told one by one, and up to five of one argument. */
@@ -40,7 +40,7 @@ class RefutationTest {
             new Refutation(stuck(1, 1), stuck(1, 1), 0, 0)),
         Refutation.of(argument, both));
     // of an argument that has no word for many, the first stands for all
-    Reason same = new Reason.AllKeptBack(100);
+    Reason same = new StockReason.AllKeptBack(100);
     assertEquals(
         List.of(new Refutation(same, same, 3, 0)),
         Refutation.of(new KeptBack(), List.of(same, same, same, same)));

@@ -22,9 +22,9 @@ import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.explain.argument.Finding;
 import lozengy.solver.explain.argument.Finding.Slot;
-import lozengy.solver.explain.argument.Reason.YarnShort;
 import lozengy.solver.explain.argument.Requirements;
 import lozengy.solver.explain.argument.Shortfall;
+import lozengy.solver.explain.argument.StockReason.YarnShort;
 import org.junit.jupiter.api.Test;
 
 /** Sums of rounds against stock: by hand, and against all sets of yarns of tiny blankets. */
