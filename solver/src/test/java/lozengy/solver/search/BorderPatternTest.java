@@ -71,7 +71,7 @@ class BorderPatternTest {
             blanket(
                 """
                 pieces:
-                  - {at: [r1c1, r1c2], rounds: [L0, L1, L2, L3, D0]}
+                  - {at: [r1c1, r2c2], rounds: [L0, L1, L2, L3, D0]}
                   - {at: [r5c5], rounds: [L3, L2, L1, L0, D0]}
                 """),
             Optional.empty());
@@ -81,7 +81,7 @@ class BorderPatternTest {
     }
     assertTrue(
         repeats(problem, planned) <= 8,
-        "one seam of two locked borders is there whatever lies beside them");
+        "two locked borders are near each other, whatever lies beside them");
   }
 
   /** A search without patterns leaves repeats here that take hundreds of millions of moves. */
