@@ -210,7 +210,7 @@ public final class Search implements AutoCloseable {
       replanning.improve(end, slots);
       return;
     }
-    boolean all = most == Long.MAX_VALUE;
+    boolean all = most == Long.MAX_VALUE && problem.slots().free().length > 0;
     budget.keepBack(all ? REASSIGNED_PART : 0);
     if (plans.few() && slots > DealSchedule.SLOTS_OF_SMALL) {
       dealPlans(end);
