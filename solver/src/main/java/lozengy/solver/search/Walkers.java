@@ -26,7 +26,7 @@ final class Walkers implements AutoCloseable {
   private static final double COLD = 0.08;
 
   /** Where the last leg of all ends, from which no further one goes on. */
-  private static final double COLD_AT_LAST = 0.03;
+  private static final double COLD_AT_LAST = 0.05;
 
   /** Moves of a walker that take about as long as a floor does. */
   private static final long MOVES_WORTH_A_FLOOR = 20_000_000;
