@@ -124,7 +124,7 @@ public final class BlanketWords {
     blanket
         .brief()
         .joiningInOneYarn()
-        .ifPresent(use -> words.add(use("joining", use, blanket.joiningMillimetres())));
+        .ifPresent(use -> words.add(use("joining", use, blanket.fixedUse().joiningMillimetres())));
     if (blanket.brief().joiningInBorders().isPresent()) {
       long[] taken = new long[blanket.yarnCount()];
       for (int seam = 0; seam < blanket.layout().seams().size(); seam++) {
@@ -147,7 +147,7 @@ public final class BlanketWords {
         .distinct()
         .map(
             code ->
-                Figures.metres(blanket.edgingMillimetres(blanket.yarnIndex(code)))
+                Figures.metres(blanket.fixedUse().edgingMillimetres(blanket.yarnIndex(code)))
                     + " m of "
                     + code)
         .toList();

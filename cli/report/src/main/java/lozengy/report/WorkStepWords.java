@@ -86,7 +86,7 @@ public final class WorkStepWords {
     List<String> yarns =
         edging.stream()
             .map(YarnUse::yarn)
-            .filter(code -> blanket.edgingMillimetres(blanket.yarnIndex(code)) > 0)
+            .filter(code -> blanket.fixedUse().edgingMillimetres(blanket.yarnIndex(code)) > 0)
             .toList();
     List<String> amounts = BlanketWords.edging(blanket, yarns);
     // a yarn that comes again has one amount for all its rounds, and so no single place among them

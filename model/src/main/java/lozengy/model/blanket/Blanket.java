@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
-import java.util.stream.LongStream;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
@@ -402,92 +401,12 @@ public final class Blanket {
    * @param yarn the yarn's index, from 0
    */
   public long fixedUseMillimetres(int yarn) {
-    return fixedUse.fixedMillimetres()[yarn];
+    return fixedUse.millimetres()[yarn];
   }
 
-  /**
-   * {@return millimetres of a yarn in rounds that had been worked when it was counted, and so do
-   * not count against what was left}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long settledMillimetres(int yarn) {
-    return fixedUse.settledMillimetres()[yarn];
-  }
-
-  /**
-   * {@return how many rounds of a piece, from the centre, had been worked when a yarn was counted
-   * and still are; 0 where it was not}
-   *
-   * @param yarn the yarn's index, from 0
-   * @param piece the piece's index, from 0
-   */
-  public int settledRounds(int yarn, int piece) {
-    int[] rounds = fixedUse.settledRounds()[yarn];
-    return rounds == null ? 0 : rounds[piece];
-  }
-
-  /**
-   * {@return millimetres that joining in one yarn takes, without seams that had been worked when it
-   * was counted; 0 where pieces are joined in their borders' yarns}
-   */
-  public long joiningMillimetres() {
-    return fixedUse.joiningMillimetres();
-  }
-
-  /**
-   * {@return millimetres that edging takes in all its yarns, without what had been worked when they
-   * were counted}
-   */
-  public long edgingMillimetres() {
-    return LongStream.of(fixedUse.edgingMillimetres()).sum();
-  }
-
-  /**
-   * {@return millimetres of a yarn that edging takes, without what had been worked when it was
-   * counted}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long edgingMillimetres(int yarn) {
-    return fixedUse.edgingMillimetres()[yarn];
-  }
-
-  /**
-   * {@return millimetres that finished pieces of the pile hold of a yarn beyond all that may be
-   * used of it: a fact, which counts against no stock}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long pileBeyondMillimetres(int yarn) {
-    return fixedUse.pileBeyondMillimetres()[yarn];
-  }
-
-  /**
-   * {@return millimetres of a yarn in finished pieces of the pile that stay out of the blanket}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long pileOutMillimetres(int yarn) {
-    return fixedUse.pileOutMillimetres()[yarn];
-  }
-
-  /**
-   * {@return millimetres that joining in one yarn takes along so many seams; 0 without it}
-   *
-   * @param seams how many seams, 0 or more
-   */
-  public long joiningMillimetres(int seams) {
-    return fixedUse.joiningMillimetres(seams);
-  }
-
-  /**
-   * {@return millimetres of a yarn that edging the whole outline takes; 0 where none is in it}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long wholeEdgingMillimetres(int yarn) {
-    return fixedUse.wholeEdgingMillimetres(yarn);
+  /** {@return what counts against the yarns whatever the free rounds take} */
+  public FixedUse fixedUse() {
+    return fixedUse;
   }
 
   /**
@@ -621,7 +540,7 @@ public final class Blanket {
    * @param sequences the yarns of its pieces' rounds; rounds may be open
    */
   public long[] usedMillimetres(Sequences sequences) {
-    long[] used = fixedUse.fixedMillimetres().clone();
+    long[] used = fixedUse.millimetres().clone();
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = sequences.yarn(piece, round);

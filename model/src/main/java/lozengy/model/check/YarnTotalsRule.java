@@ -26,10 +26,12 @@ public final class YarnTotalsRule implements Rule {
   public List<BriefLine> lines(Blanket blanket) {
     List<BriefLine> lines = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      long settled = blanket.settledMillimetres(yarn);
+      long settled = blanket.fixedUse().settledMillimetres(yarn);
       long stock = blanket.stockMillimetres(yarn);
       Subject subject = new Subject.Stock(yarn, stock, settled);
-      long beside = blanket.pileBeyondMillimetres(yarn) - blanket.pileOutMillimetres(yarn);
+      long beside =
+          blanket.fixedUse().pileBeyondMillimetres(yarn)
+              - blanket.fixedUse().pileOutMillimetres(yarn);
       Ground all = new Ground.Stock(yarn, stock + settled + beside);
       lines.add(new BriefLine(id(), BriefPath.of("yarns").item(yarn), subject, List.of(all)));
     }
@@ -39,7 +41,7 @@ public final class YarnTotalsRule implements Rule {
         .ifPresent(
             use -> {
               int yarn = blanket.yarnIndex(use.yarn());
-              long taken = blanket.joiningMillimetres();
+              long taken = blanket.fixedUse().joiningMillimetres();
               lines.add(
                   taken(BriefPath.of("joining"), new Subject.Joining(yarn, taken), yarn, taken));
             });
@@ -47,7 +49,7 @@ public final class YarnTotalsRule implements Rule {
     for (int i = 0; i < brief.edging().size(); i++) {
       int yarn = blanket.yarnIndex(brief.edging().get(i).yarn());
       if (edges.add(yarn)) {
-        long taken = blanket.edgingMillimetres(yarn);
+        long taken = blanket.fixedUse().edgingMillimetres(yarn);
         Subject subject = new Subject.Edging(yarn, taken);
         lines.add(taken(brief.edgingPath(i), subject, yarn, taken));
       }

@@ -111,7 +111,7 @@ public record WorkSteps(WorkOrder order, List<WorkStep> left, int count) {
       if (order != WorkOrder.STRIP) {
         strips.forEach(this::join);
       }
-      long edging = blanket.edgingMillimetres();
+      long edging = blanket.fixedUse().edgingMillimetres();
       if (!blanket.brief().edging().isEmpty()) {
         count++;
         if (edging > 0) {
@@ -200,7 +200,8 @@ public record WorkSteps(WorkOrder order, List<WorkStep> left, int count) {
                 count,
                 strip.number(),
                 withoutSeam,
-                blanket.joiningMillimetres(openSeams[strip.number()]) + inBorders[strip.number()]));
+                blanket.fixedUse().joiningMillimetres(openSeams[strip.number()])
+                    + inBorders[strip.number()]));
       }
       withoutSeam.clear();
     }

@@ -170,7 +170,7 @@ final class Stocks {
     Blanket blanket = Blanket.ofUnjudged(brief);
     int lot = blanket.yarnIndex(lotCode);
     int shade = blanket.yarnIndex(shadeCode);
-    double old = blanket.stockMillimetres(shade) + blanket.settledMillimetres(shade);
+    double old = blanket.stockMillimetres(shade) + blanket.fixedUse().settledMillimetres(shade);
     double more = blanket.stockMillimetres(lot);
     if (more > 0) {
       double share = yarn(shade).share();

@@ -76,7 +76,7 @@ final class Weighings {
     }
     double before = yarn.counted().map(Counted::edgedPercent).orElse(0.0);
     return Math.round(
-        told.wholeEdgingMillimetres(told.yarnIndex(yarn.code()))
+        told.fixedUse().wholeEdgingMillimetres(told.yarnIndex(yarn.code()))
             * (edged.get().percent() - before)
             / 100);
   }

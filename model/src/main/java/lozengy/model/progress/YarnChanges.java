@@ -41,10 +41,11 @@ final class YarnChanges {
         "The joining",
         BriefPath.of("joining"),
         brief.joiningInOneYarn(),
-        blanket.joiningMillimetres());
+        blanket.fixedUse().joiningMillimetres());
     for (int i = 0; i < brief.edging().size(); i++) {
       Optional<YarnUse> use = Optional.of(brief.edging().get(i));
-      tellUse(wish, "The edging", brief.edgingPath(i), use, blanket.edgingMillimetres(yarn));
+      tellUse(
+          wish, "The edging", brief.edgingPath(i), use, blanket.fixedUse().edgingMillimetres(yarn));
     }
     return banned(withYarn(brief, yarn, old -> old.withShare(0)), wish.code());
   }

@@ -41,7 +41,7 @@ public final class UncutRounds {
             round < laid.roundsWorked(piece)
                 && (laid.holds(piece)
                     ? blanket.yarn(yarn).counted().isEmpty()
-                    : round >= blanket.settledRounds(yarn, piece)));
+                    : round >= blanket.fixedUse().settledRounds(yarn, piece)));
   }
 
   private interface Counts {

@@ -56,7 +56,7 @@ public record YarnNeed(
     Optional<Ball> ball = blanket.yarn(yarn).ball();
     boolean enough = used <= blanket.usableMillimetres(yarn);
     // what is bought serves the pile's pieces first, as all stock does
-    long needed = enough ? used : used + blanket.pileBeyondMillimetres(yarn);
+    long needed = enough ? used : used + blanket.fixedUse().pileBeyondMillimetres(yarn);
     long missing = needed - blanket.usableMillimetres(yarn);
     double keepBack = blanket.brief().rules().keepBackPercent();
     if (keepBack >= ALL) {

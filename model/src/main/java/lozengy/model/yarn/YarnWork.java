@@ -41,9 +41,9 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
         }
       }
     }
-    Arrays.setAll(worked, yarn -> worked[yarn] + blanket.pileOutMillimetres(yarn));
+    Arrays.setAll(worked, yarn -> worked[yarn] + blanket.fixedUse().pileOutMillimetres(yarn));
     int seams = blanket.layout().seams().size();
-    long openSeams = blanket.joiningMillimetres(seams - joinedSeams(blanket));
+    long openSeams = blanket.fixedUse().joiningMillimetres(seams - joinedSeams(blanket));
     blanket
         .brief()
         .joiningInOneYarn()
@@ -51,7 +51,7 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
             use -> {
               int yarn = blanket.yarnIndex(use.yarn());
               toWork[yarn] += openSeams;
-              worked[yarn] += blanket.joiningMillimetres(seams) - openSeams;
+              worked[yarn] += blanket.fixedUse().joiningMillimetres(seams) - openSeams;
             });
     if (blanket.brief().joiningInBorders().isPresent()) {
       for (int seam = 0; seam < seams; seam++) {
@@ -59,9 +59,9 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
       }
     }
     for (int yarn = 0; yarn < worked.length; yarn++) {
-      long openEdge = blanket.edgingMillimetres(yarn);
+      long openEdge = blanket.fixedUse().edgingMillimetres(yarn);
       toWork[yarn] += openEdge;
-      worked[yarn] += blanket.wholeEdgingMillimetres(yarn) - openEdge;
+      worked[yarn] += blanket.fixedUse().wholeEdgingMillimetres(yarn) - openEdge;
     }
     long[] used = blanket.usedMillimetres(sequences);
     List<YarnWork> work = new ArrayList<>();

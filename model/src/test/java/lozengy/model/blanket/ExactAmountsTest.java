@@ -72,8 +72,8 @@ class ExactAmountsTest {
         "joining: { yarn: MUD, metres-per-metre: 3.7 }\n"
             + "edging: { yarn: MUD, metres-per-metre: 0.33 }\n";
     Blanket blanket = read(brief(4, "metres: 1", "left: 9 m", "") + uses);
-    assertEquals(1127, blanket.joiningMillimetres(), "3 x 101.6 mm x 3.7 = 1127.76 mm");
-    assertEquals(335, blanket.edgingMillimetres(), "10 x 101.6 mm x 0.33 = 335.28 mm");
+    assertEquals(1127, blanket.fixedUse().joiningMillimetres(), "3 x 101.6 mm x 3.7 = 1127.76 mm");
+    assertEquals(335, blanket.fixedUse().edgingMillimetres(), "10 x 101.6 mm x 0.33 = 335.28 mm");
   }
 
   /** Stocks of just as much as is needed, in balls and loose, in all units. */

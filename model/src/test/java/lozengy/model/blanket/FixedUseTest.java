@@ -76,20 +76,21 @@ class FixedUseTest {
   @Test
   void withoutACountJoiningAndEdgingAreAllThereIs() {
     Blanket blanket = with(worked(), brief -> brief);
-    assertEquals(1050, blanket.joiningMillimetres());
-    assertEquals(2000, blanket.edgingMillimetres());
-    assertEquals(2000, blanket.wholeEdgingMillimetres(1));
-    assertEquals(700, blanket.joiningMillimetres(2));
-    assertEquals(0, blanket.joiningMillimetres(0));
+    assertEquals(1050, blanket.fixedUse().joiningMillimetres());
+    assertEquals(2000, blanket.fixedUse().edgingMillimetres());
+    assertEquals(2000, blanket.fixedUse().wholeEdgingMillimetres(1));
+    assertEquals(700, blanket.fixedUse().joiningMillimetres(2));
+    assertEquals(0, blanket.fixedUse().joiningMillimetres(0));
     expectFixed(blanket, 1050, 2000);
-    assertEquals(0, blanket.settledRounds(0, 0));
+    assertEquals(0, blanket.fixedUse().settledRounds(0, 0));
     Sequences sequences = BlanketBuilder.sequences(blanket, "MUD,REE REE,MUD MUD,MUD MUD,~");
     assertArrayEquals(
         new long[] {1050 + 1000 + 2000 + 3000 + 1000, 2000 + 2000 + 1000},
         blanket.usedMillimetres(sequences));
     Blanket bare = BlanketBuilder.straight(1, 1).saltmarsh().motif(PieceKind.SQUARE, 1).build();
-    assertEquals(0, bare.joiningMillimetres(3) + bare.wholeEdgingMillimetres(0));
-    assertEquals(0, bare.edgingMillimetres() + bare.joiningMillimetres());
+    assertEquals(
+        0, bare.fixedUse().joiningMillimetres(3) + bare.fixedUse().wholeEdgingMillimetres(0));
+    assertEquals(0, bare.fixedUse().edgingMillimetres() + bare.fixedUse().joiningMillimetres());
   }
 
   /** Counted when r1c1 and r1c2 were joined and a round of r1c4 was worked, r1c3 not yet. */
@@ -99,14 +100,14 @@ class FixedUseTest {
         count(List.of(), List.of("r1c1", "r1c2"), List.of(new PartWorked(1, List.of("r1c4"))), 0);
     Blanket blanket = with(worked(), brief -> counted(brief, 0, mud));
     // 1 m of r1c1, 2 m of r1c2, 1 m of r1c4, and the seam between the two
-    assertEquals(4000, blanket.settledMillimetres(0));
-    assertEquals(0, blanket.settledMillimetres(1));
-    assertEquals(700, blanket.joiningMillimetres());
+    assertEquals(4000, blanket.fixedUse().settledMillimetres(0));
+    assertEquals(0, blanket.fixedUse().settledMillimetres(1));
+    assertEquals(700, blanket.fixedUse().joiningMillimetres());
     expectFixed(blanket, 700 - 4000, 2000);
     int[] settled = {2, 2, 0, 1};
     for (int piece = 0; piece < 4; piece++) {
-      assertEquals(settled[piece], blanket.settledRounds(0, piece));
-      assertEquals(0, blanket.settledRounds(1, piece));
+      assertEquals(settled[piece], blanket.fixedUse().settledRounds(0, piece));
+      assertEquals(0, blanket.fixedUse().settledRounds(1, piece));
     }
     assertEquals(5_000, blanket.stockMillimetres(0));
   }
@@ -116,10 +117,10 @@ class FixedUseTest {
     // counted as made and joined all over; only what is worked now counts
     Counted all = count(List.of("r1c3", "r1c4"), List.of("r1c1", "r1c2"), List.of(), 0);
     Blanket fresh = with(row(), brief -> counted(brief, 0, all));
-    assertEquals(0, fresh.settledMillimetres(0));
-    assertEquals(1050, fresh.joiningMillimetres());
+    assertEquals(0, fresh.fixedUse().settledMillimetres(0));
+    assertEquals(1050, fresh.fixedUse().joiningMillimetres());
     Blanket now = with(worked(), brief -> counted(brief, 0, all));
-    assertEquals(1000 + 2000 + 3000 + 1000, now.settledMillimetres(0));
+    assertEquals(1000 + 2000 + 3000 + 1000, now.fixedUse().settledMillimetres(0));
     Counted more =
         count(
             List.of(),
@@ -128,8 +129,8 @@ class FixedUseTest {
             0);
     // r1c3 is made, not joined: one seam
     Blanket begun = with(worked(), brief -> counted(brief, 0, more));
-    assertEquals(700, begun.joiningMillimetres());
-    assertEquals(1, begun.settledRounds(0, 3));
+    assertEquals(700, begun.fixedUse().joiningMillimetres());
+    assertEquals(1, begun.fixedUse().settledRounds(0, 3));
   }
 
   @Test
@@ -140,32 +141,33 @@ class FixedUseTest {
             .piece("r1c1", PieceState.JOINED, "MUD", "REE")
             .piece("r1c2", PieceState.JOINED, "REE", "MUD")
             .piece("r1c3", PieceState.JOINED, "MUD", "REE");
-    assertEquals(350, with(joined, brief -> counted(brief, 0, three)).joiningMillimetres());
+    assertEquals(
+        350, with(joined, brief -> counted(brief, 0, three)).fixedUse().joiningMillimetres());
   }
 
   @Test
   void theEdgedPartIsSettled() {
     Counted ree = count(List.of(), List.of(), List.of(), 30);
     Blanket blanket = with(worked(), brief -> counted(brief, 1, ree));
-    assertEquals(1400, blanket.edgingMillimetres());
-    assertEquals(2000, blanket.wholeEdgingMillimetres(1));
+    assertEquals(1400, blanket.fixedUse().edgingMillimetres());
+    assertEquals(2000, blanket.fixedUse().wholeEdgingMillimetres(1));
     expectFixed(blanket, 1050, 1400);
     Blanket ofOther = with(worked(), brief -> counted(brief, 0, ree));
-    assertEquals(2000, ofOther.edgingMillimetres());
+    assertEquals(2000, ofOther.fixedUse().edgingMillimetres());
   }
 
   @Test
   void allThatIsWorkedInAYarnThatIsGoneIsSettled() {
     Blanket blanket = with(worked(), brief -> change(brief, 0, yarn -> yarn.withGone(true)));
-    assertEquals(1000 + 2000 + 3000 + 1000, blanket.settledMillimetres(0));
-    assertEquals(700, blanket.joiningMillimetres());
+    assertEquals(1000 + 2000 + 3000 + 1000, blanket.fixedUse().settledMillimetres(0));
+    assertEquals(700, blanket.fixedUse().joiningMillimetres());
     Counted ree = count(List.of(), List.of(), List.of(), 25);
     Blanket edged =
         with(worked(), brief -> change(counted(brief, 1, ree), 1, yarn -> yarn.withGone(true)));
-    assertEquals(1500, edged.edgingMillimetres());
-    assertEquals(2000 + 1000, edged.settledMillimetres(1));
+    assertEquals(1500, edged.fixedUse().edgingMillimetres());
+    assertEquals(2000 + 1000, edged.fixedUse().settledMillimetres(1));
     Blanket gone = with(worked(), brief -> change(brief, 1, yarn -> yarn.withGone(true)));
-    assertEquals(2000, gone.edgingMillimetres());
+    assertEquals(2000, gone.fixedUse().edgingMillimetres());
   }
 
   private static PileEntry pile(int count, int out, Set<String> counted, String... codes) {
@@ -178,12 +180,12 @@ class FixedUseTest {
     // each
     Blanket blanket =
         with(row(), brief -> brief.withPile(List.of(pile(5, 2, Set.of(), "MUD", "REE"))));
-    assertEquals(1000, blanket.pileBeyondMillimetres(1));
-    assertEquals(0, blanket.pileBeyondMillimetres(0));
-    assertEquals(4000, blanket.pileOutMillimetres(1));
-    assertEquals(2000, blanket.pileOutMillimetres(0));
+    assertEquals(1000, blanket.fixedUse().pileBeyondMillimetres(1));
+    assertEquals(0, blanket.fixedUse().pileBeyondMillimetres(0));
+    assertEquals(4000, blanket.fixedUse().pileOutMillimetres(1));
+    assertEquals(2000, blanket.fixedUse().pileOutMillimetres(0));
     expectFixed(blanket, 1050 + 2000, 2000 + 4000 - 1000);
-    assertEquals(0, blanket.settledMillimetres(0));
+    assertEquals(0, blanket.fixedUse().settledMillimetres(0));
   }
 
   @Test
@@ -196,9 +198,9 @@ class FixedUseTest {
                     List.of(
                         pile(3, 0, Set.of("REE"), "MUD", "REE"),
                         pile(1, 0, Set.of(), "REE", "REE"))));
-    assertEquals(6000, blanket.settledMillimetres(1));
-    assertEquals(0, blanket.settledMillimetres(0));
-    assertEquals(0, blanket.pileBeyondMillimetres(1));
+    assertEquals(6000, blanket.fixedUse().settledMillimetres(1));
+    assertEquals(0, blanket.fixedUse().settledMillimetres(0));
+    assertEquals(0, blanket.fixedUse().pileBeyondMillimetres(1));
     expectFixed(blanket, 1050, 2000 - 6000);
     Blanket gone =
         with(
@@ -208,7 +210,7 @@ class FixedUseTest {
                     brief.withPile(List.of(pile(3, 0, Set.of(), "MUD", "REE"))),
                     0,
                     yarn -> yarn.withGone(true)));
-    assertEquals(3000, gone.settledMillimetres(0));
+    assertEquals(3000, gone.fixedUse().settledMillimetres(0));
   }
 
   /**
@@ -237,11 +239,11 @@ class FixedUseTest {
     assertEquals(1000, reckoned.needMillimetres(PieceKind.SQUARE, 0, 0));
     assertEquals(0, reckoned.uncutMillimetres(PieceKind.SQUARE, 0));
     assertEquals(318, reckoned.uncutMillimetres(PieceKind.SQUARE, 1));
-    assertEquals(350, reckoned.joiningMillimetres());
+    assertEquals(350, reckoned.fixedUse().joiningMillimetres());
     Blanket loose =
         Blanket.of(brief.withStitching(brief.stitching().withHand(new BigDecimal(150))));
     assertEquals(1500, loose.needMillimetres(PieceKind.SQUARE, 0, 0));
     assertEquals(478, loose.uncutMillimetres(PieceKind.SQUARE, 1), "318.9 by half more");
-    assertEquals(525, loose.joiningMillimetres());
+    assertEquals(525, loose.fixedUse().joiningMillimetres());
   }
 }

@@ -50,8 +50,8 @@ class YarnAlongTest {
 
     // 0.5 g are 1.2 m; 1.2 m / 16 cm x 40 cm
     assertAll(
-        () -> assertEquals(3000, blanket.joiningMillimetres()),
-        () -> assertEquals(7874, blanket.edgingMillimetres()), // 2 m / 20.32 cm x 80 cm
+        () -> assertEquals(3000, blanket.fixedUse().joiningMillimetres()),
+        () -> assertEquals(7874, blanket.fixedUse().edgingMillimetres()), // 2 m / 20.32 cm x 80 cm
         () -> assertEquals(brief, reread(brief)));
   }
 
@@ -89,12 +89,12 @@ class YarnAlongTest {
     List<String> lines =
         new YarnTotalsRule().lines(blanket).stream().map(line -> line.path().toString()).toList();
     assertAll(
-        () -> assertEquals(80 * 40 + 80 * 10, blanket.edgingMillimetres(0)),
-        () -> assertEquals(2 * 80 * 50, blanket.edgingMillimetres(1)),
-        () -> assertEquals(12_000, blanket.edgingMillimetres()),
+        () -> assertEquals(80 * 40 + 80 * 10, blanket.fixedUse().edgingMillimetres(0)),
+        () -> assertEquals(2 * 80 * 50, blanket.fixedUse().edgingMillimetres(1)),
+        () -> assertEquals(12_000, blanket.fixedUse().edgingMillimetres()),
         () -> assertEquals(8_000, blanket.fixedUseMillimetres(1)),
-        () -> assertEquals(6_000, edged.edgingMillimetres(1)),
-        () -> assertEquals(8_000, edged.wholeEdgingMillimetres(1)),
+        () -> assertEquals(6_000, edged.fixedUse().edgingMillimetres(1)),
+        () -> assertEquals(8_000, edged.fixedUse().wholeEdgingMillimetres(1)),
         () ->
             assertEquals(
                 List.of("yarns[0]", "yarns[1]", "joining", "edging[0]", "edging[1]"), lines),
@@ -116,7 +116,7 @@ class YarnAlongTest {
   private static long edging(String edging) {
     Brief brief = with("{ yarn: MUD, metres-per-metre: 3 }", edging);
     assertEquals(brief, reread(brief));
-    return Blanket.of(brief).edgingMillimetres();
+    return Blanket.of(brief).fixedUse().edgingMillimetres();
   }
 
   /** What was weighed in one yarn is as long in another, whose put-up may be untold. */
@@ -129,7 +129,7 @@ class YarnAlongTest {
     YarnUse other = brief.joiningInOneYarn().orElseThrow().in("FOA", brief.yarns().get(0).ball());
     Brief changed = brief.withJoining(Optional.of(other));
 
-    assertEquals(3000, Blanket.of(changed).joiningMillimetres());
+    assertEquals(3000, Blanket.of(changed).fixedUse().joiningMillimetres());
   }
 
   private static Brief reread(Brief brief) {

@@ -144,7 +144,8 @@ class WorkStepsTest {
     assertEquals("top-left", blanket.place(joins.get(0).pieces().get(0)).name());
     assertEquals(blanket.pieceCount(), joins.stream().mapToInt(join -> join.pieces().size()).sum());
     assertEquals(
-        blanket.joiningMillimetres(), joins.stream().mapToLong(WorkStep.Join::millimetres).sum());
+        blanket.fixedUse().joiningMillimetres(),
+        joins.stream().mapToLong(WorkStep.Join::millimetres).sum());
   }
 
   @ParameterizedTest

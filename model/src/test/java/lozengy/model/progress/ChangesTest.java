@@ -346,10 +346,11 @@ class ChangesTest {
 
     int sky = after.yarnIndex("SKY");
     // two seams of 10 cm at 3 m a metre are joined
-    assertEquals(before.joiningMillimetres() - 600, after.joiningMillimetres());
+    assertEquals(
+        before.fixedUse().joiningMillimetres() - 600, after.fixedUse().joiningMillimetres());
     // what one joined border of 3 m took is gone from the stock
     assertEquals(500_000 - 3000, after.stockMillimetres(sky));
-    assertEquals(after.joiningMillimetres(), after.usedMillimetres(after.locks())[sky]);
+    assertEquals(after.fixedUse().joiningMillimetres(), after.usedMillimetres(after.locks())[sky]);
   }
 
   @Test
@@ -369,15 +370,17 @@ class ChangesTest {
     // MUD has joined all seams, which no count has said yet
     Blanket inMud = changed(half, new Change.Swap("swap", "PEA", "MUD")).blanket();
 
-    assertEquals(0.6 * before.edgingMillimetres(), inSky.edgingMillimetres(), 1);
-    assertEquals(0.6 * before.edgingMillimetres(), inMud.edgingMillimetres(), 1);
+    assertEquals(
+        0.6 * before.fixedUse().edgingMillimetres(), inSky.fixedUse().edgingMillimetres(), 1);
+    assertEquals(
+        0.6 * before.fixedUse().edgingMillimetres(), inMud.fixedUse().edgingMillimetres(), 1);
     for (String code : List.of("SKY", "MUD")) {
       Blanket after = code.equals("SKY") ? inSky : inMud;
       int yarn = before.yarnIndex(code);
       long whole = before.usedMillimetres(plan)[yarn];
       assertEquals(
           before.yarn(yarn).stockMillimetres() - whole, after.yarn(yarn).stockMillimetres(), code);
-      assertEquals(after.edgingMillimetres(), after.usedMillimetres(plan)[yarn], code);
+      assertEquals(after.fixedUse().edgingMillimetres(), after.usedMillimetres(plan)[yarn], code);
     }
   }
 

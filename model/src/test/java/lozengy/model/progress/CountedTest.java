@@ -79,13 +79,14 @@ class CountedTest {
         blanket("MUD", counted(9, List.of(), List.of("r1c1", "r2c1", "r3c1")), JOINED, BETWEEN);
 
     // two seams of 10 cm at 3 m a metre
-    assertEquals(before.joiningMillimetres() - 600, after.joiningMillimetres());
+    assertEquals(
+        before.fixedUse().joiningMillimetres() - 600, after.fixedUse().joiningMillimetres());
     // and the centres of three squares at 1 m
     assertEquals(used(before, "MUD") - 600 - 3000, used(after, "MUD"));
     // a seam to a piece that was only made then is still to be joined
     Blanket made =
         blanket("MUD", counted(9, List.of("r2c1"), List.of("r1c1", "r3c1")), JOINED, BETWEEN);
-    assertEquals(before.joiningMillimetres(), made.joiningMillimetres());
+    assertEquals(before.fixedUse().joiningMillimetres(), made.fixedUse().joiningMillimetres());
   }
 
   @Test
@@ -95,10 +96,12 @@ class CountedTest {
         blanket("PEA", new Counted(new YarnAmount.Length(90_000), List.of(), List.of(), 40));
 
     double outline = before.measures().outlineLengthCm();
-    assertEquals((long) (outline * 4 * 10), before.edgingMillimetres());
-    assertEquals((long) (outline * 4 * 10 * 0.6), after.edgingMillimetres());
+    assertEquals((long) (outline * 4 * 10), before.fixedUse().edgingMillimetres());
+    assertEquals((long) (outline * 4 * 10 * 0.6), after.fixedUse().edgingMillimetres());
     assertEquals(
-        used(before, "PEA") - before.edgingMillimetres() + after.edgingMillimetres(),
+        used(before, "PEA")
+            - before.fixedUse().edgingMillimetres()
+            + after.fixedUse().edgingMillimetres(),
         used(after, "PEA"));
   }
 

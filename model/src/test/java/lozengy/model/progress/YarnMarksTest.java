@@ -185,10 +185,10 @@ class YarnMarksTest {
                 .blanket()
                 .brief());
     int mud = gone.yarnIndex("MUD");
-    long joining = gone.joiningMillimetres();
+    long joining = gone.fixedUse().joiningMillimetres();
     assertTrue(joining > 0, "it joins");
     // the pile's 6 m and the row's 3 m are worked, and the joining is still to come
-    assertEquals(3000 + 2 * 3000, gone.settledMillimetres(mud));
+    assertEquals(3000 + 2 * 3000, gone.fixedUse().settledMillimetres(mud));
     assertEquals(joining - 9000, gone.fixedUseMillimetres(mud));
   }
 

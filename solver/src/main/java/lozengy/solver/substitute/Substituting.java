@@ -158,9 +158,9 @@ public final class Substituting {
         sum += most;
       }
     }
-    sum += blanket.joiningMillimetres();
+    sum += blanket.fixedUse().joiningMillimetres();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      sum += blanket.wholeEdgingMillimetres(yarn);
+      sum += blanket.fixedUse().wholeEdgingMillimetres(yarn);
     }
     double used = 1 - brief.rules().keepBackPercent() / ALL;
     return new YarnAmount.Length((long) Math.ceil(2 * sum / used));

@@ -138,7 +138,10 @@ final class WorkSections {
         .ifPresent(
             use -> {
               html.open("p");
-              html.words("Joining takes " + Amount.metres(blanket.joiningMillimetres()) + " of ");
+              html.words(
+                  "Joining takes "
+                      + Amount.metres(blanket.fixedUse().joiningMillimetres())
+                      + " of ");
               Swatches.yarn(html, blanket, blanket.yarnIndex(use.yarn()));
               html.close();
             });
@@ -219,7 +222,7 @@ final class WorkSections {
     html.open("span", "class", "m");
     String before = "all around, last of all, ";
     for (int yarn : yarns) {
-      html.words(before + Amount.metres(blanket.edgingMillimetres(yarn)) + " of ");
+      html.words(before + Amount.metres(blanket.fixedUse().edgingMillimetres(yarn)) + " of ");
       Swatches.yarn(html, blanket, yarn);
       before = again ? " and " : ", then ";
     }

@@ -123,7 +123,7 @@ final class ChartPages {
               .orElse(BlanketWords.IN_BORDERS);
       uses.add("joining " + Figures.metres(joining) + " m" + yarn);
     }
-    if (blanket.edgingMillimetres() > 0) {
+    if (blanket.fixedUse().edgingMillimetres() > 0) {
       BlanketWords.edging(blanket).forEach(each -> uses.add("edging " + each));
     }
     return String.join(" and ", uses);

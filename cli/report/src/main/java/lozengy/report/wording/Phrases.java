@@ -51,14 +51,14 @@ public final class Phrases {
             .joiningInOneYarn()
             .filter(use -> yarns.contains(blanket.yarnIndex(use.yarn())))
             .isPresent();
-    if (joins && blanket.joiningMillimetres() > 0) {
+    if (joins && blanket.fixedUse().joiningMillimetres() > 0) {
       uses.add("joining");
     }
-    boolean edges = yarns.stream().anyMatch(yarn -> blanket.edgingMillimetres(yarn) > 0);
+    boolean edges = yarns.stream().anyMatch(yarn -> blanket.fixedUse().edgingMillimetres(yarn) > 0);
     if (edges) {
       uses.add("edging");
     }
-    if (yarns.stream().anyMatch(yarn -> blanket.pileOutMillimetres(yarn) > 0)) {
+    if (yarns.stream().anyMatch(yarn -> blanket.fixedUse().pileOutMillimetres(yarn) > 0)) {
       uses.add("what stays out of the pile");
     }
     return uses;

@@ -29,9 +29,9 @@ final class OverdrawnByPile implements Argument {
             new PileReason.PileOverdrawn(
                 yarn,
                 onPile[yarn],
-                blanket.pileBeyondMillimetres(yarn),
+                blanket.fixedUse().pileBeyondMillimetres(yarn),
                 placed[yarn],
-                blanket.fixedUseMillimetres(yarn) + blanket.pileBeyondMillimetres(yarn),
+                blanket.fixedUseMillimetres(yarn) + blanket.fixedUse().pileBeyondMillimetres(yarn),
                 blanket.usableMillimetres(yarn));
         findings.add(Finding.of(reason, List.of(), RuleId.PILE, RuleId.LOCKS).withYarns(yarns));
       }

@@ -51,7 +51,8 @@ final class OverdrawnYarns implements Argument {
 
   private static Reason reason(Blanket blanket, YarnLoad load) {
     long settled =
-        blanket.settledMillimetres(load.yarn()) + blanket.pileBeyondMillimetres(load.yarn());
+        blanket.fixedUse().settledMillimetres(load.yarn())
+            + blanket.fixedUse().pileBeyondMillimetres(load.yarn());
     return new StockReason.YarnOverdrawn(
         load.yarn(),
         blanket.fixedUseMillimetres(load.yarn()) + settled,
