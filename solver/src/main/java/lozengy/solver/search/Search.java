@@ -19,6 +19,10 @@ import lozengy.solver.problem.Problem;
  * the longer such a leg, until a single one takes all there is. Where time is left over, further
  * legs start again from the best of all walkers.
  *
+ * <p>Where yarn is to spare, the last walker begins with its borders in a pattern, see {@link
+ * BorderPattern}, and all go on from it if that leads. A {@link Reassignment} of many rounds at
+ * once ends the search.
+ *
  * <p>On a large blanket a single walker does better than several, for each has few moves for a
  * round: its tiles change side by side, see {@link TiledWalk}.
  *

@@ -3,13 +3,8 @@ package lozengy.solver.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Optional;
-import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.Brief;
-import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.problem.Problem;
-import lozengy.solver.problem.ProblemCompiler;
 import org.junit.jupiter.api.Test;
 
 /** Mending finds what is at fault, keeps the state's books, and leaves little to the walk. */
@@ -21,12 +16,8 @@ class MendingTest {
     long after = 0;
     int mended = 0;
     for (long seed = 1; seed <= 200; seed++) {
-      Brief brief = RandomBriefs.of(seed, 4, 9);
-      if (!BriefJudge.mistakes(brief).isEmpty()) {
-        continue;
-      }
-      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
-      if (problem.domains().anyEmpty() || problem.slots().free().length == 0) {
+      Problem problem = RandomDraws.problem(RandomBriefs.of(seed, 4, 9)).orElse(null);
+      if (problem == null) {
         continue;
       }
       Draws draws = new Draws(seed);

@@ -5,19 +5,32 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.brief.Yarn;
 import lozengy.model.brief.YarnAmount;
+import lozengy.model.reading.BriefJudge;
 import lozengy.solver.problem.Clashes;
 import lozengy.solver.problem.PairCosts;
 import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
 import lozengy.solver.problem.Slots;
 
 /** Random assignments of problems. */
 final class RandomDraws {
 
   private RandomDraws() {}
+
+  /** The problem of a brief; empty where the brief has mistakes, or nothing of it is open. */
+  static Optional<Problem> problem(Brief brief) {
+    if (!BriefJudge.mistakes(brief).isEmpty()) {
+      return Optional.empty();
+    }
+    Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
+    boolean open = !problem.domains().anyEmpty() && problem.slots().free().length > 0;
+    return open ? Optional.of(problem) : Optional.empty();
+  }
 
   /** The brief with so much of each yarn that few draws overdraw any. */
   static Brief ample(Brief brief, SplittableRandom random) {

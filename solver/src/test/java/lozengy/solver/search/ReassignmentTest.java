@@ -7,15 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import lozengy.model.blanket.Blanket;
-import lozengy.model.brief.Brief;
-import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.problem.Problem;
-import lozengy.solver.problem.ProblemCompiler;
 import org.jgrapht.alg.matching.KuhnMunkresMinimalWeightBipartitePerfectMatching;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
@@ -77,12 +72,8 @@ class ReassignmentTest {
     int tried = 0;
     int bettered = 0;
     for (long seed = 1; seed <= 120; seed++) {
-      Brief brief = RandomBriefs.of(seed, 4, 9);
-      if (!BriefJudge.mistakes(brief).isEmpty()) {
-        continue;
-      }
-      Problem problem = ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
-      if (problem.domains().anyEmpty() || problem.slots().free().length == 0) {
+      Problem problem = RandomDraws.problem(RandomBriefs.of(seed, 4, 9)).orElse(null);
+      if (problem == null) {
         continue;
       }
       Draws draws = new Draws(seed);
