@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import lozengy.model.blanket.Sequences;
@@ -91,25 +92,39 @@ final class BorderPattern {
   /** A sublattice with the yarns of its cosets. */
   private record Coloured(int[] cellOf, int cells, int[] yarn, long cost) {}
 
-  /** The yarn of every border that is planned, by slot; {@link Sequences#OPEN} for all others. */
-  int[] yarns() {
+  /**
+   * Plans.
+   *
+   * @param ends asked now and then; once true, what is planned so far must do
+   * @return the yarn of every border that is planned, by slot; {@link Sequences#OPEN} for all
+   *     others
+   */
+  int[] yarns(BooleanSupplier ends) {
     List<Coloured> all = new ArrayList<>();
     for (int cells = LEAST_CELLS; cells <= Math.min(MOST_CELLS, across.length); cells++) {
       for (int width = 1; width <= cells; width++) {
         for (int shift = 0; cells % width == 0 && shift < cells / width; shift++) {
-          int[] cellOf = cosets(width, cells / width, shift);
-          all.add(coloured(cellOf, cells, SHORT_STEPS, COLD));
+          if (!ends.getAsBoolean()) {
+            int[] cellOf = cosets(width, cells / width, shift);
+            all.add(coloured(cellOf, cells, SHORT_STEPS, COLD));
+          }
         }
       }
     }
     List<Coloured> longer = new ArrayList<>();
     for (Coloured each : best(all, LONGER)) {
       longer.add(each);
+      if (ends.getAsBoolean()) {
+        break;
+      }
       longer.add(coloured(each.cellOf, each.cells, LONG_STEPS, COLD_OF_LONG));
     }
-    int[] best = null;
+    int[] best = new int[0];
     long bestCost = Long.MAX_VALUE;
     for (Coloured each : best(longer, FINE)) {
+      if (ends.getAsBoolean()) {
+        break;
+      }
       borders.begin(IntStream.of(each.cellOf).map(cell -> each.yarn[cell]).toArray());
       long cost = anneal(borders, HOT_OF_FINE, COLD_OF_LONG, FINE_STEPS);
       if (cost < bestCost) {
@@ -123,6 +138,18 @@ final class BorderPattern {
   /** What the plan took of the time, in moves of a walk. */
   long moves() {
     return MOVES_OF_STEP * steps;
+  }
+
+  /** The most that {@link #moves()} can come to. */
+  static long mostMoves(Problem problem) {
+    int borders = problem.slots().orbits();
+    long most = (long) LONGER * LONG_STEPS * MOST_CELLS + (long) FINE * FINE_STEPS * borders;
+    for (int cells = LEAST_CELLS; cells <= Math.min(MOST_CELLS, borders); cells++) {
+      for (int width = 1; width <= cells; width++) {
+        most += cells % width == 0 ? (long) cells / width * cells * SHORT_STEPS : 0;
+      }
+    }
+    return MOVES_OF_STEP * most;
   }
 
   private static List<Coloured> best(List<Coloured> all, int most) {

@@ -2,7 +2,7 @@ package lozengy.solver.search;
 
 /**
  * How often a search deals afresh and how good a plan of counts each deal gets, by the size of the
- * blanket and the moves that there are. All moves here are those of one walker.
+ * blanket and the moves that there are. All moves here are those of one walker, unless said.
  */
 final class DealSchedule {
 
@@ -34,8 +34,8 @@ final class DealSchedule {
   /** Moves of a walker for which a better plan of counts than the first is worth its time. */
   static final long MOVES_WORTH_A_PLAN = (long) LEAST_EXCHANGES * MOVES_OF_EXCHANGE;
 
-  /** Moves of a walker for which a pattern of borders is worth its time. */
-  static final long MOVES_WORTH_A_PATTERN = 5_000_000;
+  /** The part of all moves that planning a pattern of borders may take at most. */
+  private static final double PATTERN_PART = 1.0 / 6;
 
   /** Deals of plans of borders by each walker, and the part of all moves that they take. */
   static final int PLAN_DEALS = 6;
@@ -51,6 +51,11 @@ final class DealSchedule {
   private static final double HEATS_PART = 0.15;
 
   private DealSchedule() {}
+
+  /** Whether a pattern of borders is worth what planning it may take, both in moves of all. */
+  static boolean worthAPattern(long most, long moves) {
+    return most <= PATTERN_PART * moves;
+  }
 
   /** Moves of the deal of a plan of borders, by all the moves that there are. */
   static long movesOfPlan(long moves) {

@@ -70,7 +70,7 @@ final class Reassignment {
   /**
    * Goes over all rounds again and again until nothing gets better.
    *
-   * @param most what to spend, in moves: an assignment of n rounds counts as n^2
+   * @param most what to spend, in moves: an assignment of n rounds counts as n^2 / 3
    * @param ends asked before each assignment
    * @return what was spent
    */

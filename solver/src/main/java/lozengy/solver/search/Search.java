@@ -3,7 +3,6 @@ package lozengy.solver.search;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -30,37 +29,16 @@ import lozengy.solver.problem.Problem;
  */
 public final class Search implements AutoCloseable {
 
-  /** Deals at the start, whatever the time, and moves of the first for each slot; doubled. */
-  private static final int FIRST_DEALS = 4;
-
-  private static final int FIRST_LEG = 30;
-
-  /** Slots from which on the clock counts at the start, too. */
-  private static final int LARGE = 20_000;
-
-  /** Further deals, and the moves of their first for each slot; doubled. */
-  private static final int MORE_DEALS = 5;
-
-  private static final int MORE_LEG = 250;
-
   /** Fresh deals without any better end the dealing, if they are also half of all. */
   private static final int IDLE_DEALS = 64;
 
   /** The part of the first leg, where a blanket is too large for fresh deals. */
   private static final double FIRST_PART = 0.2;
 
-  /** Exchanges of a plan of counts at the start. */
-  private static final int FIRST_EXCHANGES = 300;
-
   /**
    * Temperatures, in steps of the lightest repeat: hot enough to rearrange, cold enough to settle.
    */
   private static final double HOT = 1.0;
-
-  /**
-   * For a pile that does not lie well at once: pieces must be able to pass where they may not stay.
-   */
-  private static final double HOT_FOR_PILE = 16;
 
   private static final double WARM = 0.5;
 
@@ -88,6 +66,7 @@ public final class Search implements AutoCloseable {
   private OptionalLong apart = OptionalLong.empty();
   private Replanning replanning;
   private final Walkers walkers;
+  private final FirstDeals firstDeals;
 
   /**
    * Sets up a search.
@@ -120,6 +99,7 @@ public final class Search implements AutoCloseable {
     this.walkers =
         new Walkers(
             problem, plans, seed, walkerCount, threadCount, budget, floor, tick, assertions);
+    this.firstDeals = new FirstDeals(problem, walkers, plans, budget, slots);
   }
 
   /**
@@ -129,8 +109,8 @@ public final class Search implements AutoCloseable {
    * @return whether a valid assignment was found
    */
   public boolean start() {
-    return deals(
-        FIRST_DEALS, FIRST_LEG, plans.few(), slots < LARGE ? budget::stopped : walkers::ended);
+    dealt = firstDeals.few();
+    return dealt;
   }
 
   /**
@@ -139,7 +119,8 @@ public final class Search implements AutoCloseable {
    * @return whether one was found
    */
   public boolean startAgain() {
-    return deals(MORE_DEALS, MORE_LEG, true, walkers::ended);
+    dealt = firstDeals.more();
+    return dealt;
   }
 
   /**
@@ -162,27 +143,6 @@ public final class Search implements AutoCloseable {
           replanning = new Replanning(walkers, problem, plan, endsByItself);
         });
     return repaired.isPresent();
-  }
-
-  private boolean deals(int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
-    for (int deal = 0; deal < most && !walkers.found() && !ends.getAsBoolean(); deal++) {
-      // the last one as if there were many border yarns, whose counts suit a tight stock better
-      boolean plan = planned && deal < most - 1;
-      int exchanges = walkers.tiled() ? DealSchedule.exchanges(Long.MAX_VALUE) : FIRST_EXCHANGES;
-      walkers.together(walker -> walker.deal(exchanges, plan));
-      walkers.barOverdrawing(deal % 2 == 0);
-      // even where the deal is valid at once a chunk is walked, which tells the speed
-      long longest = walkers.found() ? Walkers.CHUNK : Long.MAX_VALUE;
-      walkers.leg(Math.min(longest, (movesOfSlot << deal) * slots), hotOfDeal(deal), ends);
-    }
-    walkers.barOverdrawing(true);
-    dealt = walkers.found();
-    return dealt;
-  }
-
-  /** Warm as ever; for a pile that does not lie well at once, so hot that pieces can pass. */
-  private double hotOfDeal(int deal) {
-    return deal == 0 || problem.pile().isEmpty() ? WARM : HOT_FOR_PILE;
   }
 
   /**
@@ -256,7 +216,7 @@ public final class Search implements AutoCloseable {
     }
     if (withPattern) {
       BorderPattern pattern = new BorderPattern(problem, new Draws(seed));
-      walkers.last().deal(DealSchedule.exchanges(moves), pattern.yarns());
+      walkers.last().deal(DealSchedule.exchanges(moves), pattern.yarns(budget::over));
       budget.spend(pattern.moves());
     }
     walkers.leg(Math.max(1, (long) (walkers.movesLeft(end) * FIRST_PART)), HOT);
@@ -274,7 +234,8 @@ public final class Search implements AutoCloseable {
         dealt
             && walkers.count() > 1
             && slots > DealSchedule.SLOTS_OF_SMALL
-            && walkers.movesLeft(end) >= DealSchedule.MOVES_WORTH_A_PATTERN
+            && DealSchedule.worthAPattern(
+                BorderPattern.mostMoves(problem), walkers.count() * walkers.movesLeft(end))
             && BorderPattern.suits(problem, walkers.best());
     if (patterned) {
       firstLeg(end, true);

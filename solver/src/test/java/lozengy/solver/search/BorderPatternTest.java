@@ -2,11 +2,13 @@ package lozengy.solver.search;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -24,9 +26,6 @@ import org.junit.jupiter.api.Test;
 class BorderPatternTest {
 
   private static final int BRIEFS = 60;
-
-  /** Just enough that the search tries a pattern. */
-  private static final long MOVES = 2 * DealSchedule.MOVES_WORTH_A_PATTERN + 200_000;
 
   @Test
   void cellsCostWhatTheirBordersCostAndAnnealingDoesNotDrift() {
@@ -57,10 +56,29 @@ class BorderPatternTest {
   @Test
   void nineYarnsLieWithoutARepeat() {
     Problem problem = ProblemCompiler.compile(blanket(""), Optional.empty());
-    int[] planned = new BorderPattern(problem, new Draws(1)).yarns();
+    int[] planned = new BorderPattern(problem, new Draws(1)).yarns(() -> false);
     assertEquals(0, repeats(problem, planned));
     for (int slot = 0; slot < planned.length; slot++) {
       assertEquals(problem.slots().layer()[slot] > 0, planned[slot] == Sequences.OPEN);
+    }
+  }
+
+  /** So that a large board neither spends more moves than there are nor outlives its time. */
+  @Test
+  void planningTakesNoMoreThanItIsSaidToAndEndsWhenAsked() {
+    Problem problem = ProblemCompiler.compile(blanket(""), Optional.empty());
+    BorderPattern pattern = new BorderPattern(problem, new Draws(1));
+    pattern.yarns(() -> false);
+    assertTrue(pattern.moves() > BorderPattern.mostMoves(problem) / 2, pattern.moves() + " moves");
+    assertTrue(pattern.moves() <= BorderPattern.mostMoves(problem), pattern.moves() + " moves");
+    assertTrue(DealSchedule.worthAPattern(pattern.moves(), 6 * pattern.moves() + 6));
+    assertFalse(DealSchedule.worthAPattern(pattern.moves(), 5 * pattern.moves()));
+    for (int looks : new int[] {0, 5, 1060}) {
+      AtomicInteger left = new AtomicInteger(looks);
+      BorderPattern stopped = new BorderPattern(problem, new Draws(1));
+      int[] planned = stopped.yarns(() -> left.getAndDecrement() <= 0);
+      assertTrue(stopped.moves() < pattern.moves());
+      assertTrue(IntStream.of(planned).allMatch(yarn -> yarn == Sequences.OPEN), looks + " looks");
     }
   }
 
@@ -75,7 +93,7 @@ class BorderPatternTest {
                   - {at: [r5c5], rounds: [L3, L2, L1, L0, D0]}
                 """),
             Optional.empty());
-    int[] planned = new BorderPattern(problem, new Draws(1)).yarns();
+    int[] planned = new BorderPattern(problem, new Draws(1)).yarns(() -> false);
     for (int slot = 0; slot < planned.length; slot++) {
       assertTrue(planned[slot] == Sequences.OPEN || problem.domains().allows(slot, planned[slot]));
     }
@@ -99,12 +117,14 @@ class BorderPatternTest {
   }
 
   private static int[] searched(Problem problem, int threads) {
-    Budget budget = new Budget(OptionalLong.of(MOVES), OptionalDouble.empty(), () -> false);
+    // just enough that the search tries a pattern
+    long moves = 6 * BorderPattern.mostMoves(problem) + 1_000_000;
+    Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), () -> false);
     try (Search search =
         new Search(problem, 1, 2, threads, budget, () -> 0, () -> {}, Assertions.OFF)) {
       assertTrue(search.start());
       search.improve();
-      assertEquals(MOVES, budget.spent());
+      assertEquals(moves, budget.spent());
       return search.best().clone();
     }
   }
