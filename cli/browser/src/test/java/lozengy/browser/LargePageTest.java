@@ -56,6 +56,19 @@ class LargePageTest {
       browser.script("document.querySelector('#p0').focus()");
       browser.actions().sendKeys(Keys.ARROW_RIGHT).perform();
       assertEquals("r1c2", browser.text("#card-head"));
+      assertEquals(
+          List.of(),
+          browser.script(
+              """
+              const boxes = [...document.querySelectorAll('#work-list .boxes label')];
+              const past = boxes.filter(box => {
+                const range = document.createRange();
+                range.selectNodeContents(box);
+                return range.getBoundingClientRect().right > box.getBoundingClientRect().right - 4;
+              }).map(box => box.textContent);
+              const six = boxes.some(box => /r\\d\\dc\\d\\d/.test(box.textContent));
+              return six ? past.slice(0, 5) : ['no long name is there'];"""),
+          "names past the frames of their boxes");
       assertEquals(List.of(), browser.complaints());
       Files.createDirectories(Path.of("target", "pictures"));
       browser.picture(Path.of("target", "pictures", "large.png"));

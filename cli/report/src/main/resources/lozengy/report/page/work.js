@@ -148,9 +148,9 @@ function workPart(keep, blanket) {
     requestAnimationFrame(() => drawMap(of));
   }
 
-  /** Whether a name, which breaks at its hyphens alone, asks for a wider box than r12c12 does. */
+  /** Whether a name, which breaks at its hyphens alone, asks for a wider box than r12c9 does. */
   function hasLongName(items) {
-    return items.some(item => item.textContent.split(/(?<=-)/).some(part => part.length > 6));
+    return items.some(item => item.textContent.split(/(?<=-)/).some(part => part.length > 5));
   }
 
   function short(step) {
