@@ -62,7 +62,6 @@ public final class Search implements AutoCloseable {
   private final Budget budget;
   private final BorderPlans plans;
   private boolean dealt;
-  private boolean patterned;
   private OptionalLong apart = OptionalLong.empty();
   private Replanning replanning;
   private final Walkers walkers;
@@ -180,17 +179,8 @@ public final class Search implements AutoCloseable {
       dealPlans(end);
     } else if (walkers.tiled()) {
       walkers.lastLeg(end, HOT_OF_LARGE);
-    } else if (patternLeads(end)) {
-      walkers.restartFromBest();
-      walkers.lastLeg(end, WARM);
-    } else if (!dealAfresh(end)) {
-      if (!patterned) {
-        firstLeg(end, false);
-      }
-      // under a time limit only now is it known how many moves there are
-      if (!dealAfresh(end)) {
-        walkers.lastLeg(end, HOT);
-      }
+    } else {
+      improveFreely(end);
     }
     apart = walkers.apart();
     int idle = 0;
@@ -205,6 +195,32 @@ public final class Search implements AutoCloseable {
     budget.keepBack(0);
     if (all) {
       walkers.reassignBest();
+    }
+  }
+
+  /**
+   * Goes on from a pattern of borders if that comes far ahead in a first leg; else deals afresh, if
+   * the board is small enough, or makes one long leg.
+   */
+  private void improveFreely(long end) {
+    boolean patterned = worthAPattern(end);
+    if (patterned) {
+      firstLeg(end, true);
+      walkers.last().changeAll();
+      if (walkers.lastLeadsBy((long) (LEAD_POINTS * problem.prices().unitsPerPoint()))) {
+        walkers.restartFromBest();
+        walkers.lastLeg(end, WARM);
+        return;
+      }
+    }
+    if (!dealAfresh(end)) {
+      if (!patterned) {
+        firstLeg(end, false);
+      }
+      // under a time limit only now is it known how many moves there are
+      if (!dealAfresh(end)) {
+        walkers.lastLeg(end, HOT);
+      }
     }
   }
 
@@ -223,26 +239,14 @@ public final class Search implements AutoCloseable {
     walkers.askForFloor(end);
   }
 
-  /**
-   * Tries a pattern of borders, where there are moves and room enough: the last of several walkers
-   * keeps its borders to it in the first leg.
-   *
-   * @return whether it comes so far ahead of the others that all are to go on from it
-   */
-  private boolean patternLeads(long end) {
-    patterned =
-        dealt
-            && walkers.count() > 1
-            && slots > DealSchedule.SLOTS_OF_SMALL
-            && DealSchedule.worthAPattern(
-                BorderPattern.mostMoves(problem), walkers.count() * walkers.movesLeft(end))
-            && BorderPattern.suits(problem, walkers.best());
-    if (patterned) {
-      firstLeg(end, true);
-      walkers.last().changeAll();
-    }
-    return patterned
-        && walkers.lastLeadsBy((long) (LEAD_POINTS * problem.prices().unitsPerPoint()));
+  /** Whether a pattern of borders may be planned, and there are moves and room enough for it. */
+  private boolean worthAPattern(long end) {
+    long moves = walkers.count() * walkers.movesLeft(end);
+    return dealt
+        && walkers.count() > 1
+        && slots > DealSchedule.SLOTS_OF_SMALL
+        && DealSchedule.worthAPattern(BorderPattern.mostMoves(problem), moves)
+        && BorderPattern.suits(problem, walkers.best());
   }
 
   /**
