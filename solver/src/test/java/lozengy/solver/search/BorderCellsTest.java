@@ -18,7 +18,9 @@ import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import org.junit.jupiter.api.Test;
 
-/** What cells cost is what the whole costs where there is nothing but borders; and the best of it. */
+/**
+ * What cells cost is what the whole costs where there is nothing but borders; and the best of it.
+ */
 class BorderCellsTest {
 
   /** Squares of one round and no wish for variety, so that cells leave nothing out. */
@@ -160,8 +162,7 @@ class BorderCellsTest {
     Problem problem =
         ProblemCompiler.compile(
             BlanketBuilder.straight(2, 2)
-                .motif(
-                    PieceKind.SQUARE, BlanketBuilder.round(3000), BlanketBuilder.round(1000))
+                .motif(PieceKind.SQUARE, BlanketBuilder.round(3000), BlanketBuilder.round(1000))
                 .yarns(2, Tone.DARK, 8000)
                 .prefer(weights)
                 .build(),

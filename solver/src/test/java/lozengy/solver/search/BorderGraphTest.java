@@ -126,7 +126,6 @@ class BorderGraphTest {
             .motif(PieceKind.SQUARE, rounds)
             .yarns(3, Tone.DARK, 100_000)
             .build();
-    return Blanket.of(
-        blanket.brief().withRules(blanket.brief().rules().withCentresDiffer(differ)));
+    return Blanket.of(blanket.brief().withRules(blanket.brief().rules().withCentresDiffer(differ)));
   }
 }

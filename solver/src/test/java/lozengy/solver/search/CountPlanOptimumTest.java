@@ -72,7 +72,9 @@ class CountPlanOptimumTest {
     return cost;
   }
 
-  /** Where stock suffices at all it is found, and where repeats are not minded, at the least cost. */
+  /**
+   * Where stock suffices at all it is found, and where repeats are not minded, at the least cost.
+   */
   @Test
   void countsAreWithinStockWhereThatCanBeAndTheBestThereAre() {
     int feasible = 0;

@@ -54,7 +54,8 @@ class MixTest {
     weights.forEach(
         (operator, weight) -> {
           double expected = MANY * (double) weight / all;
-          assertEquals(expected, drawn.get(operator), 4 * Math.sqrt(expected), mix + " " + operator);
+          assertEquals(
+              expected, drawn.get(operator), 4 * Math.sqrt(expected), mix + " " + operator);
         });
   }
 }

@@ -35,8 +35,7 @@ class NeighbourhoodTest {
                   BlanketBuilder.round(500),
                   BlanketBuilder.round(700),
                   BlanketBuilder.round(1000))
-              .motif(
-                  PieceKind.SIDE_TRIANGLE, BlanketBuilder.round(500), BlanketBuilder.round(400))
+              .motif(PieceKind.SIDE_TRIANGLE, BlanketBuilder.round(500), BlanketBuilder.round(400))
               .motif(
                   PieceKind.CORNER_TRIANGLE, BlanketBuilder.round(200), BlanketBuilder.round(100))
               .yarns(3, Tone.DARK, 100_000)
@@ -76,7 +75,9 @@ class NeighbourhoodTest {
           those(free, other -> SLOTS.layer()[other] == SLOTS.layer()[slot]),
           drawn(() -> all.ofLayer(slot)));
       assertEquals(
-          those(free, other -> PROBLEM.supply().slotClass()[other] == PROBLEM.supply().slotClass()[slot]),
+          those(
+              free,
+              other -> PROBLEM.supply().slotClass()[other] == PROBLEM.supply().slotClass()[slot]),
           drawn(() -> all.alike(slot)));
     }
   }
@@ -105,8 +106,7 @@ class NeighbourhoodTest {
 
   @Test
   void fewSlotsAreDrawnFromAlone() {
-    int[] inner =
-        Arrays.stream(SLOTS.free()).filter(slot -> SLOTS.layer()[slot] > 0).toArray();
+    int[] inner = Arrays.stream(SLOTS.free()).filter(slot -> SLOTS.layer()[slot] > 0).toArray();
     Neighbourhood some = new Neighbourhood(PROBLEM, new Draws(1), inner);
     assertEquals(those(inner, slot -> true), drawn(some::slot));
     assertFalse(some.hasBorders());

@@ -35,9 +35,7 @@ class SequenceCountsTest {
               ? new Round[] {
                 BlanketBuilder.round(900), BlanketBuilder.round(1000), BlanketBuilder.round(1100)
               }
-              : new Round[] {
-                BlanketBuilder.round(900), BlanketBuilder.round(1000)
-              });
+              : new Round[] {BlanketBuilder.round(900), BlanketBuilder.round(1000)});
     }
     builder.yarns(YARNS, Tone.DARK, 100_000).copies(2);
     return ProblemCompiler.compile(builder.build(), Optional.empty());

@@ -91,8 +91,7 @@ class TinySearchTest {
         assertEquals(12_000, budget.spent(), "seed " + seed);
         assertEquals(best, search.bestCost(), "seed " + seed);
         assertEquals(best, Cost.of(problem, search.best(), 1).total(), "seed " + seed);
-        assertEquals(
-            0, Check.faults(problem.blanket(), problem.sequences(search.best())).size());
+        assertEquals(0, Check.faults(problem.blanket(), problem.sequences(search.best())).size());
         assertEquals(walkers > 1, search.apart().isPresent());
         assertTrue(search.apart().orElse(0) >= 0);
         found++;

@@ -41,8 +41,7 @@ class WalkerTest {
   private static final Problem SHORT = compiled(board(3000).build().brief());
 
   private static Problem compiled(Brief brief) {
-    return ProblemCompiler.compile(
-        Blanket.of(brief), Optional.empty());
+    return ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
   }
 
   private static Walker walker(Problem problem) {
@@ -191,9 +190,7 @@ class WalkerTest {
 
   private static Problem piled(int pieces) {
     Brief brief = board(100_000).build().brief();
-    PileEntry entry =
-        new PileEntry(
-            PieceKind.SQUARE, List.of("A", "B", "E"), pieces, Set.of());
+    PileEntry entry = new PileEntry(PieceKind.SQUARE, List.of("A", "B", "E"), pieces, Set.of());
     return compiled(brief.withPile(List.of(entry)));
   }
 
