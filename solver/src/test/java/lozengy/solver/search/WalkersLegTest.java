@@ -134,7 +134,7 @@ class WalkersLegTest {
   }
 
   @Test
-  void alegOfUnknownSpeedIsLongAndShortOnesAreForMovesAlone() {
+  void aLegOfUnknownSpeedIsLongAndShortOnesAreForMovesAlone() {
     try (Walkers walkers = walkers(2, unlimited())) {
       assertEquals(50 * CHUNK, walkers.movesLeft(Long.MAX_VALUE));
       assertEquals(1, walkers.leastLeg());
