@@ -54,6 +54,8 @@ class AscentTest {
     // a gain of a tenth of the level is none, but the best point is the later one
     List<Double> slight = path(43, 1, step -> step == 0 ? 0 : 0.1);
     assertEquals(slight.get(1) + 0.7 * 0.25 / 2.5, slight.get(42), 1e-12);
+    List<Double> high = path(43, 2, step -> step == 0 ? 0 : 0.15);
+    assertEquals(high.get(1) + 0.7 * 2 * 0.25 / 2.5, high.get(42), 1e-12);
     // one of more is, and the 41 steps begin anew
     List<Double> gained = path(45, 1, step -> step < 2 ? 0 : 0.11);
     assertEquals(gained.get(2) + 0.7 * 0.25 / 2.5, gained.get(44), 1e-12);
