@@ -56,7 +56,10 @@ class BandCoverTest {
     assertEquals(low + 4, region.across(even.get(1).place()[0]));
     // merged bands keep to the step, but the last: lines 0, 4 and 6
     List<Band> merged = new BandCover(region, 7, 4, true).bands();
-    assertEquals(3, merged.stream().mapToInt(Band::copies).sum());
+    assertEquals(3, merged.size());
+    assertEquals(List.of(28, 28, 28), merged.stream().map(Band::places).toList());
+    assertEquals(List.of(28, 21, 28), even.stream().map(Band::places).toList());
+    assertEquals(low + 6, region.across(merged.get(2).place()[0]));
   }
 
   @Test
