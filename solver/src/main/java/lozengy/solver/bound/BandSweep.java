@@ -111,7 +111,6 @@ final class BandSweep {
    */
   double least(double[] gain) {
     int places = band.places();
-    Arrays.fill(cost[places], 0);
     for (int place = places - 1; place >= 0; place--) {
       double[] after = cost[place + 1];
       double[] before = cost[place];
