@@ -93,7 +93,9 @@ class ColourSharesTest {
     assertEquals(2 * 32 + 30, chess.best(), 1e-9);
   }
 
-  /** One state for each place until two places are apart by a yarn: choices are what a call costs. */
+  /**
+   * One state for each place until two places are apart by a yarn: choices are what a call costs.
+   */
   @Test
   void workIsTheChoicesOfASweep() {
     Band band =

@@ -37,8 +37,7 @@ class RepeatPricesTest {
       if ((set & ~may) == 0 && (must & ~set) == 0 && (set & never) == 0) {
         int inSquares = Long.bitCount(set & squares);
         int elsewhere = Long.bitCount(set & ~squares);
-        least[inSquares][elsewhere] =
-            Math.min(least[inSquares][elsewhere], repeats(region, set));
+        least[inSquares][elsewhere] = Math.min(least[inSquares][elsewhere], repeats(region, set));
       }
     }
     return least;
@@ -89,7 +88,9 @@ class RepeatPricesTest {
     return gap;
   }
 
-  /** Four by four squares in bands that overlap: sound for all counts, and no looser than it was. */
+  /**
+   * Four by four squares in bands that overlap: sound for all counts, and no looser than it was.
+   */
   @Test
   void noWayToPartSquaresRepeatsLess() {
     Region region =
@@ -111,8 +112,7 @@ class RepeatPricesTest {
           i == 0
               ? yarn(1, region, new double[] {11, 0, 0})
               : yarn(1, region, new double[] {10, 0, 0}, "not 9", "must 8");
-      RepeatPrices prices =
-          new RepeatPrices(bands, List.of(one, other), region.pairs(), i < 2);
+      RepeatPrices prices = new RepeatPrices(bands, List.of(one, other), region.pairs(), i < 2);
       double before = prices.best();
       prices.improve(30, () -> false);
       assertTrue(prices.best() >= before);
