@@ -254,7 +254,10 @@ public final class Remedies {
     Blanket changed = changed(blanket, List.of(move));
     Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (cause.first().isEmpty()) {
-      return findings.isEmpty() && oracle.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
+      List<BriefPath> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
+      List<BriefLine> left =
+          RuleBook.lines(changed).stream().filter(line -> paths.contains(line.path())).toList();
+      return findings.isEmpty() && oracle.settle(changed, left) != Verdict.CONFLICTS;
     }
     return findings.entrySet().stream()
         .flatMap(each -> each.getValue().stream())

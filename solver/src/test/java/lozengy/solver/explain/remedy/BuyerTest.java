@@ -42,8 +42,7 @@ class BuyerTest {
   }
 
   private static void assertBuys(Blanket blanket, boolean fewest, Amount... amounts) {
-    Buying.Amounts buys =
-        assertInstanceOf(Buying.Amounts.class, Buying.of(blanket, OPTIONS));
+    Buying.Amounts buys = assertInstanceOf(Buying.Amounts.class, Buying.of(blanket, OPTIONS));
     assertEquals(List.of(amounts), buys.amounts());
     assertEquals(fewest, buys.fewest());
     assertEquals(List.of(), Check.faults(Blanket.of(buys.brief()), buys.witness()));
@@ -67,15 +66,13 @@ class BuyerTest {
     assertEquals(new Buying.NoHelp(), buying);
     // the only yarn of the tone is gone
     assertEquals(
-        new Buying.NoHelp(),
-        Buying.of(inBalls(row(1, 5000).yarn(Tone.DARK, 1000), 0), OPTIONS));
+        new Buying.NoHelp(), Buying.of(inBalls(row(1, 5000).yarn(Tone.DARK, 1000), 0), OPTIONS));
   }
 
   @Test
   void nothingIsSaidWithoutTime() {
     Blanket blanket = row(2, 1000).yarns(2, Tone.DARK, 500).build();
-    assertEquals(
-        new Buying.Unsettled(), Buying.of(blanket, ExplainOptions.of(1, () -> true)));
+    assertEquals(new Buying.Unsettled(), Buying.of(blanket, ExplainOptions.of(1, () -> true)));
   }
 
   @Test
@@ -109,10 +106,7 @@ class BuyerTest {
   void whatManyRoundsMissIsSharedAmongYarns() {
     // 24 rounds of 125 m of each of both, of which there are 130 m and 140 m
     assertBuys(
-        BallsTest.chessboard(),
-        false,
-        new Amount(0, 29, 2_900_000),
-        new Amount(1, 26, 2_860_000));
+        BallsTest.chessboard(), false, new Amount(0, 29, 2_900_000), new Amount(1, 26, 2_860_000));
   }
 
   @Test
@@ -125,7 +119,11 @@ class BuyerTest {
         new Amount(1, 10, 1_000_000));
     // a tenth is kept back; of the third nothing can be had
     assertBuys(
-        inBalls(row(2, 900_000).yarns(2, Tone.DARK, 0).yarn(Tone.DARK, 0).keepBack(10), 1_000, 100_000, 0),
+        inBalls(
+            row(2, 900_000).yarns(2, Tone.DARK, 0).yarn(Tone.DARK, 0).keepBack(10),
+            1_000,
+            100_000,
+            0),
         false,
         new Amount(0, 1000, 1_000_000),
         new Amount(1, 10, 1_000_000));

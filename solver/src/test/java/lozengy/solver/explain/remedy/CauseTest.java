@@ -77,8 +77,7 @@ class CauseTest {
     seven.set(3, path.formatted(3) + " and 3");
     assertEquals(seven, told(toneless(7)));
     List<Cause> causes =
-        Cause.of(
-            toneless(5), Root.findings(Requirements.all(toneless(5))), ORACLE);
+        Cause.of(toneless(5), Root.findings(Requirements.all(toneless(5))), ORACLE);
     Reason first = new RoundReason.NoSuchTone(List.of(0), 0, LIGHT);
     assertEquals(Optional.of(first), causes.get(0).reason());
     assertEquals(Optional.of(first), causes.get(0).first());
@@ -162,8 +161,7 @@ class CauseTest {
             .build();
     Cause cause = Cause.ofRefuted(blanket, ORACLE);
     assertEquals(
-        List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c2"),
-        told(List.of(cause)));
+        List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c2"), told(List.of(cause)));
     assertEquals(Optional.empty(), cause.reason());
     assertEquals(Optional.empty(), cause.first());
     assertEquals(0, cause.more());

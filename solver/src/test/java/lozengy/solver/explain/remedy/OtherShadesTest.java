@@ -39,7 +39,8 @@ class OtherShadesTest {
     for (Yarn yarn : blanket.brief().yarns()) {
       long length = metres[yarns.size()];
       yarns.add(
-          yarn.withGone(length == 0).withBall(Optional.of(new Ball(50, 1000 * Math.max(1, length)))));
+          yarn.withGone(length == 0)
+              .withBall(Optional.of(new Ball(50, 1000 * Math.max(1, length)))));
     }
     return Blanket.ofUnjudged(blanket.brief().withYarns(yarns));
   }
@@ -113,11 +114,11 @@ class OtherShadesTest {
     assertEquals(
         List.of(new Instead(0, List.of(1, 2), false)), instead(whole, STOPPED, "A", 2, 0, 0));
     assertEquals(
-        List.of(new Instead(2, List.of(0, 1), true)), instead(inBalls(
-            row(1, 200_000).yarns(3, Tone.DARK, 0), 200, 200, 200), SOLVING, "C", 0, 0, 2));
+        List.of(new Instead(2, List.of(0, 1), true)),
+        instead(
+            inBalls(row(1, 200_000).yarns(3, Tone.DARK, 0), 200, 200, 200), SOLVING, "C", 0, 0, 2));
     Blanket single = inBalls(row(1, 100_000).yarns(2, Tone.DARK, 0), 100, 100);
-    assertEquals(
-        List.of(new Instead(0, List.of(1), false)), instead(single, STOPPED, "A", 1, 0));
+    assertEquals(List.of(new Instead(0, List.of(1), false)), instead(single, STOPPED, "A", 1, 0));
   }
 
   @Test

@@ -8,8 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Ball;
+import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
 import lozengy.model.check.BriefLine;
@@ -31,8 +33,7 @@ class RemediesTest {
 
   /** Squares of one light round of 1 m. */
   private static BlanketBuilder light(int across, int down) {
-    return BlanketBuilder.straight(across, down)
-        .motif(PieceKind.SQUARE, round(1000, Tone.LIGHT));
+    return BlanketBuilder.straight(across, down).motif(PieceKind.SQUARE, round(1000, Tone.LIGHT));
   }
 
   private static Explanation.Impossible explained(Blanket blanket, ExplainOptions options) {
@@ -83,8 +84,10 @@ class RemediesTest {
   private static Blanket inBalls(BlanketBuilder builder, long millimetres) {
     Blanket blanket = builder.build();
     List<Yarn> yarns = new ArrayList<>();
-    blanket.brief().yarns().forEach(
-            yarn -> yarns.add(yarn.withBall(Optional.of(new Ball(50, millimetres)))));
+    blanket
+        .brief()
+        .yarns()
+        .forEach(yarn -> yarns.add(yarn.withBall(Optional.of(new Ball(50, millimetres)))));
     return Blanket.ofUnjudged(blanket.brief().withYarns(yarns));
   }
 
@@ -93,14 +96,17 @@ class RemediesTest {
     // of B there are enough for every other square, of A there is one too few
     BlanketBuilder builder =
         light(2, 4).yarn(Tone.LIGHT, 3000).yarn(Tone.LIGHT, 4000).yarn(Tone.DARK, PLENTY);
-    assertEquals(List.of("2 yarns[0].balls=1", "5 motifs.square.rounds[0].tone=[dark, light]", "12 layout.down=3"), told(inBalls(builder, 1000)));
+    assertEquals(
+        List.of(
+            "2 yarns[0].balls=1",
+            "5 motifs.square.rounds[0].tone=[dark, light]",
+            "12 layout.down=3"),
+        told(inBalls(builder, 1000)));
     assertEquals(List.of(), beside(inBalls(builder, 1000)));
     // another shade would do
     assertEquals(
         List.of("4 yarns[1].balls=2 fewest [2]"),
-        told(
-            inBalls(
-                light(2, 2).yarn(Tone.LIGHT, 2000).yarns(2, Tone.LIGHT, 0), 1000)));
+        told(inBalls(light(2, 2).yarn(Tone.LIGHT, 2000).yarns(2, Tone.LIGHT, 0), 1000)));
   }
 
   @Test
@@ -138,30 +144,64 @@ class RemediesTest {
 
   @Test
   void whatTheModelRefutesIsMendedByALineOfItsConflict() {
-    assertEquals(List.of("2 pieces[0]=nothing", "8 pieces[1]=nothing"), told(hemmed(light(3, 3)).build()));
-    // two of one colour and two of the other: no single line mends it
     assertEquals(
-        List.of(),
-        told(
-            hemmed(light(3, 3))
-                .note("r1c3", PieceState.PLANNED, "A")
-                .note("r3c3", PieceState.PLANNED, "B")
-                .build()));
+        List.of("2 pieces[0]=nothing", "8 pieces[1]=nothing"), told(hemmed(light(3, 3)).build()));
+  }
+
+  /** Two squares of one colour and two of the other: no single change mends it. */
+  @Test
+  void conflictsThatTheModelRefutesAreMendedOneAfterTheOther() {
+    BlanketBuilder builder =
+        light(5, 3)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .note("r1c1", PieceState.PLANNED, "A")
+            .note("r3c4", PieceState.PLANNED, "A")
+            .note("r1c5", PieceState.MADE, "A")
+            .note("r3c2", PieceState.MADE, "A");
+    assertEquals(List.of("10 pieces[2]=nothing, pieces[0]=nothing"), told(builder.build()));
+    assertEquals(
+        List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c4"),
+        beside(builder.build()));
+    // of one note: both are freed in one step
+    PieceNote both =
+        new PieceNote(
+            List.of("r1c1", "r1c5"), List.of(Optional.of("A")), PieceState.PLANNED, Set.of());
+    Blanket made =
+        light(5, 3)
+            .yarns(2, Tone.LIGHT, PLENTY)
+            .note("r3c4", PieceState.MADE, "A")
+            .note("r3c2", PieceState.MADE, "A")
+            .build();
+    List<PieceNote> notes = new ArrayList<>(made.brief().pieces());
+    notes.add(0, both);
+    assertEquals(
+        List.of("4 pieces[0]=nothing"), told(Blanket.ofUnjudged(made.brief().withPieces(notes))));
   }
 
   @Test
   void whatIsLeftAfterAStepIsMendedNext() {
     BlanketBuilder banned = hemmed(light(3, 3)).ban("r2c3", "A", "B");
-    assertEquals(List.of("4 pieces[2].not=nothing, pieces[0]=nothing", "10 pieces[2].not=nothing, pieces[1]=nothing"), told(banned.build()));
-    assertEquals(List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c2"), beside(banned.build()));
+    assertEquals(
+        List.of(
+            "4 pieces[2].not=nothing, pieces[0]=nothing",
+            "10 pieces[2].not=nothing, pieces[1]=nothing"),
+        told(banned.build()));
+    assertEquals(
+        List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c2"), beside(banned.build()));
     // copies are raised twice, for one piece and for all, which is told as one change
     BlanketBuilder copies = hemmed(light(3, 3)).copies(1);
-    assertEquals(List.of("9 rules.copies=5, pieces[0]=nothing", "15 rules.copies=5, pieces[1]=nothing"), told(copies.build()));
-    assertEquals(List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c2"), beside(copies.build()));
+    assertEquals(
+        List.of("9 rules.copies=5, pieces[0]=nothing", "15 rules.copies=5, pieces[1]=nothing"),
+        told(copies.build()));
+    assertEquals(
+        List.of("rules.neighbour-borders, pieces[0] r1c1, pieces[1] r3c2"), beside(copies.build()));
     // stock is one thing, a ban another
     BlanketBuilder poor =
         light(2, 4).yarn(Tone.LIGHT, 3000).yarn(Tone.LIGHT, 4000).ban("r2c2", "A", "B");
-    assertEquals(List.of("4 pieces[0].not=nothing, yarns[0].balls=1", "14 pieces[0].not=nothing, layout.down=3"), told(inBalls(poor, 1000)));
+    assertEquals(
+        List.of(
+            "4 pieces[0].not=nothing, yarns[0].balls=1", "14 pieces[0].not=nothing, layout.down=3"),
+        told(inBalls(poor, 1000)));
     assertEquals(List.of("yarns[0], yarns[1]"), beside(inBalls(poor, 1000)));
     // more is joined in A than there is
     BlanketBuilder joined =

@@ -199,8 +199,7 @@ class RungsTest {
   void ballsOfACountedYarn() {
     Blanket blanket = twoByThree().build();
     List<Yarn> yarns = new ArrayList<>(blanket.brief().yarns());
-    Counted counted =
-        new Counted(new YarnAmount.Length(5_500), List.of(), List.of(), List.of(), 0);
+    Counted counted = new Counted(new YarnAmount.Length(5_500), List.of(), List.of(), List.of(), 0);
     yarns.set(1, yarns.get(1).withCount(Optional.of(counted)));
     Blanket other = Blanket.ofUnjudged(blanket.brief().withYarns(yarns));
     StockRelaxing relaxing = new StockRelaxing();
@@ -220,11 +219,12 @@ class RungsTest {
     BriefLine copies = line(blanket, "rules.copies", RuleId.COPIES);
     List<Ladder> ladders = Relaxing.ofLine(blanket, copies);
     assertEquals(1, ladders.size());
-    assertEquals(
-        "rules.copies", ladders.get(0).rungs().get(0).step().path().toString());
+    assertEquals("rules.copies", ladders.get(0).rungs().get(0).step().path().toString());
   }
 
-  /** Of a note about several pieces the one that is freed keeps what is worked and what is banned. */
+  /**
+   * Of a note about several pieces the one that is freed keeps what is worked and what is banned.
+   */
   @Test
   void whatIsWorkedAndBannedStaysWhereALockGoes() {
     NoteRelaxing relaxing = new NoteRelaxing();
