@@ -91,7 +91,9 @@ class BorderPatternTest {
     }
   }
 
-  /** Twelve borders have sublattices of 4 to 12 cosets; each number has as many as its divisors sum. */
+  /**
+   * Twelve borders have sublattices of 4 to 12 cosets; each number has as many as its divisors sum.
+   */
   @Test
   void planningTakesWhatItsStepsAreCountedAs() {
     Problem problem = squares(4, 3, 100_000);

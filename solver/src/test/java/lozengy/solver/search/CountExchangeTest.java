@@ -150,8 +150,7 @@ class CountExchangeTest {
       assertArrayEquals(surplusWas, surplus, where);
       assertArrayEquals(usedWas, used, where);
     }
-    assertTrue(
-        within > 5 && bettered > 15 && shaken > 5, within + ", " + bettered + ", " + shaken);
+    assertTrue(within > 5 && bettered > 15 && shaken > 5, within + ", " + bettered + ", " + shaken);
   }
 
   /** Expected repeats are rounded for each exchange and for the whole. */
