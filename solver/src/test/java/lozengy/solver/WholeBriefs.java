@@ -225,7 +225,7 @@ final class WholeBriefs {
     int rounds = 1 + random.nextInt(2);
     YarnRate rate =
         chance(0.5)
-            ? new YarnRate.PerMetre(random.nextInt(10) / 10.0)
+            ? new YarnRate.PerMetre(Math.max(1, random.nextInt(10)) / 10.0)
             : new YarnRate.Strip(
                 BigDecimal.valueOf(400), 1, new YarnAmount.Length(100L * random.nextInt(4)));
     return new YarnUse(code(), rate, rounds, Optional.empty());
