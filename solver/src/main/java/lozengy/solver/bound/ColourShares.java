@@ -17,16 +17,13 @@ final class ColourShares {
 
   private static final double LEVEL = 0.02;
 
-  private final List<Band> bands;
   private final ColourSweep[] sweeps;
   private final PairShares shares;
   private final double[][] weight;
   private final double[][] weightSlope;
   private final Ascent ascent;
-  private boolean endless;
 
   private ColourShares(List<Band> bands, ColourSweep[] sweeps, int pairs) {
-    this.bands = bands;
     this.sweeps = sweeps;
     this.shares = new PairShares(bands, pairs);
     weight = bands.stream().map(band -> band.weight().clone()).toArray(double[][]::new);
@@ -39,9 +36,10 @@ final class ColourShares {
   /**
    * Prepares the bands.
    *
+   * @param bands no two of which are given as one
    * @param pairs how many pairs the region has
    * @param mostStates most states of a band at a place
-   * @return null if there are more
+   * @return null if there are more, or if the rule for borders cannot be kept
    */
   static ColourShares of(List<Band> bands, int yarns, int pairs, int mostStates) {
     ColourSweep[] sweeps = new ColourSweep[bands.size()];
@@ -60,13 +58,7 @@ final class ColourShares {
     for (int b = 0; b < sweeps.length; b++) {
       System.arraycopy(point, at, weight[b], 0, weight[b].length);
       at += weight[b].length;
-      double least = sweeps[b].least(weight[b]);
-      if (least == Double.POSITIVE_INFINITY) {
-        // no way to keep the rule for borders: nothing is valid, and any floor holds
-        endless = true;
-        return 0;
-      }
-      value += bands.get(b).copies() * least;
+      value += sweeps[b].least(weight[b]);
       sweeps[b].mark(weightSlope[b]);
     }
     shares.level(weightSlope);
@@ -80,12 +72,12 @@ final class ColourShares {
 
   /** Improves the shares by so many steps, fewer if stopped; the first step only evaluates. */
   void improve(int steps, BooleanSupplier stop) {
-    ascent.climb(endless ? 0 : steps, stop);
+    ascent.climb(steps, stop);
   }
 
   /** The floor; negative infinity before the first step. */
   double best() {
-    return endless ? 0 : ascent.best();
+    return ascent.best();
   }
 
   /** Choices that an evaluation goes through. */

@@ -161,7 +161,6 @@ final class ColourSweep {
    * @param weight weight of each pair
    */
   double least(double[] weight) {
-    Arrays.fill(cost[band.places()], 0);
     for (int place = band.places() - 1; place >= 0; place--) {
       frontier.sumWeights(place, weight, sums[place]);
       Step step = steps[place];

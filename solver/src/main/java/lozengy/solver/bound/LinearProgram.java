@@ -87,7 +87,7 @@ final class LinearProgram {
   }
 
   private void start(double side, boolean isEqual) {
-    if (rows + 2 >= rowStart.length) {
+    if (rows + 1 == rowStart.length) {
       rowStart = Arrays.copyOf(rowStart, 2 * rowStart.length);
       right = Arrays.copyOf(right, 2 * right.length);
       equal = Arrays.copyOf(equal, 2 * equal.length);

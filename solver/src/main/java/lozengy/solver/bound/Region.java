@@ -14,7 +14,6 @@ import lozengy.model.score.Nearness;
 final class Region {
 
   private final int layer;
-  private final int[] along;
   private final int[] across;
   private final int[] piece;
   private final int[] round;
@@ -41,15 +40,12 @@ final class Region {
                     .thenComparingInt(place -> upright ? place.x() : place.y()))
             .toArray(Place[]::new);
     int[] position = new int[blanket.pieceCount()];
-    Arrays.fill(position, -1);
-    along = new int[places.length];
     across = new int[places.length];
     piece = new int[places.length];
     round = new int[places.length];
     kind = new int[places.length];
     for (int i = 0; i < places.length; i++) {
       position[places[i].index()] = i;
-      along[i] = upright ? places[i].y() : places[i].x();
       across[i] = upright ? places[i].x() : places[i].y();
       piece[i] = places[i].index();
       kind[i] = places[i].kind().ordinal();
@@ -110,7 +106,7 @@ final class Region {
   }
 
   int places() {
-    return along.length;
+    return across.length;
   }
 
   /** Where a place lies across the sweep, in lattice units. */

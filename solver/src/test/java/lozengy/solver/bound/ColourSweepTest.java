@@ -27,6 +27,7 @@ class ColourSweepTest {
       assertEquals(least, sweep.least(band.weight()), 1e-9, "seed " + seed);
       if (least < Double.POSITIVE_INFINITY) {
         double[] repeated = new double[band.pair().length];
+        java.util.Arrays.fill(repeated, 7);
         sweep.mark(repeated);
         double marked = 0;
         for (int pair = 0; pair < repeated.length; pair++) {

@@ -116,4 +116,83 @@ class DualBoundTest {
     // the paths are worth 0 + 1 - 2.5, 0 + 0 and 2 + 1 - 2.5 for each of the three pieces
     assertEquals(1.5, new DualBound(program).of(new double[0]), 1e-5);
   }
+
+  /**
+   * Maximise 3 + 4x - s^2 + 2y - z with x to 10, s to 9, y to 1, z to 5, where x - s is at most 1
+   * and y + z is 0.5, by duals of the rows as put.
+   */
+  @Test
+  void multipliersProveWhatIsReckonedByHand() {
+    LinearProgram program = new LinearProgram();
+    program.addConstant(3);
+    int x = program.variable(0, 10, 4);
+    int s = program.squared(9, 1);
+    int y = program.variable(0, 1, 2);
+    int z = program.variable(0, 5, -1);
+    program.atMost(1);
+    program.put(x, 1);
+    program.put(s, -1);
+    program.equalTo(0.5);
+    program.put(y, 1);
+    program.put(z, 1);
+    DualBound bound = new DualBound(program);
+    // all may take their best
+    assertEquals(3 + 40 + 2, bound.of(new double[] {0, 0}), 1e-5);
+    // x alone is worth 4 - 2, s at its best 1 takes 2 - 1; y is worth 2 - 3, z none
+    assertEquals(3 + 2 + 20 + 1 + 1.5, bound.of(new double[] {2, 3}), 1e-5);
+    // s at most 9 where its multiplier is 18 and more; an equal row may have a negative one
+    assertEquals(3 + 20 + (180 - 81) + 3 + 0.5 * -1, bound.of(new double[] {20, -1}), 1e-5);
+    // at most rows' negative multipliers count as none
+    assertEquals(3 + 40 + 0.5 * 2, bound.of(new double[] {-5, 2}), 1e-5);
+    // z gains by a negative multiplier of more than its loss
+    assertEquals(3 + 40 + -2 * 0.5 + 4 + 5, bound.of(new double[] {0, -2}), 1e-5);
+  }
+
+  /** Of each number added up the last bit, times all that are added up, and the margin. */
+  @Test
+  void theMarginIsThatOfTheNumbersAddedUp() {
+    LinearProgram program = new LinearProgram();
+    // so much that the bound is 0, and adds up without rounding
+    double constant = 0x1p33 - 0x1p35 + 0x1p31;
+    program.addConstant(constant);
+    program.variable(0, 1, 0x1p30);
+    program.variable(0, 1, -0x1p31);
+    program.atMost(-0x1p32);
+    program.put(0, 0x1p33);
+    program.put(1, -0x1p34);
+    // 2 entries, 2 variables, a row and the constant
+    double size = -constant + 0x1p30 + 0x1p31 + 2 * (0x1p32 + 0x1p33 + 0x1p34);
+    double margin = 1e-6 + size * 6 * 0x1p-52;
+    assertEquals(margin, new DualBound(program).of(new double[] {2}), 1e-12);
+  }
+
+  /** A path through three rounds; nodes and arcs that are not there lead nowhere. */
+  @Test
+  void pathsGoAlongNodesAndArcsThatAreThere() {
+    LinearProgram program = new LinearProgram();
+    int[][] nodes = new int[3][3];
+    double[][] gains = {{1, 5, 9}, {0, -4, 0}, {2, 3, 7}};
+    for (int round = 0; round < 3; round++) {
+      for (int yarn = 0; yarn < 3; yarn++) {
+        boolean there = round != 0 || yarn != 2;
+        nodes[round][yarn] = there ? program.variable(0, 1, gains[round][yarn]) : -1;
+      }
+    }
+    int[][][] arcs = new int[2][3][3];
+    for (int round = 0; round < 2; round++) {
+      for (int from = 0; from < 3; from++) {
+        for (int to = 0; to < 3; to++) {
+          // the last yarn is never reached in the border, nor left in the first
+          boolean there = from != to && (round == 0 ? from != 2 : to != 2);
+          arcs[round][from][to] = there ? program.variable(0, 1, 0.25 * (from + to)) : -1;
+        }
+      }
+    }
+    int alone = program.variable(0, 1, 0.125);
+    program.paths(new LinearProgram.Paths(nodes, arcs));
+    program.scale();
+    // 5, by 0.75 to 0 of the third, by 0.75 to 3 of the second; beside it what is on no path
+    assertEquals(5 + 0.75 + 0 + 0.75 + 3 + 0.125, new DualBound(program).of(new double[0]), 1e-5);
+    assertEquals(0.125, program.gain(alone));
+  }
 }

@@ -69,7 +69,8 @@ class RepeatFloorTest {
     return counts;
   }
 
-  private static double floor(RepeatFloor floor, int[][] counts) {
+  /** What a floor says of so many places by kind of piece and yarn. */
+  static double floor(RepeatFloor floor, int[][] counts) {
     double sum = floor.base();
     for (int yarn = 0; yarn < counts[0].length; yarn++) {
       double most = floor.toll()[yarn].length == 0 ? 0 : Double.NEGATIVE_INFINITY;
