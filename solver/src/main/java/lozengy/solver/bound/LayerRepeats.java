@@ -25,8 +25,6 @@ final class LayerRepeats {
   /** Steps of the first full stage; each further stage has thrice as many. */
   private static final int STEPS = 50;
 
-  private static final int FEWEST_STEPS = 5;
-
   /**
    * States gone through at the first full stage, after which large layers take no more steps; each
    * further stage may go through thrice as many.
@@ -140,11 +138,7 @@ final class LayerRepeats {
       for (int i = 1; i < stage; i++) {
         times *= 3;
       }
-      long most = prices.work() + MOST_WORK * times;
-      prices.improve(FEWEST_STEPS, stop);
-      for (int step = FEWEST_STEPS; step < STEPS * times && prices.work() < most; step++) {
-        prices.improve(1, stop);
-      }
+      prices.improve(STEPS * times, MOST_WORK * times, stop);
       if (colours != null) {
         long steps = 1 + COLOUR_WORK * times / Math.max(1, colours.work());
         colours.improve((int) Math.min(STEPS * times, steps), stop);

@@ -31,6 +31,9 @@ import lozengy.model.layout.PieceKind;
  */
 final class RepeatPrices {
 
+  /** Steps to take at least, however many states they go through. */
+  private static final int FEWEST = 5;
+
   /** How much slower tolls change than prices. */
   private static final double TOLL_UNIT = 0.15;
 
@@ -296,9 +299,16 @@ final class RepeatPrices {
     }
   }
 
-  /** Improves the prices by so many steps, fewer if stopped. */
-  void improve(int steps, BooleanSupplier stop) {
-    ascent.climb(steps, stop);
+  /**
+   * Improves the prices by so many steps, fewer if stopped.
+   *
+   * @param work states after which it ends, too
+   */
+  void improve(int steps, long work, BooleanSupplier stop) {
+    long most = work() + work;
+    for (int step = 0; step < steps && (step < FEWEST || work() < most); step++) {
+      ascent.climb(1, stop);
+    }
   }
 
   /** The floor that the best prices prove if each class shows as often as wanted. */
@@ -306,8 +316,7 @@ final class RepeatPrices {
     return ascent.best();
   }
 
-  /** States that all evaluations so far have gone through. */
-  long work() {
+  private long work() {
     long work = 0;
     for (BandSweep sweep : sweeps) {
       work += sweep.work();

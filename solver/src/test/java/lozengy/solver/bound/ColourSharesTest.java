@@ -115,9 +115,10 @@ class ColourSharesTest {
     assertEquals(1 + 1 + 1, ColourSweep.of(band, 1, 1).work());
     // in or out, with the frontier's one place in or out: states before each place and at the end
     BandSweep sweep = new BandSweep(band);
+    assertEquals(0, sweep.work());
     sweep.least(new double[] {9, 9, 9});
     assertEquals(1 + 2 + 2 + 1, sweep.work());
-    // where nothing is gained, only those that leave all places out
+    // taking no place pays, so that one state is left before each and at the end
     sweep.least(new double[] {-1, -1, -1});
     assertEquals(1 + 2 + 2 + 1 + 4, sweep.work());
   }

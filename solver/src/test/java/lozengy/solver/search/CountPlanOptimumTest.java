@@ -11,7 +11,13 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.Symmetry;
+import lozengy.model.colour.Tone;
+import lozengy.model.layout.PieceKind;
+import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -247,6 +253,29 @@ class CountPlanOptimumTest {
       seed++;
     }
     return seed;
+  }
+
+  /** A round that stands for two mirrored places costs twice as much. */
+  @Test
+  void roundsThatStandForSeveralPlacesCostForEach() {
+    Blanket plain =
+        BlanketBuilder.straight(3, 1)
+            .motif(PieceKind.SQUARE, BlanketBuilder.round(1000))
+            .yarns(3, Tone.DARK, 100_000)
+            .build();
+    Look mirrored = Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT);
+    Problem problem =
+        ProblemCompiler.compile(Blanket.of(plain.brief().withLook(mirrored)), Optional.empty());
+    List<int[]> groups = CountPlan.groups(problem, problem.slots().free());
+    EarlierCounts earlier = EarlierCounts.of(problem, groups, new int[] {0, 1}, 7);
+    for (int group = 0; group < groups.size(); group++) {
+      int slot = groups.get(group)[0];
+      int[] counts = new int[3];
+      counts[slot] = 1;
+      int weight = problem.slots().weight(slot);
+      assertEquals(7 * weight, earlier.shift(group, counts, slot, 2));
+      assertEquals(3 - weight, problem.slots().weight(1 - slot));
+    }
   }
 
   /** Where a change is dear a plan within stock is dealt as it was; and filled where it is open. */

@@ -174,4 +174,35 @@ class PileMovesTest {
   private static boolean fits(int[] laid, int place) {
     return laid[place] < 0 || laid[place] == place % 2;
   }
+
+  /** An earlier plan that shows all pieces of the pile keeps them where they lay. */
+  @Test
+  void piecesStayWhereTheyLay() {
+    Problem problem = problem();
+    for (long seed = 1; seed <= 10; seed++) {
+      int[] yarn = RandomDraws.of(problem, new SplittableRandom(seed), true);
+      int[] laid = problem.pile().laid(problem.slots(), problem.domains(), yarn);
+      int dealt = 0;
+      for (int stack : laid) {
+        dealt += stack >= 0 ? 1 : 0;
+      }
+      Problem again =
+          ProblemCompiler.compile(problem.blanket(), Optional.of(problem.sequences(yarn)));
+      EarlierPlan plan = EarlierPlan.of(again, new Draws(seed));
+      assertEquals(3, dealt);
+      // of equal pieces any, and never more of a stack than there are
+      int[] shown = new int[2];
+      for (int place = 0; place < 9; place++) {
+        int stack = plan.laid()[place];
+        if (stack >= 0) {
+          shown[stack]++;
+          int start = problem.slots().orbitStart()[place];
+          int[] yarns = problem.pile().yarns()[stack];
+          assertArrayEquals(yarns, Arrays.copyOfRange(yarn, start, start + 2), "seed " + seed);
+          assertArrayEquals(yarns, Arrays.copyOfRange(plan.yarn(), start, start + 2));
+        }
+      }
+      assertArrayEquals(new int[] {2, 1}, shown);
+    }
+  }
 }
