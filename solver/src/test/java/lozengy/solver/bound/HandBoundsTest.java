@@ -197,4 +197,53 @@ class HandBoundsTest {
     }
     return capped().prefer(weights).build();
   }
+
+  private static Map<Part, Double> only(Part... parts) {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      weights.put(part, Set.of(parts).contains(part) ? 1.0 : 0.0);
+    }
+    return weights;
+  }
+
+  /** Each yarn should have one of three pieces; of A there is enough for half of one. */
+  @Test
+  void halfAPieceCannotBeWorked() {
+    Blanket blanket =
+        BlanketBuilder.straight(1, 3)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarn(Tone.MID, 500)
+            .yarns(2, Tone.MID, PLENTY)
+            .prefer(only(Part.BALANCE))
+            .build();
+    double best = Exhaustive.best(blanket).orElseThrow();
+    assertEquals(best, Bounds.of(blanket, new BoundLimits(1), () -> false).total(), 1e-3);
+  }
+
+  /** Two yarns on nine squares lie like a chessboard: every repeat is known. */
+  @Test
+  void aChessboardsRepeatsAreKnown() {
+    Blanket blanket =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarns(2, Tone.MID, PLENTY)
+            .prefer(only(Part.SPREAD, Part.BALANCE))
+            .build();
+    double best = Exhaustive.best(blanket).orElseThrow();
+    assertEquals(best, Bounds.of(blanket, new BoundLimits(1), () -> false).total(), 1e-3);
+  }
+
+  /** All centres alike repeat more than is expected: spread is 0 and not below. */
+  @Test
+  void spreadDoesNotFallBelowNought() {
+    Blanket blanket =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1000), round(1000))
+            .yarns(8, Tone.MID, PLENTY)
+            .note("all", PieceState.PLANNED, "A", null)
+            .prefer(only(Part.SPREAD, Part.BALANCE))
+            .build();
+    double bound = Bounds.of(blanket, new BoundLimits(1), () -> false).total();
+    assertEquals(50 + DualBound.MARGIN, bound, 1e-9);
+  }
 }

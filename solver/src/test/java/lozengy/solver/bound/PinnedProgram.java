@@ -130,7 +130,7 @@ final class PinnedProgram {
             counts.put(key, nodes);
             double total = Scorer.score(blanket, sequences, Optional.empty()).total();
             best.merge(key, total, Math::max);
-          } else if (lacks(sequences)) {
+          } else if (lacks(sequences) || blanket.pieceCount() == 1) {
             tooMuch.put(key, nodes);
           }
         });

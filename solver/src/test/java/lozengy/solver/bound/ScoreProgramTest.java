@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.Look;
 import lozengy.model.brief.Part;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Preferences;
@@ -76,12 +77,20 @@ class ScoreProgramTest {
     assertEquals(0, gap(corners(1700), Part.BALANCE), 1e-7);
     BlanketBuilder made = row(3, 2600).note("r2c1", PieceState.MADE, "A", "A").ban("r1c1", "C");
     assertEquals(0, gap(made, Part.BALANCE), 1e-7);
+    // a made square of a yarn that no planned piece may have, where no yarn's tone fits a square
+    BlanketBuilder worked =
+        BlanketBuilder.filled(1, 1)
+            .motif(PieceKind.SQUARE, round(1000, Tone.LIGHT))
+            .motif(PieceKind.CORNER_TRIANGLE, round(600, Tone.MID));
+    worked = colours(worked, PLENTY).yarn(Tone.DARK, PLENTY);
+    assertEquals(0, gap(worked.note("r1c1", PieceState.MADE, "D"), Part.BALANCE), 1e-7);
   }
 
   @Test
   void contrastWithinPiecesIsTheBestOfAllWaysToPutRoundsTogether() {
     assertEquals(0, gap(row(1, PLENTY), Part.CONTRAST_WITHIN), 1e-7);
     assertEquals(0, gap(row(2, 1600), Part.CONTRAST_WITHIN), 1e-7);
+    assertEquals(0, gap(row(2, 1600).within(WithinPiece.FREE), Part.CONTRAST_WITHIN), 1e-7);
     BlanketBuilder made = row(3, PLENTY).note("r2c1", PieceState.MADE, "A", "B").ban("r1c1", "C");
     assertEquals(0, gap(made, Part.CONTRAST_WITHIN), 1e-7);
   }
@@ -98,6 +107,25 @@ class ScoreProgramTest {
             .note("r2c1", PieceState.JOINED, "A")
             .note("r4c1", PieceState.MADE, "B");
     assertEquals(0, gap(joined, Part.CONTRAST_BETWEEN), 1e-7);
+    Blanket alike =
+        Blanket.ofUnjudged(
+            weighing(joined, Part.CONTRAST_BETWEEN)
+                .brief()
+                .withLook(Look.NONE.withContrast(10, 10)));
+    assertEquals(0, new PinnedProgram(alike).gap(), 1e-7);
+    // two joined borders that are too like each other for any further seam
+    BlanketBuilder like =
+        BlanketBuilder.straight(1, 4)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarn(Tone.MID, new Srgb(20, 20, 160), PLENTY)
+            .yarn(Tone.MID, new Srgb(24, 26, 165), PLENTY)
+            .yarn(Tone.MID, new Srgb(220, 200, 40), PLENTY)
+            .yarn(Tone.MID, new Srgb(200, 40, 90), PLENTY)
+            .minContrast(10)
+            .note("r1c1", PieceState.JOINED, "A")
+            .note("r2c1", PieceState.JOINED, "B");
+    double looser = gap(like, Part.CONTRAST_BETWEEN);
+    assertTrue(looser <= 29.964, "looser than it was: " + looser);
   }
 
   @Test
