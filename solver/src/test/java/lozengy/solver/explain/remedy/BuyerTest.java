@@ -103,12 +103,19 @@ class BuyerTest {
   }
 
   @Test
+  void whatManyRoundsMissIsSharedAmongYarns() {
+    // 24 rounds of 125 m of each of both, of which there are 130 m and 140 m
+    assertBuys(
+        BallsTest.chessboard(), false, new Amount(0, 29, 2_900_000), new Amount(1, 26, 2_860_000));
+  }
+
+  @Test
   void ballsTooShortToBeChosenAreReckonedFromAnArrangement() {
     // a round of 1 km of each, of which one is in balls of 1 m and the other in balls of 100 m
     assertBuys(
-        inBalls(row(2, 1_000_000).yarns(2, Tone.DARK, 0), 1_000, 100_000),
+        inBalls(row(2, 1_000_000).yarn(Tone.DARK, 4_000).yarn(Tone.DARK, 0), 1_000, 100_000),
         false,
-        new Amount(0, 1000, 1_000_000),
+        new Amount(0, 996, 996_000),
         new Amount(1, 10, 1_000_000));
     // a tenth is kept back; of the third nothing can be had
     assertBuys(

@@ -1,12 +1,14 @@
 package lozengy.solver.explain.remedy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.solver.explain.argument.Shortfall;
 import lozengy.solver.explain.remedy.Proposals.Deal;
@@ -104,6 +106,9 @@ class ProposalsTest {
     assertEquals("none", ofFewShades(atLeast(of(2, 1), 41)));
     assertEquals("[40, 0]", ofFewShades(short1(4000)));
     assertEquals("none", ofFewShades(short1(4001)));
+    Proposals both = of(2);
+    both.add(new Shortfall(6000, Map.of(0, 100L, 1, 100L)));
+    assertEquals("[40, 20]", ofFewShades(both));
     Proposals endless = of(2);
     endless.add(new Shortfall(5, Map.of(0, 0L)));
     endless.add(new Shortfall(5, Map.of(1, 0L)));
@@ -117,5 +122,21 @@ class ProposalsTest {
     Proposals proposals = of(2);
     proposals.add(new Shortfall(missing, Map.of(0, 100L)));
     return proposals;
+  }
+
+  /** Of each of seven times three yarns two must be bought, which takes long to prove. */
+  @Test
+  void whereTheSearchIsCutShortItIsNotComplete() {
+    Proposals proposals = of(21);
+    for (int first = 0; first < 21; first += 3) {
+      proposals.refute(new int[21], List.of(first, first + 1));
+      proposals.refute(new int[21], List.of(first, first + 2));
+      proposals.refute(new int[21], List.of(first + 1, first + 2));
+    }
+    assertEquals(Optional.empty(), proposals.fewest(Deal.FEWEST_SHADES));
+    assertFalse(proposals.complete());
+    proposals.atLeast(14);
+    assertEquals(14, Arrays.stream(proposals.fewest(Deal.EVENLY).orElseThrow()).sum());
+    assertFalse(proposals.complete(), "what was proposed before may not have been the fewest");
   }
 }
