@@ -152,7 +152,7 @@ class SpentMovesTest {
   }
 
   private static Repair repair(Problem problem) {
-    return new Repair(problem, EarlierPlan.of(problem, new Draws(1)), 1);
+    return new Repair(problem, EarlierPlan.of(problem, new Draws(1)), 1, Long.MAX_VALUE);
   }
 
   /** All that was not open stays, but for some slots. */

@@ -157,7 +157,9 @@ class TiledWalkTest {
         double cooled = step * Math.pow(0.1, made / (double) MOVES);
         assertEquals(cooled, walker.temperatureAfter(0), 1e-6 * step);
         int[] after = walker.state().yarn;
-        assertEquals(Cost.of(problem, after, walker.state().stock.pressure()).total(), walker.state().cost());
+        assertEquals(
+            Cost.of(problem, after, walker.state().stock.pressure()).total(),
+            walker.state().cost());
         long changed =
             IntStream.range(0, after.length)
                 .filter(slot -> within[orbit[slot]] && after[slot] != before[slot])
