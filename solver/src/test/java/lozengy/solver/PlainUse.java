@@ -23,7 +23,8 @@ import lozengy.model.stitch.Stitch;
 
 /**
  * What rounds, and seams in the borders' yarns, take of each yarn, as {@code model/README.md} says:
- * in stitches of stated lengths, with one that joins the round and two tails, by length or by weight, all times the hand.
+ * in stitches of stated lengths, with one that joins the round and two tails, by length or by
+ * weight, all times the hand.
  */
 final class PlainUse {
 

@@ -130,6 +130,18 @@ class ChangeFloorTest {
     assertEquals(1, floor(mirrored, "B", "B", "B"));
   }
 
+  /** So do images of a later piece, and both of their rounds. */
+  @Test
+  void imagesOfLaterPiecesChangeTogether() {
+    BlanketBuilder builder = rowOfTwo(5, PLENTY);
+    Blanket turned =
+        Blanket.ofUnjudged(
+            builder.build().brief().withLook(Look.NONE.withSymmetry(Symmetry.TOP_BOTTOM)));
+    assertEquals(0, floor(turned, "AB", "BA", "AB", "BA", "AB"));
+    assertEquals(1, floor(turned, "AB", "BA", "AB", "BC", "AB"));
+    assertEquals(2, floor(turned, "AB", "BA", "AB", "DC", "AB"));
+  }
+
   private static Blanket mirrored(long ofA, String banned) {
     BlanketBuilder builder =
         BlanketBuilder.straight(3, 1)

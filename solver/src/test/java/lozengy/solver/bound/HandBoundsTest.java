@@ -2,10 +2,14 @@ package lozengy.solver.bound;
 
 import static lozengy.solver.constraint.BlanketBuilder.round;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import lozengy.model.arrangement.Arrangement.Bound;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Part;
@@ -102,5 +106,144 @@ class HandBoundsTest {
       weights.put(part, 0.0);
     }
     return new Preferences(weights);
+  }
+
+  /** Weights w of variety and balance, the brief's own 1 and 3; balance may be full. */
+  private static BlanketBuilder capped() {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      weights.put(part, part == Part.VARIETY ? 1.0 : part == Part.BALANCE ? 3.0 : 0.0);
+    }
+    return BlanketBuilder.straight(3, 3)
+        .motif(PieceKind.SQUARE, round(1000, Tone.LIGHT), round(2000, Tone.DARK))
+        .yarns(2, Tone.DARK, PLENTY)
+        .yarns(2, Tone.LIGHT, PLENTY)
+        .prefer(weights);
+  }
+
+  private static Map<Part, Double> kept(double variety, double balance, OptionalDouble known) {
+    Map<Part, Double> figures = new EnumMap<>(Part.class);
+    figures.put(Part.VARIETY, variety);
+    figures.put(Part.BALANCE, balance);
+    Optional<Bound> total =
+        known.isPresent() ? Optional.of(new Bound(known.getAsDouble(), "")) : Optional.empty();
+    return PartBounds.othersKept(
+        capped().build(), figures, total, new BoundLimits(0), () -> false);
+  }
+
+  /** What the others keep is taken off what all have together, at the most that a bound allows. */
+  @Test
+  void othersKeptLeaveWhatABoundLeaves() {
+    double cap = 100 * 4 / 9.0;
+    // with twice the others' weight: 6 times the cap and 3 times 100, less 3 times 90, by 6
+    assertEquals(cap + 30 / 6.0, kept(40, 90, OptionalDouble.empty()).get(Part.VARIETY), 1e-4);
+    assertEquals(100, kept(40, 90, OptionalDouble.empty()).get(Part.BALANCE));
+    assertEquals(cap, kept(40, 100, OptionalDouble.empty()).get(Part.VARIETY), 1e-4);
+    // half of the weight of variety, and what it lacks of its cap: 0.5 times 100 and 2
+    Map<Part, Double> near = kept(cap, 90, OptionalDouble.empty());
+    assertEquals(100, near.get(Part.BALANCE), 1e-4);
+    // the total that is known leaves 4 times 78, less 3 times 90; balance the same less 40, by 3
+    Map<Part, Double> known = kept(40, 90, OptionalDouble.of(78));
+    assertEquals(4 * 78 - 270, known.get(Part.VARIETY), 1e-9);
+    assertEquals((4 * 78 - 40) / 3.0, known.get(Part.BALANCE), 1e-9);
+    // never less than what is given
+    assertEquals(40, kept(40, 90, OptionalDouble.of(60)).get(Part.VARIETY));
+    assertEquals(90, kept(40, 90, OptionalDouble.of(60)).get(Part.BALANCE));
+  }
+
+  /** A part that does not weigh has no share in what is known; alone, the others are none. */
+  @Test
+  void partsThatDoNotWeighAreBoundedByWeightsOfTheirOwn() {
+    Map<Part, Double> figures = new EnumMap<>(Part.class);
+    figures.put(Part.VARIETY, 40.0);
+    figures.put(Part.LEEWAY, 30.0);
+    Optional<Bound> known = Optional.of(new Bound(42, ""));
+    Map<Part, Double> bounds =
+        PartBounds.othersKept(
+            capped().build(), figures, known, new BoundLimits(1), () -> false);
+    assertEquals(42, bounds.get(Part.VARIETY), 1e-9);
+    // twice variety's weight, which lacks 4.4 of its cap
+    assertEquals(100, bounds.get(Part.LEEWAY), 1e-4);
+    Map<Part, Double> stopped =
+        PartBounds.othersKept(
+            capped().build(), figures, Optional.empty(), new BoundLimits(1), () -> true);
+    assertEquals(Map.of(Part.VARIETY, 100.0, Part.LEEWAY, 100.0), stopped);
+  }
+
+  /** No part is bounded below nothing, and where none can lose the bound is all. */
+  @Test
+  void theProofIsNamed() {
+    Bound all = Bounds.of(oneOf(Part.LEEWAY), new BoundLimits(1), () -> false);
+    assertEquals(new Bound(100, "no part of the score exceeds 100"), all);
+    Bound variety = Bounds.of(oneOf(Part.VARIETY), new BoundLimits(1), () -> false);
+    assertEquals(100 * 4 / 9.0, variety.total(), 1e-5);
+    assertEquals(
+        "counts, seams, stock and repeats bounded together by a convex program", variety.proof());
+    Blanket none =
+        BlanketBuilder.straight(1, 2)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarns(2, Tone.MID, 0)
+            .prefer(Map.of(Part.BALANCE, 1.0, Part.SPREAD, 0.0))
+            .build();
+    assertEquals(0, Bounds.of(none, new BoundLimits(2), () -> false).total());
+    assertThrows(IllegalArgumentException.class, () -> new BoundLimits(-1));
+    assertEquals(0, new BoundLimits(0).stages());
+  }
+
+  private static Blanket oneOf(Part part) {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part each : Part.values()) {
+      weights.put(each, each == part ? 1.0 : 0.0);
+    }
+    return capped().prefer(weights).build();
+  }
+
+  private static Map<Part, Double> only(Part... parts) {
+    Map<Part, Double> weights = new EnumMap<>(Part.class);
+    for (Part part : Part.values()) {
+      weights.put(part, Set.of(parts).contains(part) ? 1.0 : 0.0);
+    }
+    return weights;
+  }
+
+  /** Each yarn should have one of three pieces; of A there is enough for half of one. */
+  @Test
+  void halfAPieceCannotBeWorked() {
+    Blanket blanket =
+        BlanketBuilder.straight(1, 3)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarn(Tone.MID, 500)
+            .yarns(2, Tone.MID, PLENTY)
+            .prefer(only(Part.BALANCE))
+            .build();
+    double best = Exhaustive.best(blanket).orElseThrow();
+    assertEquals(best, Bounds.of(blanket, new BoundLimits(1), () -> false).total(), 1e-3);
+  }
+
+  /** Two yarns on nine squares lie like a chessboard: every repeat is known. */
+  @Test
+  void aChessboardsRepeatsAreKnown() {
+    Blanket blanket =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1000))
+            .yarns(2, Tone.MID, PLENTY)
+            .prefer(only(Part.SPREAD, Part.BALANCE))
+            .build();
+    double best = Exhaustive.best(blanket).orElseThrow();
+    assertEquals(best, Bounds.of(blanket, new BoundLimits(1), () -> false).total(), 1e-3);
+  }
+
+  /** All centres alike repeat more than is expected: spread is 0 and not below. */
+  @Test
+  void spreadDoesNotFallBelowNought() {
+    Blanket blanket =
+        BlanketBuilder.straight(3, 3)
+            .motif(PieceKind.SQUARE, round(1000), round(1000))
+            .yarns(8, Tone.MID, PLENTY)
+            .note("all", PieceState.PLANNED, "A", null)
+            .prefer(only(Part.SPREAD, Part.BALANCE))
+            .build();
+    double bound = Bounds.of(blanket, new BoundLimits(1), () -> false).total();
+    assertEquals(50 + DualBound.MARGIN, bound, 1e-9);
   }
 }

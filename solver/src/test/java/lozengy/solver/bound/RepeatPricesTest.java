@@ -197,7 +197,11 @@ class RepeatPricesTest {
     prices.improve(40, AMPLE, () -> false);
     assertTrue(prices.best() > before, prices.best() + " after " + before);
     double found = prices.best();
+    // sorted anew, the best prices stay
+    prices.sort(List.of(pair, rare, often));
+    assertEquals(found, prices.best(), 1e-9);
     RepeatFloor floor = prices.floor(region.allPairs(), 4, 1);
+    assertEquals(7, floor.toll()[0].length);
     assertEquals(region.allPairs(), floor.total());
     assertEquals(0, floor.least());
     assertEquals(found, atTrained(floor, pair, rare, often), 1e-9);

@@ -28,6 +28,8 @@ import lozengy.model.layout.LayoutSize;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Setting;
 import lozengy.model.score.Targets;
+import lozengy.solver.JoinedInBorders;
+import lozengy.solver.constraint.BlanketBuilder;
 import org.junit.jupiter.api.Test;
 
 /** Least imbalance of whole pieces against all ways to part the pieces of each kind. */
@@ -51,6 +53,116 @@ class WholeCountsTest {
       }
     }
     assertTrue(unbalanced > 20, "only " + unbalanced + " had to be unbalanced");
+  }
+
+  private static BlanketBuilder row(int pieces, long ofA) {
+    return BlanketBuilder.straight(1, pieces)
+        .motif(PieceKind.SQUARE, BlanketBuilder.round(1000), BlanketBuilder.round(500))
+        .yarn(Tone.MID, ofA)
+        .yarns(1, Tone.MID, 1_000_000);
+  }
+
+  private static int over(Blanket blanket, int layer) {
+    return new WholeCounts(blanket, Targets.of(blanket), layer).over();
+  }
+
+  /** Of six pieces each yarn should have three in each layer. */
+  @Test
+  void anEvenRowIsAsUnevenAsItsStock() {
+    for (int pieces = 0; pieces <= 3; pieces++) {
+      assertEquals(3 - pieces, over(row(6, 1000L * pieces).build(), 1));
+      assertEquals(3 - pieces, over(row(6, 1000L * pieces + 999).build(), 1));
+      assertEquals(3 - pieces, over(row(6, 500L * pieces).build(), 0));
+    }
+    assertEquals(0, over(row(6, 1_000_000).build(), 1));
+    // what is fixed is taken off: two are made with it
+    BlanketBuilder made = row(6, 1_000_000);
+    for (int piece = 1; piece <= 5; piece++) {
+      made.note("r" + piece + "c1", PieceState.MADE, "A", "A");
+    }
+    assertEquals(2, over(made.build(), 1));
+    // banned from four, A has two at most
+    BlanketBuilder banned = row(6, 1_000_000);
+    for (int piece = 1; piece <= 4; piece++) {
+      banned.ban("r" + piece + "c1", "A");
+    }
+    assertEquals(1, over(banned.build(), 0));
+    // banned from all, nobody has its three
+    banned.ban("r5c1", "A").ban("r6c1", "A");
+    assertEquals(3, over(banned.build(), 1));
+    // of five seams' ten ends each, a border takes one at the least
+    Blanket joined =
+        JoinedInBorders.of(row(6, 4000).build(), 0);
+    long half = joined.halfSeamMillimetres(0);
+    int fewest = joined.seamHalves(0);
+    for (int piece = 1; piece < 6; piece++) {
+      fewest = Math.min(fewest, joined.seamHalves(piece));
+    }
+    long each = 500 + fewest * half;
+    for (int pieces = 1; pieces <= 2; pieces++) {
+      Blanket tight = JoinedInBorders.of(row(6, each * pieces).build(), 0);
+      assertEquals(3 - pieces, over(tight, 0));
+      assertEquals(4 - pieces, over(JoinedInBorders.of(row(6, each * pieces - 1).build(), 0), 0));
+    }
+    assertEquals(0, over(JoinedInBorders.of(row(6, 3000).build(), 0), 1));
+  }
+
+  /** Where there are too many steps to go, what was settled so far is told. */
+  @Test
+  void manyPiecesAreSettledAsFarAsTheStepsGo() {
+    int over =
+        over(
+            BlanketBuilder.straight(12, 12)
+                .motif(PieceKind.SQUARE, BlanketBuilder.round(1000))
+                .yarn(Tone.MID, 5_000)
+                .yarns(1, Tone.MID, 1_000_000)
+                .build(),
+            0);
+    assertEquals(47, over);
+  }
+
+  /** One square and its four corners, tried one by one. */
+  @Test
+  void aSquareAndItsCornersAreSettledTogether() {
+    int unbalanced = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      BlanketBuilder builder =
+          BlanketBuilder.filled(1, 1)
+              .motif(PieceKind.SQUARE, BlanketBuilder.round(400 + random.nextInt(900)))
+              .motif(PieceKind.CORNER_TRIANGLE, BlanketBuilder.round(400 + random.nextInt(900)));
+      for (int yarn = 0; yarn < YARNS; yarn++) {
+        builder.yarn(Tone.MID, 500 + random.nextInt(2500));
+      }
+      if (seed % 3 == 0) {
+        builder.ban("r1c1", "B");
+      }
+      Blanket blanket = builder.build();
+      int least = leastOfAll(blanket, new int[5], 0);
+      int over = over(blanket, 0);
+      assertEquals(least == Integer.MAX_VALUE ? over : least, over, "seed " + seed);
+      assertTrue(least < Integer.MAX_VALUE || over > 2, "seed " + seed + ": " + over);
+      unbalanced += least > 0 ? 1 : 0;
+    }
+    assertTrue(unbalanced > 20, "only " + unbalanced);
+  }
+
+  private static int leastOfAll(Blanket blanket, int[] shown, int piece) {
+    int least = Integer.MAX_VALUE;
+    if (piece == shown.length) {
+      int[][] counts = new int[YARNS][PieceKind.values().length];
+      for (int each = 0; each < shown.length; each++) {
+        counts[shown[each]][blanket.kind(each).ordinal()]++;
+      }
+      return over(blanket, counts);
+    }
+    for (int yarn = 0; yarn < YARNS; yarn++) {
+      if (blanket.mayShow(piece, 0, yarn)) {
+        shown[piece] = yarn;
+        least = Math.min(least, leastOfAll(blanket, shown, piece + 1));
+      }
+    }
+    return least;
   }
 
   /** Parts the kinds one after the other; counts by yarn and kind. */
