@@ -191,9 +191,7 @@ final class SurplusSolving {
 
   private SolveResult solve(int[] out, Optional<Sequences> start, int parts, int of) {
     OptionalLong some =
-        moves.isPresent()
-            ? OptionalLong.of(Math.max(1, moves.getAsLong() * parts / of))
-            : OptionalLong.empty();
+        moves.isPresent() ? OptionalLong.of(moves.getAsLong() * parts / of) : OptionalLong.empty();
     OptionalDouble seconds =
         options.seconds().isPresent()
             ? OptionalDouble.of(options.searchSeconds().getAsDouble() * parts / of)

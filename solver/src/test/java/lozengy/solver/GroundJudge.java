@@ -90,10 +90,15 @@ public final class GroundJudge {
     for (Ground.Taken taken : all(Ground.Taken.class)) {
       left -= taken.yarn() == stock.yarn() ? taken.millimetres() : 0;
     }
+    boolean seams = !all(Ground.Seams.class).isEmpty();
     for (int number = 0; number < index.count(); number++) {
       if (yarn(number) == stock.yarn()) {
         int piece = index.piece(number);
-        left -= blanket.needMillimetres(blanket.kind(piece), index.round(number), stock.yarn());
+        int round = index.round(number);
+        left -=
+            seams
+                ? blanket.takenMillimetres(piece, round, stock.yarn())
+                : blanket.needMillimetres(blanket.kind(piece), round, stock.yarn());
       }
     }
     return left >= 0;

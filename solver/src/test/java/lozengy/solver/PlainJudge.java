@@ -251,13 +251,7 @@ final class PlainJudge {
   }
 
   private boolean nothingRunsOut() {
-    long[] used = new long[brief.yarns().size()];
-    for (int piece = 0; piece < places.size(); piece++) {
-      for (int round = 0; round < sequences.rounds(piece); round++) {
-        int yarn = sequences.yarn(piece, round);
-        used[yarn] += blanket.needMillimetres(places.get(piece).kind(), round, yarn);
-      }
-    }
+    long[] used = PlainUse.millimetres(blanket, sequences);
     for (int yarn = 0; yarn < used.length; yarn++) {
       if (used[yarn] + blanket.fixedUseMillimetres(yarn) > blanket.usableMillimetres(yarn)) {
         return false;

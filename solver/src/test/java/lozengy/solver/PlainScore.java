@@ -317,25 +317,21 @@ final class PlainScore {
 
   private double leeway() {
     double lost = 0;
+    long[] taken = PlainUse.millimetres(blanket, sequences);
     for (int yarn = 0; yarn < yarns; yarn++) {
       Yarn of = brief.yarns().get(yarn);
-      BigDecimal used = BigDecimal.valueOf(blanket.fixedUseMillimetres(yarn));
-      for (int piece = 0; piece < places.size(); piece++) {
-        List<Round> rounds = brief.motifs().get(places.get(piece).kind()).rounds();
-        for (int round = 0; round < rounds.size(); round++) {
-          if (sequences.yarn(piece, round) == yarn) {
-            YarnAmount amount = (YarnAmount) rounds.get(round).amount();
-            used = used.add(millimetres(amount, of, RoundingMode.DOWN));
-          }
-        }
-      }
+      BigDecimal used = BigDecimal.valueOf(taken[yarn] + blanket.fixedUseMillimetres(yarn));
       BigDecimal balls =
           of.ball()
               .map(ball -> ball.millimetres().multiply(BigDecimal.valueOf(of.balls())))
               .orElse(BigDecimal.ZERO);
       BigDecimal loose =
           of.left().map(left -> millimetres(left, of, RoundingMode.UP)).orElse(BigDecimal.ZERO);
-      double stock = of.gone() ? 0 : balls.add(loose).doubleValue();
+      BigDecimal there =
+          of.counted()
+              .map(count -> millimetres(count.left(), of, RoundingMode.UP))
+              .orElse(balls.add(loose));
+      double stock = of.gone() ? 0 : there.doubleValue();
       double tight = 1 - Math.min(1, (stock - used.doubleValue()) / (stock / 11));
       // without any stock, whatever is used is too much
       double bounded = stock == 0 ? 1 : Math.min(1, tight);

@@ -89,6 +89,33 @@ class PlanningAgainTest {
     assertInstanceOf(SolveResult.Impossible.class, result);
   }
 
+  /** Rounds that must change, and few moves to change them with: the limit is kept all the same. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 100, 7_777, 30_000})
+  void noMoreMovesAreMadeThanAreAskedFor(long moves) {
+    for (String name : List.of("cushion", "locked-throw")) {
+      Brief brief = BriefReader.read(Path.of("..", "examples", name + ".yaml"));
+      Arrangement plan = found(Blanket.of(brief), Optional.empty(), 100_000);
+      assertEquals(100_000, made(plan), name);
+      Arrangement few = found(Blanket.of(brief), Optional.empty(), moves);
+      assertTrue(made(few) <= moves, name + ": " + made(few) + " of " + moves);
+      CurrentPlan current = new CurrentPlan(brief, Optional.of(plan.sequences()));
+      String gone = plan.blanket().yarn(used(plan, new SplittableRandom(1))).code();
+      var changed = Changes.apply(current, List.of(new Change.Without("gone", gone)));
+      Arrangement again = found(changed.blanket(), changed.earlier(), moves);
+      assertTrue(made(again) <= moves, name + " again: " + made(again) + " of " + moves);
+    }
+  }
+
+  private static Arrangement found(Blanket blanket, Optional<Sequences> earlier, long moves) {
+    return assertInstanceOf(SolveResult.Found.class, solve(blanket, earlier, 1, moves))
+        .arrangement();
+  }
+
+  private static long made(Arrangement arrangement) {
+    return arrangement.solved().orElseThrow().moves();
+  }
+
   @ParameterizedTest
   @ValueSource(longs = {0, 100})
   void randomBriefsAreNeverWorseThanKeptOrReplaced(long first) {

@@ -16,18 +16,23 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lozengy.model.brief.Ball;
+import lozengy.model.brief.BorderJoining;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Counted;
 import lozengy.model.brief.Fade;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.Order;
 import lozengy.model.brief.Part;
+import lozengy.model.brief.PartWorked;
 import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Preferences;
 import lozengy.model.brief.Round;
 import lozengy.model.brief.Rules;
+import lozengy.model.brief.StitchCounts;
+import lozengy.model.brief.Stitching;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
@@ -42,6 +47,8 @@ import lozengy.model.layout.PieceKind;
 import lozengy.model.layout.Place;
 import lozengy.model.layout.Setting;
 import lozengy.model.reading.BriefJudge;
+import lozengy.model.stitch.Stitch;
+import lozengy.model.stitch.Terms;
 
 /**
  * Random briefs that draw from all that a brief can ask at once, each part now and then, and so
@@ -155,10 +162,96 @@ final class WholeBriefs {
             .withJoining(chance(0.3) ? Optional.of(use()) : Optional.empty())
             .withEdging(Stream.generate(this::use).limit(chance(0.3) ? 2 : 0).toList());
     Look look = look();
-    return bare.withLook(look)
-        .withPrefer(new Preferences(weights(look)))
-        .withPieces(notes(motifs))
-        .withPile(look.symmetry() == Symmetry.NONE && chance(0.25) ? pile(motifs) : List.of());
+    Brief whole =
+        bare.withLook(look)
+            .withPrefer(new Preferences(weights(look)))
+            .withPieces(notes(motifs))
+            .withPile(look.symmetry() == Symmetry.NONE && chance(0.25) ? pile(motifs) : List.of());
+    return counted(inStitches(joinedInBorders(whole)));
+  }
+
+  private Brief joinedInBorders(Brief brief) {
+    if (!chance(0.3)) {
+      return brief;
+    }
+    YarnRate rate = new YarnRate.PerMetre((1 + random.nextInt(60)) / 10.0);
+    return brief.withJoining(Optional.of(new BorderJoining(rate, Optional.empty())));
+  }
+
+  /** Some rounds told in stitches of one sort, with tails, and perhaps a loose hand or a tight. */
+  private Brief inStitches(Brief brief) {
+    if (!chance(0.3)) {
+      return brief;
+    }
+    Stitch stitch = any(Stitch.values());
+    Map<Stitch, BigDecimal> lengths = new EnumMap<>(Stitch.class);
+    lengths.put(Stitch.SLIP_STITCH, BigDecimal.valueOf(100 + random.nextInt(200), 1));
+    lengths.put(stitch, BigDecimal.valueOf(200 + random.nextInt(300), 1));
+    Map<PieceKind, Motif> motifs = new EnumMap<>(PieceKind.class);
+    brief
+        .motifs()
+        .forEach(
+            (kind, motif) ->
+                motifs.put(
+                    kind,
+                    new Motif(
+                        motif.edgeCm(),
+                        motif.rounds().stream().map(r -> told(r, stitch)).toList())));
+    Stitching stitching =
+        new Stitching(
+            Terms.US,
+            Optional.empty(),
+            Optional.empty(),
+            lengths,
+            BigDecimal.valueOf(random.nextInt(200)),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            BigDecimal.valueOf(90 + random.nextInt(21)));
+    return brief.withMotifs(motifs).withStitching(stitching);
+  }
+
+  private Round told(Round round, Stitch stitch) {
+    return chance(0.6)
+        ? new Round(round.tones(), new StitchCounts(Map.of(stitch, 12 + random.nextInt(48))))
+        : round;
+  }
+
+  /** Some yarns counted when some of what is worked was so already. */
+  private Brief counted(Brief brief) {
+    if (!chance(0.3)) {
+      return brief;
+    }
+    List<Yarn> yarns =
+        brief.yarns().stream()
+            .map(yarn -> chance(0.6) ? yarn.withCount(Optional.of(count(brief, yarn))) : yarn)
+            .toList();
+    return brief.withYarns(yarns);
+  }
+
+  private Counted count(Brief brief, Yarn yarn) {
+    List<String> made = new ArrayList<>();
+    List<String> joined = new ArrayList<>();
+    List<PartWorked> parts = new ArrayList<>();
+    for (PieceNote note : brief.pieces()) {
+      if (!chance(0.7)) {
+        continue;
+      }
+      if (note.state() == PieceState.JOINED && chance(0.7)) {
+        joined.addAll(note.at());
+      } else if (note.state() != PieceState.PLANNED) {
+        made.addAll(note.at());
+      } else if (note.anyWorked()) {
+        parts.add(new PartWorked(1, note.at()));
+      }
+    }
+    YarnAmount left =
+        new YarnAmount.Length(
+            yarn.left().orElseThrow() instanceof YarnAmount.Length had
+                ? had.millimetres().multiply(BigDecimal.valueOf(5 + random.nextInt(10), 1))
+                : BigDecimal.TEN);
+    return new Counted(
+        left, made, joined, parts, brief.edging().isEmpty() ? 0 : 10 * random.nextInt(11));
   }
 
   private Motif motif(PieceKind kind) {
@@ -225,7 +318,7 @@ final class WholeBriefs {
     int rounds = 1 + random.nextInt(2);
     YarnRate rate =
         chance(0.5)
-            ? new YarnRate.PerMetre(random.nextInt(10) / 10.0)
+            ? new YarnRate.PerMetre(Math.max(1, random.nextInt(10)) / 10.0)
             : new YarnRate.Strip(
                 BigDecimal.valueOf(400), 1, new YarnAmount.Length(100L * random.nextInt(4)));
     return new YarnUse(code(), rate, rounds, Optional.empty());

@@ -48,6 +48,12 @@ public record Look(
           Optional.empty(),
           Optional.empty());
 
+  /** {@return whether nothing is asked} */
+  public boolean asksNothing() {
+    // for a first comparison Java makes code, which takes some milliseconds
+    return this == NONE || equals(NONE);
+  }
+
   /**
    * The contrast wanted, in percent of what counts as full: 0 (calm) to 100 (lively).
    *

@@ -39,7 +39,7 @@ final class LookMistakes {
    */
   static List<Mistake> of(
       Brief brief, Predicate<BriefPath> doubted, boolean layoutKnown, List<String> codes) {
-    if (brief.look().equals(Look.NONE)) {
+    if (brief.look().asksNothing()) {
       return List.of();
     }
     LookMistakes found = new LookMistakes(brief, doubted, codes);

@@ -17,7 +17,7 @@ final class LookWriter {
    * @param always whether it is written where it asks for nothing, too
    */
   static void write(JsonText json, Look look, boolean always) throws IOException {
-    if (always || !look.equals(Look.NONE)) {
+    if (always || !look.asksNothing()) {
       new LookWriter(json).look(look);
     }
   }

@@ -57,6 +57,12 @@ public record Stitching(
           Optional.empty(),
           AS_RECKONED);
 
+  /** {@return whether nothing is told} */
+  public boolean tellsNothing() {
+    // for a first comparison Java makes code, which takes some milliseconds
+    return this == NONE || equals(NONE);
+  }
+
   /**
    * Copies the collections; equal numbers are held alike.
    *

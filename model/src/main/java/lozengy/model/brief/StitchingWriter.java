@@ -23,7 +23,7 @@ final class StitchingWriter {
 
   /** Writes what turns stitches into yarn, where anything is told. */
   static void write(JsonText json, Stitching stitching) throws IOException {
-    if (stitching.equals(Stitching.NONE)) {
+    if (stitching.tellsNothing()) {
       return;
     }
     json.field("stitches").tallMapping();

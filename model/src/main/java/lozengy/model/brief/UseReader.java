@@ -20,7 +20,10 @@ final class UseReader {
   private static final Range ROUNDS = Range.whole(1, MotifReader.MOST_ROUNDS, "rounds");
   private static final Range MINUTES =
       new Range(new BigDecimal("0.1"), true, BigDecimal.valueOf(10_000), false, "minutes");
-  private static final YarnRate STOPGAP = new YarnRate.PerMetre(0);
+  private static final YarnRate STOPGAP = new YarnRate.PerMetre(1);
+  private static final Range METRES =
+      new Range(
+          BigDecimal.ZERO, false, BigDecimal.valueOf(1000), false, "metres of yarn per metre");
   private static final Map<String, Range> LENGTHS = new LinkedHashMap<>();
 
   static {
@@ -64,11 +67,23 @@ final class UseReader {
     List<Located> each =
         located
             .filter(list -> list.node() instanceof Node.Items)
-            .map(list -> list.items("rounds of the edging, the innermost first"))
+            .map(UseReader::rounds)
             .orElse(located.stream().toList());
     return each.stream()
         .flatMap(one -> one.fields().flatMap(of -> use(one, of, true)).stream())
         .toList();
+  }
+
+  private static List<Located> rounds(Located edging) {
+    List<Located> rounds = edging.items("rounds of the edging, the innermost first");
+    if (rounds.isEmpty()) {
+      edging.wrong(
+          MistakeCode.FIELD_EMPTY.about("edging"),
+          "The list of the edging's rounds is empty",
+          "Leave edging out where there is none, or give its yarn: { yarn: MUD,"
+              + " metres-per-metre: 4 }");
+    }
+    return rounds;
   }
 
   private static Optional<YarnUse> use(Located located, Fields of, boolean rounds) {
@@ -88,7 +103,7 @@ final class UseReader {
     Optional<Located> sample = of.get("sample");
     if (sample.isEmpty()) {
       return of.need("metres-per-metre", "metres-per-metre: 3.5")
-          .flatMap(m -> m.number(Range.of(0, 1000, "metres of yarn per metre")))
+          .flatMap(m -> m.number(METRES))
           .<YarnRate>map(metres -> new YarnRate.PerMetre(metres.doubleValue()))
           .orElse(STOPGAP);
     }

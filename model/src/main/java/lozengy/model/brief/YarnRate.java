@@ -10,18 +10,18 @@ public sealed interface YarnRate {
   /**
    * So much a metre.
    *
-   * @param metresPerMetre metres of yarn per metre of seam or outline, 0 or more
+   * @param metresPerMetre metres of yarn per metre of seam or outline, above 0
    */
   record PerMetre(double metresPerMetre) implements YarnRate {
     /**
      * Checks the number.
      *
-     * @param metresPerMetre metres of yarn per metre of seam or outline, 0 or more
+     * @param metresPerMetre metres of yarn per metre of seam or outline, above 0
      * @throws IllegalArgumentException if negative or not finite
      */
     public PerMetre {
-      if (!(metresPerMetre >= 0 && Double.isFinite(metresPerMetre))) {
-        throw new IllegalArgumentException("metres-per-metre must be 0 or more");
+      if (!(metresPerMetre > 0 && Double.isFinite(metresPerMetre))) {
+        throw new IllegalArgumentException("metres-per-metre must be above 0");
       }
     }
   }

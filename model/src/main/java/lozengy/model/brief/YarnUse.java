@@ -41,7 +41,7 @@ public record YarnUse(String yarn, YarnRate rate, int rounds, Optional<BigDecima
    * One round at so much a metre.
    *
    * @param yarn code of the yarn
-   * @param metresPerMetre metres of yarn per metre of seam or outline, 0 or more
+   * @param metresPerMetre metres of yarn per metre of seam or outline, above 0
    * @throws IllegalArgumentException if negative or not finite
    */
   public YarnUse(String yarn, double metresPerMetre) {

@@ -66,6 +66,12 @@ public sealed interface Ground {
   record Taken(int yarn, long millimetres) implements Ground {}
 
   /**
+   * Beside its round each border takes what {@link lozengy.model.blanket.Blanket#takenMillimetres}
+   * says of its seams; without it, a round alone.
+   */
+  record Seams() implements Ground {}
+
+  /**
    * How often a sequence may come. Pieces that are all worked, or of the pile, are a fact.
    *
    * @param pieces the pieces that count

@@ -68,6 +68,19 @@ public sealed interface Subject {
     }
   }
 
+  /** Pieces are joined in their borders' yarns. */
+  record JoiningInBorders() implements Subject {
+    @Override
+    public String code() {
+      return "joining-in-borders";
+    }
+
+    @Override
+    public <T> T in(Cases<T> cases) {
+      return cases.joiningInBorders(this);
+    }
+  }
+
   /**
    * What edging takes.
    *
@@ -419,6 +432,13 @@ public sealed interface Subject {
      * @param subject a subject of it
      */
     T joining(Joining subject);
+
+    /**
+     * {@return what it is for this sort}
+     *
+     * @param subject a subject of it
+     */
+    T joiningInBorders(JoiningInBorders subject);
 
     /**
      * {@return what it is for this sort}

@@ -45,6 +45,10 @@ public final class YarnTotalsRule implements Rule {
               lines.add(
                   taken(BriefPath.of("joining"), new Subject.Joining(yarn, taken), yarn, taken));
             });
+    if (brief.joiningInBorders().isPresent()) {
+      Subject subject = new Subject.JoiningInBorders();
+      lines.add(new BriefLine(id(), BriefPath.of("joining"), subject, List.of(new Ground.Seams())));
+    }
     Set<Integer> edges = new HashSet<>();
     for (int i = 0; i < brief.edging().size(); i++) {
       int yarn = blanket.yarnIndex(brief.edging().get(i).yarn());

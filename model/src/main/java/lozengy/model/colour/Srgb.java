@@ -1,7 +1,5 @@
 package lozengy.model.colour;
 
-import java.util.Locale;
-
 /**
  * A colour as a screen shows it: IEC 61966-2-1 sRGB with eight bits a channel.
  *
@@ -43,6 +41,6 @@ public record Srgb(int red, int green, int blue) {
 
   /** {@return the form {@code #rrggbb}, in lower case} */
   public String hex() {
-    return String.format(Locale.ROOT, "#%02x%02x%02x", red, green, blue);
+    return "#" + Integer.toHexString(1 << 24 | red << 16 | green << 8 | blue).substring(1);
   }
 }

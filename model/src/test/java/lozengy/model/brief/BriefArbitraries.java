@@ -238,7 +238,7 @@ public final class BriefArbitraries {
                 random.nextInt(4) == 0
                     ? Optional.of(
                         new BorderJoining(
-                            new YarnRate.PerMetre(random.nextInt(60) / 10.0),
+                            new YarnRate.PerMetre((1 + random.nextInt(60)) / 10.0),
                             Optional.of(BigDecimal.valueOf(1 + random.nextInt(90)))))
                     : use(yarns, false, random))
             .withEdging(Stream.of(1, 2).flatMap(i -> use(yarns, true, random).stream()).toList())

@@ -39,6 +39,7 @@ class SubjectTest {
     Map<String, Subject> subjects = new LinkedHashMap<>();
     subjects.put("stock stock", new Subject.Stock(0, 1, 0));
     subjects.put("joining joining", new Subject.Joining(0, 1));
+    subjects.put("joining-in-borders joiningInBorders", new Subject.JoiningInBorders());
     subjects.put("edging edging", new Subject.Edging(0, 1));
     subjects.put("keep-back keepBack", new Subject.KeepBack(5));
     subjects.put("tone tone", new Subject.Tone(PieceKind.SQUARE, 0, Set.of(), List.of()));

@@ -79,12 +79,14 @@ final class Frontier {
     return apart[place];
   }
 
-  /** A set of bits before a place, as it is after it without the place itself. */
-  int moved(int place, int set) {
-    int moved = 0;
-    for (int rest = set; rest != 0; rest &= rest - 1) {
-      int to = move[place][Integer.numberOfTrailingZeros(rest)];
-      moved |= to == NONE ? 0 : 1 << to;
+  /** By set of bits before a place, the set after it without the place itself. */
+  int[] moved(int place) {
+    int[] moved = new int[1 << move[place].length];
+    for (int bit = 0; bit < move[place].length; bit++) {
+      int to = move[place][bit] == NONE ? 0 : 1 << move[place][bit];
+      for (int rest = 0; rest < 1 << bit; rest++) {
+        moved[rest | 1 << bit] = moved[rest] | to;
+      }
     }
     return moved;
   }

@@ -23,13 +23,13 @@ final class LayerRepeats {
   private static final int MOST_STATES = 10_000;
 
   /** Steps of the first full stage; each further stage has thrice as many. */
-  private static final int STEPS = 30;
+  private static final int STEPS = 50;
 
   /**
-   * Most states gone through at the first full stage, so that large layers take fewer steps; each
+   * States gone through at the first full stage, after which large layers take no more steps; each
    * further stage may go through thrice as many.
    */
-  private static final long MOST_WORK = 50_000_000;
+  private static final long MOST_WORK = 10_000_000;
 
   /** The same for all yarns at once at the first full stage; each further one has thrice. */
   private static final long COLOUR_WORK = 8_000_000;
@@ -138,8 +138,7 @@ final class LayerRepeats {
       for (int i = 1; i < stage; i++) {
         times *= 3;
       }
-      long most = Math.max(5, MOST_WORK * times / Math.max(1, prices.work()));
-      prices.improve((int) Math.min(STEPS * times, most), stop);
+      prices.improve(STEPS * times, MOST_WORK * times, stop);
       if (colours != null) {
         long steps = 1 + COLOUR_WORK * times / Math.max(1, colours.work());
         colours.improve((int) Math.min(STEPS * times, steps), stop);

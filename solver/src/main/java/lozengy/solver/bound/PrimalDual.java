@@ -15,6 +15,11 @@ final class PrimalDual {
   /** Steps between two looks at the bound. */
   static final int ROUND = 40;
 
+  /** Rounds that must prove so many points for further ones to be worth their effort. */
+  private static final int PATIENCE = 40;
+
+  private static final double WORTH = 0.002;
+
   /** How far to go along a step, 1 being the plain method and below 2 where it still converges. */
   private static final double RELAXED = 1.8;
 
@@ -100,9 +105,16 @@ final class PrimalDual {
     return bestMultipliers.clone();
   }
 
-  /** Takes so many rounds of steps, fewer if stopped. */
+  /** Takes so many rounds of steps, fewer if stopped or where many prove next to nothing. */
   void improve(int rounds, BooleanSupplier stop) {
+    double before = Double.POSITIVE_INFINITY;
     for (int round = 0; round < rounds && !stop.getAsBoolean(); round++) {
+      if (round % PATIENCE == 0) {
+        if (before - best < WORTH) {
+          return;
+        }
+        before = best;
+      }
       for (int step = 0; step < ROUND; step++) {
         step();
       }

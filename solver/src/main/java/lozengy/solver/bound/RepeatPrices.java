@@ -31,6 +31,9 @@ import lozengy.model.layout.PieceKind;
  */
 final class RepeatPrices {
 
+  /** Steps to take at least, however many states they go through. */
+  private static final int FEWEST = 5;
+
   /** How much slower tolls change than prices. */
   private static final double TOLL_UNIT = 0.15;
 
@@ -48,7 +51,10 @@ final class RepeatPrices {
   /** The same for one kind at a time. */
   private static final double[] SINGLE_STEPS = {-0.7, 0.7};
 
-  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+  /** Part of the weight at a place that prices start with, at least. */
+  private static final double LEAST_PART = 0.02;
+
+  private static final double GROWTH = 1.25;
 
   private final List<Band> bands;
   private List<YarnClass> classes;
@@ -130,30 +136,20 @@ final class RepeatPrices {
     throw new IllegalStateException("no class has yarn " + yarn);
   }
 
-  /** The value is concave in the proportion, so golden sections close in on the best. */
+  /**
+   * The value is concave in the proportion, so where it falls again it was the best. From below,
+   * for the less places are worth, the fewer states a sweep goes through.
+   */
   private void startInProportion() {
-    double low = 0.03;
-    double high = 1;
-    double left = high - GOLDEN * (high - low);
-    double right = low + GOLDEN * (high - low);
-    double atLeft = inProportion(left);
-    double atRight = inProportion(right);
-    for (int i = 0; i < 8; i++) {
-      if (atLeft >= atRight) {
-        high = right;
-        right = left;
-        atRight = atLeft;
-        left = high - GOLDEN * (high - low);
-        atLeft = inProportion(left);
-      } else {
-        low = left;
-        left = right;
-        atLeft = atRight;
-        right = low + GOLDEN * (high - low);
-        atRight = inProportion(right);
-      }
+    double part = LEAST_PART;
+    double best = inProportion(part);
+    double next = inProportion(GROWTH * part);
+    while (next > best && part < 1) {
+      part *= GROWTH;
+      best = next;
+      next = inProportion(GROWTH * part);
     }
-    inProportion(atLeft >= atRight ? left : right);
+    inProportion(part);
   }
 
   private double inProportion(double part) {
@@ -303,9 +299,16 @@ final class RepeatPrices {
     }
   }
 
-  /** Improves the prices by so many steps, fewer if stopped. */
-  void improve(int steps, BooleanSupplier stop) {
-    ascent.climb(steps, stop);
+  /**
+   * Improves the prices by so many steps, fewer if stopped.
+   *
+   * @param work states after which it ends, too
+   */
+  void improve(int steps, long work, BooleanSupplier stop) {
+    long most = work() + work;
+    for (int step = 0; step < steps && (step < FEWEST || work() < most); step++) {
+      ascent.climb(1, stop);
+    }
   }
 
   /** The floor that the best prices prove if each class shows as often as wanted. */
@@ -313,9 +316,12 @@ final class RepeatPrices {
     return ascent.best();
   }
 
-  /** States and classes that an evaluation goes through. */
-  long work() {
-    return toll.length * Arrays.stream(sweeps).mapToLong(BandSweep::work).sum();
+  private long work() {
+    long work = 0;
+    for (BandSweep sweep : sweeps) {
+      work += sweep.work();
+    }
+    return work;
   }
 
   /**

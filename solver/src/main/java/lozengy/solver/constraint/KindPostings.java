@@ -10,8 +10,8 @@ import lozengy.model.check.Ground;
 
 /**
  * The postings of all kinds. What single rounds may take, {@link Ground.May}, and what is taken off
- * a yarn, {@link Ground.Taken}, are no constraints of their own: the variables' domains and the
- * loads of the yarns say them.
+ * a yarn, {@link Ground.Taken} and {@link Ground.Seams}, are no constraints of their own: the
+ * variables' domains and the loads of the yarns say them.
  */
 final class KindPostings {
 

@@ -50,9 +50,12 @@ public record RoundClass(PieceKind kind, int round, int[] pieces) {
    *
    * @param blanket the blanket
    * @param yarn the yarn
+   * @param seams whether borders take what they do of their seams
    */
-  public long millimetres(Blanket blanket, int yarn) {
-    return blanket.takenMillimetres(pieces[0], round, yarn);
+  public long millimetres(Blanket blanket, int yarn, boolean seams) {
+    return seams
+        ? blanket.takenMillimetres(pieces[0], round, yarn)
+        : blanket.needMillimetres(kind, round, yarn);
   }
 
   /**

@@ -66,10 +66,20 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
     lines.stream()
         .flatMap(line -> line.grounds(Ground.Taken.class))
         .forEach(taken -> capacity[taken.yarn()] -= taken.millimetres());
-    return of(blanket, domains, capacity);
+    return of(blanket, domains, capacity, seams(lines));
   }
 
-  private static List<YarnLoad> of(Blanket blanket, RoundYarns domains, long[] capacity) {
+  /**
+   * {@return whether it is among some lines that borders take what they do of their seams}
+   *
+   * @param lines the lines
+   */
+  public static boolean seams(List<BriefLine> lines) {
+    return lines.stream().anyMatch(line -> line.grounds(Ground.Seams.class).findAny().isPresent());
+  }
+
+  private static List<YarnLoad> of(
+      Blanket blanket, RoundYarns domains, long[] capacity, boolean seams) {
     List<RoundClass> classes = RoundClass.of(blanket);
     List<YarnLoad> loads = new ArrayList<>();
     int[][] fixed = new int[classes.size()][blanket.yarnCount()];
@@ -82,7 +92,7 @@ public record YarnLoad(int yarn, List<Term> terms, long capacity) {
       for (int c = 0; c < classes.size(); c++) {
         if (possible[c][yarn] > 0) {
           RoundClass rounds = classes.get(c);
-          long length = rounds.millimetres(blanket, yarn);
+          long length = rounds.millimetres(blanket, yarn, seams);
           terms.add(new Term(c, length, fixed[c][yarn], possible[c][yarn]));
         }
       }

@@ -92,12 +92,17 @@ public final class Budget {
    * @param fallback the answer where nothing limits, or no speed is known yet
    */
   long movesLeft(long fallback) {
-    long left = moves.isPresent() ? (long) (usable * moves.getAsLong()) - spent : Long.MAX_VALUE;
+    long left = movesAllowed();
     if (seconds.isPresent()) {
       double now = elapsedSeconds();
       double fitting = spent > 0 ? speed * (usable * seconds.getAsDouble() - now) : fallback;
       left = Math.min(left, (long) fitting);
     }
     return left == Long.MAX_VALUE ? fallback : left;
+  }
+
+  /** Moves that the limit of moves leaves; {@link Long#MAX_VALUE} where there is none. */
+  long movesAllowed() {
+    return moves.isPresent() ? (long) (usable * moves.getAsLong()) - spent : Long.MAX_VALUE;
   }
 }

@@ -76,8 +76,11 @@ final class Chains {
     }
     long delta = 0;
     for (int i = 0; i < length; i++) {
-      delta += state.change(chain[i], after[i], Moves.NO_LIMIT);
-      state.apply(chain[i], after[i]);
+      // what clashed before may be given the yarn that it has
+      if (after[i] != before[i]) {
+        delta += state.change(chain[i], after[i], Moves.NO_LIMIT);
+        state.apply(chain[i], after[i]);
+      }
     }
     if (acceptance.triesOut()) {
       undo(length);

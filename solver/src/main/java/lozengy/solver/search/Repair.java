@@ -32,10 +32,17 @@ public final class Repair {
   private final Walker walker;
   private final int[] free;
   private final long changeCost;
+  private final long most;
   private long moves;
 
-  Repair(Problem problem, EarlierPlan plan, long seed) {
+  /**
+   * Makes ready.
+   *
+   * @param most moves to make at most, 0 or more
+   */
+  Repair(Problem problem, EarlierPlan plan, long seed, long most) {
     this.plan = plan;
+    this.most = most;
     this.free = problem.slots().free();
     this.changeCost = (long) CHANGE_STEPS * problem.prices().step();
     this.problem = problem.withCosts(problem.costs().withUnary(dear(problem)));
@@ -52,7 +59,9 @@ public final class Repair {
    */
   public static Optional<Sequences> of(Problem problem, long seed) {
     EarlierPlan plan = EarlierPlan.of(problem, new Draws(seed));
-    return new Repair(problem, plan, seed).repaired(() -> false).map(problem::sequences);
+    return new Repair(problem, plan, seed, Long.MAX_VALUE)
+        .repaired(() -> false)
+        .map(problem::sequences);
   }
 
   private int[] dear(Problem of) {
@@ -107,7 +116,10 @@ public final class Repair {
   }
 
   private void walk(long wanted) {
-    long count = Math.max(LEAST_MOVES, Math.min(MOST_MOVES, wanted));
+    long count = Math.min(most - moves, Math.max(LEAST_MOVES, Math.min(MOST_MOVES, wanted)));
+    if (count <= 0) {
+      return;
+    }
     double step = problem.prices().step();
     walker.beginLeg(HOT * step, COLD * step, count);
     walker.walk(count);

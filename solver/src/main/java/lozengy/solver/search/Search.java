@@ -131,7 +131,7 @@ public final class Search implements AutoCloseable {
    */
   public boolean startFromEarlier(boolean endsByItself) {
     EarlierPlan plan = EarlierPlan.of(problem, new Draws(seed));
-    Repair repair = new Repair(problem, plan, seed);
+    Repair repair = new Repair(problem, plan, seed, budget.movesAllowed());
     Optional<int[]> repaired = repair.repaired(budget::over);
     budget.resume();
     budget.spend(repair.moves());

@@ -193,18 +193,18 @@ final class Walkers implements AutoCloseable {
     walkers.forEach(walker -> walker.beginLeg(hot * step, cold * step, planned));
     budget.resume();
     long done = 0;
-    while (done < moves && !ends.getAsBoolean()) {
+    // fewer moves than there are walkers cannot be shared
+    BooleanSupplier over = () -> budget.movesAllowed() < count() || ends.getAsBoolean();
+    while (done < moves && !over.getAsBoolean()) {
       long chunk = Math.min(tiled() ? Long.MAX_VALUE : CHUNK, moves - done);
-      if (budget.countsMovesOnly()) {
-        chunk = Math.min(chunk, Math.max(1, budget.movesLeft(Long.MAX_VALUE) / count()));
-      }
+      chunk = Math.min(chunk, budget.movesAllowed() / count());
       long made = walk(chunk);
       done += made;
       budget.spend(made * count());
       moves = length.getAsLong();
       long now = moves;
       walkers.forEach(walker -> walker.stretchLeg(now));
-      if (done >= moves || ends.getAsBoolean()) {
+      if (done >= moves || over.getAsBoolean()) {
         if (tiled()) {
           walkers.get(0).mend();
         }

@@ -13,9 +13,9 @@ import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Look;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
-import lozengy.model.brief.Symmetry;
 import lozengy.model.progress.Upset;
 import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.constraint.BruteForce;
@@ -28,7 +28,9 @@ class ChangeFloorTest {
 
   private static final long PLENTY = 1_000_000;
 
-  /** The floor for pieces that had the yarns of a word each, centre first; a dash is an open one. */
+  /**
+   * The floor for pieces that had the yarns of a word each, centre first; a dash is an open one.
+   */
   private static int floor(Blanket blanket, String... words) {
     Sequences before = blanket.open();
     for (int piece = 0; piece < words.length; piece++) {
@@ -200,8 +202,7 @@ class ChangeFloorTest {
       BruteForce.count(
           blanket,
           1000,
-          each ->
-              fewest[0] = Math.min(fewest[0], Upset.of(blanket, before, each).changedRounds()));
+          each -> fewest[0] = Math.min(fewest[0], Upset.of(blanket, before, each).changedRounds()));
       if (fewest[0] < Integer.MAX_VALUE) {
         int floor =
             ChangeFloor.of(ProblemCompiler.compile(blanket, Optional.of(before)), () -> false);

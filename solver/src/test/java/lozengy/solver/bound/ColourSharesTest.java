@@ -93,7 +93,9 @@ class ColourSharesTest {
     assertEquals(2 * 32 + 30, chess.best(), 1e-9);
   }
 
-  /** One state for each place until two places are apart by a yarn: choices are what a call costs. */
+  /**
+   * One state for each place until two places are apart by a yarn: choices are what a call costs.
+   */
   @Test
   void workIsTheChoicesOfASweep() {
     Band band =
@@ -112,7 +114,13 @@ class ColourSharesTest {
     assertEquals(1 + 2 + 2, ColourSweep.of(band, 2, 10).work());
     assertEquals(1 + 1 + 1, ColourSweep.of(band, 1, 1).work());
     // in or out, with the frontier's one place in or out: states before each place and at the end
-    assertEquals(1 + 2 + 2 + 1, new BandSweep(band).work());
+    BandSweep sweep = new BandSweep(band);
+    assertEquals(0, sweep.work());
+    sweep.least(new double[] {9, 9, 9});
+    assertEquals(1 + 2 + 2 + 1, sweep.work());
+    // taking no place pays, so that one state is left before each and at the end
+    sweep.least(new double[] {-1, -1, -1});
+    assertEquals(1 + 2 + 2 + 1 + 4, sweep.work());
   }
 
   /** A pair of three bands keeps its weight: what is added here is taken there. */

@@ -51,7 +51,9 @@ class YarnClassesTest {
     assertArrayEquals(new double[] {8.5 / 4, 0, 1.5 / 4}, byKind.get(0).wanted());
   }
 
-  /** Nine yarns a time and a half apart are too many classes; two apart, two and two go together. */
+  /**
+   * Nine yarns a time and a half apart are too many classes; two apart, two and two go together.
+   */
   @Test
   void noMoreThanEightClassesAreKeptApart() {
     Blanket blanket = row(9, 9).build();

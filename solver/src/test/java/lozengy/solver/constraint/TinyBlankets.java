@@ -107,7 +107,7 @@ public final class TinyBlankets {
       builder.keepBack(10);
     }
     if (chance(0.3)) {
-      builder.joining("A", random.nextInt(30) / 10.0);
+      builder.joining("A", Math.max(1, random.nextInt(30)) / 10.0);
     }
   }
 

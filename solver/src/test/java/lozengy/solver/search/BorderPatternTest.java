@@ -5,19 +5,28 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.PileEntry;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.check.Check;
+import lozengy.model.colour.Tone;
 import lozengy.model.input.SourceText;
 import lozengy.model.layout.Pairs;
+import lozengy.model.layout.PieceKind;
 import lozengy.model.reading.BriefReader;
 import lozengy.model.score.Nearness;
 import lozengy.solver.RandomBriefs;
+import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import org.junit.jupiter.api.Test;
@@ -80,6 +89,60 @@ class BorderPatternTest {
       assertTrue(stopped.moves() < pattern.moves());
       assertTrue(IntStream.of(planned).allMatch(yarn -> yarn == Sequences.OPEN), looks + " looks");
     }
+  }
+
+  /**
+   * Twelve borders have sublattices of 4 to 12 cosets; each number has as many as its divisors sum.
+   */
+  @Test
+  void planningTakesWhatItsStepsAreCountedAs() {
+    Problem problem = squares(4, 3, 100_000);
+    long shortSteps = 0;
+    for (int cells = 4; cells <= 12; cells++) {
+      for (int width = 1; width <= cells; width++) {
+        shortSteps += cells % width == 0 ? (long) cells / width * cells * 20 : 0;
+      }
+    }
+    long most = 2 * (shortSteps + 12 * 1000 * 36 + 5 * 500 * 12);
+    assertEquals(most, BorderPattern.mostMoves(problem));
+    BorderPattern pattern = new BorderPattern(problem, new Draws(1));
+    pattern.yarns(() -> false);
+    // twelve go on, of as many cosets as they have
+    long longer = pattern.moves() / 2 - shortSteps - 5 * 500 * 12;
+    assertTrue(longer % 1000 == 0, longer + " steps");
+    assertTrue(longer >= 12 * 4 * 1000 && longer <= 12 * 12 * 1000, longer + " steps");
+    // three borders are too few for any
+    BorderPattern none = new BorderPattern(squares(3, 1, 100_000), new Draws(1));
+    assertTrue(IntStream.of(none.yarns(() -> false)).allMatch(yarn -> yarn == Sequences.OPEN));
+    assertEquals(0, none.moves());
+  }
+
+  /** Three in a hundred beside what is used, and no piece that lies in two places or none yet. */
+  @Test
+  void patternsAreForBoardsWithYarnToSpare() {
+    // 12 borders take 12 m of 3 yarns
+    int[] yarn = {0, 1, 2, 0, 1, 2, 0, 1, 2, 0, 1, 2};
+    assertTrue(BorderPattern.suits(squares(4, 3, 4120), yarn));
+    assertFalse(BorderPattern.suits(squares(4, 3, 4119), yarn));
+    Blanket plain = squares(4, 3, 9000).blanket();
+    Brief mirrored = plain.brief().withLook(Look.NONE.withSymmetry(Symmetry.LEFT_RIGHT));
+    int[] half = {0, 1, 2, 0, 1, 2};
+    assertFalse(BorderPattern.suits(compiled(mirrored), half));
+    PileEntry entry = new PileEntry(PieceKind.SQUARE, List.of("A"), 1, Set.of());
+    assertFalse(BorderPattern.suits(compiled(plain.brief().withPile(List.of(entry))), yarn));
+  }
+
+  private static Problem squares(int across, int down, long stock) {
+    return compiled(
+        BlanketBuilder.straight(across, down)
+            .motif(PieceKind.SQUARE, BlanketBuilder.round(1000))
+            .yarns(3, Tone.DARK, stock)
+            .build()
+            .brief());
+  }
+
+  private static Problem compiled(Brief brief) {
+    return ProblemCompiler.compile(Blanket.of(brief), Optional.empty());
   }
 
   @Test

@@ -2,10 +2,12 @@ package lozengy.solver.search;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
@@ -52,5 +54,30 @@ class ChainsTest {
     for (int piece = 0; piece < chessboard.pieces(); piece++) {
       assertEquals(1 - chessboard.yarn(piece, 0), state.yarn[2 * piece]);
     }
+  }
+
+  /** Two shades of one class side by side clash: the second border of the chain stays as it is. */
+  @Test
+  void aBorderThatClashesAndKeepsItsYarnCostsNothing() {
+    Blanket blanket =
+        BlanketBuilder.straight(2, 1)
+            .motif(PieceKind.SQUARE, BlanketBuilder.round(1000))
+            .yarn(Tone.DARK, new Srgb(20, 20, 90), 5000)
+            .yarn(Tone.DARK, new Srgb(21, 21, 91), 3000)
+            .yarn(Tone.DARK, new Srgb(160, 20, 20), 4000)
+            .minContrast(8)
+            .build();
+    Problem problem = ProblemCompiler.compile(blanket, Optional.empty());
+    int made = 0;
+    for (long seed = 1; seed <= 20; seed++) {
+      State state = new State(problem);
+      state.reset(new int[] {0, 0});
+      Draws draws = new Draws(seed);
+      Audit audit = new Audit(Assertions.FULL, state, seed);
+      new Chains(state, draws, new Acceptance(state, draws, audit), true).exchange(0, ANY_LOSS);
+      made += state.yarn[0] == 1 && state.yarn[1] == 0 ? 1 : 0;
+      assertEquals(Cost.of(problem, state.yarn, 1).total(), state.cost());
+    }
+    assertTrue(made > 3, made + " made");
   }
 }

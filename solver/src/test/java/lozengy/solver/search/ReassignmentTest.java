@@ -7,10 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import lozengy.model.brief.Part;
+import lozengy.model.brief.PieceState;
+import lozengy.model.brief.Rules.WithinPiece;
+import lozengy.model.colour.Tone;
+import lozengy.model.layout.PieceKind;
 import lozengy.solver.RandomBriefs;
+import lozengy.solver.constraint.BlanketBuilder;
 import lozengy.solver.problem.Problem;
+import lozengy.solver.problem.ProblemCompiler;
 import org.jgrapht.alg.matching.KuhnMunkresMinimalWeightBipartitePerfectMatching;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
@@ -119,5 +128,46 @@ class ReassignmentTest {
       }
     }
     assertArrayEquals(new int[] {1, 2, 0}, CheapestAssignment.of(cost, 3));
+  }
+
+  /** Three centres too far apart to be pairs, each with costs of its own: as few as are taken. */
+  @Test
+  void threeRoundsGoRoundInARing() {
+    BlanketBuilder builder =
+        BlanketBuilder.straight(7, 1)
+            .motif(PieceKind.SQUARE, BlanketBuilder.round(1000), BlanketBuilder.round(900))
+            .yarns(5, Tone.DARK, 100_000)
+            .within(WithinPiece.FREE)
+            .prefer(Map.of(Part.SPREAD, 0.0, Part.CONTRAST, 0.0, Part.BALANCE, 1.0));
+    for (int piece = 0; piece < 7; piece++) {
+      String centre = piece % 3 == 0 ? null : "A";
+      builder.note("r1c" + (piece + 1), PieceState.PLANNED, centre, piece % 2 == 0 ? "D" : "E");
+    }
+    Problem plain = ProblemCompiler.compile(builder.build(), Optional.empty());
+    int[] free = plain.slots().free();
+    assertArrayEquals(new int[] {0, 6, 12}, free);
+    int[] own = new int[plain.slots().count() * plain.yarns()];
+    int[][] ring = {{0, -300, 500}, {500, 0, -300}, {-300, 500, 0}};
+    int[] yarn = plain.slots().fixedYarn().clone();
+    for (int i = 0; i < 3; i++) {
+      System.arraycopy(ring[i], 0, own, free[i] * plain.yarns(), 3);
+      yarn[free[i]] = i;
+    }
+    Problem problem = plain.withCosts(plain.costs().withUnary(own));
+    State state = new State(problem);
+    state.reset(yarn);
+    long before = state.cost();
+    Draws draws = new Draws(1);
+    Acceptance acceptance = new Acceptance(state, draws, new Audit(Assertions.STEP, state, 1));
+    assertEquals(
+        0, new Reassignment(state, draws, acceptance, free).improve(0, () -> false), "no moves");
+    assertEquals(before, state.cost());
+    long spent = new Reassignment(state, draws, acceptance, free).improve(1000, () -> false);
+    assertEquals(List.of(1, 2, 0), IntStream.of(free).mapToObj(slot -> state.yarn[slot]).toList());
+    assertEquals(before - 900, state.cost());
+    // one pass that wins and one that does not, of nine costs each, three to a move
+    assertEquals(2 * 9 / 3, spent);
+    assertEquals(
+        0, new Reassignment(state, draws, acceptance, free).improve(1000, () -> true), "ended");
   }
 }

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
@@ -60,6 +62,61 @@ class StateTest {
     assertTrue(exchanged > 400, exchanged + " exchanged");
     assertTrue(swapped > 30, swapped + " swapped");
     assertTrue(refused > 100, refused + " refused early");
+  }
+
+  /** Two parts that have no pair in common change by themselves; the whole takes both over. */
+  @Test
+  void partsAreTakenOverWithTheCopiesThatTheyMakeTogether() {
+    int settled = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      Brief brief = RandomDraws.ample(RandomBriefs.of(seed, 5, 3), random);
+      Problem problem = RandomDraws.problem(brief).orElse(null);
+      if (problem == null || problem.slots().orbits() < 8) {
+        continue;
+      }
+      State whole = new State(problem);
+      whole.reset(RandomDraws.of(problem, random, false));
+      List<List<int[]>> phases = Tiles.of(problem, 6).phases();
+      for (List<int[]> tiles : phases) {
+        List<State> parts = new ArrayList<>();
+        for (int[] pieces : tiles) {
+          State part = new State(whole, pieces.length);
+          exchangeWithin(part, pieces, random);
+          parts.add(part);
+        }
+        whole.settle(parts);
+        assertKept(whole, "seed " + seed);
+        settled += parts.size() > 1 ? 1 : 0;
+      }
+    }
+    assertTrue(settled > 20, settled + " phases of several parts");
+  }
+
+  private static void exchangeWithin(State part, int[] pieces, SplittableRandom random) {
+    Problem problem = part.problem;
+    for (int turn = 0; turn < 40; turn++) {
+      int one = slot(problem, pieces, random);
+      int other = slot(problem, pieces, random);
+      boolean alike =
+          part.free(one)
+              && part.free(other)
+              && part.yarn[one] != part.yarn[other]
+              && problem.supply().slotClass()[one] == problem.supply().slotClass()[other]
+              && problem.domains().allows(one, part.yarn[other])
+              && problem.domains().allows(other, part.yarn[one]);
+      if (alike) {
+        long delta = part.exchangeAlike(one, other, MOST);
+        part.exchange(one, other);
+        part.addCost(delta);
+      }
+    }
+  }
+
+  private static int slot(Problem problem, int[] pieces, SplittableRandom random) {
+    int piece = pieces[random.nextInt(pieces.length)];
+    int rounds = problem.slots().rounds(piece);
+    return problem.slots().orbitStart()[piece] + random.nextInt(rounds);
   }
 
   private void step(State state, SplittableRandom random, String where) {

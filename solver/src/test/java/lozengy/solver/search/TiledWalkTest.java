@@ -130,6 +130,49 @@ class TiledWalkTest {
     assertTrue(parted > 20, "hardly any phases of tiles: " + parted);
   }
 
+  /** Eight moves for each round of the phase's tiles, and eight in a hundred of these anywhere. */
+  @Test
+  void aPhaseMakesItsMovesWithinItsTilesAndSomeAnywhere() {
+    int parted = 0;
+    for (long seed = 1; seed <= 12; seed++) {
+      Problem problem = problem(seed);
+      Walker walker = new Walker(problem, seed, Assertions.OFF);
+      walker.deal(300, true);
+      walker.barOverdrawing(true);
+      if (!walker.canPart() || !problem.pile().isEmpty()) {
+        continue;
+      }
+      double step = problem.prices().step();
+      walker.beginLeg(step, step / 10, MOVES);
+      Tiles tiles = Tiles.of(problem, TILE);
+      boolean[] within = new boolean[problem.slots().orbits()];
+      tiles.phases().get(0).forEach(tile -> Arrays.stream(tile).forEach(p -> within[p] = true));
+      int[] orbit = problem.slots().orbit();
+      long slots = IntStream.of(problem.slots().free()).filter(s -> within[orbit[s]]).count();
+      int[] before = walker.state().yarn.clone();
+      try (Lockstep lockstep = new Lockstep(1)) {
+        TiledWalk tiled = new TiledWalk(walker, tiles, lockstep, seed);
+        long made = tiled.walk(MOVES);
+        assertEquals((long) (slots * 8 * 1.08), made, "seed " + seed);
+        double cooled = step * Math.pow(0.1, made / (double) MOVES);
+        assertEquals(cooled, walker.temperatureAfter(0), 1e-6 * step);
+        int[] after = walker.state().yarn;
+        assertEquals(
+            Cost.of(problem, after, walker.state().stock.pressure()).total(),
+            walker.state().cost());
+        long changed =
+            IntStream.range(0, after.length)
+                .filter(slot -> within[orbit[slot]] && after[slot] != before[slot])
+                .count();
+        assertTrue(4 * changed > slots, changed + " of " + slots + " changed, seed " + seed);
+        // for a phase to begin there must be two moves a round; else moves go anywhere
+        assertEquals(5, tiled.walk(5));
+      }
+      parted++;
+    }
+    assertTrue(parted > 3, parted + " parted");
+  }
+
   /** 3,660 pieces of six rounds; mirrored, with locked pieces, made pieces and a pile. */
   private static Blanket large(String more) {
     StringBuilder yarns = new StringBuilder();

@@ -84,8 +84,11 @@ public final class YarnLetters {
     takers.forEach(graph::addVertex);
     letters.forEach(graph::addVertex);
     for (int taker : takers) {
+      Spelling spelling = taker < yarns.size() ? Spelling.of(yarns.get(taker)) : Spelling.NONE;
+      // whole numbers, so that sums are exact; what an earlier yarn gives up weighs a little more
+      int weight = taker < yarns.size() ? 2 * yarns.size() - taker : 0;
       for (int letter : letters) {
-        double cost = taker < yarns.size() ? cost(yarns, taker, ALL.charAt(letter - count)) : 0;
+        double cost = weight * spelling.cost(ALL.charAt(letter - count));
         graph.setEdgeWeight(graph.addEdge(taker, letter), cost);
       }
     }
@@ -106,33 +109,41 @@ public final class YarnLetters {
     return IntStream.range(from, to).boxed().collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  /** Whole numbers, so that sums are exact; what an earlier yarn gives up weighs a little more. */
-  private static double cost(List<Yarn> yarns, int yarn, char letter) {
-    return (double) cost(yarns.get(yarn), letter) * (2 * yarns.size() - yarn);
-  }
+  /**
+   * What of a yarn's name, of its code and of the beginnings of its name's words may stand for it.
+   */
+  private record Spelling(String name, String code, String beginnings) {
 
-  private static int cost(Yarn yarn, char letter) {
-    String name = characters(yarn.name());
-    String code = characters(yarn.code());
-    if (name.indexOf(letter) == 0) {
-      return BEGINS_NAME;
+    static final Spelling NONE = new Spelling("", "", "");
+
+    static Spelling of(Yarn yarn) {
+      String beginnings =
+          Stream.of(yarn.name().strip().split("\\s+"))
+              .map(YarnLetters::characters)
+              .filter(word -> !word.isEmpty())
+              .map(word -> word.substring(0, 1))
+              .collect(Collectors.joining());
+      return new Spelling(characters(yarn.name()), characters(yarn.code()), beginnings);
     }
-    if (code.indexOf(letter) == 0) {
-      return BEGINS_CODE;
+
+    int cost(char letter) {
+      if (name.indexOf(letter) == 0) {
+        return BEGINS_NAME;
+      }
+      if (code.indexOf(letter) == 0) {
+        return BEGINS_CODE;
+      }
+      if (beginnings.indexOf(letter) >= 0) {
+        return BEGINS_WORD;
+      }
+      if (code.indexOf(letter) > 0) {
+        return IN_CODE + FURTHER_ON * code.indexOf(letter);
+      }
+      if (name.indexOf(letter) > 0) {
+        return Math.min(IN_NAME + FURTHER_ON * name.indexOf(letter), STRANGE_DIGIT - 1);
+      }
+      return Character.isDigit(letter) ? STRANGE_DIGIT : STRANGE_LETTER;
     }
-    boolean beginsWord =
-        Stream.of(yarn.name().strip().split("\\s+"))
-            .anyMatch(word -> characters(word).indexOf(letter) == 0);
-    if (beginsWord) {
-      return BEGINS_WORD;
-    }
-    if (code.indexOf(letter) > 0) {
-      return IN_CODE + FURTHER_ON * code.indexOf(letter);
-    }
-    if (name.indexOf(letter) > 0) {
-      return Math.min(IN_NAME + FURTHER_ON * name.indexOf(letter), STRANGE_DIGIT - 1);
-    }
-    return Character.isDigit(letter) ? STRANGE_DIGIT : STRANGE_LETTER;
   }
 
   /** What of a text may stand for a yarn. */

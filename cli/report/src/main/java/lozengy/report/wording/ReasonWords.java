@@ -192,6 +192,9 @@ final class ReasonWords implements Reason.Cases<String> {
   public String pileOverdrawn(PileReason.PileOverdrawn reason) {
     List<String> uses = new ArrayList<>();
     uses.add("the pile's pieces hold " + Words.metres(reason.onPile()));
+    if (reason.seams() > 0) {
+      uses.add("joining takes at least " + Words.metres(reason.seams()) + " for their borders");
+    }
     if (reason.placed() > 0) {
       uses.add("other finished pieces hold " + Words.metres(reason.placed()));
     }

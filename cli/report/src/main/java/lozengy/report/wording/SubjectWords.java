@@ -53,6 +53,11 @@ final class SubjectWords implements Subject.Cases<String> {
   }
 
   @Override
+  public String joiningInBorders(Subject.JoiningInBorders subject) {
+    return "borders' yarns take their seams, too";
+  }
+
+  @Override
   public String edging(Subject.Edging subject) {
     return "edging takes " + of(subject.millimetres(), subject.yarn());
   }

@@ -92,7 +92,8 @@ public record Finding(
     if (ofStock(line)) {
       return line.grounds(Ground.Stock.class).anyMatch(stock -> yarns.get(stock.yarn()))
           || line.grounds(Ground.Taken.class)
-              .anyMatch(taken -> yarns.get(taken.yarn()) && taken.millimetres() != 0);
+              .anyMatch(taken -> yarns.get(taken.yarn()) && taken.millimetres() != 0)
+          || line.grounds(Ground.Seams.class).findAny().isPresent();
     }
     if (rules.contains(line.rule())) {
       return true;

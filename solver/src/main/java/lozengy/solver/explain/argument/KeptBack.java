@@ -37,10 +37,9 @@ final class KeptBack implements Argument {
 
   /** Whether a round takes yarn, whatever it is worked in, and all of that is kept back. */
   private static boolean takesUsable(Requirements asked, int piece, int round) {
-    Blanket blanket = asked.blanket();
-    return IntStream.range(0, blanket.yarnCount())
+    return IntStream.range(0, asked.blanket().yarnCount())
         .allMatch(
             yarn ->
-                blanket.takenMillimetres(piece, round, yarn) > asked.loads().get(yarn).capacity());
+                asked.takenMillimetres(piece, round, yarn) > asked.loads().get(yarn).capacity());
   }
 }

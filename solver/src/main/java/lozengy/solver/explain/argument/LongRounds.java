@@ -37,7 +37,7 @@ final class LongRounds implements Argument {
             BitSet stocks = new BitSet();
             yarns.forEach(stocks::set);
             List<Slot> slots = pieces.stream().map(piece -> new Slot(piece, round)).toList();
-            Reason reason = reason(blanket, rounds, yarns, pieces);
+            Reason reason = reason(blanket, asked.seams(), rounds, yarns, pieces);
             findings.add(Finding.of(reason, slots).withYarns(stocks));
           });
     }
@@ -66,9 +66,16 @@ final class LongRounds implements Argument {
   }
 
   private static Reason reason(
-      Blanket blanket, RoundClass rounds, List<Integer> yarns, List<Integer> pieces) {
+      Blanket blanket,
+      boolean seams,
+      RoundClass rounds,
+      List<Integer> yarns,
+      List<Integer> pieces) {
     long least =
-        yarns.stream().mapToLong(yarn -> rounds.millimetres(blanket, yarn)).min().orElseThrow();
+        yarns.stream()
+            .mapToLong(yarn -> rounds.millimetres(blanket, yarn, seams))
+            .min()
+            .orElseThrow();
     return new StockReason.RoundTooLong(List.copyOf(pieces), rounds.round(), yarns, least);
   }
 }

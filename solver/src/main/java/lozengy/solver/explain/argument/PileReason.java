@@ -13,11 +13,13 @@ public sealed interface PileReason extends Reason {
    * @param yarn the yarn
    * @param onPile what the pile's pieces hold
    * @param beyond what of that lies beyond the stock, and is no shortage
+   * @param seams what the borders of the pile's pieces take of their seams at the least
    * @param placed what other finished pieces hold
    * @param fixed what joining and edging take
    * @param usable what there is to use
    */
-  record PileOverdrawn(int yarn, long onPile, long beyond, long placed, long fixed, long usable)
+  record PileOverdrawn(
+      int yarn, long onPile, long beyond, long seams, long placed, long fixed, long usable)
       implements PileReason {
     @Override
     public String code() {
@@ -26,7 +28,7 @@ public sealed interface PileReason extends Reason {
 
     /** {@return what is missing, in mm} */
     public long missing() {
-      return onPile - beyond + placed + fixed - usable;
+      return onPile - beyond + seams + placed + fixed - usable;
     }
 
     @Override
@@ -36,8 +38,13 @@ public sealed interface PileReason extends Reason {
 
     @Override
     public Map<String, Long> lengths() {
-      return Map.of(
-          "pile", onPile, "placed", placed, "fixed", fixed, "usable", usable, "short", missing());
+      return Map.ofEntries(
+          Map.entry("pile", onPile),
+          Map.entry("seams", seams),
+          Map.entry("placed", placed),
+          Map.entry("fixed", fixed),
+          Map.entry("usable", usable),
+          Map.entry("short", missing()));
     }
 
     @Override

@@ -26,6 +26,7 @@ import lozengy.solver.constraint.YarnLoad;
  * @param blanket the blanket
  * @param direct what the lines leave each round by themselves
  * @param loads what the rounds may ask of each yarn, and what the lines leave of it
+ * @param seams whether borders take what they do of their seams
  * @param clashes what rounds may not have together
  * @param lines the lines
  * @param rules the rules of which a line holds
@@ -35,6 +36,7 @@ public record Requirements(
     Blanket blanket,
     RoundYarns direct,
     List<YarnLoad> loads,
+    boolean seams,
     ClashGraph clashes,
     List<BriefLine> lines,
     Set<RuleId> rules,
@@ -68,7 +70,9 @@ public record Requirements(
     }
     List<YarnLoad> loads = YarnLoad.of(blanket, direct, lines);
     ClashGraph clashes = ClashGraph.of(blanket, lines);
-    return new Requirements(blanket, direct, loads, clashes, List.copyOf(lines), rules, paths);
+    boolean seams = YarnLoad.seams(lines);
+    return new Requirements(
+        blanket, direct, loads, seams, clashes, List.copyOf(lines), rules, paths);
   }
 
   /**
@@ -88,6 +92,13 @@ public record Requirements(
     RoundPairs pairs = clash.pairs();
     RoundIndex index = blanket.index();
     return pairs.size() > 0 && index.piece(pairs.first()[0]) == index.piece(pairs.second()[0]);
+  }
+
+  /** What a round takes in a yarn, in mm. */
+  long takenMillimetres(int piece, int round, int yarn) {
+    return seams
+        ? blanket.takenMillimetres(piece, round, yarn)
+        : blanket.needMillimetres(blanket.kind(piece), round, yarn);
   }
 
   /** The yarns that the lines leave a round by themselves, by its number. */

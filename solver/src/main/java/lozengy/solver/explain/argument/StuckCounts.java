@@ -125,7 +125,6 @@ final class StuckCounts implements Argument {
 
   /** For how many of the pieces the yarn suffices, the shortest round of each. */
   private static int enough(Requirements asked, ReadyCount count, int[] able) {
-    Blanket blanket = asked.blanket();
     long[] lengths =
         IntStream.of(able)
             .mapToLong(
@@ -136,7 +135,7 @@ final class StuckCounts implements Argument {
                             round ->
                                 must(asked, count, piece, round)
                                     ? 0
-                                    : blanket.takenMillimetres(piece, round, count.yarn()))
+                                    : asked.takenMillimetres(piece, round, count.yarn()))
                         .min()
                         .orElse(0))
             .sorted()

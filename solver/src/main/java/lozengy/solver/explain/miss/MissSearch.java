@@ -146,7 +146,7 @@ public final class MissSearch {
   }
 
   /** Gives an open round the yarn of which most is left, if one fits as it is. */
-  private boolean fill(int slot, long turn) {
+  private void fill(int slot, long turn) {
     int best = -1;
     for (int yarn : plan.mayTake(slot)) {
       boolean fits = !tabu(slot, yarn, turn) && plan.need(slot, yarn) <= plan.left(yarn);
@@ -155,12 +155,10 @@ public final class MissSearch {
         best = against != null && against.isEmpty() ? yarn : best;
       }
     }
-    if (best < 0) {
-      return false;
+    if (best >= 0) {
+      plan.set(slot, best);
+      noteFilled(slot);
     }
-    plan.set(slot, best);
-    noteFilled(slot);
-    return true;
   }
 
   private boolean tabu(int slot, int yarn, long turn) {

@@ -148,10 +148,7 @@ final class PartialPlan {
     }
     // first the rounds of its own piece
     against.sort(Comparator.comparing(other -> pieceOf[other] != piece));
-    // while another round of its piece is to be open, the piece shares no sequence
-    boolean own = against.stream().anyMatch(other -> pieceOf[other] == piece);
-    boolean barred =
-        counts.bar(piece, slot - start[piece], yarn) || !own && tooManyCopies(slot, yarn);
+    boolean barred = counts.bar(piece, slot - start[piece], yarn) || tooManyCopies(slot, yarn);
     return barred ? null : against;
   }
 

@@ -54,7 +54,6 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
     List<Cause> causes = new ArrayList<>();
     found.forEach(
         (argument, findings) -> {
-          int first = causes.size();
           List<Refutation> all =
               Refutation.of(argument, findings.stream().map(Finding::reason).toList());
           List<Refutation> some = all.subList(0, Math.min(all.size(), MOST_OF_A_SORT));
@@ -67,16 +66,14 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
                     .orElseThrow();
             Conflict conflict =
                 Conflict.of(blanket, argument, finding.lines(unrestricted, lines), oracle);
+            boolean last = proof.equals(some.get(some.size() - 1));
             add(
                 causes,
                 new Cause(
                     Optional.of(proof.reason()),
                     Optional.of(proof.first()),
-                    proof.merged(),
+                    proof.merged() + (last ? untold : 0),
                     conflict));
-          }
-          if (causes.size() > first && untold > 0) {
-            causes.add(causes.remove(causes.size() - 1).andMore(untold));
           }
         });
     return causes;
@@ -86,15 +83,13 @@ public record Cause(Optional<Reason> reason, Optional<Reason> first, int more, C
   private static void add(List<Cause> causes, Cause cause) {
     for (int i = 0; i < causes.size(); i++) {
       if (causes.get(i).conflict().lines().equals(cause.conflict().lines())) {
-        causes.set(i, causes.get(i).andMore(1 + cause.more()));
+        Cause known = causes.get(i);
+        int more = known.more() + 1 + cause.more();
+        causes.set(i, new Cause(known.reason(), known.first(), more, known.conflict()));
         return;
       }
     }
     causes.add(cause);
-  }
-
-  private Cause andMore(int count) {
-    return new Cause(reason, first, more + count, conflict);
   }
 
   /**

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
+import lozengy.model.brief.BorderJoining;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Joining;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.check.BriefLine;
 import lozengy.model.input.BriefPath;
@@ -28,7 +30,7 @@ final class FinishRelaxing implements Relaxing {
     for (int i = 0; i < brief.edging().size(); i++) {
       if (line.path().equals(brief.edgingPath(i))) {
         int at = i;
-        others(blanket, brief.edging().get(i))
+        others(blanket, brief.edging().get(i).yarn())
             .forEach(yarn -> ladders.add(edgedIn(blanket, at, yarn)));
         ladders.add(
             Ladder.of(
@@ -40,15 +42,15 @@ final class FinishRelaxing implements Relaxing {
       }
     }
     if (line.path().equals(BriefPath.of("joining"))) {
-      others(blanket, blanket.brief().joiningInOneYarn().orElseThrow())
-          .forEach(yarn -> ladders.add(joinedIn(blanket, yarn)));
+      String without = brief.joiningInOneYarn().map(YarnUse::yarn).orElse("");
+      others(blanket, without).forEach(yarn -> ladders.add(joinedIn(blanket, yarn)));
     }
     return ladders;
   }
 
-  private static List<Integer> others(Blanket blanket, YarnUse use) {
+  private static List<Integer> others(Blanket blanket, String without) {
     return IntStream.range(0, blanket.yarnCount())
-        .filter(yarn -> !blanket.yarn(yarn).code().equals(use.yarn()))
+        .filter(yarn -> !blanket.yarn(yarn).code().equals(without))
         .boxed()
         .sorted(Comparator.comparingLong(yarn -> -blanket.stockMillimetres(yarn)))
         .limit(MOST_YARNS)
@@ -76,7 +78,13 @@ final class FinishRelaxing implements Relaxing {
             new Remedy.Step(
                 new Relaxation.JoinIn(yarn), BriefPath.of("joining", "yarn"), Optional.of(code)),
             OTHER_JOINING_UPSET,
-            brief -> brief.withJoining(brief.joiningInOneYarn().map(use -> in(brief, use, code)))));
+            brief -> brief.withJoining(brief.joining().map(joining -> in(brief, joining, code)))));
+  }
+
+  private static Joining in(Brief brief, Joining joining, String code) {
+    return joining instanceof BorderJoining borders
+        ? new YarnUse(code, borders.rate(), 1, borders.minutesPerMetre())
+        : in(brief, (YarnUse) joining, code);
   }
 
   private static YarnUse in(Brief brief, YarnUse use, String code) {

@@ -12,6 +12,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
 import lozengy.model.check.BriefLine;
+import lozengy.model.check.RuleBook;
 import lozengy.model.input.BriefPath;
 import lozengy.solver.explain.argument.Argument;
 import lozengy.solver.explain.argument.Finding;
@@ -37,6 +38,7 @@ public final class Remedies {
   /** Remedies told at most. */
   private static final int MOST_REMEDIES = 8;
 
+  private final Blanket original;
   private final ConsistencyOracle oracle;
   private final ExplainOptions options;
   private final LaterCauses beside;
@@ -53,6 +55,7 @@ public final class Remedies {
 
   private Remedies(
       Blanket blanket, List<Cause> causes, ConsistencyOracle oracle, ExplainOptions options) {
+    this.original = blanket;
     this.beside = new LaterCauses(Root.findings(Requirements.all(blanket)), causes);
     this.oracle = oracle;
     this.options = options;
@@ -95,7 +98,7 @@ public final class Remedies {
     }
     Optional<Move> next = step(blanket, causes.get(0));
     if (next.isEmpty()) {
-      return found;
+      return List.of();
     }
     List<Move> more = new ArrayList<>(made);
     more.add(next.get());
@@ -112,7 +115,7 @@ public final class Remedies {
     }
     complete &= settled.verdict() == Verdict.CONFLICTS;
     if (settled.verdict() != Verdict.CONFLICTS) {
-      return found;
+      return List.of();
     }
     List<Cause> left = List.of(Cause.ofRefuted(changed, oracle));
     beside.add(Map.of(), left);
@@ -251,7 +254,10 @@ public final class Remedies {
     Blanket changed = changed(blanket, List.of(move));
     Map<Argument, List<Finding>> findings = Root.findings(Requirements.all(changed));
     if (cause.first().isEmpty()) {
-      return findings.isEmpty() && oracle.settleUnargued(changed).verdict() != Verdict.CONFLICTS;
+      List<BriefPath> paths = cause.conflict().lines().stream().map(BriefLine::path).toList();
+      List<BriefLine> left =
+          RuleBook.lines(changed).stream().filter(line -> paths.contains(line.path())).toList();
+      return findings.isEmpty() && oracle.settle(changed, left) != Verdict.CONFLICTS;
     }
     return findings.entrySet().stream()
         .flatMap(each -> each.getValue().stream())
@@ -267,12 +273,37 @@ public final class Remedies {
   }
 
   private Remedy remedy(List<Move> moves, Proved proof, Blanket changed, Sequences witness) {
-    int upset = moves.stream().mapToInt(Move::upset).sum();
+    List<Move> once = eachFieldOnce(moves);
+    int upset = once.stream().mapToInt(Move::upset).sum();
     return new Remedy(
-        FreedTogether.of(moves.stream().map(Move::step).toList()),
+        FreedTogether.of(once.stream().map(Move::step).toList()),
         upset,
         proof,
         changed.brief(),
         witness);
+  }
+
+  /** The moves; of those that give one field a value, the one that gives it the last at once. */
+  private List<Move> eachFieldOnce(List<Move> moves) {
+    List<Move> once = new ArrayList<>();
+    for (Move move : moves) {
+      Optional<Move> before =
+          once.stream().filter(each -> each.step().path().equals(move.step().path())).findFirst();
+      Optional<Move> rung = before.flatMap(each -> rung(move.step()));
+      rung.ifPresentOrElse(
+          each -> once.set(once.indexOf(before.orElseThrow()), each), () -> once.add(move));
+    }
+    return once;
+  }
+
+  /** The change of the brief as it was that gives a field a value. */
+  private Optional<Move> rung(Remedy.Step step) {
+    return RuleBook.lines(original).stream()
+        .filter(line -> step.value().isPresent())
+        .flatMap(line -> Relaxing.all(original, line).stream())
+        .flatMap(ladder -> ladder.rungs().stream())
+        .filter(each -> each.step().path().equals(step.path()))
+        .filter(each -> each.step().value().equals(step.value()))
+        .findFirst();
   }
 }

@@ -46,6 +46,7 @@ final class Demand {
 
   private final Blanket blanket;
   private final RoundYarns domains;
+  private final boolean seams;
   private final List<YarnLoad> loads;
   private final List<Group> groups = new ArrayList<>();
   private final long[] wholeBlanket;
@@ -54,6 +55,7 @@ final class Demand {
   private Demand(Requirements asked) {
     this.blanket = asked.blanket();
     this.domains = asked.direct();
+    this.seams = asked.seams();
     this.loads = asked.loads();
     List<RoundClass> classes = RoundClass.of(blanket);
     this.wholeBlanket =
@@ -78,7 +80,7 @@ final class Demand {
   }
 
   private long length(RoundClass rounds, int yarn) {
-    return rounds.millimetres(blanket, yarn);
+    return rounds.millimetres(blanket, yarn, seams);
   }
 
   private void addGroups(RoundClass rounds) {

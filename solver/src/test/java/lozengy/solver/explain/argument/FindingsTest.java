@@ -36,6 +36,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.model.reading.BriefJudge;
+import lozengy.solver.JoinedInBorders;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
 import lozengy.solver.constraint.BlanketBuilder;
@@ -821,12 +822,17 @@ class FindingsTest {
             .yarns(2, Tone.LIGHT, PLENTY)
             .note("r1c2", PieceState.MADE, "C", "A");
     Blanket blanket = piled(less, entry(3, "C", "A"));
-    assertFinds(argument, blanket, new PileReason.PileOverdrawn(A, 6_000, 0, 2_000, 0, 7_999));
+    assertFinds(argument, blanket, new PileReason.PileOverdrawn(A, 6_000, 0, 0, 2_000, 0, 7_999));
     // joining takes 12 m of it beside; a yarn that no piece of the pile has is told elsewhere
     assertFinds(
         argument,
         piled(enough.joining("A", 30), entry(3, "C", "A")),
-        new PileReason.PileOverdrawn(A, 6_000, 0, 2_000, 12_000, 8_000));
+        new PileReason.PileOverdrawn(A, 6_000, 0, 0, 2_000, 12_000, 8_000));
+    // half of each of two seams of 10 cm, twice as long in yarn: 0.2 m for each of three borders
+    assertFinds(
+        argument,
+        JoinedInBorders.of(piled(enough, entry(3, "C", "A")), 1),
+        new PileReason.PileOverdrawn(A, 6_000, 0, 600, 2_200, 0, 8_000));
     assertFinds(argument, piled(enough, entry(1, "C", "B")));
     assertEquals(List.of(), argument.findings(without(blanket, RuleId.YARN_TOTALS)));
     assertEquals(List.of(), argument.findings(without(blanket, RuleId.PILE)));

@@ -64,7 +64,7 @@ class ReasonTest {
   private static final Reason YARN_OVERDRAWN =
       new StockReason.YarnOverdrawn(2, 100, 3, 40, 10, 120, 20);
   private static final PileReason.PileOverdrawn PILE_OVERDRAWN =
-      new PileReason.PileOverdrawn(2, 100, 10, 30, 15, 120);
+      new PileReason.PileOverdrawn(2, 100, 10, 7, 30, 15, 120);
   private static final Reason ROUND_TOO_LONG =
       new StockReason.RoundTooLong(List.of(1, 2), 3, List.of(4, 5), 99);
   private static final Reason TOO_FEW_SEQUENCES =
@@ -166,9 +166,10 @@ class ReasonTest {
         Map.of("fixed", 100L, "rounds", 40L, "usable", 120L, "short", 20L),
         YARN_OVERDRAWN.lengths());
     // 100 on the pile, of which 10 lie beyond the places, 30 placed and 15 fixed, of 120
-    assertEquals(15, PILE_OVERDRAWN.missing());
+    assertEquals(22, PILE_OVERDRAWN.missing());
     assertEquals(
-        Map.of("pile", 100L, "placed", 30L, "fixed", 15L, "usable", 120L, "short", 15L),
+        Map.of(
+            "pile", 100L, "seams", 7L, "placed", 30L, "fixed", 15L, "usable", 120L, "short", 22L),
         PILE_OVERDRAWN.lengths());
     assertEquals(Map.of("needed", 99L), ROUND_TOO_LONG.lengths());
     assertEquals(
@@ -207,7 +208,7 @@ class ReasonTest {
     assertSame(ALL_KEPT_BACK, new StockReason.AllKeptBack(99));
     assertSame(YARN_OVERDRAWN, new StockReason.YarnOverdrawn(2, 1, 1, 1, 1, 1, 1));
     assertOther(YARN_OVERDRAWN, new StockReason.YarnOverdrawn(3, 100, 3, 40, 10, 120, 20));
-    assertSame(PILE_OVERDRAWN, new PileReason.PileOverdrawn(2, 1, 1, 1, 1, 1));
+    assertSame(PILE_OVERDRAWN, new PileReason.PileOverdrawn(2, 1, 1, 1, 1, 1, 1));
     assertSame(ROUND_TOO_LONG, new StockReason.RoundTooLong(List.of(1, 2), 0, List.of(4, 5), 1));
     assertSame(COUNT_TOO_FEW, new CountReason.CountTooFew(COUNT, 2, Lack.SEAMS, 4, 7));
     assertOther(COUNT_TOO_FEW, new CountReason.CountTooFew(COUNT, 2, Lack.STOCK, 5, 77));

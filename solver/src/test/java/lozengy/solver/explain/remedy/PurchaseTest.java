@@ -184,7 +184,7 @@ class PurchaseTest {
   }
 
   /** The brief with part of its yarn, and balls of a metre or two. */
-  private static Brief inBalls(Brief brief, long seed) {
+  static Brief inBalls(Brief brief, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
     List<Yarn> yarns = new ArrayList<>();
     for (Yarn yarn : brief.yarns()) {

@@ -17,13 +17,16 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Counted;
 import lozengy.model.brief.Look;
+import lozengy.model.brief.PieceNote;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.PileEntry;
 import lozengy.model.brief.Rules.WithinPiece;
 import lozengy.model.brief.Symmetry;
 import lozengy.model.brief.Where;
 import lozengy.model.brief.Yarn;
+import lozengy.model.brief.YarnAmount;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.RuleBook;
@@ -188,6 +191,75 @@ class RungsTest {
     assertEquals(
         List.of(PLENTY, PLENTY + 220_000, PLENTY, PLENTY + 130_000),
         IntStream.range(0, 4).mapToObj(bought::stockMillimetres).toList());
+    assertEquals(other.brief(), StockRelaxing.with(other, new int[4]).brief());
+  }
+
+  /** What was left when a yarn was counted grows by what is bought. */
+  @Test
+  void ballsOfACountedYarn() {
+    Blanket blanket = twoByThree().build();
+    List<Yarn> yarns = new ArrayList<>(blanket.brief().yarns());
+    Counted counted = new Counted(new YarnAmount.Length(5_500), List.of(), List.of(), List.of(), 0);
+    yarns.set(1, yarns.get(1).withCount(Optional.of(counted)));
+    Blanket other = Blanket.ofUnjudged(blanket.brief().withYarns(yarns));
+    StockRelaxing relaxing = new StockRelaxing();
+    assertEquals(
+        "4 BuyBalls[yarn=1, balls=2] yarns[1].counted.left=225.5 m",
+        rungs(relaxing, other, "yarns[1]", RuleId.YARN_TOTALS).get(1));
+    Brief two = changed(relaxing, other, "yarns[1]", RuleId.YARN_TOTALS, 1);
+    assertEquals(225_500, two.yarns().get(1).stockMillimetres());
+  }
+
+  @Test
+  void whatIsBoughtAndHowManyRowsAreNoChangesOfALine() {
+    Blanket blanket = twoByThree().copies(5).build();
+    BriefLine stock = line(blanket, "yarns[0]", RuleId.YARN_TOTALS);
+    assertEquals(List.of(), Relaxing.ofLine(blanket, stock));
+    assertEquals(2, Relaxing.all(blanket, stock).size());
+    BriefLine copies = line(blanket, "rules.copies", RuleId.COPIES);
+    List<Ladder> ladders = Relaxing.ofLine(blanket, copies);
+    assertEquals(1, ladders.size());
+    assertEquals("rules.copies", ladders.get(0).rungs().get(0).step().path().toString());
+  }
+
+  /**
+   * Of a note about several pieces the one that is freed keeps what is worked and what is banned.
+   */
+  @Test
+  void whatIsWorkedAndBannedStaysWhereALockGoes() {
+    NoteRelaxing relaxing = new NoteRelaxing();
+    Blanket begun = twoByThree().begun("row1", 1, "C", "A").build();
+    String path = "pieces[0] r1c1";
+    assertEquals(
+        List.of("2 FreePieces[pieces=[0], whole=false, bans=false] pieces[0]=nothing"),
+        rungs(relaxing, begun, path, RuleId.LOCKS));
+    Blanket freed = Blanket.ofUnjudged(changed(relaxing, begun, path, RuleId.LOCKS, 0));
+    assertEquals(List.of(2, -1), List.of(freed.locked(0, 0), freed.locked(0, 1)));
+    assertEquals(1, freed.roundsWorked(0));
+    assertEquals(List.of(2, 0), List.of(freed.locked(1, 0), freed.locked(1, 1)));
+    assertEquals(1, freed.roundsWorked(1));
+    Blanket alone = twoByThree().begun("r1c1", 1, "C", "A").build();
+    Blanket bare = Blanket.ofUnjudged(changed(relaxing, alone, path, RuleId.LOCKS, 0));
+    assertEquals(List.of(2, -1), List.of(bare.locked(0, 0), bare.locked(0, 1)));
+    assertEquals(1, bare.roundsWorked(0));
+    // where no more is locked than is worked, it is to be worked anew
+    Blanket worked = twoByThree().begun("row1", 1, "C", null).build();
+    Blanket anew = Blanket.ofUnjudged(changed(relaxing, worked, path, RuleId.LOCKS, 0));
+    assertEquals(List.of(-1, 2), List.of(anew.locked(0, 0), anew.locked(1, 0)));
+    assertEquals(0, anew.roundsWorked(0));
+    PieceNote note =
+        new PieceNote(
+            List.of("row1"),
+            List.of(Optional.empty(), Optional.of("A")),
+            PieceState.PLANNED,
+            Set.of("B"));
+    Blanket banned = Blanket.ofUnjudged(twoByThree().build().brief().withPieces(List.of(note)));
+    assertEquals(
+        List.of("2 FreePieces[pieces=[0], whole=false, bans=true] pieces[0]=nothing"),
+        rungs(relaxing, banned, path, RuleId.LOCKS));
+    Blanket open = Blanket.ofUnjudged(changed(relaxing, banned, path, RuleId.LOCKS, 0));
+    assertEquals(List.of(-1, 0), List.of(open.locked(0, 1), open.locked(1, 1)));
+    assertTrue(open.banned(0, 1) && open.banned(1, 1));
   }
 
   @Test
@@ -209,6 +281,10 @@ class RungsTest {
     assertEquals(List.of(), rungs(relaxing, held, "yarns[0]", RuleId.YARN_TOTALS));
     Blanket banned = twoByThree().ban("r3c1", "A").build();
     assertEquals(List.of(), rungs(relaxing, banned, "yarns[0]", RuleId.YARN_TOTALS));
+    Blanket above = twoByThree().ban("r1c1", "A").build();
+    assertEquals(
+        List.of("12 WorkFewerRows[rows=1, down=2] layout.down=2"),
+        rungs(relaxing, above, "yarns[0]", RuleId.YARN_TOTALS));
   }
 
   @Test
