@@ -79,6 +79,8 @@ class HandBoundsTest {
     assertEquals(100 * 4 / 9.0, bound(nine.build(), Part.VARIETY), 1e-5);
     nine.note("r1c1", PieceState.MADE, "A", "A").note("r1c2", PieceState.MADE, "A", "A");
     assertEquals(100 * 5 / 9.0, bound(nine.build(), Part.VARIETY), 1e-5);
+    nine.note("r1c3", PieceState.MADE, "B", "B");
+    assertEquals(100 * 6 / 9.0, bound(nine.build(), Part.VARIETY), 1e-5);
     // rounds side by side differ: of three yarns six sequences of two rounds, and twelve of three
     BlanketBuilder differ =
         BlanketBuilder.straight(5, 4)
