@@ -97,9 +97,7 @@ final class ExactProgram {
       int column = -1;
       for (int i = 0; i <= columns; i++) {
         boolean may = goal > rows || other[i] >= 0;
-        if (may
-            && table[goal][i] < -ROUNDING
-            && (column < 0 || other[i] < other[column])) {
+        if (may && table[goal][i] < -ROUNDING && (column < 0 || other[i] < other[column])) {
           column = i;
         }
       }

@@ -127,8 +127,7 @@ class HandBoundsTest {
     figures.put(Part.BALANCE, balance);
     Optional<Bound> total =
         known.isPresent() ? Optional.of(new Bound(known.getAsDouble(), "")) : Optional.empty();
-    return PartBounds.othersKept(
-        capped().build(), figures, total, new BoundLimits(0), () -> false);
+    return PartBounds.othersKept(capped().build(), figures, total, new BoundLimits(0), () -> false);
   }
 
   /** What the others keep is taken off what all have together, at the most that a bound allows. */
@@ -159,8 +158,7 @@ class HandBoundsTest {
     figures.put(Part.LEEWAY, 30.0);
     Optional<Bound> known = Optional.of(new Bound(42, ""));
     Map<Part, Double> bounds =
-        PartBounds.othersKept(
-            capped().build(), figures, known, new BoundLimits(1), () -> false);
+        PartBounds.othersKept(capped().build(), figures, known, new BoundLimits(1), () -> false);
     assertEquals(42, bounds.get(Part.VARIETY), 1e-9);
     // twice variety's weight, which lacks 4.4 of its cap
     assertEquals(100, bounds.get(Part.LEEWAY), 1e-4);

@@ -151,8 +151,7 @@ class LayerRepeatsTest {
   @Test
   void largeLayersAreMerged() {
     BlanketBuilder builder = squares(40, 40, 5).note("r1c1", PieceState.MADE, "A", "B");
-    RepeatFloor floor =
-        new LayerRepeats(builder.build(), 1, 1).at(0, wanted(5, 320), () -> false);
+    RepeatFloor floor = new LayerRepeats(builder.build(), 1, 1).at(0, wanted(5, 320), () -> false);
     double value = value(floor, wanted(5, 320));
     assertTrue(value >= 1706.86, "looser than it was: " + value);
   }

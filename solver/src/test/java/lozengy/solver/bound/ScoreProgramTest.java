@@ -53,8 +53,7 @@ class ScoreProgramTest {
   }
 
   private static BlanketBuilder borders(int across, int down, long ofA) {
-    return colours(
-        BlanketBuilder.straight(across, down).motif(PieceKind.SQUARE, round(1000)), ofA);
+    return colours(BlanketBuilder.straight(across, down).motif(PieceKind.SQUARE, round(1000)), ofA);
   }
 
   private static BlanketBuilder corners(long ofA) {

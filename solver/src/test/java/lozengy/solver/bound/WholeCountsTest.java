@@ -91,8 +91,7 @@ class WholeCountsTest {
     banned.ban("r5c1", "A").ban("r6c1", "A");
     assertEquals(3, over(banned.build(), 1));
     // of five seams' ten ends each, a border takes one at the least
-    Blanket joined =
-        JoinedInBorders.of(row(6, 4000).build(), 0);
+    Blanket joined = JoinedInBorders.of(row(6, 4000).build(), 0);
     long half = joined.halfSeamMillimetres(0);
     int fewest = joined.seamHalves(0);
     for (int piece = 1; piece < 6; piece++) {
