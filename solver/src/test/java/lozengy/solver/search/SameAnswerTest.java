@@ -45,21 +45,21 @@ class SameAnswerTest {
 
   @Test
   void plainBriefs() throws IOException {
-    compare("plain", 24, seed -> RandomDraws.problem(RandomBriefs.of(seed, 3, 6)), this::searched);
+    compare("plain", 16, seed -> RandomDraws.problem(RandomBriefs.of(seed, 3, 6)), this::searched);
   }
 
   @Test
   void briefsWithALook() throws IOException {
     compare(
         "look",
-        30,
+        20,
         seed -> RandomDraws.problem(RandomLooks.of(seed, RandomBriefs.of(seed, 3, 6))),
         this::searched);
   }
 
   @Test
   void briefsWithAPile() throws IOException {
-    compare("pile", 16, SameAnswerTest::piled, this::searched);
+    compare("pile", 10, SameAnswerTest::piled, this::searched);
   }
 
   @Test
@@ -73,7 +73,7 @@ class SameAnswerTest {
   void largerBriefs() throws IOException {
     compare(
         "larger",
-        8,
+        6,
         seed ->
             RandomDraws.problem(
                     seed % 2 == 0
@@ -88,7 +88,7 @@ class SameAnswerTest {
   void plansThatAreMadeAgain() throws IOException {
     compare(
         "again",
-        16,
+        12,
         seed -> {
           Brief brief = RandomBriefs.of(seed, 3, 6);
           Brief asked = seed % 3 == 0 ? RandomLooks.of(seed, brief) : brief;
@@ -101,7 +101,7 @@ class SameAnswerTest {
   void plansOfBordersAndOfCounts() throws IOException {
     compare(
         "plans",
-        14,
+        10,
         seed ->
             RandomDraws.problem(
                 seed % 3 == 0
@@ -117,7 +117,7 @@ class SameAnswerTest {
 
   @Test
   void tiles() throws IOException {
-    compare("tiles", 4, seed -> RandomDraws.problem(FewBorderBriefs.of(seed, 120)), this::tiled);
+    compare("tiles", 3, seed -> RandomDraws.problem(FewBorderBriefs.of(seed, 120)), this::tiled);
   }
 
   /** Searches with all there is, by one walker or two. */

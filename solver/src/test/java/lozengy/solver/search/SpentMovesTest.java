@@ -56,18 +56,24 @@ class SpentMovesTest {
       assertTrue(search.startAgain());
       assertEquals(2 * 30 * SLOTS, budget.spent());
     }
-    // 18 m for 20 rounds of 1 m
-    Budget lacking = unlimited();
-    try (Search search = search(board(3000), 1, lacking)) {
+    // ten squares of a border in one yarn, which may not meet itself
+    Problem single =
+        ProblemCompiler.compile(
+            BlanketBuilder.straight(5, 2)
+                .motif(PieceKind.SQUARE, BlanketBuilder.round(1000))
+                .yarn(Tone.DARK, 100_000)
+                .build(),
+            Optional.empty());
+    Budget never = unlimited();
+    try (Search search = search(single, 1, never)) {
       assertFalse(search.start());
-      assertEquals((1 + 2 + 4 + 8) * 30 * SLOTS, lacking.spent());
+      assertEquals((1 + 2 + 4 + 8) * 30 * 10, never.spent());
       assertFalse(search.startAgain());
-      assertEquals(
-          (1 + 2 + 4 + 8) * 30 * SLOTS + (1 + 2 + 4 + 8 + 16) * 250 * SLOTS, lacking.spent());
+      assertEquals((1 + 2 + 4 + 8) * 30 * 10 + (1 + 2 + 4 + 8 + 16) * 250 * 10, never.spent());
       assertNotNull(search.nearest());
     }
     Budget few = new Budget(OptionalLong.of(1000), OptionalDouble.empty(), () -> false);
-    try (Search search = search(board(3000), 1, few)) {
+    try (Search search = search(single, 1, few)) {
       assertFalse(search.start());
       assertEquals(1000, few.spent());
     }

@@ -5,12 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
+import lozengy.model.brief.Look;
+import lozengy.model.brief.Order;
+import lozengy.model.brief.Part;
+import lozengy.model.brief.Preferences;
+import lozengy.model.brief.Symmetry;
 import lozengy.model.reading.BriefJudge;
 import lozengy.solver.RandomBriefs;
 import lozengy.solver.RandomLooks;
@@ -62,6 +69,33 @@ class StateTest {
     assertTrue(exchanged > 400, exchanged + " exchanged");
     assertTrue(swapped > 30, swapped + " swapped");
     assertTrue(refused > 100, refused + " refused early");
+  }
+
+  /** The order of borders is for boards so large that hardly any drawn here is one. */
+  @Test
+  void deltasOfAnOrderAreDifferencesToo() {
+    int ordered = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      SplittableRandom random = new SplittableRandom(seed);
+      Brief drawn = RandomBriefs.of(seed, 6, 4);
+      Map<Part, Double> weights = new EnumMap<>(drawn.prefer().weights());
+      weights.put(Part.ORDER, 1.0 + seed % 7);
+      Look look = Look.NONE.withOrder(Order.values()[(int) (seed % 2)]);
+      look = seed % 3 == 0 ? look.withSymmetry(Symmetry.values()[(int) (1 + seed % 4)]) : look;
+      Brief brief = drawn.withLook(look).withPrefer(new Preferences(weights));
+      Problem problem = RandomDraws.problem(brief).filter(p -> p.order() != null).orElse(null);
+      if (problem == null || problem.slots().free().length < 2) {
+        continue;
+      }
+      State state = new State(problem);
+      state.reset(RandomDraws.of(problem, random, true));
+      assertKept(state, "seed " + seed);
+      for (int step = 0; step < 25; step++) {
+        step(state, random, "ordered, seed " + seed + ", step " + step);
+      }
+      ordered++;
+    }
+    assertTrue(ordered > 8 && exchanged > 50, ordered + " with an order, " + exchanged);
   }
 
   /** Two parts that have no pair in common change by themselves; the whole takes both over. */
