@@ -133,18 +133,7 @@ class BandCoverTest {
 
   @Test
   void theWeightAtAPlaceIsThatOfItsPairs() {
-    Band band =
-        new Band(
-            3,
-            1,
-            new int[] {0, 1, 2},
-            new int[3],
-            new int[] {0, 1},
-            new int[] {0, 1},
-            new int[] {1, 2},
-            new double[] {2, 0.5},
-            new boolean[2],
-            new double[] {1, 1, 1});
+    Band band = RandomBands.threeInLine();
     assertArrayEquals(new double[] {2, 2.5, 0.5}, band.weightAt());
   }
 }

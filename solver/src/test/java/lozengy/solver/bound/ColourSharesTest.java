@@ -98,18 +98,7 @@ class ColourSharesTest {
    */
   @Test
   void workIsTheChoicesOfASweep() {
-    Band band =
-        new Band(
-            3,
-            1,
-            new int[] {0, 1, 2},
-            new int[3],
-            new int[] {0, 1},
-            new int[] {0, 1},
-            new int[] {1, 2},
-            new double[] {2, 0.5},
-            new boolean[2],
-            new double[] {1, 1, 1});
+    Band band = RandomBands.threeInLine();
     // the first yarn is the first to be shown; then alike or another, each time
     assertEquals(1 + 2 + 2, ColourSweep.of(band, 2, 10).work());
     assertEquals(1 + 1 + 1, ColourSweep.of(band, 1, 1).work());

@@ -41,4 +41,19 @@ final class RandomBands {
         java.util.Arrays.copyOf(apart, pairs),
         share);
   }
+
+  /** Three places in a line: the first two repeat with a weight of 2, the last two of 0.5. */
+  static Band threeInLine() {
+    return new Band(
+        3,
+        1,
+        new int[] {0, 1, 2},
+        new int[3],
+        new int[] {0, 1},
+        new int[] {0, 1},
+        new int[] {1, 2},
+        new double[] {2, 0.5},
+        new boolean[2],
+        new double[] {1, 1, 1});
+  }
 }
