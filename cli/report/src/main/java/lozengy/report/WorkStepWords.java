@@ -156,7 +156,10 @@ public final class WorkStepWords {
     if (step instanceof WorkStep.Work work) {
       return work.tasks().stream()
           .mapToLong(
-              task -> blanket.needMillimetres(blanket.kind(task.piece()), task.round(), yarn(task)))
+              task ->
+                  blanket
+                      .motifs()
+                      .needMillimetres(blanket.kind(task.piece()), task.round(), yarn(task)))
           .sum();
     }
     return step instanceof WorkStep.Join join

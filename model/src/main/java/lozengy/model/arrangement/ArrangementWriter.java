@@ -166,7 +166,7 @@ public final class ArrangementWriter {
     long[] used = blanket.usedMillimetres(sequences);
     json.field("yarns").tallList();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      long stock = blanket.stockMillimetres(yarn);
+      long stock = blanket.yarn(yarn).stockMillimetres();
       json.mapping();
       json.field("code").text(blanket.yarn(yarn).code());
       json.field("name").text(blanket.yarn(yarn).name());

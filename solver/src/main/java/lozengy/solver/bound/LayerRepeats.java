@@ -16,6 +16,9 @@ final class LayerRepeats {
    */
   private static final int LINED_UP = 4;
 
+  /** Lattice units across up to which one band spans a layer. */
+  private static final int MOST_SPANNED = 9;
+
   /** Most places times yarns for which locks and bans of single pieces are minded. */
   private static final long MOST_MASKS = 20_000;
 
@@ -87,8 +90,11 @@ final class LayerRepeats {
 
   private List<Band> cover(boolean wide) {
     boolean straight = blanket.layout().size().setting() == Setting.STRAIGHT;
-    int width = straight ? wide ? 10 : 8 : wide ? 7 : 6;
-    int step = straight ? wide ? 6 : 4 : wide ? 4 : 3;
+    int width = straight ? wide ? 14 : 8 : wide ? 7 : 6;
+    if (wide && region.span() <= MOST_SPANNED) {
+      width = Math.max(width, region.span());
+    }
+    int step = width - (straight ? 4 : 3);
     return new BandCover(region, width, step, merged).bands();
   }
 

@@ -176,7 +176,7 @@ public record MarkReport(
       counted.add(
           Json.object(
               "code", blanket().yarn(yarn).code(),
-              "available_m", metres(blanket().stockMillimetres(yarn)),
+              "available_m", metres(blanket().yarn(yarn).stockMillimetres()),
               "used_m", metres(blanket().usedMillimetres(now.sequences())[yarn])));
     }
     Map<String, Object> counts =

@@ -185,7 +185,7 @@ final class PageData {
         int at = round;
         List<Long> byYarn =
             IntStream.range(0, blanket.yarnCount())
-                .mapToObj(yarn -> blanket.needMillimetres(kind, at, yarn))
+                .mapToObj(yarn -> blanket.motifs().needMillimetres(kind, at, yarn))
                 .toList();
         byRound.add(byYarn.stream().distinct().count() == 1 ? byYarn.get(0) : byYarn);
       }
@@ -243,7 +243,8 @@ final class PageData {
     for (int i = 0; i < pairs.size(); i++) {
       int first = pairs.first()[i];
       int second = pairs.second()[i];
-      double difference = blanket.difference(sequences.border(first), sequences.border(second));
+      double difference =
+          blanket.yarns().difference(sequences.border(first), sequences.border(second));
       seams.addAll(List.of(first, second, (int) Math.floor(difference * 10)));
     }
     return seams;

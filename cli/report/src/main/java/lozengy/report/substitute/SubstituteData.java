@@ -66,7 +66,7 @@ public final class SubstituteData {
         "code",
         blanket.yarn(shade.yarn()).code(),
         "tone",
-        blanket.tone(shade.yarn()).word(),
+        blanket.yarns().tone(shade.yarn()).word(),
         "need_m",
         metres(shade.needMillimetres()),
         "shades",

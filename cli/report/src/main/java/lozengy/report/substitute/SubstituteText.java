@@ -86,12 +86,12 @@ public final class SubstituteText {
         "In place of "
             + name
             + ", "
-            + blanket.tone(shade.yarn()).word()
+            + blanket.yarns().tone(shade.yarn()).word()
             + ", "
             + Amount.metres(shade.needMillimetres())
             + " still to be worked:");
     if (shade.tried().isEmpty()) {
-      say("No other shade is " + blanket.tone(shade.yarn()).word() + ".");
+      say("No other shade is " + blanket.yarns().tone(shade.yarn()).word() + ".");
       return;
     }
     if (columns >= LEAST_FOR_TABLE) {

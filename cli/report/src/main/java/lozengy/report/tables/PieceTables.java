@@ -116,7 +116,7 @@ final class PieceTables {
             whole(round + 1),
             round == sequences.rounds(piece) - 1,
             blanket.yarn(yarn).code(),
-            metres(blanket.needMillimetres(place.kind(), round, yarn)),
+            metres(blanket.motifs().needMillimetres(place.kind(), round, yarn)),
             !blanket.free(piece, round),
             round < laid.roundsWorked(piece),
             earlier(arrangement, piece, round));

@@ -54,7 +54,7 @@ final class SeamTable {
           blanket.place(second).name(),
           blanket.yarn(firstYarn).code(),
           blanket.yarn(secondYarn).code(),
-          number(blanket.difference(firstYarn, secondYarn), DIFFERENCE_DECIMALS),
+          number(blanket.yarns().difference(firstYarn, secondYarn), DIFFERENCE_DECIMALS),
           number(Scorer.contrast(blanket, true, firstYarn, secondYarn), DIFFERENCE_DECIMALS),
           number(sideCm, CM_DECIMALS),
           kinds.of(first, second));

@@ -42,7 +42,7 @@ final class WorkTables {
             blanket.yarn(batch.yarn()).code(),
             place.name(),
             whole(task.round() + 1),
-            metres(blanket.needMillimetres(place.kind(), task.round(), batch.yarn())));
+            metres(blanket.motifs().needMillimetres(place.kind(), task.round(), batch.yarn())));
       }
     }
     return table;

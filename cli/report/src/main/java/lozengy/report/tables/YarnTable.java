@@ -77,7 +77,7 @@ final class YarnTable {
     for (int yarn = 0; yarn < lines.size(); yarn++) {
       YarnLine line = lines.get(yarn);
       Yarn of = line.yarn();
-      Lab lab = blanket.lab(yarn);
+      Lab lab = blanket.yarns().lab(yarn);
       table.row(
           of.code(),
           of.name(),

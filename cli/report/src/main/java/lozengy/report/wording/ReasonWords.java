@@ -366,7 +366,8 @@ final class ReasonWords implements Reason.Cases<String> {
   private String after(StockReason.YarnShort reason) {
     List<Integer> yarns = reason.yarns();
     List<String> less = new ArrayList<>(Phrases.uses(blanket, yarns));
-    if (yarns.stream().anyMatch(y -> blanket.usableMillimetres(y) < blanket.stockMillimetres(y))) {
+    if (yarns.stream()
+        .anyMatch(y -> blanket.yarns().usableMillimetres(y) < blanket.yarn(y).stockMillimetres())) {
       less.add("what is kept back");
     }
     return less.isEmpty() ? "" : " after " + Words.list(less);
