@@ -164,12 +164,12 @@ final class WorksInProgress {
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         boolean goes = blanket.free(piece, round) && plan.sequences().yarn(piece, round) == lost;
-        rounds += goes ? blanket.needMillimetres(blanket.kind(piece), round, lost) : 0;
+        rounds += goes ? blanket.motifs().needMillimetres(blanket.kind(piece), round, lost) : 0;
       }
     }
     long others = 0;
     for (int yarn = 0; yarn < used.length; yarn++) {
-      boolean takes = yarn != lost && blanket.tone(yarn) == blanket.tone(lost);
+      boolean takes = yarn != lost && blanket.yarns().tone(yarn) == blanket.yarns().tone(lost);
       others += takes ? used[yarn] : 0;
     }
     double over = 1 + percent / 100;
@@ -177,7 +177,7 @@ final class WorksInProgress {
     List<Yarn> yarns = new ArrayList<>();
     for (int yarn = 0; yarn < used.length; yarn++) {
       Yarn old = blanket.yarn(yarn);
-      boolean takes = yarn != lost && blanket.tone(yarn) == blanket.tone(lost);
+      boolean takes = yarn != lost && blanket.yarns().tone(yarn) == blanket.yarns().tone(lost);
       double times = takes ? over * (others + rounds) / others : over;
       long stock = (long) Math.ceil(used[yarn] * times / usable);
       yarns.add(

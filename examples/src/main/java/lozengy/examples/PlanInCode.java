@@ -164,7 +164,9 @@ public final class PlanInCode {
     int now = arrangement.sequences().border(piece);
     int other =
         IntStream.range(0, blanket.yarnCount())
-            .filter(yarn -> blanket.toneAllows(blanket.kind(piece), border, yarn) && yarn != now)
+            .filter(
+                yarn ->
+                    blanket.motifs().toneAllows(blanket.kind(piece), border, yarn) && yarn != now)
             .findFirst()
             .orElseThrow();
     List<Optional<String>> rounds =

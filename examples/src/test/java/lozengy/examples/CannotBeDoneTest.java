@@ -22,8 +22,8 @@ class CannotBeDoneTest {
   @Test
   void isShortOfDarksAsItsCommentReckons() {
     double need = 18 * 5.9 + 24 * 0.1 * 3.5 + 24 * 0.1 * 6;
-    double stock = sumOfDarks(blanket::stockMillimetres) / 1000.0;
-    double fixed = sumOfDarks(blanket::fixedUseMillimetres) / 1000.0;
+    double stock = sumOfDarks(yarn -> blanket.yarn(yarn).stockMillimetres()) / 1000.0;
+    double fixed = sumOfDarks(blanket.fixedUse()::millimetres) / 1000.0;
 
     assertAll(
         () -> assertEquals(129.0, need, 1e-9),
@@ -43,7 +43,7 @@ class CannotBeDoneTest {
 
   private long sumOfDarks(IntToLongFunction amount) {
     return IntStream.range(0, blanket.yarnCount())
-        .filter(yarn -> blanket.tone(yarn) == Tone.DARK)
+        .filter(yarn -> blanket.yarns().tone(yarn) == Tone.DARK)
         .mapToLong(amount)
         .sum();
   }

@@ -204,7 +204,7 @@ class DemoScoreCardTest {
     int[] borders = yarns(0);
     for (int i = 0; i < borders.length; i++) {
       for (int j = 0; j < borders.length; j++) {
-        seams += i == j ? 0 : Math.min(1, blanket.difference(borders[i], borders[j]) / 40);
+        seams += i == j ? 0 : Math.min(1, blanket.yarns().difference(borders[i], borders[j]) / 40);
       }
     }
     seams /= (double) borders.length * (borders.length - 1);
@@ -216,7 +216,7 @@ class DemoScoreCardTest {
       double sum = 0;
       for (int a : outer) {
         for (int b : inner) {
-          sum += Math.min(1, blanket.difference(a, b) / 40);
+          sum += Math.min(1, blanket.yarns().difference(a, b) / 40);
         }
       }
       steps += sum / outer.length;

@@ -92,7 +92,7 @@ class LooksTest {
     double[] light =
         places.stream()
             .mapToInt(p -> arrangement.sequences().border(p.index()))
-            .mapToDouble(yarn -> arrangement.blanket().lab(yarn).lightness())
+            .mapToDouble(yarn -> arrangement.blanket().yarns().lab(yarn).lightness())
             .toArray();
     double[] x = ranks(along);
     double[] y = ranks(light);
@@ -283,7 +283,7 @@ class LooksTest {
     for (int piece = 0; piece < arrangement.sequences().pieces(); piece++) {
       int[] yarns = arrangement.sequences().of(piece);
       for (int round = 1; round < yarns.length; round++) {
-        sum += arrangement.blanket().difference(yarns[round - 1], yarns[round]);
+        sum += arrangement.blanket().yarns().difference(yarns[round - 1], yarns[round]);
         steps++;
       }
     }
@@ -298,6 +298,7 @@ class LooksTest {
       sum +=
           arrangement
               .blanket()
+              .yarns()
               .difference(
                   arrangement.sequences().border(first[seam]),
                   arrangement.sequences().border(second[seam]));

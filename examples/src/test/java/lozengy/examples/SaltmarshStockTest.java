@@ -44,7 +44,7 @@ class SaltmarshStockTest {
             .flatMap(
                 a ->
                     IntStream.range(0, a)
-                        .filter(b -> blanket.sameBorder(a, b))
+                        .filter(b -> blanket.yarns().sameBorder(a, b))
                         .mapToObj(b -> blanket.yarn(b).code() + " " + blanket.yarn(a).code()))
             .toList();
 
@@ -57,7 +57,7 @@ class SaltmarshStockTest {
     double joining = 192 * 0.1 * 3.5;
     double edging = 2 * (6 + 8) * 0.1 * Math.sqrt(2) * 9;
 
-    long mud = blanket.fixedUseMillimetres(blanket.yarnIndex("MUD"));
+    long mud = blanket.fixedUse().millimetres(blanket.yarnIndex("MUD"));
 
     assertEquals((joining + edging) * 1000, mud, 2);
   }
@@ -68,8 +68,8 @@ class SaltmarshStockTest {
     double need = 83 * 7.4 + 24 * 4 + 4 * 2.8 + 192 * 0.35 + 28 * Math.sqrt(2) * 0.9;
     double usable =
         IntStream.range(0, blanket.yarnCount())
-                .filter(yarn -> blanket.tone(yarn) == Tone.DARK)
-                .mapToLong(blanket::usableMillimetres)
+                .filter(yarn -> blanket.yarns().tone(yarn) == Tone.DARK)
+                .mapToLong(blanket.yarns()::usableMillimetres)
                 .sum()
             / 1000.0;
 
@@ -98,7 +98,7 @@ class SaltmarshStockTest {
 
   private List<String> codes(Tone tone) {
     return IntStream.range(0, blanket.yarnCount())
-        .filter(yarn -> blanket.tone(yarn) == tone)
+        .filter(yarn -> blanket.yarns().tone(yarn) == tone)
         .mapToObj(yarn -> blanket.yarn(yarn).code())
         .toList();
   }

@@ -32,7 +32,7 @@ class StashAmountsTest {
     "GUL, 154.01942775" // 120 m, and 0.5 oz of 50 g = 120 m
   })
   void stockFollowsFromBallsAndWhatIsLeft(String code, double metres) {
-    long stock = blanket.stockMillimetres(blanket.yarnIndex(code));
+    long stock = blanket.yarn(blanket.yarnIndex(code)).stockMillimetres();
 
     assertEquals(metres * 1000, stock, TOLERANCE_MM);
   }
@@ -53,7 +53,7 @@ class StashAmountsTest {
     double[] metres = {first, second, third, fourth};
 
     for (int round = 0; round < metres.length; round++) {
-      long need = blanket.needMillimetres(PieceKind.SQUARE, round, yarn);
+      long need = blanket.motifs().needMillimetres(PieceKind.SQUARE, round, yarn);
       assertEquals(metres[round] * 1000, need, TOLERANCE_MM, code + ", round " + round);
     }
   }

@@ -98,7 +98,7 @@ public final class GroundJudge {
         left -=
             seams
                 ? blanket.takenMillimetres(piece, round, stock.yarn())
-                : blanket.needMillimetres(blanket.kind(piece), round, stock.yarn());
+                : blanket.motifs().needMillimetres(blanket.kind(piece), round, stock.yarn());
       }
     }
     return left >= 0;

@@ -110,7 +110,7 @@ class GroundingTest {
         boolean image = how == 2 && lead < piece;
         sequences.set(piece, round, image ? sequences.yarn(lead, round) : yarn);
       }
-      if (how == 3 && blanket.takesPile(piece)) {
+      if (how == 3 && blanket.domains().takesPile(piece)) {
         PieceKind kind = blanket.kind(piece);
         List<int[]> stacks =
             blanket.pile().stacks().stream()

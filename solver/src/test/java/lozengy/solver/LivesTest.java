@@ -442,7 +442,8 @@ class LivesTest {
     List<YarnWork> work = YarnWork.of(blanket, now.sequences());
     for (int yarn = 0; yarn < needed.length; yarn++) {
       String code = blanket.yarn(yarn).code();
-      assertEquals(diary.stock.get(code), blanket.stockMillimetres(yarn), told + ": " + code);
+      assertEquals(
+          diary.stock.get(code), blanket.yarn(yarn).stockMillimetres(), told + ": " + code);
       assertEquals(needed[yarn], used[yarn], told + ": " + code);
       assertEquals(
           diary.stock.get(code) - worked[yarn],

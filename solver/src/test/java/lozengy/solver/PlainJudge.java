@@ -146,7 +146,8 @@ final class PlainJudge {
       boolean given = hasGivenBorder(a) && hasGivenBorder(b);
       double difference =
           ColourDifference.ciede2000(
-              blanket.lab(sequences.yarn(a, border(a))), blanket.lab(sequences.yarn(b, border(b))));
+              blanket.yarns().lab(sequences.yarn(a, border(a))),
+              blanket.yarns().lab(sequences.yarn(b, border(b))));
       if (!given && (one.equals(other) || difference < brief.rules().minContrast())
           || brief.rules().centresDiffer() && code(a, 0).equals(code(b, 0))
           || meetWrongly(one, other, true)) {
@@ -253,7 +254,8 @@ final class PlainJudge {
   private boolean nothingRunsOut() {
     long[] used = PlainUse.millimetres(blanket, sequences);
     for (int yarn = 0; yarn < used.length; yarn++) {
-      if (used[yarn] + blanket.fixedUseMillimetres(yarn) > blanket.usableMillimetres(yarn)) {
+      if (used[yarn] + blanket.fixedUse().millimetres(yarn)
+          > blanket.yarns().usableMillimetres(yarn)) {
         return false;
       }
     }

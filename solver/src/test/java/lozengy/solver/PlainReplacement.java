@@ -85,7 +85,7 @@ final class PlainReplacement {
 
   private boolean may(int piece, int round, int yarn) {
     for (int member : blanket.orbits().members(piece)) {
-      if (!blanket.mayTake(member, round, yarn)) {
+      if (!blanket.domains().mayTake(member, round, yarn)) {
         return false;
       }
     }

@@ -320,7 +320,7 @@ final class PlainScore {
     long[] taken = PlainUse.millimetres(blanket, sequences);
     for (int yarn = 0; yarn < yarns; yarn++) {
       Yarn of = brief.yarns().get(yarn);
-      BigDecimal used = BigDecimal.valueOf(taken[yarn] + blanket.fixedUseMillimetres(yarn));
+      BigDecimal used = BigDecimal.valueOf(taken[yarn] + blanket.fixedUse().millimetres(yarn));
       BigDecimal balls =
           of.ball()
               .map(ball -> ball.millimetres().multiply(BigDecimal.valueOf(of.balls())))

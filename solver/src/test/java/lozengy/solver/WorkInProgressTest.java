@@ -106,7 +106,7 @@ class WorkInProgressTest {
     if (random.nextInt(3) == 0) {
       int yarn = random.nextInt(before.blanket().yarnCount());
       long spare =
-          before.blanket().stockMillimetres(yarn)
+          before.blanket().yarn(yarn).stockMillimetres()
               - before.blanket().usedMillimetres(before.sequences())[yarn];
       counts.add(
           new Mark.Count(

@@ -140,7 +140,7 @@ public final class Planter {
   private int[] pairThatMeets() {
     for (int a = 0; a < weights.length; a++) {
       for (int b = 0; b < a; b++) {
-        if (!blanket.sameBorder(a, b) && mayBorder(a) && mayBorder(b)) {
+        if (!blanket.yarns().sameBorder(a, b) && mayBorder(a) && mayBorder(b)) {
           return new int[] {b, a};
         }
       }
@@ -151,7 +151,8 @@ public final class Planter {
   private boolean mayBorder(int yarn) {
     return IntStream.range(0, planted.pieces())
         .allMatch(
-            piece -> blanket.toneAllows(blanket.kind(piece), planted.rounds(piece) - 1, yarn));
+            piece ->
+                blanket.motifs().toneAllows(blanket.kind(piece), planted.rounds(piece) - 1, yarn));
   }
 
   private void plant(int piece) {
@@ -199,14 +200,14 @@ public final class Planter {
     int locked = blanket.locked(piece, round);
     if (locked != Sequences.OPEN && locked != yarn
         || blanket.banned(piece, yarn)
-        || !blanket.toneAllows(blanket.kind(piece), round, yarn)) {
+        || !blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)) {
       return false;
     }
     int border = planted.rounds(piece) - 1;
     if (round == border) {
       return seams[piece].stream()
           .mapToInt(planted::border)
-          .noneMatch(other -> other != Sequences.OPEN && blanket.sameBorder(yarn, other));
+          .noneMatch(other -> other != Sequences.OPEN && blanket.yarns().sameBorder(yarn, other));
     }
     WithinPiece within = blanket.brief().rules().withinPiece();
     int last = within == WithinPiece.ALL_DIFFER ? border : round + 1;

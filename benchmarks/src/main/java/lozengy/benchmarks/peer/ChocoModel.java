@@ -131,7 +131,7 @@ final class ChocoModel {
       pair(
           border(seams.first()[seam]),
           border(seams.second()[seam]),
-          (a, b) -> blanket.sameBorder(a, b) ? -1 : Math.toIntExact(losses.seam(a, b)));
+          (a, b) -> blanket.yarns().sameBorder(a, b) ? -1 : Math.toIntExact(losses.seam(a, b)));
     }
   }
 
@@ -234,8 +234,9 @@ final class ChocoModel {
           }
         }
       }
-      int fixed = Math.toIntExact(blanket.fixedUseMillimetres(yarn));
-      IntVar used = model.intVar(0, Math.toIntExact(blanket.usableMillimetres(yarn)) - fixed);
+      int fixed = Math.toIntExact(blanket.fixedUse().millimetres(yarn));
+      IntVar used =
+          model.intVar(0, Math.toIntExact(blanket.yarns().usableMillimetres(yarn)) - fixed);
       int[] millimetres = needs.stream().mapToInt(Integer::intValue).toArray();
       model.scalar(shown.toArray(IntVar[]::new), millimetres, "=", used).post();
       if (whole > 0) {
@@ -245,7 +246,7 @@ final class ChocoModel {
         int[] most = new int[allSteps + 1];
         for (int steps = 0; steps <= allSteps; steps++) {
           double tightness = Math.sqrt(Math.min(1, (double) steps * LEEWAY_STEP / whole));
-          long stock = blanket.stockMillimetres(yarn);
+          long stock = blanket.yarn(yarn).stockMillimetres();
           most[steps] = (int) LeewayMeasure.used(stock, tightness) - fixed;
         }
         IntVar limit = model.intVar(0, Math.max(0, most[allSteps]));

@@ -80,7 +80,7 @@ public final class CpSatPack {
     Blanket blanket = stated.blanket();
     CpModel model = stated.model();
     LinearExprBuilder use = LinearExpr.newBuilder();
-    use.add(blanket.fixedUseMillimetres(yarn));
+    use.add(blanket.fixedUse().millimetres(yarn));
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < stated.rounds(piece); round++) {
         Literal shown = stated.shows(piece, round)[yarn];
@@ -106,7 +106,7 @@ public final class CpSatPack {
     long longest = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        if (blanket.toneAllows(blanket.kind(piece), round, yarn)) {
+        if (blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)) {
           longest = Math.max(longest, blanket.takenMillimetres(piece, round, yarn));
         }
       }

@@ -89,7 +89,7 @@ final class CpSatPairs {
         continue;
       }
       if (layer == 0 && partner.nearness() == Nearness.SEAM) {
-        row.add(other, b -> blanket.sameBorder(yarn, b) ? 0 : losses.seam(yarn, b));
+        row.add(other, b -> blanket.yarns().sameBorder(yarn, b) ? 0 : losses.seam(yarn, b));
       } else {
         long repeat = losses.repeat(layer, partner.nearness());
         row.add(other, b -> b == yarn ? repeat : 0);

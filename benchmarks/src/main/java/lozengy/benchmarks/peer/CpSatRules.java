@@ -33,7 +33,7 @@ final class CpSatRules {
       Literal[] second = stated.border(seams.second()[seam]);
       for (int a = 0; a < first.length; a++) {
         for (int b = 0; b < second.length; b++) {
-          if (first[a] != null && second[b] != null && blanket.sameBorder(a, b)) {
+          if (first[a] != null && second[b] != null && blanket.yarns().sameBorder(a, b)) {
             model.addAtMostOne(new Literal[] {first[a], second[b]});
           }
         }

@@ -45,7 +45,7 @@ final class CpSatStock {
 
   private void post(int yarn) {
     LinearExprBuilder sum = LinearExpr.newBuilder();
-    sum.add(blanket.fixedUseMillimetres(yarn));
+    sum.add(blanket.fixedUse().millimetres(yarn));
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < stated.rounds(piece); round++) {
         Literal shown = stated.shows(piece, round)[yarn];
@@ -54,13 +54,13 @@ final class CpSatStock {
         }
       }
     }
-    IntVar used = model.newIntVar(0, blanket.usableMillimetres(yarn), "");
+    IntVar used = model.newIntVar(0, blanket.yarns().usableMillimetres(yarn), "");
     model.addEquality(used, sum);
     if (whole > 0) {
       IntVar lost = model.newIntVar(0, whole, "");
       stated.lose(lost, 1);
       for (int tangent = 1; tangent <= TANGENTS; tangent++) {
-        hold(used, lost, blanket.stockMillimetres(yarn), (double) tangent / TANGENTS);
+        hold(used, lost, blanket.yarn(yarn).stockMillimetres(), (double) tangent / TANGENTS);
       }
     }
   }

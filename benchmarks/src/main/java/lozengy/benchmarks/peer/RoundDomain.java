@@ -31,6 +31,7 @@ final class RoundDomain {
   }
 
   private static boolean allowed(Blanket blanket, int piece, int round, int yarn) {
-    return blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn);
+    return blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)
+        && !blanket.banned(piece, yarn);
   }
 }

@@ -41,7 +41,7 @@ class BriefSetTest {
     long[] used = made.blanket().usedMillimetres(made.planted());
     for (int yarn = 0; yarn < used.length; yarn++) {
       double usable = used[yarn] * (1 + spec.slackPercent() / 100);
-      assertEquals(usable, made.blanket().usableMillimetres(yarn), 1.0, "yarn " + yarn);
+      assertEquals(usable, made.blanket().yarns().usableMillimetres(yarn), 1.0, "yarn " + yarn);
       assertTrue(used[yarn] > 0, "yarn " + yarn + " is not used");
     }
   }
@@ -81,7 +81,7 @@ class BriefSetTest {
     assertEquals(4, blanket.layerCount());
     int dark = 0;
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      dark += blanket.tone(yarn) == Tone.DARK ? 1 : 0;
+      dark += blanket.yarns().tone(yarn) == Tone.DARK ? 1 : 0;
     }
     assertEquals(8, dark);
     assertEquals(20, blanket.yarnCount());
@@ -102,7 +102,7 @@ class BriefSetTest {
     Set<String> alike = new HashSet<>();
     for (int a = 0; a < 9; a++) {
       for (int b = 0; b < a; b++) {
-        if (blanket.sameBorder(a, b)) {
+        if (blanket.yarns().sameBorder(a, b)) {
           alike.add(blanket.yarn(a).code() + blanket.yarn(b).code());
         }
       }

@@ -68,11 +68,12 @@ public final class Cautions {
     if (first == Sequences.OPEN || second == Sequences.OPEN) {
       return;
     }
-    boolean firstIsDark = blanket.tone(first) == Tone.DARK;
+    boolean firstIsDark = blanket.yarns().tone(first) == Tone.DARK;
     int darker = firstIsDark ? first : second;
     int lighter = firstIsDark ? second : first;
-    double gap = blanket.lab(lighter).lightness() - blanket.lab(darker).lightness();
-    boolean matters = blanket.tone(darker) == Tone.DARK && blanket.tone(lighter) == Tone.LIGHT;
+    double gap = blanket.yarns().lab(lighter).lightness() - blanket.yarns().lab(darker).lightness();
+    boolean matters =
+        blanket.yarns().tone(darker) == Tone.DARK && blanket.yarns().tone(lighter) == Tone.LIGHT;
     if (matters && gap > widestGap) {
       dark = darker;
       light = lighter;

@@ -105,7 +105,7 @@ public final class GraphMl {
     int other = arrangement.sequences().border(second);
     Map<String, Attribute> attributes = new LinkedHashMap<>();
     attributes.put("contact", words(contact.kind().name().toLowerCase(Locale.ROOT)));
-    attributes.put("colour_difference", number(blanket.difference(yarn, other)));
+    attributes.put("colour_difference", number(blanket.yarns().difference(yarn, other)));
     if (contact.kind() == Contact.Kind.SEAM) {
       attributes.put("seam", words(seams.of(first, second)));
       attributes.put("contrast", number(Scorer.contrast(blanket, true, yarn, other)));

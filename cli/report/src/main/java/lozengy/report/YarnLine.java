@@ -31,10 +31,14 @@ public record YarnLine(
     List<YarnWork> work = YarnWork.of(blanket, arrangement.sequences());
     List<YarnLine> lines = new ArrayList<>();
     for (int yarn = 0; yarn < used.length; yarn++) {
-      long available = blanket.stockMillimetres(yarn);
+      long available = blanket.yarn(yarn).stockMillimetres();
       lines.add(
           new YarnLine(
-              blanket.yarn(yarn), blanket.tone(yarn), available, used[yarn], work.get(yarn)));
+              blanket.yarn(yarn),
+              blanket.yarns().tone(yarn),
+              available,
+              used[yarn],
+              work.get(yarn)));
     }
     return lines;
   }

@@ -75,9 +75,11 @@ class GraphMlTest {
       Map<String, String> edge = edges.get(Set.of(contact.first().name(), contact.second().name()));
       assertEquals(contact.kind() == Contact.Kind.SEAM ? "seam" : "touch", edge.get("contact"));
       double expected =
-          blanket.difference(
-              arrangement.sequences().border(contact.first().index()),
-              arrangement.sequences().border(contact.second().index()));
+          blanket
+              .yarns()
+              .difference(
+                  arrangement.sequences().border(contact.first().index()),
+                  arrangement.sequences().border(contact.second().index()));
       assertEquals(expected, Double.parseDouble(edge.get("colour_difference")), 1e-12);
       boolean seam = contact.kind() == Contact.Kind.SEAM;
       assertEquals(seam, edge.containsKey("seam"));

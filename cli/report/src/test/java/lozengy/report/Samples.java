@@ -194,7 +194,7 @@ public final class Samples {
     for (int yarn : yarns) {
       boolean repeats = round > 0 && sequences.yarn(piece, round - 1) == yarn;
       boolean border = round == blanket.roundCount(piece) - 1;
-      if (blanket.toneAllows(blanket.kind(piece), round, yarn)
+      if (blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)
           && !repeats
           && !(border && neighbourHas(blanket, sequences, piece, yarn))) {
         return yarn;

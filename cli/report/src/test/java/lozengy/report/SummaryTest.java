@@ -208,7 +208,7 @@ class SummaryTest {
               "%s %s %s %.1f %.1f %.1f %.2f %.1f %.0f",
               yarn.code(),
               yarn.name(),
-              THROW.blanket().tone(THROW.blanket().yarnIndex(yarn.code())).word(),
+              THROW.blanket().yarns().tone(THROW.blanket().yarnIndex(yarn.code())).word(),
               worked / 1000.0,
               (360_000 - worked) / 1000.0,
               (taken - worked) / 1000.0,
@@ -317,7 +317,8 @@ class SummaryTest {
       int[] yarns = arrangement.sequences().of(piece);
       for (int round = 0; round < yarns.length; round++) {
         if (blanket.state(piece) != PieceState.PLANNED) {
-          worked[yarns[round]] += blanket.needMillimetres(blanket.kind(piece), round, yarns[round]);
+          worked[yarns[round]] +=
+              blanket.motifs().needMillimetres(blanket.kind(piece), round, yarns[round]);
         }
       }
     }

@@ -136,7 +136,7 @@ final class MarkCommand implements Callable<Integer> {
   }
 
   private static MarkReport marked(Arrangement before, Mark mark) {
-    MarkOptions.refuseToCome(mark.on().orElseThrow(), before.diary().lastDay());
+    MarkReader.refuseToCome(mark.on().orElseThrow(), before.diary().lastDay());
     Marked marked = MarkedArrangement.marked(before, mark);
     return MarkReport.of(before, MarkedArrangement.of(before, mark, marked), marked.overlapping());
   }

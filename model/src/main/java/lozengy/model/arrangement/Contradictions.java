@@ -198,7 +198,7 @@ public final class Contradictions {
         yarn(code, "the yarn", Optional.empty(), "a yarn of its brief");
         continue;
       }
-      long stock = blanket.stockMillimetres(yarn);
+      long stock = blanket.yarn(yarn).stockMillimetres();
       if (!row.name().equals(Optional.of(blanket.yarn(yarn).name()))) {
         yarn(code, "name of", row.name(), blanket.yarn(yarn).name());
       }

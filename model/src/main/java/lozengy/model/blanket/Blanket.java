@@ -9,9 +9,6 @@ import lozengy.model.brief.BriefMistakes;
 import lozengy.model.brief.Motif;
 import lozengy.model.brief.PieceState;
 import lozengy.model.brief.Yarn;
-import lozengy.model.colour.Lab;
-import lozengy.model.colour.SeenDifferences;
-import lozengy.model.colour.Tone;
 import lozengy.model.input.InputException;
 import lozengy.model.input.Mistake;
 import lozengy.model.input.Nulls;
@@ -25,7 +22,8 @@ import lozengy.model.layout.Place;
  * A brief made ready to judge by. Pieces are indices of {@link Layout#places()}, yarns indices of
  * {@link Brief#yarns()}, rounds count from the centre, layers from the border: layer 0 is the
  * border. Amounts are whole millimetres of yarn, so that totals are exact: what is used is rounded
- * down, what is at hand up, so that what fits as a brief is written fits. Immutable.
+ * down, what is at hand up, so that what fits as a brief is written fits. What is about yarns,
+ * motifs, seams or the pile alone is asked of these parts. Immutable.
  */
 public final class Blanket {
 
@@ -42,26 +40,25 @@ public final class Blanket {
   private final BorderSeams borderSeams;
   private final FixedUse fixedUse;
   private final Pile pile;
-  private final boolean[][][] pileShows;
+  private final Domains domains;
   private final int layers;
   private final RoundIndex index;
-  private SeenDifferences seen;
 
   private Blanket(Brief brief) {
     this.brief = brief;
     this.layout = Layout.of(brief.layout());
-    this.yarns = ReadyYarns.of(brief);
-    this.motifs = ReadyMotifs.of(brief, yarns);
+    this.yarns = new ReadyYarns(brief);
+    this.motifs = new ReadyMotifs(brief, yarns);
     this.known = new KnownPieces(brief, layout, yarns, open());
     this.states = known.states();
     this.roundsWorked = known.roundsWorked();
     this.locks = known.locks();
     this.look = known.look();
     this.measures = Measures.of(layout, motif(PieceKind.SQUARE).edgeCm().orElseThrow());
-    this.borderSeams = BorderSeams.of(brief, measures, layout, motifs, known);
+    this.borderSeams = new BorderSeams(brief, measures, layout, motifs, known);
     this.fixedUse = new FixedUse(brief, measures, layout, yarns, motifs, known, borderSeams);
     this.pile = Pile.of(brief.pile(), yarns.index());
-    this.pileShows = pile.shown(yarnCount());
+    this.domains = new Domains(layout, motifs, known, pile.shown(yarnCount()));
     this.layers = IntStream.range(0, pieceCount()).map(this::roundCount).max().orElse(0);
     this.index = new RoundIndex(pieceCount(), this::roundCount);
   }
@@ -168,12 +165,12 @@ public final class Blanket {
    * @param kind the kind of piece
    */
   public Motif motif(PieceKind kind) {
-    return motifs.motifs()[kind.ordinal()];
+    return motifs.motif(kind);
   }
 
   /** {@return how many yarns} */
   public int yarnCount() {
-    return yarns.tones().length;
+    return yarns.count();
   }
 
   /**
@@ -192,56 +189,6 @@ public final class Blanket {
    */
   public int yarnIndex(String code) {
     return yarns.index().getOrDefault(code, -1);
-  }
-
-  /**
-   * {@return the tone of a yarn, stated or by its lightness}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public Tone tone(int yarn) {
-    return yarns.tones()[yarn];
-  }
-
-  /**
-   * {@return a yarn's colour in CIELAB}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public Lab lab(int yarn) {
-    return yarns.labs()[yarn];
-  }
-
-  /**
-   * {@return CIEDE2000 between two yarns' colours}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public double difference(int yarnA, int yarnB) {
-    return yarns.differences()[yarnA][yarnB];
-  }
-
-  /**
-   * {@return differences between yarns' colours as seen by people who lack one kind of cone} Worked
-   * out on the first call, which takes O(yarns squared).
-   */
-  public synchronized SeenDifferences seen() {
-    if (seen == null) {
-      seen = new SeenDifferences(brief.yarns().stream().map(Yarn::colour).toList());
-    }
-    return seen;
-  }
-
-  /**
-   * {@return whether two borders in these yarns count as the same: the same yarn, or less than
-   * min-contrast}
-   *
-   * @param yarnA the one yarn's index, from 0
-   * @param yarnB the other yarn's index, from 0
-   */
-  public boolean sameBorder(int yarnA, int yarnB) {
-    return yarnA == yarnB || difference(yarnA, yarnB) < brief.rules().minContrast();
   }
 
   /**
@@ -282,19 +229,6 @@ public final class Blanket {
   }
 
   /**
-   * {@return whether a round that is free may take a yarn, by its tone, by bans and by zones}
-   *
-   * @param piece the piece's index, from 0
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
-   */
-  public boolean mayTake(int piece, int round, int yarn) {
-    return toneAllows(kind(piece), round, yarn)
-        && !banned(piece, yarn)
-        && look.allows(piece, round, roundCount(piece), yarn);
-  }
-
-  /**
    * {@return millimetres of a yarn that a round of a piece takes in all: what it is worked with,
    * and of a border, where pieces are joined in their borders' yarns, what it takes of the seams}
    *
@@ -304,104 +238,30 @@ public final class Blanket {
    */
   public long takenMillimetres(int piece, int round, int yarn) {
     PieceKind kind = kind(piece);
-    long own = motifs.needMillimetres()[kind.ordinal()][round][yarn];
+    long own = motifs.needMillimetres(kind, round, yarn);
     return round + 1 < motifs.roundCount(kind)
         ? own
-        : own + borderSeams.halves()[piece] * borderSeams.halfMillimetres()[yarn];
+        : own + borderSeams.halves(piece) * borderSeams.halfMillimetres(yarn);
   }
 
-  /**
-   * {@return how many halves of seams the yarn of a piece's border takes; 0 where pieces are not
-   * joined in their borders' yarns}
-   *
-   * @param piece the piece's index, from 0
-   */
-  public int seamHalves(int piece) {
-    return borderSeams.halves()[piece];
+  /** {@return what rounds of each kind take, and which yarns their tones allow} */
+  public ReadyMotifs motifs() {
+    return motifs;
   }
 
-  /**
-   * {@return how many of a seam's two halves the border of its first piece takes, where pieces are
-   * joined in their borders' yarns; the second takes the others}
-   *
-   * @param seam the seam's number in {@link Layout#seams}
-   */
-  public int seamHalvesOfFirst(int seam) {
-    return borderSeams.halvesOfFirst()[seam];
+  /** {@return the yarns' tones, colours and how they differ, and what may be used of each} */
+  public ReadyYarns yarns() {
+    return yarns;
   }
 
-  /**
-   * {@return millimetres of a yarn that half a seam takes; 0 where pieces are not joined in their
-   * borders' yarns}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long halfSeamMillimetres(int yarn) {
-    return borderSeams.halfMillimetres()[yarn];
+  /** {@return which yarns rounds may take or show} */
+  public Domains domains() {
+    return domains;
   }
 
-  /**
-   * {@return millimetres that a round of a kind is worked with in a yarn, joining aside}
-   *
-   * @param kind the kind of piece
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
-   */
-  public long needMillimetres(PieceKind kind, int round, int yarn) {
-    return motifs.needMillimetres()[kind.ordinal()][round][yarn];
-  }
-
-  /**
-   * {@return how much less a round of a kind takes, in mm, where its yarn goes on from the round
-   * before it without a cut} Totals do not count on it; 0 where one of the two rounds states an
-   * amount.
-   *
-   * @param kind the kind of piece
-   * @param round the round, from 0 at the centre
-   */
-  public long uncutMillimetres(PieceKind kind, int round) {
-    return motifs.uncutMillimetres()[kind.ordinal()][round];
-  }
-
-  /**
-   * {@return whether a round of a kind may take a yarn by its tone}
-   *
-   * @param kind the kind of piece
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
-   */
-  public boolean toneAllows(PieceKind kind, int round, int yarn) {
-    return motifs.toneAllows()[kind.ordinal()][round][yarn];
-  }
-
-  /**
-   * {@return millimetres of a yarn at hand; of one that was counted, when it was}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long stockMillimetres(int yarn) {
-    return brief.yarns().get(yarn).stockMillimetres();
-  }
-
-  /**
-   * {@return millimetres of a yarn at hand less what the rules keep back}
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long usableMillimetres(int yarn) {
-    return yarns.usableMillimetres()[yarn];
-  }
-
-  /**
-   * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining, edging and
-   * the pile's pieces that stay out, less the rounds that had been worked when the yarn was
-   * counted, and what the pile holds beyond the stock} Below 0 where these are more: added to the
-   * use of all rounds, worked ones included, it gives what counts against the stock.
-   *
-   * @param yarn the yarn's index, from 0
-   */
-  public long fixedUseMillimetres(int yarn) {
-    return fixedUse.millimetres()[yarn];
+  /** {@return what borders' yarns take of the seams} */
+  public BorderSeams borderSeams() {
+    return borderSeams;
   }
 
   /** {@return what counts against the yarns whatever the free rounds take} */
@@ -481,42 +341,6 @@ public final class Blanket {
   /** {@return the finished pieces that have no place yet} */
   public Pile pile() {
     return pile;
-  }
-
-  /**
-   * {@return whether a piece of the pile may come to lie at a place: nothing of the place's own
-   * piece is worked, and the pile has some of its kind}
-   *
-   * @param piece the piece's index, from 0
-   */
-  public boolean takesPile(int piece) {
-    return roundsWorked[piece] == 0 && pileShows[kind(piece).ordinal()] != null;
-  }
-
-  /**
-   * {@return whether a planned piece of a kind can show a yarn in a round: by its tone, or because
-   * a piece of the pile does}
-   *
-   * @param kind the kind of piece
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
-   */
-  public boolean mayShow(PieceKind kind, int round, int yarn) {
-    boolean[][] shows = pileShows[kind.ordinal()];
-    return toneAllows(kind, round, yarn) || shows != null && shows[round][yarn];
-  }
-
-  /**
-   * {@return whether a planned piece that is not locked can show a yarn in a round: as {@link
-   * #mayTake} says, or because a piece of the pile does}
-   *
-   * @param piece the piece's index, from 0
-   * @param round the round, from 0 at the centre
-   * @param yarn the yarn's index, from 0
-   */
-  public boolean mayShow(int piece, int round, int yarn) {
-    boolean[][] shows = pileShows[kind(piece).ordinal()];
-    return mayTake(piece, round, yarn) || shows != null && shows[round][yarn];
   }
 
   /** {@return sequences for this blanket's pieces, all open} */

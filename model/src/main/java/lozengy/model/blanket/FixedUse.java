@@ -53,7 +53,7 @@ public final class FixedUse {
     this.settled = new Settled(brief, layout, yarns, motifs, known, borderSeams);
     this.joining = joining();
     this.edging = edging();
-    int count = yarns.tones().length;
+    int count = yarns.count();
     this.pileBeyond = new long[count];
     this.pileOut = new long[count];
     this.fixed = new long[count];
@@ -65,9 +65,21 @@ public final class FixedUse {
     }
   }
 
-  /** By yarn, what is to be added to the use of all rounds; not to be changed. */
+  /** By yarn, what {@link #millimetres(int)} tells; not to be changed. */
   long[] millimetres() {
     return fixed;
+  }
+
+  /**
+   * {@return what a yarn is used for beyond all pieces' rounds, in millimetres: joining, edging and
+   * the pile's pieces that stay out, less the rounds that had been worked when the yarn was
+   * counted, and what the pile holds beyond the stock} Below 0 where these are more: added to the
+   * use of all rounds, worked ones included, it gives what counts against the stock.
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long millimetres(int yarn) {
+    return fixed[yarn];
   }
 
   /**
@@ -162,7 +174,7 @@ public final class FixedUse {
   private void takeOut(PileEntry entry) {
     for (int round = 0; round < entry.rounds().size(); round++) {
       int yarn = yarns.index().get(entry.rounds().get(round));
-      pileOut[yarn] += motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.out();
+      pileOut[yarn] += motifs.needMillimetres(entry.kind(), round, yarn) * entry.out();
     }
   }
 
@@ -176,13 +188,12 @@ public final class FixedUse {
       for (int round = 0; round < entry.rounds().size(); round++) {
         int yarn = yarns.index().get(entry.rounds().get(round));
         if (!settled.holds(entry, yarn)) {
-          held[yarn] +=
-              motifs.needMillimetres()[entry.kind().ordinal()][round][yarn] * entry.count();
+          held[yarn] += motifs.needMillimetres(entry.kind(), round, yarn) * entry.count();
         }
       }
     }
     for (int yarn = 0; yarn < held.length; yarn++) {
-      pileBeyond[yarn] = Math.max(0, held[yarn] - yarns.usableMillimetres()[yarn]);
+      pileBeyond[yarn] = Math.max(0, held[yarn] - yarns.usableMillimetres(yarn));
     }
   }
 
@@ -203,7 +214,7 @@ public final class FixedUse {
   }
 
   private long[] edging() {
-    long[] sums = new long[yarns.tones().length];
+    long[] sums = new long[yarns.count()];
     for (YarnUse use : brief.edging()) {
       double edged = counted(use).map(Counted::edgedPercent).orElse(0.0);
       BigDecimal open = HUNDRED.subtract(BigDecimal.valueOf(edged)).movePointLeft(2);

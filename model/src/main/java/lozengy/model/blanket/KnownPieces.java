@@ -46,7 +46,7 @@ final class KnownPieces {
     IntStream.range(0, brief.yarns().size())
         .filter(yarn -> brief.yarns().get(yarn).gone())
         .forEach(gone::set);
-    this.look = new ReadyLook(brief.look(), layout, yarns.tones().length, yarns.index()::get);
+    this.look = new ReadyLook(brief.look(), layout, yarns.count(), yarns.index()::get);
     this.orbits = new Orbits(layout, brief.look().symmetry(), roundsWorked, this.locks);
     this.stated = look.givesBorders() || orbits.any() ? locks.copy() : locks;
     if (look.givesBorders()) {
@@ -72,7 +72,7 @@ final class KnownPieces {
         }
       }
       for (String code : note.not()) {
-        boolean[] banned = bans.computeIfAbsent(piece, p -> new boolean[yarns.tones().length]);
+        boolean[] banned = bans.computeIfAbsent(piece, p -> new boolean[yarns.count()]);
         banned[yarns.index().get(code)] = true;
       }
     }

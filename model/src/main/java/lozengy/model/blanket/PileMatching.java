@@ -116,7 +116,7 @@ public final class PileMatching {
 
     @Override
     public boolean fits(Stack stack, int piece) {
-      boolean fits = blanket.takesPile(piece) && blanket.kind(piece) == stack.kind();
+      boolean fits = blanket.domains().takesPile(piece) && blanket.kind(piece) == stack.kind();
       for (int round = 0; fits && round < stack.yarns().length; round++) {
         int lock = blanket.locked(piece, round);
         fits = lock == Sequences.OPEN || lock == stack.yarns()[round];
@@ -139,7 +139,7 @@ public final class PileMatching {
   private Result find() {
     List<Integer> unfilled = new ArrayList<>();
     for (int piece = 0; piece < stackAt.length; piece++) {
-      if (blanket.takesPile(piece) && !places.takesNew(piece)) {
+      if (blanket.domains().takesPile(piece) && !places.takesNew(piece)) {
         if (!fill(piece, new boolean[left.length])) {
           unfilled.add(piece);
         }
@@ -171,7 +171,7 @@ public final class PileMatching {
   /** Places of a kind that are still empty and take any piece. */
   private List<Integer> open(PieceKind kind) {
     return IntStream.range(0, stackAt.length)
-        .filter(p -> blanket.takesPile(p) && blanket.kind(p) == kind && stackAt[p] < 0)
+        .filter(p -> blanket.domains().takesPile(p) && blanket.kind(p) == kind && stackAt[p] < 0)
         .filter(places::takesAny)
         .boxed()
         .toList();
@@ -189,7 +189,9 @@ public final class PileMatching {
       boolean any = false;
       for (int yarn = 0; yarn < blanket.yarnCount() && !any; yarn++) {
         int lock = blanket.locked(piece, round);
-        any = (lock == Sequences.OPEN || lock == yarn) && blanket.mayTake(piece, round, yarn);
+        any =
+            (lock == Sequences.OPEN || lock == yarn)
+                && blanket.domains().mayTake(piece, round, yarn);
       }
       if (!any) {
         return false;

@@ -59,7 +59,7 @@ public final class PilePlacement {
   private void lay(
       Sequences sequences, Map<PieceKind, Map<IntBuffer, Integer>> known, boolean onlyFinished) {
     for (int piece = 0; piece < stackOf.length; piece++) {
-      if (!blanket.takesPile(piece) || stackOf[piece] >= 0) {
+      if (!blanket.domains().takesPile(piece) || stackOf[piece] >= 0) {
         continue;
       }
       int[] yarns = sequences.of(piece);
@@ -73,7 +73,7 @@ public final class PilePlacement {
 
   private boolean mayBeWorked(int piece, int[] yarns) {
     return IntStream.range(0, yarns.length)
-        .allMatch(round -> blanket.mayTake(piece, round, yarns[round]));
+        .allMatch(round -> blanket.domains().mayTake(piece, round, yarns[round]));
   }
 
   /**
@@ -129,7 +129,7 @@ public final class PilePlacement {
    */
   public boolean toWork(int piece) {
     return !worked(piece)
-        && !(blanket.takesPile(piece)
+        && !(blanket.domains().takesPile(piece)
             && blanket.pile().stacks().stream().anyMatch(stack -> canBecome(piece, stack)));
   }
 

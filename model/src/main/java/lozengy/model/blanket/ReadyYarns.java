@@ -9,35 +9,33 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.colour.ColourDifference;
 import lozengy.model.colour.Lab;
 import lozengy.model.colour.LabColours;
+import lozengy.model.colour.SeenDifferences;
 import lozengy.model.colour.Tone;
 import lozengy.model.unit.Ratio;
 
 /**
  * A brief's yarns made ready, by their indices: tones, colours and how they differ, and what may be
- * used of each. The arrays are not to be changed; O(yarns squared) to make.
- *
- * @param index index of each yarn by its code
- * @param tones tone of each, stated or by its lightness
- * @param labs colour of each in CIELAB
- * @param differences CIEDE2000 between any two
- * @param usableMillimetres stock of each less what the rules keep back, rounded up
+ * used of each. Takes O(yarns squared) to make. Immutable.
  */
-record ReadyYarns(
-    Map<String, Integer> index,
-    Tone[] tones,
-    Lab[] labs,
-    double[][] differences,
-    long[] usableMillimetres) {
+public final class ReadyYarns {
 
   private static final BigDecimal HUNDRED = new BigDecimal(100);
 
-  static ReadyYarns of(Brief brief) {
+  private final Brief brief;
+  private final Map<String, Integer> index = new HashMap<>();
+  private final Tone[] tones;
+  private final Lab[] labs;
+  private final double[][] differences;
+  private final long[] usable;
+  private SeenDifferences seen;
+
+  ReadyYarns(Brief brief) {
+    this.brief = brief;
     List<Yarn> yarns = brief.yarns();
     int count = yarns.size();
-    Map<String, Integer> index = new HashMap<>();
-    Tone[] tones = new Tone[count];
-    Lab[] labs = new Lab[count];
-    long[] usable = new long[count];
+    this.tones = new Tone[count];
+    this.labs = new Lab[count];
+    this.usable = new long[count];
     for (int yarn = 0; yarn < count; yarn++) {
       Yarn each = yarns.get(yarn);
       index.put(each.code(), yarn);
@@ -45,7 +43,7 @@ record ReadyYarns(
       tones[yarn] = brief.toneOf(each);
       usable[yarn] = usable(each.stock(), brief.rules().keepBackPercent());
     }
-    return new ReadyYarns(index, tones, labs, differences(labs), usable);
+    this.differences = differences(labs);
   }
 
   private static long usable(Ratio stock, double keepBackPercent) {
@@ -62,5 +60,74 @@ record ReadyYarns(
       }
     }
     return differences;
+  }
+
+  /** How many. */
+  int count() {
+    return tones.length;
+  }
+
+  /** Index of each by its code; not to be changed. */
+  Map<String, Integer> index() {
+    return index;
+  }
+
+  /**
+   * {@return the tone of a yarn, stated or by its lightness}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public Tone tone(int yarn) {
+    return tones[yarn];
+  }
+
+  /**
+   * {@return a yarn's colour in CIELAB}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public Lab lab(int yarn) {
+    return labs[yarn];
+  }
+
+  /**
+   * {@return CIEDE2000 between two yarns' colours}
+   *
+   * @param yarnA the one yarn's index, from 0
+   * @param yarnB the other yarn's index, from 0
+   */
+  public double difference(int yarnA, int yarnB) {
+    return differences[yarnA][yarnB];
+  }
+
+  /**
+   * {@return differences between yarns' colours as seen by people who lack one kind of cone} Worked
+   * out on the first call, which takes O(yarns squared).
+   */
+  public synchronized SeenDifferences seen() {
+    if (seen == null) {
+      seen = new SeenDifferences(brief.yarns().stream().map(Yarn::colour).toList());
+    }
+    return seen;
+  }
+
+  /**
+   * {@return whether two borders in these yarns count as the same: the same yarn, or less than
+   * min-contrast}
+   *
+   * @param yarnA the one yarn's index, from 0
+   * @param yarnB the other yarn's index, from 0
+   */
+  public boolean sameBorder(int yarnA, int yarnB) {
+    return yarnA == yarnB || difference(yarnA, yarnB) < brief.rules().minContrast();
+  }
+
+  /**
+   * {@return millimetres of a yarn at hand less what the rules keep back, rounded up}
+   *
+   * @param yarn the yarn's index, from 0
+   */
+  public long usableMillimetres(int yarn) {
+    return usable[yarn];
   }
 }

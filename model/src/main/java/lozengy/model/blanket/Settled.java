@@ -48,7 +48,7 @@ final class Settled {
     this.motifs = motifs;
     this.known = known;
     this.borderSeams = borderSeams;
-    this.millimetres = new long[yarns.tones().length];
+    this.millimetres = new long[yarns.count()];
     this.rounds = new int[millimetres.length][];
     settlePieces();
     brief.pile().forEach(this::settle);
@@ -82,7 +82,7 @@ final class Settled {
       PieceKind kind = layout.places().get(piece).kind();
       for (int round = 0; round < rounds[piece]; round++) {
         if (known.locks().yarn(piece, round) == yarn) {
-          millimetres[yarn] += motifs.needMillimetres()[kind.ordinal()][round][yarn];
+          millimetres[yarn] += motifs.needMillimetres(kind, round, yarn);
         }
       }
     }
@@ -94,11 +94,11 @@ final class Settled {
     Pairs seams = layout.seams();
     for (int seam = 0; seam < seams.size(); seam++) {
       if (joined.get(seams.first()[seam]) && joined.get(seams.second()[seam])) {
-        int ofFirst = borderSeams.halvesOfFirst()[seam];
+        int ofFirst = borderSeams.halvesOfFirst(seam);
         int halves =
             (border(seams.first()[seam]) == yarn ? ofFirst : 0)
                 + (border(seams.second()[seam]) == yarn ? 2 - ofFirst : 0);
-        millimetres[yarn] += halves * borderSeams.halfMillimetres()[yarn];
+        millimetres[yarn] += halves * borderSeams.halfMillimetres(yarn);
       }
     }
   }
@@ -113,7 +113,7 @@ final class Settled {
     for (int round = 0; round < entry.rounds().size(); round++) {
       int yarn = yarns.index().get(entry.rounds().get(round));
       if (holds(entry, yarn)) {
-        long need = motifs.needMillimetres()[entry.kind().ordinal()][round][yarn];
+        long need = motifs.needMillimetres(entry.kind(), round, yarn);
         millimetres[yarn] += need * entry.count();
       }
     }

@@ -83,7 +83,7 @@ final class LayerPlaces {
   Statistic lightness() {
     double[] values = new double[yarns.length];
     for (int place = 0; place < values.length; place++) {
-      values[place] = blanket.lab(yarns[place]).lightness();
+      values[place] = blanket.yarns().lab(yarns[place]).lightness();
     }
     Pairs seams = pairs(Nearness.SEAM);
     return MoranI.of(values, seams.first(), seams.second());

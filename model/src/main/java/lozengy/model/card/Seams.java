@@ -28,7 +28,7 @@ public final class Seams {
     for (int seam = 0; seam < all.length; seam++) {
       all[seam] = seam;
     }
-    return closest(blanket, sequences, all, blanket::difference);
+    return closest(blanket, sequences, all, blanket.yarns()::difference);
   }
 
   /**
@@ -49,7 +49,7 @@ public final class Seams {
               blanket,
               sequences,
               each.getValue(),
-              (a, b) -> blanket.seen().between(deficiency, a, b))
+              (a, b) -> blanket.yarns().seen().between(deficiency, a, b))
           .ifPresent(seam -> alike.add(new AlikeSeams(deficiency, each.getValue().length, seam)));
     }
     return alike;

@@ -42,7 +42,7 @@ public final class NeighbourBordersRule implements Rule {
               id(),
               BriefPath.of("rules", "min-contrast"),
               new Subject.Contrast(contrast),
-              List.of(new Ground.Clash(pairs, YarnPairs.of(yarns, blanket::sameBorder)))));
+              List.of(new Ground.Clash(pairs, YarnPairs.of(yarns, blanket.yarns()::sameBorder)))));
     }
     return lines;
   }
@@ -58,7 +58,9 @@ public final class NeighbourBordersRule implements Rule {
       int yarn = sequences.border(first);
       int other = sequences.border(second);
       boolean known = yarn != Sequences.OPEN && other != Sequences.OPEN;
-      if (known && blanket.sameBorder(yarn, other) && !blanket.bordersMayMatch(first, second)) {
+      if (known
+          && blanket.yarns().sameBorder(yarn, other)
+          && !blanket.bordersMayMatch(first, second)) {
         faults.add(fault(first, second, yarn, other));
       }
     }

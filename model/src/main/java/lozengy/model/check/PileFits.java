@@ -57,7 +57,7 @@ public final class PileFits {
    * @param piece index of the place's piece
    */
   public int[] fitting(int piece) {
-    if (!blanket.takesPile(piece)) {
+    if (!blanket.domains().takesPile(piece)) {
       return new int[0];
     }
     List<Stack> stacks = blanket.pile().stacks();

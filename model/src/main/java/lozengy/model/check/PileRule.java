@@ -63,7 +63,7 @@ public final class PileRule implements Rule {
   private static int open(Blanket blanket, Sequences sequences, Stack stack) {
     int open = 0;
     for (int piece = 0; piece < sequences.pieces(); piece++) {
-      if (blanket.takesPile(piece) && blanket.kind(piece) == stack.kind()) {
+      if (blanket.domains().takesPile(piece) && blanket.kind(piece) == stack.kind()) {
         boolean fits = true;
         boolean complete = true;
         for (int round = 0; round < sequences.rounds(piece); round++) {

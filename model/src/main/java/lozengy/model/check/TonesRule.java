@@ -41,7 +41,7 @@ public final class TonesRule implements Rule {
   }
 
   private Optional<BriefLine> line(Blanket blanket, PieceKind kind, int round, int[] planned) {
-    BitSet allowed = Yarns.of(blanket, yarn -> blanket.toneAllows(kind, round, yarn));
+    BitSet allowed = Yarns.of(blanket, yarn -> blanket.motifs().toneAllows(kind, round, yarn));
     if (allowed.cardinality() == blanket.yarnCount()) {
       return Optional.empty();
     }
@@ -72,6 +72,6 @@ public final class TonesRule implements Rule {
         id(),
         blanket,
         sequences,
-        (piece, round, yarn) -> !blanket.toneAllows(blanket.kind(piece), round, yarn));
+        (piece, round, yarn) -> !blanket.motifs().toneAllows(blanket.kind(piece), round, yarn));
   }
 }

@@ -27,7 +27,7 @@ public final class YarnTotalsRule implements Rule {
     List<BriefLine> lines = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       long settled = blanket.fixedUse().settledMillimetres(yarn);
-      long stock = blanket.stockMillimetres(yarn);
+      long stock = blanket.yarn(yarn).stockMillimetres();
       Subject subject = new Subject.Stock(yarn, stock, settled);
       long beside =
           blanket.fixedUse().pileBeyondMillimetres(yarn)
@@ -74,7 +74,8 @@ public final class YarnTotalsRule implements Rule {
   private static List<Ground> keptBack(Blanket blanket) {
     List<Ground> kept = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      long millimetres = blanket.stockMillimetres(yarn) - blanket.usableMillimetres(yarn);
+      long millimetres =
+          blanket.yarn(yarn).stockMillimetres() - blanket.yarns().usableMillimetres(yarn);
       kept.add(new Ground.Taken(yarn, millimetres));
     }
     return kept;
@@ -92,7 +93,7 @@ public final class YarnTotalsRule implements Rule {
     List<Fault> faults = new ArrayList<>();
     long[] used = blanket.usedMillimetres(sequences);
     for (int yarn = 0; yarn < used.length; yarn++) {
-      long usable = blanket.usableMillimetres(yarn);
+      long usable = blanket.yarns().usableMillimetres(yarn);
       if (used[yarn] > usable) {
         faults.add(
             new Fault(

@@ -36,7 +36,7 @@ public record Compared(
     long[] used = blanket.usedMillimetres(arrangement.sequences());
     Map<String, Long> left = new LinkedHashMap<>();
     for (int yarn = 0; yarn < used.length; yarn++) {
-      left.put(blanket.yarn(yarn).code(), blanket.stockMillimetres(yarn) - used[yarn]);
+      left.put(blanket.yarn(yarn).code(), blanket.yarn(yarn).stockMillimetres() - used[yarn]);
     }
     return new Compared(
         label,

@@ -78,7 +78,8 @@ public record MakeList(List<Batch> batches, int steps) {
     public long millimetres(Blanket blanket) {
       return tasks.stream()
           .mapToLong(
-              task -> blanket.needMillimetres(blanket.kind(task.piece()), task.round(), yarn))
+              task ->
+                  blanket.motifs().needMillimetres(blanket.kind(task.piece()), task.round(), yarn))
           .sum();
     }
   }

@@ -170,8 +170,9 @@ final class Stocks {
     Blanket blanket = Blanket.ofUnjudged(brief);
     int lot = blanket.yarnIndex(lotCode);
     int shade = blanket.yarnIndex(shadeCode);
-    double old = blanket.stockMillimetres(shade) + blanket.fixedUse().settledMillimetres(shade);
-    double more = blanket.stockMillimetres(lot);
+    double old =
+        blanket.yarn(shade).stockMillimetres() + blanket.fixedUse().settledMillimetres(shade);
+    double more = blanket.yarn(lot).stockMillimetres();
     if (more > 0) {
       double share = yarn(shade).share();
       double dealt =

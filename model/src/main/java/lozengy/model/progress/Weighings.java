@@ -56,7 +56,7 @@ final class Weighings {
     Yarn yarn = told.yarn(index);
     long left = count.left().millimetresIn(yarn.ball().orElse(null)).down();
     long worked =
-        told.stockMillimetres(index)
+        told.yarn(index).stockMillimetres()
             - work.get(index).atHandMillimetres()
             - uncut[index]
             + edgedSince(yarn);
@@ -66,7 +66,7 @@ final class Weighings {
             .down();
     return yarn.gone() || reckoned <= 0
         ? Optional.empty()
-        : Optional.of(new Weighed(told.stockMillimetres(index) - left, reckoned));
+        : Optional.of(new Weighed(told.yarn(index).stockMillimetres() - left, reckoned));
   }
 
   /** What of the edging was worked since, as the count says with it. */

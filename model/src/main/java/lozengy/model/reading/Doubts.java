@@ -101,7 +101,7 @@ public final class Doubts {
   /** Rounds that are far from all rounds beside them; a centre may be as small as it likes. */
   private static void amounts(Blanket blanket, PieceKind kind, List<Doubt> doubts) {
     long[] needs = new long[blanket.motif(kind).rounds().size()];
-    Arrays.setAll(needs, round -> blanket.needMillimetres(kind, round, 0));
+    Arrays.setAll(needs, round -> blanket.motifs().needMillimetres(kind, round, 0));
     for (int round = 0; round < needs.length; round++) {
       boolean large = large(needs, round);
       if ((large || round > 0 && small(needs, round)) && !belongsToNext(needs, round)) {
@@ -144,7 +144,7 @@ public final class Doubts {
       return Optional.empty();
     }
     long bought = counted.withCount(Optional.empty()).stockMillimetres();
-    long left = blanket.stockMillimetres(yarn);
+    long left = blanket.yarn(yarn).stockMillimetres();
     BriefPath path = BriefPath.of("yarns").item(yarn).field("counted").field("left");
     return bought > 0 && left > bought
         ? Optional.of(new Doubt.Count(path, yarn, left, bought))

@@ -57,7 +57,7 @@ final class SampleDoubts {
   /** What a whole piece takes; what is given by weight in the first yarn. */
   private static long millimetres(Blanket blanket, PieceKind kind) {
     return IntStream.range(0, blanket.motif(kind).rounds().size())
-        .mapToLong(round -> blanket.needMillimetres(kind, round, 0))
+        .mapToLong(round -> blanket.motifs().needMillimetres(kind, round, 0))
         .sum();
   }
 }

@@ -61,7 +61,7 @@ final class ColourVisionPart implements ScorePart {
   private Loss loss(double points, int first, int second) {
     int yarn = sequences.border(first);
     int other = sequences.border(second);
-    Deficiency worst = blanket.seen().worst(yarn, other);
+    Deficiency worst = blanket.yarns().seen().worst(yarn, other);
     return new Loss(
         points,
         List.of(first, second),
@@ -73,6 +73,6 @@ final class ColourVisionPart implements ScorePart {
                     blanket.yarn(other).name(),
                     blanket.place(first).name(),
                     blanket.place(second).name(),
-                    Words.difference(blanket.seen().least(yarn, other))));
+                    Words.difference(blanket.yarns().seen().least(yarn, other))));
   }
 }

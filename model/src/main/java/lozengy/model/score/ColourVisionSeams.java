@@ -23,7 +23,7 @@ public final class ColourVisionSeams {
    * @param other the other yarn's index, from 0
    */
   public static double toldApart(Blanket blanket, int yarn, int other) {
-    return Math.min(1, blanket.seen().least(yarn, other) / Scorer.TOLD_APART);
+    return Math.min(1, blanket.yarns().seen().least(yarn, other) / Scorer.TOLD_APART);
   }
 
   /**
@@ -37,7 +37,7 @@ public final class ColourVisionSeams {
    */
   public static Map<Deficiency, int[]> alike(Blanket blanket, Sequences sequences) {
     Pairs seams = blanket.layout().seams();
-    SeenDifferences seen = blanket.seen();
+    SeenDifferences seen = blanket.yarns().seen();
     Map<Deficiency, int[]> alike = new EnumMap<>(Deficiency.class);
     for (Deficiency deficiency : Deficiency.values()) {
       int[] found = new int[seams.size()];

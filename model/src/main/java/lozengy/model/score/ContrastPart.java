@@ -132,6 +132,6 @@ final class ContrastPart implements ScorePart {
         .formatted(
             blanket.yarn(yarn).name(),
             blanket.yarn(other).name(),
-            Words.difference(blanket.difference(yarn, other)));
+            Words.difference(blanket.yarns().difference(yarn, other)));
   }
 }

@@ -72,7 +72,7 @@ public final class FadeMeasure {
       return fade.yarns().stream().map(blanket::yarnIndex).toList();
     }
     Comparator<Integer> darkFirst =
-        Comparator.comparingDouble(yarn -> blanket.lab(yarn).lightness());
+        Comparator.comparingDouble(yarn -> blanket.yarns().lab(yarn).lightness());
     Comparator<Integer> first =
         fade.order() == Fade.Order.DARK_TO_LIGHT ? darkFirst : darkFirst.reversed();
     List<Integer> order = new ArrayList<>(IntStream.range(0, blanket.yarnCount()).boxed().toList());

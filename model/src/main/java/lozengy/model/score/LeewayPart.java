@@ -24,7 +24,7 @@ final class LeewayPart implements ScorePart {
     this.used = blanket.usedMillimetres(sequences);
     for (int yarn = 0; yarn < used.length; yarn++) {
       double lost =
-          100 * LeewayMeasure.loss(blanket.stockMillimetres(yarn), used[yarn]) / used.length;
+          100 * LeewayMeasure.loss(blanket.yarn(yarn).stockMillimetres(), used[yarn]) / used.length;
       if (lost > 0) {
         int scarce = yarn;
         losses.add(new Loss(lost, List.of(), () -> words(scarce)));
@@ -49,7 +49,7 @@ final class LeewayPart implements ScorePart {
 
   private String words(int yarn) {
     String name = blanket.yarn(yarn).name();
-    long left = blanket.stockMillimetres(yarn) - used[yarn];
+    long left = blanket.yarn(yarn).stockMillimetres() - used[yarn];
     return left < 0
         ? "%s is %s short".formatted(name, Words.metres(-left))
         : "%s has only %s left over".formatted(name, Words.metres(left));

@@ -62,7 +62,7 @@ public final class Scorer {
   public static double contrast(Blanket blanket, boolean onSeams, int yarn, int other) {
     return blanket
         .look()
-        .wanted(onSeams, Math.min(1, blanket.difference(yarn, other) / FULL_CONTRAST));
+        .wanted(onSeams, Math.min(1, blanket.yarns().difference(yarn, other) / FULL_CONTRAST));
   }
 
   /**

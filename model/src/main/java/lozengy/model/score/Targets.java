@@ -138,7 +138,7 @@ public record Targets(int[] pieces, int[][] counts) {
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       yarns.set(
           yarn,
-          blanket.toneAllows(blanket.kind(piece), round, yarn)
+          blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)
               && look.allows(piece, round, rounds, yarn));
     }
     return yarns;

@@ -177,7 +177,7 @@ public final class FaultWords {
             .map(Tone::word)
             .collect(Collectors.joining(" or "));
     return "%s, which is %s, but takes %s"
-        .formatted(has(fault), blanket.tone(fault.yarns().get(0)).word(), asked);
+        .formatted(has(fault), blanket.yarns().tone(fault.yarns().get(0)).word(), asked);
   }
 
   private String meeting(Fault fault, String have) {
@@ -197,7 +197,8 @@ public final class FaultWords {
         .formatted(
             yarn(fault, 0),
             yarn(fault, 1),
-            Words.difference(blanket.difference(fault.yarns().get(0), fault.yarns().get(1))),
+            Words.difference(
+                blanket.yarns().difference(fault.yarns().get(0), fault.yarns().get(1))),
             Words.number(blanket.brief().rules().minContrast()));
   }
 
@@ -242,7 +243,7 @@ public final class FaultWords {
 
   private String available(int yarn) {
     double keepBackPercent = blanket.brief().rules().keepBackPercent();
-    long stock = blanket.stockMillimetres(yarn);
+    long stock = blanket.yarn(yarn).stockMillimetres();
     if (blanket.yarn(yarn).gone()) {
       return "and it is gone";
     }
@@ -251,7 +252,7 @@ public final class FaultWords {
     }
     return "%s usable (%s m at hand less %s %% kept back)"
         .formatted(
-            Words.metres(blanket.usableMillimetres(yarn)),
+            Words.metres(blanket.yarns().usableMillimetres(yarn)),
             Words.number(stock / 1000.0),
             Words.number(keepBackPercent));
   }

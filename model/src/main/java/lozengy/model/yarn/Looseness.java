@@ -30,7 +30,7 @@ public record Looseness(int yarn, double percent) {
   }
 
   private static Looseness of(Blanket blanket, YarnNeed need) {
-    long left = blanket.usableMillimetres(need.yarn()) - need.neededMillimetres();
+    long left = blanket.yarns().usableMillimetres(need.yarn()) - need.neededMillimetres();
     return new Looseness(need.yarn(), 100.0 * left / need.work().toWorkMillimetres());
   }
 }

@@ -37,7 +37,7 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
     List<ShadeNeed> needs = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       long rounds = 0;
-      Ratio length = Ratio.of(BigDecimal.valueOf(blanket.fixedUseMillimetres(yarn)));
+      Ratio length = Ratio.of(BigDecimal.valueOf(blanket.fixedUse().millimetres(yarn)));
       for (Targets.Dealt each : dealt) {
         int wanted = each.counts()[yarn];
         if (wanted > 0) {
@@ -55,7 +55,7 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
     int[] sums = new int[PieceKind.values().length];
     int[] counts = new int[sums.length];
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      sums[blanket.kind(piece).ordinal()] += blanket.seamHalves(piece);
+      sums[blanket.kind(piece).ordinal()] += blanket.borderSeams().halves(piece);
       counts[blanket.kind(piece).ordinal()]++;
     }
     Ratio[] halves = new Ratio[sums.length];
@@ -70,14 +70,14 @@ public record ShadeNeed(int yarn, long rounds, Ratio length) {
   private static Ratio mean(Blanket blanket, Targets.Dealt dealt, int yarn, Ratio[] halves) {
     Ratio seams = Ratio.of(BigDecimal.ZERO);
     BigDecimal half =
-        BigDecimal.valueOf(dealt.layer() == 0 ? blanket.halfSeamMillimetres(yarn) : 0);
+        BigDecimal.valueOf(dealt.layer() == 0 ? blanket.borderSeams().halfMillimetres(yarn) : 0);
     long sum = 0;
     long count = 0;
     for (PieceKind kind : PieceKind.values()) {
       int pieces = dealt.kinds()[kind.ordinal()];
       if (pieces > 0) {
         int round = blanket.motif(kind).rounds().size() - 1 - dealt.layer();
-        sum += pieces * blanket.needMillimetres(kind, round, yarn);
+        sum += pieces * blanket.motifs().needMillimetres(kind, round, yarn);
         count += pieces;
         seams = seams.plus(halves[kind.ordinal()].times(half.multiply(BigDecimal.valueOf(pieces))));
       }

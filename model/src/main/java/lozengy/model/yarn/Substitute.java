@@ -51,7 +51,7 @@ public record Substitute(
     List<Substitute> found = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
       boolean there = yarn != gone && !blanket.yarn(yarn).gone();
-      if (there && blanket.tone(yarn) == blanket.tone(gone)) {
+      if (there && blanket.yarns().tone(yarn) == blanket.yarns().tone(gone)) {
         found.add(of(blanket, needs, gone, yarn, toBuy));
       }
     }
@@ -81,11 +81,11 @@ public record Substitute(
   private static Substitute of(Blanket blanket, Needs needs, int gone, int yarn, BitSet toBuy) {
     long need = needs.of(gone, yarn);
     boolean open = toBuy.get(yarn);
-    long spare = Math.max(0, blanket.usableMillimetres(yarn) - needs.taken()[yarn]);
+    long spare = Math.max(0, blanket.yarns().usableMillimetres(yarn) - needs.taken()[yarn]);
     Ratio whole = Purchase.withKeptBack(need, blanket.brief().rules().keepBackPercent());
     return new Substitute(
         yarn,
-        blanket.difference(gone, yarn),
+        blanket.yarns().difference(gone, yarn),
         need,
         open ? need : spare,
         open,
@@ -160,11 +160,12 @@ public record Substitute(
       implements Needs {
     @Override
     public long of(int gone, int yarn) {
-      long sum = fixedMillimetres + halves * blanket.halfSeamMillimetres(yarn);
+      long sum = fixedMillimetres + halves * blanket.borderSeams().halfMillimetres(yarn);
       for (Map.Entry<PieceKind, long[]> each : rounds.entrySet()) {
         for (int round = 0; round < each.getValue().length; round++) {
           long count = each.getValue()[round];
-          sum += count == 0 ? 0 : count * blanket.needMillimetres(each.getKey(), round, yarn);
+          sum +=
+              count == 0 ? 0 : count * blanket.motifs().needMillimetres(each.getKey(), round, yarn);
         }
       }
       return sum;
@@ -182,7 +183,7 @@ public record Substitute(
     for (int piece = 0; piece < plan.pieces(); piece++) {
       int border = blanket.roundCount(piece) - 1;
       boolean open = laid.roundsWorked(piece) <= border;
-      halves += open && plan.border(piece) == gone ? blanket.seamHalves(piece) : 0;
+      halves += open && plan.border(piece) == gone ? blanket.borderSeams().halves(piece) : 0;
       for (int round = laid.roundsWorked(piece); round < plan.rounds(piece); round++) {
         if (plan.yarn(piece, round) == gone) {
           int all = blanket.roundCount(piece);

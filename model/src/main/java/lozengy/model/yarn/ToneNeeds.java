@@ -102,7 +102,7 @@ public record ToneNeeds(
 
   private static long leastMillimetres(Blanket blanket, int piece, int round) {
     return IntStream.range(0, blanket.yarnCount())
-        .filter(yarn -> blanket.toneAllows(blanket.kind(piece), round, yarn))
+        .filter(yarn -> blanket.motifs().toneAllows(blanket.kind(piece), round, yarn))
         .mapToLong(yarn -> blanket.takenMillimetres(piece, round, yarn))
         .min()
         .orElseGet(() -> blanket.takenMillimetres(piece, round, 0));
@@ -157,7 +157,7 @@ public record ToneNeeds(
 
   private static long usable(Blanket blanket, long[] held, Set<Tone> tones) {
     return yarns(blanket, tones)
-        .mapToLong(yarn -> Math.max(0, blanket.usableMillimetres(yarn) - held[yarn]))
+        .mapToLong(yarn -> Math.max(0, blanket.yarns().usableMillimetres(yarn) - held[yarn]))
         .sum();
   }
 
@@ -170,6 +170,6 @@ public record ToneNeeds(
 
   private static IntStream yarns(Blanket blanket, Set<Tone> tones) {
     return IntStream.range(0, blanket.yarnCount())
-        .filter(yarn -> tones.contains(blanket.tone(yarn)));
+        .filter(yarn -> tones.contains(blanket.yarns().tone(yarn)));
   }
 }

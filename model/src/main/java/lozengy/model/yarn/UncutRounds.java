@@ -56,7 +56,7 @@ public final class UncutRounds {
         if (yarn != Sequences.OPEN
             && yarn == sequences.yarn(piece, round - 1)
             && which.counts(piece, round, yarn)) {
-          saved[yarn] += blanket.uncutMillimetres(blanket.kind(piece), round);
+          saved[yarn] += blanket.motifs().uncutMillimetres(blanket.kind(piece), round);
         }
       }
     }

@@ -54,17 +54,17 @@ public record YarnNeed(
 
   private static YarnNeed of(Blanket blanket, int yarn, long used, YarnWork work) {
     Optional<Ball> ball = blanket.yarn(yarn).ball();
-    boolean enough = used <= blanket.usableMillimetres(yarn);
+    boolean enough = used <= blanket.yarns().usableMillimetres(yarn);
     // what is bought serves the pile's pieces first, as all stock does
     long needed = enough ? used : used + blanket.fixedUse().pileBeyondMillimetres(yarn);
-    long missing = needed - blanket.usableMillimetres(yarn);
+    long missing = needed - blanket.yarns().usableMillimetres(yarn);
     double keepBack = blanket.brief().rules().keepBackPercent();
     if (keepBack >= ALL) {
       // no amount is enough
       return new YarnNeed(
           yarn,
           needed,
-          blanket.stockMillimetres(yarn),
+          blanket.yarn(yarn).stockMillimetres(),
           work,
           OptionalLong.empty(),
           missing <= 0,
@@ -77,7 +77,7 @@ public record YarnNeed(
     return new YarnNeed(
         yarn,
         needed,
-        blanket.stockMillimetres(yarn),
+        blanket.yarn(yarn).stockMillimetres(),
         work,
         work.toWorkMillimetres() > 0
             ? Purchase.balls(wanted, ball)

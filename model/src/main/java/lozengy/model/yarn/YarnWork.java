@@ -37,7 +37,7 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
         int yarn = sequences.yarn(piece, round);
         if (yarn != Sequences.OPEN) {
           long[] sums = round < laid.roundsWorked(piece) ? worked : toWork;
-          sums[yarn] += blanket.needMillimetres(blanket.kind(piece), round, yarn);
+          sums[yarn] += blanket.motifs().needMillimetres(blanket.kind(piece), round, yarn);
         }
       }
     }
@@ -67,7 +67,7 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
     List<YarnWork> work = new ArrayList<>();
     for (int yarn = 0; yarn < used.length; yarn++) {
       // what counts against the stock and is not to be worked was worked since the stock was told
-      long atHand = blanket.stockMillimetres(yarn) - (used[yarn] - toWork[yarn]);
+      long atHand = blanket.yarn(yarn).stockMillimetres() - (used[yarn] - toWork[yarn]);
       work.add(new YarnWork(worked[yarn], toWork[yarn], atHand));
     }
     return work;
@@ -108,14 +108,14 @@ public record YarnWork(long workedMillimetres, long toWorkMillimetres, long atHa
    */
   public static void addBorderSeam(Blanket blanket, Sequences sequences, int seam, long[] sums) {
     Pairs seams = blanket.layout().seams();
-    int ofFirst = blanket.seamHalvesOfFirst(seam);
+    int ofFirst = blanket.borderSeams().halvesOfFirst(seam);
     addHalves(blanket, sequences.border(seams.first()[seam]), ofFirst, sums);
     addHalves(blanket, sequences.border(seams.second()[seam]), 2 - ofFirst, sums);
   }
 
   private static void addHalves(Blanket blanket, int yarn, int halves, long[] sums) {
     if (yarn != Sequences.OPEN) {
-      sums[yarn] += halves * blanket.halfSeamMillimetres(yarn);
+      sums[yarn] += halves * blanket.borderSeams().halfMillimetres(yarn);
     }
   }
 

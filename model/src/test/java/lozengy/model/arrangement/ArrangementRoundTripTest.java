@@ -51,7 +51,7 @@ class ArrangementRoundTripTest {
     return IntStream.range(0, used.length)
         .mapToObj(
             yarn -> {
-              long stock = arrangement.blanket().stockMillimetres(yarn);
+              long stock = arrangement.blanket().yarn(yarn).stockMillimetres();
               return new StatedArrangement.StatedYarn(
                   arrangement.blanket().yarn(yarn).code(),
                   Optional.of(arrangement.blanket().yarn(yarn).name()),

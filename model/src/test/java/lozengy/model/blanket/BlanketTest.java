@@ -76,9 +76,9 @@ class BlanketTest {
     assertEquals(0, blanket.locked(0, 1));
     assertEquals(4, blanket.stated(1, 0));
     assertTrue(blanket.free(1, 1));
-    assertTrue(blanket.toneAllows(PieceKind.SQUARE, 0, 3));
-    assertFalse(blanket.toneAllows(PieceKind.SQUARE, 0, 0));
-    assertEquals(2000, blanket.needMillimetres(PieceKind.SQUARE, 1, 0));
+    assertTrue(blanket.motifs().toneAllows(PieceKind.SQUARE, 0, 3));
+    assertFalse(blanket.motifs().toneAllows(PieceKind.SQUARE, 0, 0));
+    assertEquals(2000, blanket.motifs().needMillimetres(PieceKind.SQUARE, 1, 0));
     assertNull(blanket.motif(PieceKind.CORNER_TRIANGLE));
   }
 
@@ -89,31 +89,31 @@ class BlanketTest {
     assertEquals(3, blanket.yarnIndex("REE"));
     assertEquals(-1, blanket.yarnIndex("XXX"));
     assertEquals("Reed", blanket.yarn(3).name());
-    assertEquals(Tone.DARK, blanket.tone(0));
-    assertEquals(Tone.LIGHT, blanket.tone(3));
-    assertEquals(LabColours.of(Srgb.parse("#b9b57a")), blanket.lab(3));
-    double apart = ColourDifference.ciede2000(blanket.lab(0), blanket.lab(3));
-    assertEquals(apart, blanket.difference(0, 3), 1e-12);
-    assertEquals(apart, blanket.difference(3, 0), 1e-12);
-    assertEquals(0, blanket.difference(3, 3));
-    assertSame(blanket.seen(), blanket.seen());
-    assertEquals(0, blanket.seen().least(3, 3));
+    assertEquals(Tone.DARK, blanket.yarns().tone(0));
+    assertEquals(Tone.LIGHT, blanket.yarns().tone(3));
+    assertEquals(LabColours.of(Srgb.parse("#b9b57a")), blanket.yarns().lab(3));
+    double apart = ColourDifference.ciede2000(blanket.yarns().lab(0), blanket.yarns().lab(3));
+    assertEquals(apart, blanket.yarns().difference(0, 3), 1e-12);
+    assertEquals(apart, blanket.yarns().difference(3, 0), 1e-12);
+    assertEquals(0, blanket.yarns().difference(3, 3));
+    assertSame(blanket.yarns().seen(), blanket.yarns().seen());
+    assertEquals(0, blanket.yarns().seen().least(3, 3));
     assertEquals(10, blanket.measures().sideCm());
-    assertEquals(1_000_000_000, blanket.stockMillimetres(0));
+    assertEquals(1_000_000_000, blanket.yarn(0).stockMillimetres());
   }
 
   /** SND and BAR are 1.8 apart. */
   @Test
   void bordersCountAsTheSameBelowTheLeastContrast() {
     Blanket plain = row().build();
-    assertTrue(plain.sameBorder(4, 4));
-    assertFalse(plain.sameBorder(4, 5));
-    double exactly = plain.difference(4, 5);
+    assertTrue(plain.yarns().sameBorder(4, 4));
+    assertFalse(plain.yarns().sameBorder(4, 5));
+    double exactly = plain.yarns().difference(4, 5);
     Blanket just = row().rules(exactly, WithinPiece.FREE, OptionalInt.empty(), 0).build();
-    assertFalse(just.sameBorder(4, 5));
+    assertFalse(just.yarns().sameBorder(4, 5));
     Blanket asking = row().rules(2.5, WithinPiece.FREE, OptionalInt.empty(), 0).build();
-    assertTrue(asking.sameBorder(4, 5));
-    assertFalse(asking.sameBorder(0, 5));
+    assertTrue(asking.yarns().sameBorder(4, 5));
+    assertFalse(asking.yarns().sameBorder(0, 5));
   }
 
   @Test
@@ -170,8 +170,8 @@ class BlanketTest {
             .motif(PieceKind.SQUARE, 1)
             .rules(0, WithinPiece.FREE, OptionalInt.empty(), 5)
             .build();
-    assertEquals(2945, blanket.usableMillimetres(0));
-    assertEquals(3100, blanket.stockMillimetres(0));
+    assertEquals(2945, blanket.yarns().usableMillimetres(0));
+    assertEquals(3100, blanket.yarn(0).stockMillimetres());
     assertArrayEquals(
         new long[] {2000}, blanket.usedMillimetres(BlanketBuilder.sequences(blanket, "A A")));
     assertArrayEquals(

@@ -67,7 +67,7 @@ class BorderJoiningTest {
     assertEquals(1_000, blanket.takenMillimetres(0, 0, 0));
     assertEquals(2_200, blanket.takenMillimetres(0, 1, 0));
     assertEquals(2_400, blanket.takenMillimetres(1, 1, 1));
-    assertEquals(2_000, blanket.needMillimetres(PieceKind.SQUARE, 1, 1));
+    assertEquals(2_000, blanket.motifs().needMillimetres(PieceKind.SQUARE, 1, 1));
     assertEquals(blanket.brief(), read(BriefWriter.text(blanket.brief())));
   }
 
@@ -85,7 +85,7 @@ class BorderJoiningTest {
     Map<PieceKind, Integer> seams =
         Map.of(PieceKind.SQUARE, 4, PieceKind.SIDE_TRIANGLE, 2, PieceKind.CORNER_TRIANGLE, 1);
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
-      assertEquals(seams.get(blanket.kind(piece)), blanket.seamHalves(piece));
+      assertEquals(seams.get(blanket.kind(piece)), blanket.borderSeams().halves(piece));
     }
     // shares of equal yarns come to all rounds and all 24 seams
     long needed = ShadeNeed.of(blanket).stream().mapToLong(ShadeNeed::millimetres).sum();
@@ -100,8 +100,8 @@ class BorderJoiningTest {
         ROW.replace("STATE", "state: planned")
             .replace("metres-per-metre: 4", "sample: { length: 50 cm, takes: 1 g }");
     Blanket blanket = Blanket.of(read(text));
-    assertEquals(200, blanket.halfSeamMillimetres(0));
-    assertEquals(400, blanket.halfSeamMillimetres(1));
+    assertEquals(200, blanket.borderSeams().halfMillimetres(0));
+    assertEquals(400, blanket.borderSeams().halfMillimetres(1));
     InputException wrong =
         assertThrows(
             InputException.class,

@@ -50,19 +50,19 @@ class ExactAmountsTest {
   void aHundredSquaresTakeTwoBallsToTheLastOunce() {
     String putUp = "ball: { ounces: 43.0, yards: 750 }, balls: 2";
     Blanket blanket = read(brief(100, "ounces: 0.86", putUp, ""));
-    assertEquals(1_371_600, blanket.usableMillimetres(0));
-    assertTrue(used(blanket) <= blanket.usableMillimetres(0));
-    assertTrue(used(blanket) > blanket.usableMillimetres(0) - 100);
+    assertEquals(1_371_600, blanket.yarns().usableMillimetres(0));
+    assertTrue(used(blanket) <= blanket.yarns().usableMillimetres(0));
+    assertTrue(used(blanket) > blanket.yarns().usableMillimetres(0) - 100);
     Blanket more = read(brief(101, "ounces: 0.86", putUp, ""));
-    assertTrue(used(more) > more.usableMillimetres(0));
+    assertTrue(used(more) > more.yarns().usableMillimetres(0));
   }
 
   @Test
   void whatIsKeptBackLeavesTheRestWhole() {
     Blanket blanket = read(brief(9, "yards: 1.9", "left: 18 yd", "keep-back: 5 %"));
-    assertTrue(used(blanket) <= blanket.usableMillimetres(0));
-    assertEquals(15_637, blanket.usableMillimetres(0), "17.1 yd are 15 636.24 mm");
-    assertEquals(16_460, blanket.stockMillimetres(0), "18 yd are 16 459.2 mm");
+    assertTrue(used(blanket) <= blanket.yarns().usableMillimetres(0));
+    assertEquals(15_637, blanket.yarns().usableMillimetres(0), "17.1 yd are 15 636.24 mm");
+    assertEquals(16_460, blanket.yarn(0).stockMillimetres(), "18 yd are 16 459.2 mm");
     assertEquals(9 * 1737, used(blanket), "1.9 yd are 1737.36 mm");
   }
 
@@ -104,8 +104,8 @@ class ExactAmountsTest {
           "ball: { %s, %s }, balls: %s, left: %s %s".formatted(weight, length, balls, loose, unit);
       String text = brief(squares, WORDS.get(unit) + ": " + each, stock, "");
       Blanket blanket = read(text);
-      assertTrue(used(blanket) <= blanket.usableMillimetres(0), text);
-      assertTrue(used(blanket) > blanket.usableMillimetres(0) - squares - 1, text);
+      assertTrue(used(blanket) <= blanket.yarns().usableMillimetres(0), text);
+      assertTrue(used(blanket) > blanket.yarns().usableMillimetres(0) - squares - 1, text);
     }
   }
 

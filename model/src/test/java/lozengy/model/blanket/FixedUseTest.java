@@ -69,8 +69,8 @@ class FixedUseTest {
   }
 
   private static void expectFixed(Blanket blanket, long mud, long ree) {
-    assertEquals(mud, blanket.fixedUseMillimetres(0));
-    assertEquals(ree, blanket.fixedUseMillimetres(1));
+    assertEquals(mud, blanket.fixedUse().millimetres(0));
+    assertEquals(ree, blanket.fixedUse().millimetres(1));
   }
 
   @Test
@@ -109,7 +109,7 @@ class FixedUseTest {
       assertEquals(settled[piece], blanket.fixedUse().settledRounds(0, piece));
       assertEquals(0, blanket.fixedUse().settledRounds(1, piece));
     }
-    assertEquals(5_000, blanket.stockMillimetres(0));
+    assertEquals(5_000, blanket.yarn(0).stockMillimetres());
   }
 
   @Test
@@ -236,14 +236,14 @@ class FixedUseTest {
                 yarns: [ { code: MUD, colour: "#2c2a29", left: 100 m } ]
                 """));
     Blanket reckoned = Blanket.of(brief);
-    assertEquals(1000, reckoned.needMillimetres(PieceKind.SQUARE, 0, 0));
-    assertEquals(0, reckoned.uncutMillimetres(PieceKind.SQUARE, 0));
-    assertEquals(318, reckoned.uncutMillimetres(PieceKind.SQUARE, 1));
+    assertEquals(1000, reckoned.motifs().needMillimetres(PieceKind.SQUARE, 0, 0));
+    assertEquals(0, reckoned.motifs().uncutMillimetres(PieceKind.SQUARE, 0));
+    assertEquals(318, reckoned.motifs().uncutMillimetres(PieceKind.SQUARE, 1));
     assertEquals(350, reckoned.fixedUse().joiningMillimetres());
     Blanket loose =
         Blanket.of(brief.withStitching(brief.stitching().withHand(new BigDecimal(150))));
-    assertEquals(1500, loose.needMillimetres(PieceKind.SQUARE, 0, 0));
-    assertEquals(478, loose.uncutMillimetres(PieceKind.SQUARE, 1), "318.9 by half more");
+    assertEquals(1500, loose.motifs().needMillimetres(PieceKind.SQUARE, 0, 0));
+    assertEquals(478, loose.motifs().uncutMillimetres(PieceKind.SQUARE, 1), "318.9 by half more");
     assertEquals(525, loose.fixedUse().joiningMillimetres());
   }
 }

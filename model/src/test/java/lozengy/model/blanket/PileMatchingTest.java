@@ -81,7 +81,7 @@ class PileMatchingTest {
     if (piece == blanket.pieceCount()) {
       return Arrays.stream(left).sum() == 0;
     }
-    boolean mustFill = blanket.takesPile(piece) && onlyFinished(blanket, piece);
+    boolean mustFill = blanket.domains().takesPile(piece) && onlyFinished(blanket, piece);
     if (!mustFill && canLay(blanket, left, piece + 1)) {
       return true;
     }
@@ -115,7 +115,7 @@ class PileMatchingTest {
             left[stack]--;
             assertTrue(fits(blanket, stacks.get(stack), piece), "seed " + seed);
           } else {
-            boolean stuck = blanket.takesPile(piece) && onlyFinished(blanket, piece);
+            boolean stuck = blanket.domains().takesPile(piece) && onlyFinished(blanket, piece);
             assertFalse(stuck, "seed " + seed);
           }
         }
@@ -129,7 +129,7 @@ class PileMatchingTest {
         assertFalse(can, "seed " + seed);
         assertEquals(List.of(), result.tooMany());
         for (int piece : result.unfilled()) {
-          assertTrue(onlyFinished(blanket, piece) && blanket.takesPile(piece));
+          assertTrue(onlyFinished(blanket, piece) && blanket.domains().takesPile(piece));
         }
         seen[2]++;
       }

@@ -149,16 +149,17 @@ class PilePlacementTest {
             .ban("r1c2", "REE")
             .piece("r1c3", PieceState.MADE, "SND");
     Blanket blanket = piled(builder, squares(1, "MUD"));
-    assertTrue(blanket.takesPile(0));
-    assertFalse(blanket.takesPile(2), "made");
-    assertFalse(builder.build().takesPile(0), "nothing on the pile");
+    assertTrue(blanket.domains().takesPile(0));
+    assertFalse(blanket.domains().takesPile(2), "made");
+    assertFalse(builder.build().domains().takesPile(0), "nothing on the pile");
     boolean[] byTone = {true, false, false, true, true, true};
     for (int yarn = 0; yarn < 6; yarn++) {
-      assertEquals(byTone[yarn], blanket.mayShow(PieceKind.SQUARE, 0, yarn));
-      assertEquals(byTone[yarn] && yarn != 3, blanket.mayShow(1, 0, yarn));
-      assertEquals(byTone[yarn] && yarn != 0, builder.build().mayShow(PieceKind.SQUARE, 0, yarn));
-      assertEquals(byTone[yarn] && yarn != 0, builder.build().mayShow(0, 0, yarn));
-      assertEquals(byTone[yarn] && yarn != 0 && yarn != 3, blanket.mayTake(1, 0, yarn));
+      assertEquals(byTone[yarn], blanket.domains().mayShow(PieceKind.SQUARE, 0, yarn));
+      assertEquals(byTone[yarn] && yarn != 3, blanket.domains().mayShow(1, 0, yarn));
+      assertEquals(
+          byTone[yarn] && yarn != 0, builder.build().domains().mayShow(PieceKind.SQUARE, 0, yarn));
+      assertEquals(byTone[yarn] && yarn != 0, builder.build().domains().mayShow(0, 0, yarn));
+      assertEquals(byTone[yarn] && yarn != 0 && yarn != 3, blanket.domains().mayTake(1, 0, yarn));
     }
   }
 

@@ -98,7 +98,7 @@ class ReadyLookTest {
         assertEquals(mud[piece][round], blanket.look().allows(piece, round, 2, 0));
         assertEquals(sam[piece][round], blanket.look().allows(piece, round, 2, 1));
         assertEquals(ree[piece][round], blanket.look().allows(piece, round, 2, 3));
-        assertEquals(ree[piece][round], blanket.mayTake(piece, round, 3));
+        assertEquals(ree[piece][round], blanket.domains().mayTake(piece, round, 3));
       }
     }
     int[] groups = new int[4];

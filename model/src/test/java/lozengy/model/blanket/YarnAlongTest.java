@@ -92,7 +92,7 @@ class YarnAlongTest {
         () -> assertEquals(80 * 40 + 80 * 10, blanket.fixedUse().edgingMillimetres(0)),
         () -> assertEquals(2 * 80 * 50, blanket.fixedUse().edgingMillimetres(1)),
         () -> assertEquals(12_000, blanket.fixedUse().edgingMillimetres()),
-        () -> assertEquals(8_000, blanket.fixedUseMillimetres(1)),
+        () -> assertEquals(8_000, blanket.fixedUse().millimetres(1)),
         () -> assertEquals(6_000, edged.fixedUse().edgingMillimetres(1)),
         () -> assertEquals(8_000, edged.fixedUse().wholeEdgingMillimetres(1)),
         () ->

@@ -69,7 +69,7 @@ class RoundLengthsTest {
     double grams = 0;
     for (int round = first; round <= last; round++) {
       grams +=
-          blanket.needMillimetres(kind, round, yarn)
+          blanket.motifs().needMillimetres(kind, round, yarn)
               * ball.grams().doubleValue()
               / ball.millimetres().doubleValue();
     }

@@ -37,7 +37,7 @@ class NeighbourBordersRuleTest extends RuleTest {
   @Test
   void countsShadesThatLookAlikeAsTheSameUnderMinContrast() {
     Blanket asking = fiveSquares(2).rules(2.5, WithinPiece.FREE, OptionalInt.empty(), 0).build();
-    double difference = asking.difference(asking.yarnIndex("SND"), asking.yarnIndex("BAR"));
+    double difference = asking.yarns().difference(asking.yarnIndex("SND"), asking.yarnIndex("BAR"));
     assertEquals(1.8, difference, 0.05);
     expect(new NeighbourBordersRule(), blanket, "~,SND ~,MUD ~,BAR");
     expect(
@@ -53,7 +53,7 @@ class NeighbourBordersRuleTest extends RuleTest {
 
   @Test
   void acceptsADifferenceOfJustTheMinimum() {
-    double exactly = blanket.difference(blanket.yarnIndex("SND"), blanket.yarnIndex("BAR"));
+    double exactly = blanket.yarns().difference(blanket.yarnIndex("SND"), blanket.yarnIndex("BAR"));
     Blanket asking =
         fiveSquares(2).rules(exactly, WithinPiece.FREE, OptionalInt.empty(), 0).build();
     expect(new NeighbourBordersRule(), asking, "~,SND ~,~ ~,BAR");

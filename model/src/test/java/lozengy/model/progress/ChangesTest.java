@@ -349,7 +349,7 @@ class ChangesTest {
     assertEquals(
         before.fixedUse().joiningMillimetres() - 600, after.fixedUse().joiningMillimetres());
     // what one joined border of 3 m took is gone from the stock
-    assertEquals(500_000 - 3000, after.stockMillimetres(sky));
+    assertEquals(500_000 - 3000, after.yarn(sky).stockMillimetres());
     assertEquals(after.fixedUse().joiningMillimetres(), after.usedMillimetres(after.locks())[sky]);
   }
 

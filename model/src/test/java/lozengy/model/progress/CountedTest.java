@@ -58,9 +58,9 @@ class CountedTest {
 
     // three squares with REE in their second round of 2 m, one with it in its border of 3 m
     assertEquals(used(before, "REE") - 3 * 2000 - 3000, used(after, "REE"));
-    assertEquals(77_000, after.stockMillimetres(after.yarnIndex("REE")));
+    assertEquals(77_000, after.yarn(after.yarnIndex("REE")).stockMillimetres());
     assertEquals(used(before, "SKY"), used(after, "SKY"));
-    assertEquals(400_000, before.stockMillimetres(before.yarnIndex("REE")));
+    assertEquals(400_000, before.yarn(before.yarnIndex("REE")).stockMillimetres());
   }
 
   @Test
@@ -109,7 +109,7 @@ class CountedTest {
   void aWeightIsALengthThroughThePutUp() {
     Counted counted = new Counted(new YarnAmount.Weight(25_000), List.of(), List.of(), 0);
 
-    assertEquals(50_000, blanket("REE", counted).stockMillimetres(1));
+    assertEquals(50_000, blanket("REE", counted).yarn(1).stockMillimetres());
     assertThrows(IllegalArgumentException.class, () -> blanket("MUD", counted));
   }
 

@@ -142,7 +142,7 @@ class MarkingTest {
     assertEquals(
         Optional.of(new Counted(new YarnAmount.Weight(5000), List.of("r1c3"), List.of("r1c1"), 0)),
         marked.blanket().yarn(1).counted());
-    assertEquals(10_000, marked.blanket().stockMillimetres(1));
+    assertEquals(10_000, marked.blanket().yarn(1).stockMillimetres());
     // what is made later counts
     Arrangement later = MarkedArrangement.of(marked, state(PieceState.MADE, "r3c1"));
     assertEquals(

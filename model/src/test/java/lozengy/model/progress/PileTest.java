@@ -161,8 +161,8 @@ class PileTest {
         "what stays out lies nowhere");
     int mud = some.yarnIndex("MUD");
     assertEquals(
-        3 * some.needMillimetres(PieceKind.SQUARE, 1, mud),
-        some.fixedUseMillimetres(mud) - all.fixedUseMillimetres(mud));
+        3 * some.motifs().needMillimetres(PieceKind.SQUARE, 1, mud),
+        some.fixedUse().millimetres(mud) - all.fixedUse().millimetres(mud));
     InputException thrown = assertThrows(InputException.class, () -> blanket(pile.formatted(6)));
     assertTrue(thrown.getMessage().contains("pile[0].out"), thrown.getMessage());
   }

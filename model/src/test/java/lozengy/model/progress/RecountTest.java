@@ -53,7 +53,9 @@ class RecountTest {
         for (MakeList.Task task : batch.tasks()) {
           if (part.contains(task.piece())) {
             balls[batch.yarn()] -=
-                blanket.needMillimetres(blanket.kind(task.piece()), task.round(), batch.yarn());
+                blanket
+                    .motifs()
+                    .needMillimetres(blanket.kind(task.piece()), task.round(), batch.yarn());
           }
         }
         int weighed = random.nextInt(2 * balls.length);

@@ -130,7 +130,7 @@ class ResizedTest {
     Blanket blanket = resized(withCount, 4, 2, Anchor.TOP_RIGHT).blanket();
 
     assertEquals(List.of("r1c2", "r3c4"), blanket.yarn(3).counted().orElseThrow().joined());
-    assertEquals(1000, blanket.stockMillimetres(3));
+    assertEquals(1000, blanket.yarn(3).stockMillimetres());
   }
 
   @Test

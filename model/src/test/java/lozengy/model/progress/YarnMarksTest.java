@@ -141,7 +141,7 @@ class YarnMarksTest {
   @Test
   void aYarnThatIsGoneStaysInWhatIsWorkedAndNowhereElse() {
     Arrangement gone = marked(planned(ROW), new Mark.Gone("gone", "REE"));
-    assertEquals(0, gone.blanket().stockMillimetres(gone.blanket().yarnIndex("REE")));
+    assertEquals(0, gone.blanket().yarn(gone.blanket().yarnIndex("REE")).stockMillimetres());
     YarnWork work =
         YarnWork.of(gone.blanket(), gone.sequences()).get(gone.blanket().yarnIndex("REE"));
     assertEquals(0, work.atHandMillimetres());
@@ -189,7 +189,7 @@ class YarnMarksTest {
     assertTrue(joining > 0, "it joins");
     // the pile's 6 m and the row's 3 m are worked, and the joining is still to come
     assertEquals(3000 + 2 * 3000, gone.fixedUse().settledMillimetres(mud));
-    assertEquals(joining - 9000, gone.fixedUseMillimetres(mud));
+    assertEquals(joining - 9000, gone.fixedUse().millimetres(mud));
   }
 
   @Test

@@ -47,7 +47,7 @@ class DoubtsTest {
   @Test
   void ballsAreReadAsPeopleTypeThem() {
     Blanket blanket = Blanket.of(BriefReader.read(SourceText.of("b.yaml", BRIEF)));
-    assertEquals(250_000, blanket.stockMillimetres(0));
+    assertEquals(250_000, blanket.yarn(0).stockMillimetres());
   }
 
   private static final String COUNTED =

@@ -82,7 +82,7 @@ class ColourVisionTest {
     assertEquals(List.of(0, 1), losses.get(0).pieces());
     assertEquals(
         "hard to tell apart with a %s deficiency: Yarn A beside Yarn B on the seam of r1c1 and r1c2,"
-                .formatted(blanket.seen().worst(0, 1).word())
+                .formatted(blanket.yarns().seen().worst(0, 1).word())
             + " 0.0 (CIEDE2000) apart",
         losses.get(0).words().get());
     Blanket alone = row(1, "#000000").prefer(Map.of(Part.COLOUR_VISION, 1.0)).build();

@@ -123,7 +123,7 @@ final class NaiveScore {
   }
 
   private double wanted(double wanted, int yarn, int other) {
-    double contrast = Math.min(1, blanket.difference(yarn, other) / 40);
+    double contrast = Math.min(1, blanket.yarns().difference(yarn, other) / 40);
     double target = wanted / 100;
     return 1 - Math.abs(contrast - target) / Math.max(target, 1 - target);
   }
@@ -181,17 +181,17 @@ final class NaiveScore {
   private double leeway() {
     double lost = 0;
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      double used = blanket.fixedUseMillimetres(yarn);
+      double used = blanket.fixedUse().millimetres(yarn);
       for (int piece = 0; piece < blanket.pieceCount(); piece++) {
         int[] yarns = sequences.of(piece);
         for (int round = 0; round < yarns.length; round++) {
           if (yarns[round] == yarn) {
-            used += blanket.needMillimetres(blanket.kind(piece), round, yarn);
+            used += blanket.motifs().needMillimetres(blanket.kind(piece), round, yarn);
           }
         }
       }
       if (used > 0) {
-        double stock = blanket.stockMillimetres(yarn);
+        double stock = blanket.yarn(yarn).stockMillimetres();
         double left = Math.max(0, stock - used);
         double lacks = used < stock ? Math.max(0, stock / 11 - left) / (stock / 11) : 1;
         lost += lacks * lacks;

@@ -107,8 +107,9 @@ class PointsTest {
     long[] used = blanket.usedMillimetres(sequences);
     double lost = 0;
     for (int yarn = 0; yarn < used.length; yarn++) {
-      double ample = blanket.stockMillimetres(yarn) / 11.0;
-      double lacks = Math.max(0, ample - (blanket.stockMillimetres(yarn) - used[yarn])) / ample;
+      double ample = blanket.yarn(yarn).stockMillimetres() / 11.0;
+      double lacks =
+          Math.max(0, ample - (blanket.yarn(yarn).stockMillimetres() - used[yarn])) / ample;
       lost += used[yarn] > 0 ? Math.pow(Math.min(1, lacks), 2) * points.leeway() : 0;
     }
     return lost;

@@ -44,7 +44,7 @@ class ScorerTest {
     BlanketBuilder builder =
         row(3, 2).yarn("A", "A", "#000000").yarn("B", "B", "#ffffff").yarn("C", "C", "#f4f4f4");
     Blanket blanket = builder.build();
-    double low = blanket.difference(1, 2) / 40;
+    double low = blanket.yarns().difference(1, 2) / 40;
     assertTrue(low > 0.02 && low < 0.1, "white beside nearly white: " + low);
     assertEquals(100, part(Part.CONTRAST, builder, "A,B B,A A,B"));
     assertEquals(0, part(Part.CONTRAST, builder, "A,A A,A A,A"));

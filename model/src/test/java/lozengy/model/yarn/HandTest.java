@@ -132,8 +132,8 @@ class HandTest {
                     SourceText.of("brief.yaml", brief.replace("STITCHES", "terms: US"))));
 
     assertEquals(5.67, blanket.brief().rules().keepBackPercent());
-    assertTrue(blanket.usableMillimetres(0) >= 99_990, "to a hundredth of a per cent");
-    assertTrue(blanket.usableMillimetres(1) < 100_000);
+    assertTrue(blanket.yarns().usableMillimetres(0) >= 99_990, "to a hundredth of a per cent");
+    assertTrue(blanket.yarns().usableMillimetres(1) < 100_000);
     assertEquals("rules.keep-back", untold.mistakes().get(0).path().toString());
   }
 

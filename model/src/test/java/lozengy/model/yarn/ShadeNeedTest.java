@@ -105,11 +105,11 @@ class ShadeNeedTest {
     long all = 0;
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
-        all += blanket.needMillimetres(blanket.kind(piece), round, 0);
+        all += blanket.motifs().needMillimetres(blanket.kind(piece), round, 0);
       }
     }
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      all += blanket.fixedUseMillimetres(yarn);
+      all += blanket.fixedUse().millimetres(yarn);
     }
     long sum =
         ShadeNeed.of(blanket).stream()

@@ -39,7 +39,7 @@ public final class Distance {
     for (Tone tone : Tone.values()) {
       List<Integer> yarns = new ArrayList<>();
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-        if (blanket.tone(yarn) == tone) {
+        if (blanket.yarns().tone(yarn) == tone) {
           yarns.add(yarn);
         }
       }

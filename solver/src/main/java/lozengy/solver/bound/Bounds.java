@@ -185,7 +185,7 @@ public final class Bounds {
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       int round = blanket.roundCount(piece) - 1 - layer;
       for (int yarn = 0; yarn < all.length && round >= 0; yarn++) {
-        if (blanket.toneAllows(blanket.kind(piece), round, yarn)) {
+        if (blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)) {
           may[blanket.kind(piece).ordinal()][yarn]++;
           all[yarn]++;
         }

@@ -108,7 +108,7 @@ public final class ChangeFloor {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int yarn = earlier.yarn(piece, round);
         boolean counts = blanket.free(piece, round) && yarn != Sequences.OPEN;
-        count += counts && !blanket.mayShow(piece, round, yarn) ? 1 : 0;
+        count += counts && !blanket.domains().mayShow(piece, round, yarn) ? 1 : 0;
       }
     }
     return count;

@@ -39,7 +39,7 @@ public final class PartBounds {
         int yarn = earlier.yarn(piece, round);
         if (blanket.free(piece, round) && yarn != Sequences.OPEN) {
           free++;
-          kept += blanket.mayShow(piece, round, yarn) ? 1 : 0;
+          kept += blanket.domains().mayShow(piece, round, yarn) ? 1 : 0;
         }
       }
     }

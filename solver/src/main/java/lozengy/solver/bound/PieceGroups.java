@@ -60,10 +60,10 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       }
       PieceKind kind = blanket.kind(piece);
       // what worked rounds show beside each other is a fact
-      boolean planned = blanket.roundsWorked(piece) < 2 && !blanket.takesPile(piece);
+      boolean planned = blanket.roundsWorked(piece) < 2 && !blanket.domains().takesPile(piece);
       boolean[][] allowed = allowed(blanket, piece, found.size() < MOST_GROUPS);
       List<Object> key =
-          List.of(kind, planned, Arrays.deepToString(allowed), blanket.seamHalves(piece));
+          List.of(kind, planned, Arrays.deepToString(allowed), blanket.borderSeams().halves(piece));
       Group same = found.get(key);
       int own = seams[piece];
       found.put(
@@ -99,8 +99,8 @@ record PieceGroups(List<Group> groups, List<Integer> fixed) {
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
         boolean may =
             exact
-                ? blanket.mayShow(piece, round, yarn)
-                : blanket.mayShow(blanket.kind(piece), round, yarn);
+                ? blanket.domains().mayShow(piece, round, yarn)
+                : blanket.domains().mayShow(blanket.kind(piece), round, yarn);
         allowed[round][yarn] = locked == Sequences.OPEN ? may : yarn == locked;
         some |= allowed[round][yarn];
       }

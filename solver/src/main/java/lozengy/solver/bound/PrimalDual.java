@@ -31,6 +31,9 @@ final class PrimalDual {
   private final double[] pull;
   private final double[] pointStep;
   private final double[] rowStep;
+  private final double[] weighedPointStep;
+  private final double[] weighedRowStep;
+  private final double[] bending;
   private final double[] pointSum;
   private final double[] multiplierSum;
   private final double[] pointStart;
@@ -57,11 +60,14 @@ final class PrimalDual {
     ahead = new double[variables];
     pull = new double[variables];
     pointStep = new double[variables];
+    weighedPointStep = new double[variables];
+    bending = new double[variables];
     pointSum = new double[variables];
     pointStart = new double[variables];
     bestPoint = new double[variables];
     multipliers = warm.length == rows ? warm.clone() : new double[rows];
     rowStep = new double[rows];
+    weighedRowStep = new double[rows];
     multiplierSum = new double[rows];
     multiplierStart = multipliers.clone();
     for (int row = 0; row < rows; row++) {
@@ -85,6 +91,7 @@ final class PrimalDual {
     if (gains > 0 && rights > 0) {
       weight = Math.sqrt(gains / rights);
     }
+    weigh();
     startBound = proof.of(multipliers);
     best = startBound;
     bestMultipliers = multipliers.clone();
@@ -122,6 +129,17 @@ final class PrimalDual {
     }
   }
 
+  /** Works out once what the steps share until the weight changes: they would divide too often. */
+  private void weigh() {
+    for (int variable = 0; variable < point.length; variable++) {
+      weighedPointStep[variable] = pointStep[variable] / weight;
+      bending[variable] = 1 + 2 * weighedPointStep[variable] * program.bend(variable);
+    }
+    for (int row = 0; row < multipliers.length; row++) {
+      weighedRowStep[row] = rowStep[row] * weight;
+    }
+  }
+
   private void step() {
     java.util.Arrays.fill(pull, 0);
     for (int row = 0; row < multipliers.length; row++) {
@@ -134,9 +152,10 @@ final class PrimalDual {
     }
     for (int variable = 0; variable < point.length; variable++) {
       double moved =
-          point[variable]
-              + pointStep[variable] / weight * (program.gain(variable) - pull[variable]);
-      moved /= 1 + 2 * pointStep[variable] / weight * program.bend(variable);
+          point[variable] + weighedPointStep[variable] * (program.gain(variable) - pull[variable]);
+      if (bending[variable] != 1) {
+        moved /= bending[variable];
+      }
       moved = Math.max(0, Math.min(1, moved));
       ahead[variable] = 2 * moved - point[variable];
       point[variable] += RELAXED * (moved - point[variable]);
@@ -147,7 +166,7 @@ final class PrimalDual {
       for (int entry = program.start(row); entry < program.start(row + 1); entry++) {
         over += program.coefficient(entry) * ahead[program.column(entry)];
       }
-      double moved = multipliers[row] + rowStep[row] * weight * over;
+      double moved = multipliers[row] + weighedRowStep[row] * over;
       moved = program.equal(row) ? moved : Math.max(0, moved);
       multipliers[row] += RELAXED * (moved - multipliers[row]);
       multiplierSum[row] += moved;
@@ -207,6 +226,7 @@ final class PrimalDual {
           StrictMath.exp(
               0.5 * StrictMath.log(Math.sqrt(multipliersMoved / pointMoved))
                   + 0.5 * StrictMath.log(weight));
+      weigh();
     }
     since = 0;
   }

@@ -114,6 +114,11 @@ final class Region {
     return across[place];
   }
 
+  /** How many lattice units lie across the sweep, from the first place to the last. */
+  int span() {
+    return Arrays.stream(across).max().orElse(0) - Arrays.stream(across).min().orElse(0) + 1;
+  }
+
   /** The ordinal of the place's kind of piece. */
   int kind(int place) {
     return kind[place];

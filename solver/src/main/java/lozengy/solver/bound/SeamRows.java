@@ -102,7 +102,7 @@ final class SeamRows {
   private void addVariables() {
     for (int a = 0; a < yarns; a++) {
       for (int b = 0; b < a; b++) {
-        int most = blanket.sameBorder(a, b) ? joined[a][b] : pairs.size();
+        int most = blanket.yarns().sameBorder(a, b) ? joined[a][b] : pairs.size();
         boolean may = score.count(0, a) != NONE && score.count(0, b) != NONE && most > 0;
         seams[a][b] = may ? program.variable(0, most, points.gained(true, a, b)) : NONE;
         seams[b][a] = seams[a][b];

@@ -32,11 +32,11 @@ final class StockRows {
     program.addConstant(leeway);
     long[] certain = certainUse();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      double usable = blanket.usableMillimetres(yarn);
-      double ample = Math.min(usable, LeewayMeasure.used(blanket.stockMillimetres(yarn), 0));
+      double usable = blanket.yarns().usableMillimetres(yarn);
+      double ample = Math.min(usable, LeewayMeasure.used(blanket.yarn(yarn).stockMillimetres(), 0));
       double most = certain[yarn] + mostUse(yarn);
       if (leeway > 0 && ample < usable && most > ample) {
-        double perMillimetre = LeewayMeasure.tightens(blanket.stockMillimetres(yarn));
+        double perMillimetre = LeewayMeasure.tightens(blanket.yarn(yarn).stockMillimetres());
         double tightest = (usable - ample) * perMillimetre;
         program.atMost(ample - certain[yarn]);
         putUse(yarn);
@@ -51,7 +51,7 @@ final class StockRows {
   private long[] certainUse() {
     long[] use = new long[blanket.yarnCount()];
     for (int yarn = 0; yarn < use.length; yarn++) {
-      use[yarn] = blanket.fixedUseMillimetres(yarn);
+      use[yarn] = blanket.fixedUse().millimetres(yarn);
     }
     for (int piece : groups.fixed()) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {

@@ -54,12 +54,14 @@ final class WholeCounts {
       if (round >= 0) {
         int kind = blanket.kind(piece).ordinal();
         int locked = blanket.locked(piece, round);
-        int halves = blanket.seamHalves(piece);
+        int halves = blanket.borderSeams().halves(piece);
         fewestHalves[kind] = pieces[kind] == 0 ? halves : Math.min(halves, fewestHalves[kind]);
         pieces[kind]++;
         for (int yarn = 0; yarn < most.length; yarn++) {
           boolean may =
-              locked == Sequences.OPEN ? blanket.mayShow(piece, round, yarn) : locked == yarn;
+              locked == Sequences.OPEN
+                  ? blanket.domains().mayShow(piece, round, yarn)
+                  : locked == yarn;
           most[yarn][kind] += may ? 1 : 0;
           least[yarn][kind] += locked == yarn ? 1 : 0;
         }
@@ -103,7 +105,7 @@ final class WholeCounts {
   private List<List<Choice>> choices(int over) {
     List<List<Choice>> choices = new ArrayList<>();
     for (int yarn : yarns) {
-      long limit = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
+      long limit = blanket.yarns().usableMillimetres(yarn) - blanket.fixedUse().millimetres(yarn);
       choices.add(choices(yarn, limit, over));
     }
     return choices;
@@ -137,8 +139,8 @@ final class WholeCounts {
     }
     PieceKind of = PieceKind.values()[kind];
     int rounds = blanket.brief().motifs().get(of).rounds().size();
-    long seams = layer == 0 ? fewestHalves[kind] * blanket.halfSeamMillimetres(yarn) : 0;
-    return blanket.needMillimetres(of, rounds - 1 - layer, yarn) + seams;
+    long seams = layer == 0 ? fewestHalves[kind] * blanket.borderSeams().halfMillimetres(yarn) : 0;
+    return blanket.motifs().needMillimetres(of, rounds - 1 - layer, yarn) + seams;
   }
 
   /** Whether whole numbers of all yarns exceed the targets by at most so many pieces in all. */

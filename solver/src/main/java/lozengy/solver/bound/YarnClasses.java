@@ -84,8 +84,8 @@ final class YarnClasses {
     }
     int round = region.round(place);
     return single
-        ? blanket.mayShow(piece, round, yarn)
-        : blanket.mayShow(blanket.kind(piece), round, yarn);
+        ? blanket.domains().mayShow(piece, round, yarn)
+        : blanket.domains().mayShow(blanket.kind(piece), round, yarn);
   }
 
   private static boolean[] flags(byte[] marks) {

@@ -41,7 +41,7 @@ final class PileVariables {
     if (!blanket.pile().isEmpty()) {
       PileVariables variables = new PileVariables(blanket, worked, lines);
       for (int piece = 0; piece < laid.length; piece++) {
-        if (blanket.takesPile(piece)) {
+        if (blanket.domains().takesPile(piece)) {
           laid[piece] = variables.post(model, piece, rounds[piece]);
         }
       }

@@ -35,7 +35,9 @@ public record RoundClass(PieceKind kind, int round, int[] pieces) {
       }
       Map<Integer, List<Integer>> bySeams = new TreeMap<>();
       for (int piece : pieces) {
-        bySeams.computeIfAbsent(blanket.seamHalves(piece), s -> new ArrayList<>()).add(piece);
+        bySeams
+            .computeIfAbsent(blanket.borderSeams().halves(piece), s -> new ArrayList<>())
+            .add(piece);
       }
       for (List<Integer> alike : bySeams.values()) {
         int[] members = alike.stream().mapToInt(Integer::intValue).toArray();
@@ -55,7 +57,7 @@ public record RoundClass(PieceKind kind, int round, int[] pieces) {
   public long millimetres(Blanket blanket, int yarn, boolean seams) {
     return seams
         ? blanket.takenMillimetres(pieces[0], round, yarn)
-        : blanket.needMillimetres(kind, round, yarn);
+        : blanket.motifs().needMillimetres(kind, round, yarn);
   }
 
   /**

@@ -264,8 +264,8 @@ final class ScoreLoss {
 
   private IntVar leewayLost(YarnLoad load) {
     long unit = Math.max(1, load.unit());
-    long fixed = blanket.fixedUseMillimetres(load.yarn()) + load.fixedUse();
-    long stock = blanket.stockMillimetres(load.yarn());
+    long fixed = blanket.fixedUse().millimetres(load.yarn()) + load.fixedUse();
+    long stock = blanket.yarn(load.yarn()).stockMillimetres();
     double each = points.leeway();
     int most = (int) (load.mostOpenUse() / unit);
     List<IntVar> counts = new ArrayList<>();

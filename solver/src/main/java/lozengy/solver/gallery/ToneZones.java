@@ -38,13 +38,13 @@ final class ToneZones {
     if (outline.isEmpty() || within.isEmpty() || yarns.size() < 2) {
       return Optional.empty();
     }
-    yarns.sort(Comparator.comparingDouble(yarn -> blanket.lab(yarn).lightness()));
-    double all = yarns.stream().mapToLong(blanket::usableMillimetres).sum();
+    yarns.sort(Comparator.comparingDouble(yarn -> blanket.yarns().lab(yarn).lightness()));
+    double all = yarns.stream().mapToLong(blanket.yarns()::usableMillimetres).sum();
     double wanted = (double) outline.size() / blanket.pieceCount();
     int dark = 1;
-    long so = blanket.usableMillimetres(yarns.get(0));
+    long so = blanket.yarns().usableMillimetres(yarns.get(0));
     while (dark < yarns.size() - 1 && so < wanted * all) {
-      so += blanket.usableMillimetres(yarns.get(dark++));
+      so += blanket.yarns().usableMillimetres(yarns.get(dark++));
     }
     return Optional.of(
         List.of(
@@ -64,8 +64,10 @@ final class ToneZones {
       List<Round> rounds = blanket.motif(place.kind()).rounds();
       Round border = rounds.get(rounds.size() - 1);
       IntStream.range(0, blanket.yarnCount())
-          .filter(yarn -> border.tones().isEmpty() || border.tones().contains(blanket.tone(yarn)))
-          .filter(yarn -> blanket.usableMillimetres(yarn) > 0)
+          .filter(
+              yarn ->
+                  border.tones().isEmpty() || border.tones().contains(blanket.yarns().tone(yarn)))
+          .filter(yarn -> blanket.yarns().usableMillimetres(yarn) > 0)
           .forEach(yarns::add);
     }
     return new ArrayList<>(yarns);

@@ -56,7 +56,7 @@ record Cover(BitSet yarns, long millimetres) {
           BitSet yarns = new BitSet();
           long least = Long.MAX_VALUE;
           for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-            if (!blanket.yarn(yarn).gone() && blanket.mayTake(piece, round, yarn)) {
+            if (!blanket.yarn(yarn).gone() && blanket.domains().mayTake(piece, round, yarn)) {
               yarns.set(yarn);
               least = Math.min(least, blanket.takenMillimetres(piece, round, yarn));
             }

@@ -96,7 +96,7 @@ final class Shades {
     long longest = 0;
     for (int piece = 0; piece < bare.pieceCount(); piece++) {
       for (int round = 0; round < bare.roundCount(piece); round++) {
-        if (bare.toneAllows(bare.kind(piece), round, yarn)) {
+        if (bare.motifs().toneAllows(bare.kind(piece), round, yarn)) {
           longest = Math.max(longest, bare.takenMillimetres(piece, round, yarn));
         }
       }

@@ -151,7 +151,7 @@ final class Size {
               balls[yarn],
               shades.shared(yarn),
               used[yarn],
-              packed.stockMillimetres(yarn) - used[yarn]));
+              packed.yarn(yarn).stockMillimetres() - used[yarn]));
     }
     return new Packing.Packed(each, arrangement, from.score().total(), wanted, reached, proof);
   }

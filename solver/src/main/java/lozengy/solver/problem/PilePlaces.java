@@ -31,7 +31,7 @@ public record PilePlaces(
       PieceKind wanted = PieceKind.values()[kind];
       places[kind] =
           IntStream.range(0, blanket.pieceCount())
-              .filter(piece -> blanket.takesPile(piece) && blanket.kind(piece) == wanted)
+              .filter(piece -> blanket.domains().takesPile(piece) && blanket.kind(piece) == wanted)
               .toArray();
     }
     PileMatching.Result matching = PileMatching.of(blanket);

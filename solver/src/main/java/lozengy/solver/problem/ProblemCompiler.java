@@ -65,9 +65,9 @@ public final class ProblemCompiler {
     long[] usable = new long[yarns];
     long[] fixedUse = new long[yarns];
     for (int yarn = 0; yarn < yarns; yarn++) {
-      stock[yarn] = blanket.stockMillimetres(yarn);
-      usable[yarn] = blanket.usableMillimetres(yarn);
-      fixedUse[yarn] = blanket.fixedUseMillimetres(yarn);
+      stock[yarn] = blanket.yarn(yarn).stockMillimetres();
+      usable[yarn] = blanket.yarns().usableMillimetres(yarn);
+      fixedUse[yarn] = blanket.fixedUse().millimetres(yarn);
     }
     PairCostsCompiler pairs = new PairCostsCompiler(blanket, slots, points, scale);
     PairCosts pairCosts = pairs.compile();
@@ -117,7 +117,8 @@ public final class ProblemCompiler {
     int[] free = new int[count];
     int freeCount = 0;
     for (int p = 0; p < pieces; p++) {
-      boolean filled = blanket.takesPile(lead[p]) && pile.fills(blanket.kind(lead[p]).ordinal());
+      boolean filled =
+          blanket.domains().takesPile(lead[p]) && pile.fills(blanket.kind(lead[p]).ordinal());
       for (int slot = start[p]; slot < start[p + 1]; slot++) {
         int round = slot - start[p];
         piece[slot] = p;
@@ -161,7 +162,8 @@ public final class ProblemCompiler {
     int round = slot - slots.orbitStart()[piece];
     int fixed = slots.fixedYarn()[slot];
     if (fixed != Sequences.OPEN) {
-      boolean onlyFinished = blanket.takesPile(piece) && !unlocked.allows(piece, round, fixed);
+      boolean onlyFinished =
+          blanket.domains().takesPile(piece) && !unlocked.allows(piece, round, fixed);
       return onlyFinished ? List.of() : List.of(fixed);
     }
     List<Integer> allowed = new ArrayList<>();
@@ -207,7 +209,7 @@ public final class ProblemCompiler {
       int weight = slots.weight(piece);
       int[] members = slots.members()[piece];
       boolean border = round == blanket.roundCount(lead) - 1;
-      int halves = border ? IntStream.of(members).map(blanket::seamHalves).sum() : 0;
+      int halves = border ? IntStream.of(members).map(blanket.borderSeams()::halves).sum() : 0;
       List<Integer> key = List.of(weight, kind, round, halves);
       Integer found = known.get(key);
       if (found == null) {

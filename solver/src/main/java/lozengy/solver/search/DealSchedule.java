@@ -20,8 +20,11 @@ final class DealSchedule {
   /** Of the fresh deals of a small blanket with few borders, one in so many keeps to a plan. */
   static final int PLANNED_EVERY = 4;
 
-  /** Fresh deals of a small blanket, at least: with fewer moves they come that much faster. */
-  private static final int DEALS_OF_SMALL = 4;
+  /**
+   * Fresh deals of a small blanket at least, for with fewer moves they come that much faster; of a
+   * larger one at most, for with more moves each settles that much slower.
+   */
+  private static final int DEALS = 4;
 
   private static final long LEAST_MOVES_BETWEEN_DEALS = 600;
 
@@ -72,8 +75,10 @@ final class DealSchedule {
   static long movesBetween(int slots, long moves) {
     double size = Math.max(1, slots / SLOTS_OF_SMALL);
     long full = (long) (MOVES_BETWEEN_DEALS * slots * size * size);
-    long least = slots <= SLOTS_OF_SMALL ? LEAST_MOVES_BETWEEN_DEALS * slots : full;
-    return Math.max(least, Math.min(full, (long) (PART * moves / DEALS_OF_SMALL)));
+    long part = (long) (PART * moves / DEALS);
+    return slots > SLOTS_OF_SMALL
+        ? Math.max(full, part)
+        : Math.max(LEAST_MOVES_BETWEEN_DEALS * slots, Math.min(full, part));
   }
 
   /** Exchanges of a plan of counts for a leg of so many moves. */

@@ -1,5 +1,6 @@
 package lozengy.solver.search;
 
+import java.util.Arrays;
 import lozengy.solver.problem.Problem;
 
 /**
@@ -13,7 +14,7 @@ import lozengy.solver.problem.Problem;
 final class Replanning {
 
   /** Moves that each walker makes in a round, for each slot. */
-  private static final int MOVES_OF_SLOT = 300;
+  private static final int MOVES_OF_SLOT = 150;
 
   /** By rounds, what a change weighs in a deal of counts, in what it costs. */
   private static final double[] CHANGE_COSTS = {1, 2, 0.5, 4, 0};
@@ -26,8 +27,13 @@ final class Replanning {
 
   private static final int EXCHANGES = 1000;
 
-  /** Rounds in a row without a gain that end it, where it ends by itself, and where not. */
+  /**
+   * Rounds in a row without a gain that end it, where it ends by itself: if all of the earlier plan
+   * can stand and the first round gains nothing, later ones hardly ever do; and where not.
+   */
   private static final int IDLE = 3;
+
+  private static final int IDLE_WHERE_ALL_STANDS = 1;
 
   private static final int LONG_IDLE = 100;
 
@@ -38,6 +44,7 @@ final class Replanning {
   private final Problem problem;
   private final EarlierPlan plan;
   private final boolean endsByItself;
+  private boolean allStands;
   private int round;
   private int idle;
 
@@ -57,6 +64,7 @@ final class Replanning {
 
   /** Goes on until the walkers' budget or a number of moves is spent, or nothing gets better. */
   void improve(long end, int slots) {
+    allStands |= round == 0 && Arrays.equals(plan.yarn(), walkers.best());
     long gain = endsByItself ? (long) (GAIN_POINTS * problem.prices().unitsPerPoint()) : 1;
     while (!walkers.ended() && !idle() && walkers.movesLeft(end) > 0) {
       long before = walkers.bestCost();
@@ -81,6 +89,9 @@ final class Replanning {
   }
 
   private boolean idle() {
-    return idle >= (endsByItself ? IDLE : Math.max(LONG_IDLE, round / 2));
+    if (!endsByItself) {
+      return idle >= Math.max(LONG_IDLE, round / 2);
+    }
+    return idle >= (allStands && idle == round ? IDLE_WHERE_ALL_STANDS : IDLE);
   }
 }

@@ -38,7 +38,8 @@ final class BorderRoom {
   private int group(Stack stack) {
     for (int i = 0; i < groups.size(); i++) {
       Group group = groups.get(i);
-      boolean alike = group.borders().stream().allMatch(b -> blanket.sameBorder(b, stack.border()));
+      boolean alike =
+          group.borders().stream().allMatch(b -> blanket.yarns().sameBorder(b, stack.border()));
       if (group.kind() == stack.kind() && alike) {
         if (!group.borders().contains(stack.border())) {
           group.borders().add(stack.border());
@@ -53,7 +54,8 @@ final class BorderRoom {
   private long places(Group group) {
     long[] weights = new long[blanket.pieceCount()];
     for (int piece = 0; piece < weights.length; piece++) {
-      weights[piece] = blanket.takesPile(piece) && blanket.kind(piece) == group.kind() ? 1 : 0;
+      weights[piece] =
+          blanket.domains().takesPile(piece) && blanket.kind(piece) == group.kind() ? 1 : 0;
     }
     for (int seam = 0; seam < seams.size(); seam++) {
       int first = seams.first()[seam];
@@ -73,7 +75,7 @@ final class BorderRoom {
     int border = blanket.roundCount(piece) - 1;
     return blanket.worked(piece, border)
         && group.borders().stream()
-            .allMatch(yarn -> blanket.sameBorder(yarn, blanket.locked(piece, border)));
+            .allMatch(yarn -> blanket.yarns().sameBorder(yarn, blanket.locked(piece, border)));
   }
 
   /** The number of groups. */

@@ -84,7 +84,7 @@ public final class Surplus {
   private static int room(Blanket blanket, PieceKind kind) {
     return (int)
         IntStream.range(0, blanket.pieceCount())
-            .filter(piece -> blanket.takesPile(piece) && blanket.kind(piece) == kind)
+            .filter(piece -> blanket.domains().takesPile(piece) && blanket.kind(piece) == kind)
             .count();
   }
 
@@ -279,7 +279,7 @@ public final class Surplus {
   public int[] places(int stack, Sequences sequences) {
     Stack each = stacks.get(stack);
     return IntStream.range(0, free.pieceCount())
-        .filter(piece -> free.takesPile(piece) && free.kind(piece) == each.kind())
+        .filter(piece -> free.domains().takesPile(piece) && free.kind(piece) == each.kind())
         .filter(piece -> Arrays.equals(sequences.of(piece), each.yarns()))
         .toArray();
   }

@@ -55,7 +55,7 @@ class DistanceTest {
     }
     double least = 1;
     for (int name = 0; name < names.length; name++) {
-      boolean taken = blanket.tone(name) != blanket.tone(next);
+      boolean taken = blanket.yarns().tone(name) != blanket.yarns().tone(next);
       for (int before = 0; before < next; before++) {
         taken |= names[before] == name;
       }
@@ -110,7 +110,7 @@ class DistanceTest {
     for (int i = 0; i < 50; i++) {
       int a = random.nextInt(names.length);
       int b = random.nextInt(names.length);
-      if (blanket.tone(a) == blanket.tone(b)) {
+      if (blanket.yarns().tone(a) == blanket.yarns().tone(b)) {
         int name = names[a];
         names[a] = names[b];
         names[b] = name;

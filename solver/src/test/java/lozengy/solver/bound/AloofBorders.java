@@ -61,7 +61,7 @@ final class AloofBorders {
     int best = -1;
     for (int yarn = 0; yarn < cost.length; yarn++) {
       cost[yarn] += random.nextDouble();
-      if (blanket.mayTake(piece, round, yarn) && (best < 0 || cost[yarn] < cost[best])) {
+      if (blanket.domains().mayTake(piece, round, yarn) && (best < 0 || cost[yarn] < cost[best])) {
         best = yarn;
       }
     }

@@ -37,7 +37,8 @@ public final class Exhaustive {
   private int[] domain(int piece, int round) {
     List<Integer> yarns = new ArrayList<>();
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      if (blanket.toneAllows(blanket.kind(piece), round, yarn) && !blanket.banned(piece, yarn)) {
+      if (blanket.motifs().toneAllows(blanket.kind(piece), round, yarn)
+          && !blanket.banned(piece, yarn)) {
         yarns.add(yarn);
       }
     }

@@ -89,7 +89,7 @@ final class PinnedProgram {
     boolean of = group.kind() == blanket.kind(piece);
     for (int round = 0; of && round < group.allowed().length; round++) {
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-        of &= group.allowed()[round][yarn] == blanket.mayShow(piece, round, yarn);
+        of &= group.allowed()[round][yarn] == blanket.domains().mayShow(piece, round, yarn);
       }
     }
     return of;
@@ -105,7 +105,7 @@ final class PinnedProgram {
       each(piece, round + 1, sequences, to);
     } else {
       for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-        if (blanket.mayShow(piece, round, yarn)) {
+        if (blanket.domains().mayShow(piece, round, yarn)) {
           sequences.set(piece, round, yarn);
           each(piece, round + 1, sequences, to);
         }
@@ -154,7 +154,7 @@ final class PinnedProgram {
     long[] used = blanket.usedMillimetres(sequences);
     boolean lacks = false;
     for (int yarn = 0; yarn < used.length; yarn++) {
-      lacks |= used[yarn] > blanket.usableMillimetres(yarn);
+      lacks |= used[yarn] > blanket.yarns().usableMillimetres(yarn);
     }
     return lacks;
   }

@@ -103,10 +103,10 @@ class WholeCountsTest {
     assertEquals(3, over(banned.build(), 1));
     // of five seams' ten ends each, a border takes one at the least
     Blanket joined = JoinedInBorders.of(row(6, 4000).build(), 0);
-    long half = joined.halfSeamMillimetres(0);
-    int fewest = joined.seamHalves(0);
+    long half = joined.borderSeams().halfMillimetres(0);
+    int fewest = joined.borderSeams().halves(0);
     for (int piece = 1; piece < 6; piece++) {
-      fewest = Math.min(fewest, joined.seamHalves(piece));
+      fewest = Math.min(fewest, joined.borderSeams().halves(piece));
     }
     long each = 500 + fewest * half;
     for (int pieces = 1; pieces <= 2; pieces++) {
@@ -167,7 +167,7 @@ class WholeCountsTest {
       return over(blanket, counts);
     }
     for (int yarn = 0; yarn < YARNS; yarn++) {
-      if (blanket.mayShow(piece, 0, yarn)) {
+      if (blanket.domains().mayShow(piece, 0, yarn)) {
         shown[piece] = yarn;
         least = Math.min(least, leastOfAll(blanket, shown, piece + 1));
       }
@@ -211,11 +211,12 @@ class WholeCountsTest {
     int[] wanted = Targets.of(blanket).counts()[0];
     int over = 0;
     for (int yarn = 0; yarn < YARNS; yarn++) {
-      double used = blanket.fixedUseMillimetres(yarn);
+      double used = blanket.fixedUse().millimetres(yarn);
       for (PieceKind kind : blanket.brief().motifs().keySet()) {
-        used += counts[yarn][kind.ordinal()] * (double) blanket.needMillimetres(kind, 0, yarn);
+        used +=
+            counts[yarn][kind.ordinal()] * (double) blanket.motifs().needMillimetres(kind, 0, yarn);
       }
-      if (used > blanket.usableMillimetres(yarn)) {
+      if (used > blanket.yarns().usableMillimetres(yarn)) {
         return Integer.MAX_VALUE;
       }
       over += Math.max(0, Arrays.stream(counts[yarn]).sum() - wanted[yarn]);

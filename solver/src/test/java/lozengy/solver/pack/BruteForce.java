@@ -96,7 +96,8 @@ final class BruteForce {
       for (int yarn = 0; yarn < share.length; yarn++) {
         int round = targets.length - 1 - layer;
         share[yarn] +=
-            targets[layer][yarn] * (double) blanket.needMillimetres(blanket.kind(0), round, yarn);
+            targets[layer][yarn]
+                * (double) blanket.motifs().needMillimetres(blanket.kind(0), round, yarn);
       }
     }
     return share;
@@ -141,7 +142,7 @@ final class BruteForce {
   private long longest() {
     long longest = 0;
     for (int round = 0; round < blanket.roundCount(0); round++) {
-      longest = Math.max(longest, blanket.needMillimetres(blanket.kind(0), round, 0));
+      longest = Math.max(longest, blanket.motifs().needMillimetres(blanket.kind(0), round, 0));
     }
     return longest;
   }

@@ -59,7 +59,7 @@ class BorderGraphTest {
       }
       for (int a = 0; a < problem.yarns(); a++) {
         for (int b = 0; b < problem.yarns(); b++) {
-          assertEquals(blanket.sameBorder(a, b), graph.clash(a, b), "seed " + seed);
+          assertEquals(blanket.yarns().sameBorder(a, b), graph.clash(a, b), "seed " + seed);
         }
       }
       int[] yarns =

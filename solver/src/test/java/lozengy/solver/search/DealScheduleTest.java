@@ -17,9 +17,9 @@ class DealScheduleTest {
   }
 
   @Test
-  void largerBlanketsTakeMoreMovesForEachRoundWhateverThereAre() {
+  void largerBlanketsTakeMoreMovesForEachRoundAndNoMoreThanFourDeals() {
     assertEquals(2500 * 400 * 4, DealSchedule.movesBetween(400, 1_000_000));
-    assertEquals(2500 * 400 * 4, DealSchedule.movesBetween(400, 1_000_000_000));
+    assertEquals((long) (0.6 * 1_000_000_000 / 4), DealSchedule.movesBetween(400, 1_000_000_000));
   }
 
   @Test

@@ -183,7 +183,7 @@ final class FewBorderBriefs {
       beside.get(seams.second()[i]).add(seams.first()[i]);
     }
     int other = 1;
-    while (blanket.sameBorder(0, other)) {
+    while (blanket.yarns().sameBorder(0, other)) {
       other++;
     }
     for (int piece = 0; piece < pieces; piece++) {
@@ -197,7 +197,8 @@ final class FewBorderBriefs {
       int piece = random.nextInt(pieces);
       int yarn = random.nextInt(darks);
       boolean meets =
-          beside.get(piece).stream().noneMatch(b -> blanket.sameBorder(yarn, planted.border(b)));
+          beside.get(piece).stream()
+              .noneMatch(b -> blanket.yarns().sameBorder(yarn, planted.border(b)));
       if (meets && random.nextDouble() * 1.3 < weight[yarn]) {
         planted.set(piece, planted.rounds(piece) - 1, yarn);
       }

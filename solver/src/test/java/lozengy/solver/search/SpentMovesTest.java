@@ -90,7 +90,7 @@ class SpentMovesTest {
   }
 
   @Test
-  void planningAgainEndsAfterThreeRoundsWithoutAGain() {
+  void planningAgainEndsAfterARoundWithoutAGainWhereAllStandsElseAfterThree() {
     Problem problem = board(100_000);
     int[] best = best(problem);
     Problem again = again(problem, best);
@@ -102,7 +102,19 @@ class SpentMovesTest {
         assertArrayEquals(best, search.best());
         search.improve();
         assertArrayEquals(best, search.best());
-        assertEquals(3L * 300 * SLOTS * walkers, budget.spent());
+        assertEquals(150L * SLOTS * walkers, budget.spent());
+        search.improve();
+        assertEquals(150L * SLOTS * walkers, budget.spent(), "it has ended");
+      }
+      int[] open = best.clone();
+      open[3] = Sequences.OPEN;
+      Budget filled = unlimited();
+      try (Search search = search(again(problem, open), walkers, filled)) {
+        assertTrue(search.startFromEarlier(true));
+        assertEquals(20_000, filled.spent());
+        assertArrayEquals(best, search.best(), "the best fills it again");
+        search.improve();
+        assertEquals(20_000 + 3 * 150L * SLOTS * walkers, filled.spent());
       }
       // by moves it goes on, and each leg is as long
       Budget moves = new Budget(OptionalLong.of(100_000), OptionalDouble.empty(), () -> false);

@@ -59,7 +59,7 @@ class LeastChangesTest {
     for (int piece = 0; piece < sequences.pieces(); piece++) {
       for (int round = 0; round < sequences.rounds(piece); round++) {
         int yarn = random.nextInt(blanket.yarnCount());
-        for (int tries = 0; tries < 4 && !blanket.mayTake(piece, round, yarn); tries++) {
+        for (int tries = 0; tries < 4 && !blanket.domains().mayTake(piece, round, yarn); tries++) {
           yarn = random.nextInt(blanket.yarnCount());
         }
         sequences.set(piece, round, random.nextInt(8) == 0 ? Sequences.OPEN : yarn);

@@ -245,7 +245,7 @@ public final class ChartsSideBySide {
       List<Integer> yarns =
           IntStream.range(0, blanket.yarnCount())
               .boxed()
-              .sorted(Comparator.comparing(blanket::tone))
+              .sorted(Comparator.comparing(blanket.yarns()::tone))
               .toList();
       for (int i = 0; i < yarns.size(); i++) {
         yarn(svg, blanket.yarn(yarns.get(i)), MARGIN + i % perRow * ENTRY, y + i / perRow * ROW);

@@ -85,14 +85,14 @@ final class Legend {
       }
       String code = PlainText.oneLine(blanket.yarn(yarn).code());
       String name = PlainText.oneLine(blanket.yarn(yarn).name());
-      String tone = blanket.tone(yarn).word();
+      String tone = blanket.yarns().tone(yarn).word();
       String metres = Figures.metres(used[yarn]) + " m";
       String title = String.join(", ", code, name, tone, metres);
       String shownCode = TextWidth.fit(code, LONGEST_NAME);
       String shownName = TextWidth.fit(name, LONGEST_NAME);
       entries.add(new Entry(yarn, letters.of(yarn), shownCode, shownName, tone, metres, title));
     }
-    entries.sort(Comparator.comparing(entry -> blanket.tone(entry.yarn())));
+    entries.sort(Comparator.comparing(entry -> blanket.yarns().tone(entry.yarn())));
     columns = columns(width);
   }
 

@@ -77,7 +77,8 @@ public record Trim(double seamCm, int seamYarn, List<Band> edging) {
     int rounds = blanket.motif(PieceKind.SQUARE).rounds().size();
     double band = side / 2 / rounds;
     double around = 4 * (side - band);
-    double border = blanket.needMillimetres(PieceKind.SQUARE, rounds - 1, yarn) / 10.0 / around;
+    double border =
+        blanket.motifs().needMillimetres(PieceKind.SQUARE, rounds - 1, yarn) / 10.0 / around;
     return border > 0 ? band * metresPerMetre / border : 0;
   }
 }

@@ -1,6 +1,7 @@
 package lozengy.report.mark;
 
-import java.math.BigDecimal;
+import static lozengy.report.Decimals.metres;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -176,7 +177,7 @@ public record MarkReport(
       counted.add(
           Json.object(
               "code", blanket().yarn(yarn).code(),
-              "available_m", metres(blanket().stockMillimetres(yarn)),
+              "available_m", metres(blanket().yarn(yarn).stockMillimetres()),
               "used_m", metres(blanket().usedMillimetres(now.sequences())[yarn])));
     }
     Map<String, Object> counts =
@@ -337,9 +338,5 @@ public record MarkReport(
     return IntStream.of(sequences.of(piece))
         .mapToObj(yarn -> blanket().yarn(yarn).code())
         .collect(Collectors.toList());
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
   }
 }

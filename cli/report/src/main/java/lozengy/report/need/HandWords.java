@@ -145,7 +145,7 @@ public final class HandWords {
   }
 
   private static long missing(Blanket blanket, YarnNeed need) {
-    return need.neededMillimetres() - blanket.usableMillimetres(need.yarn());
+    return need.neededMillimetres() - blanket.yarns().usableMillimetres(need.yarn());
   }
 
   /** What counts tell, as data; nothing where none does. */

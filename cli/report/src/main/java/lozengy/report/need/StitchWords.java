@@ -77,7 +77,9 @@ final class StitchWords {
                           "kind", kind.word(),
                           "round", round + 1,
                           "stitches", stitches.total(),
-                          "metres", BigDecimal.valueOf(blanket.needMillimetres(kind, round, 0), 3),
+                          "metres",
+                              BigDecimal.valueOf(
+                                  blanket.motifs().needMillimetres(kind, round, 0), 3),
                           "from", code(lengths.basis(kind, round))));
                 }
               }
@@ -103,7 +105,7 @@ final class StitchWords {
   private static String metres(Blanket blanket, PieceKind kind, Motif motif) {
     long[] rounds =
         IntStream.range(0, motif.rounds().size())
-            .mapToLong(round -> blanket.needMillimetres(kind, round, 0))
+            .mapToLong(round -> blanket.motifs().needMillimetres(kind, round, 0))
             .toArray();
     String all =
         IntStream.range(0, rounds.length)

@@ -145,7 +145,7 @@ final class CardPages {
         long least = Long.MAX_VALUE;
         long most = 0;
         for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-          long need = blanket.needMillimetres(kind, round, yarn);
+          long need = blanket.motifs().needMillimetres(kind, round, yarn);
           least = Math.min(least, need);
           most = Math.max(most, need);
         }

@@ -144,7 +144,7 @@ final class ChartPages {
     html.open("td");
     sheet.yarn(blanket, need.yarn());
     html.close();
-    html.text("td", blanket.tone(need.yarn()).word());
+    html.text("td", blanket.yarns().tone(need.yarn()).word());
     if (worked) {
       html.text("td", Figures.metres(need.work().workedMillimetres()) + " m", "class", "n");
     }

@@ -1,5 +1,7 @@
 package lozengy.report.substitute;
 
+import static lozengy.report.TextTable.NONE;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,7 +38,6 @@ public final class SubstituteText {
   /** Points that say little. */
   private static final double LITTLE = 0.5;
 
-  private static final String NONE = "-";
   private static final String INDENT = "  ";
 
   private final Substitution found;
@@ -86,12 +87,12 @@ public final class SubstituteText {
         "In place of "
             + name
             + ", "
-            + blanket.tone(shade.yarn()).word()
+            + blanket.yarns().tone(shade.yarn()).word()
             + ", "
             + Amount.metres(shade.needMillimetres())
             + " still to be worked:");
     if (shade.tried().isEmpty()) {
-      say("No other shade is " + blanket.tone(shade.yarn()).word() + ".");
+      say("No other shade is " + blanket.yarns().tone(shade.yarn()).word() + ".");
       return;
     }
     if (columns >= LEAST_FOR_TABLE) {

@@ -70,10 +70,10 @@ public final class Phrases {
    */
   static String yarnsOrTones(Blanket blanket, Collection<Integer> yarns) {
     Set<Tone> tones = EnumSet.noneOf(Tone.class);
-    yarns.forEach(yarn -> tones.add(blanket.tone(yarn)));
+    yarns.forEach(yarn -> tones.add(blanket.yarns().tone(yarn)));
     long ofTones =
         IntStream.range(0, blanket.yarnCount())
-            .filter(y -> tones.contains(blanket.tone(y)))
+            .filter(y -> tones.contains(blanket.yarns().tone(y)))
             .count();
     if (yarns.size() < FEW_YARNS || ofTones != yarns.size()) {
       return yarns(blanket, yarns);

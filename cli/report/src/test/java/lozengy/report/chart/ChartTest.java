@@ -138,7 +138,7 @@ class ChartTest {
     List<Integer> byTone =
         IntStream.range(0, used.length)
             .boxed()
-            .sorted(Comparator.comparing(blanket::tone))
+            .sorted(Comparator.comparing(blanket.yarns()::tone))
             .toList();
     for (int entry = 0; entry < used.length; entry++) {
       int yarn = byTone.get(entry);
@@ -149,7 +149,7 @@ class ChartTest {
               letters.of(yarn),
               expected.code(),
               expected.name(),
-              blanket.tone(yarn).word(),
+              blanket.yarns().tone(yarn).word(),
               metres),
           texts(entries.get(entry)));
       Element swatch = elements(entries.get(entry), "rect").get(0);

@@ -175,7 +175,7 @@ class TablesTest {
       double stated = Double.parseDouble(seam.getField("colour_difference"));
       int first = blanket.yarnIndex(seam.getField("first_border"));
       int second = blanket.yarnIndex(seam.getField("second_border"));
-      assertEquals(blanket.difference(first, second), stated, 0.00005);
+      assertEquals(blanket.yarns().difference(first, second), stated, 0.00005);
     }
 
     long[] used = blanket.usedMillimetres(arrangement.sequences());
@@ -183,7 +183,7 @@ class TablesTest {
     for (int yarn = 0; yarn < used.length; yarn++) {
       BigDecimal stated = new BigDecimal(yarns.get(yarn).getField("used_m"));
       assertEquals(BigDecimal.valueOf(used[yarn], 3), stated);
-      long missing = used[yarn] - blanket.usableMillimetres(yarn);
+      long missing = used[yarn] - blanket.yarns().usableMillimetres(yarn);
       double kept = 1 - blanket.brief().rules().keepBackPercent() / 100;
       assertEquals(
           Math.max(0, missing) / kept / 1000,
@@ -196,7 +196,7 @@ class TablesTest {
             .reduce(BigDecimal.ZERO, BigDecimal::add);
     long worked = 0;
     for (int yarn = 0; yarn < used.length; yarn++) {
-      worked += used[yarn] - blanket.fixedUseMillimetres(yarn);
+      worked += used[yarn] - blanket.fixedUse().millimetres(yarn);
     }
     assertEquals(BigDecimal.valueOf(worked, 3), inRounds);
   }

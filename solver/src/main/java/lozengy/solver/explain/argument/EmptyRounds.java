@@ -27,7 +27,7 @@ final class EmptyRounds implements Argument {
       int[] empty = IntStream.of(rounds.pieces()).filter(p -> direct.size(p, round) == 0).toArray();
       boolean toneless =
           IntStream.range(0, blanket.yarnCount())
-              .noneMatch(yarn -> blanket.toneAllows(rounds.kind(), round, yarn));
+              .noneMatch(yarn -> blanket.motifs().toneAllows(rounds.kind(), round, yarn));
       if (empty.length > 0 && toneless) {
         List<Integer> pieces = IntStream.of(empty).boxed().toList();
         findings.add(
@@ -72,7 +72,7 @@ final class EmptyRounds implements Argument {
     }
     List<Integer> barred =
         IntStream.range(0, blanket.yarnCount())
-            .filter(yarn -> blanket.toneAllows(blanket.kind(piece), round, yarn))
+            .filter(yarn -> blanket.motifs().toneAllows(blanket.kind(piece), round, yarn))
             .boxed()
             .toList();
     boolean zoned =

@@ -33,7 +33,7 @@ final class FewSequences implements Argument {
     Map<PieceSort, List<Integer>> alike = new LinkedHashMap<>();
     Map<List<Integer>, Integer> worked = new HashMap<>();
     for (int piece : blanket.orbits().leads()) {
-      if (blanket.takesPile(piece)) {
+      if (blanket.domains().takesPile(piece)) {
         continue;
       }
       int fact = blanket.orbits().worked(piece);

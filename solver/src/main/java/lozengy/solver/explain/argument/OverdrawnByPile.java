@@ -37,8 +37,9 @@ final class OverdrawnByPile implements Argument {
                 blanket.fixedUse().pileBeyondMillimetres(yarn),
                 seams[yarn],
                 placed[yarn],
-                blanket.fixedUseMillimetres(yarn) + blanket.fixedUse().pileBeyondMillimetres(yarn),
-                blanket.usableMillimetres(yarn));
+                blanket.fixedUse().millimetres(yarn)
+                    + blanket.fixedUse().pileBeyondMillimetres(yarn),
+                blanket.yarns().usableMillimetres(yarn));
         findings.add(Finding.of(reason, List.of(), RuleId.PILE, RuleId.LOCKS).withYarns(yarns));
       }
     }
@@ -50,7 +51,8 @@ final class OverdrawnByPile implements Argument {
     for (Stack stack : asked.stacks()) {
       for (int round = 0; round < stack.yarns().length; round++) {
         int yarn = stack.yarns()[round];
-        onPile[yarn] += asked.blanket().needMillimetres(stack.kind(), round, yarn) * stack.count();
+        onPile[yarn] +=
+            asked.blanket().motifs().needMillimetres(stack.kind(), round, yarn) * stack.count();
       }
     }
     return onPile;
@@ -68,7 +70,7 @@ final class OverdrawnByPile implements Argument {
               .mapToLong(piece -> asked.takenMillimetres(piece, border, yarn))
               .min()
               .orElse(0);
-      long own = blanket.needMillimetres(stack.kind(), border, yarn);
+      long own = blanket.motifs().needMillimetres(stack.kind(), border, yarn);
       seams[yarn] += Math.max(0, fewest - own) * stack.count();
     }
     return seams;

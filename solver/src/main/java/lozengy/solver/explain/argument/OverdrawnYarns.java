@@ -55,11 +55,11 @@ final class OverdrawnYarns implements Argument {
             + blanket.fixedUse().pileBeyondMillimetres(load.yarn());
     return new StockReason.YarnOverdrawn(
         load.yarn(),
-        blanket.fixedUseMillimetres(load.yarn()) + settled,
+        blanket.fixedUse().millimetres(load.yarn()) + settled,
         load.terms().stream().mapToInt(YarnLoad.Term::fixed).sum(),
         load.fixedUse(),
         settled,
-        blanket.usableMillimetres(load.yarn()),
+        blanket.yarns().usableMillimetres(load.yarn()),
         -load.openCapacity());
   }
 }

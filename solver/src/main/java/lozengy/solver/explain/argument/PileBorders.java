@@ -62,7 +62,8 @@ final class PileBorders implements Argument {
   private static Set<Integer> alike(Requirements asked, int yarn) {
     Set<Integer> alike = new TreeSet<>(Set.of(yarn));
     for (Stack stack : asked.stacks()) {
-      boolean all = alike.stream().allMatch(y -> asked.blanket().sameBorder(y, stack.border()));
+      boolean all =
+          alike.stream().allMatch(y -> asked.blanket().yarns().sameBorder(y, stack.border()));
       if (asked.contrast() && all) {
         alike.add(stack.border());
       }

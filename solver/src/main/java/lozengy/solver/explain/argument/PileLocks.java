@@ -47,7 +47,8 @@ final class PileLocks implements Argument {
 
   /** Whether a piece of a stack may lie at a place: kind and locks allow it. */
   static boolean fits(Requirements asked, RoundYarns held, Stack stack, int piece) {
-    boolean fits = asked.blanket().takesPile(piece) && asked.blanket().kind(piece) == stack.kind();
+    boolean fits =
+        asked.blanket().domains().takesPile(piece) && asked.blanket().kind(piece) == stack.kind();
     for (int round = 0; fits && round < stack.yarns().length; round++) {
       fits = held.allows(piece, round, stack.yarns()[round]);
     }

@@ -98,7 +98,7 @@ public record Requirements(
   long takenMillimetres(int piece, int round, int yarn) {
     return seams
         ? blanket.takenMillimetres(piece, round, yarn)
-        : blanket.needMillimetres(blanket.kind(piece), round, yarn);
+        : blanket.motifs().needMillimetres(blanket.kind(piece), round, yarn);
   }
 
   /** The yarns that the lines leave a round by themselves, by its number. */

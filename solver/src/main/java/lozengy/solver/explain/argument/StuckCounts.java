@@ -194,7 +194,11 @@ final class StuckCounts implements Argument {
       }
       long elsewhere =
           IntStream.range(0, blanket.pieceCount())
-              .filter(p -> blanket.kind(p) == kind && blanket.takesPile(p) && !spokenOf.contains(p))
+              .filter(
+                  p ->
+                      blanket.kind(p) == kind
+                          && blanket.domains().takesPile(p)
+                          && !spokenOf.contains(p))
               .count();
       all += (int) Math.max(0, showing - elsewhere);
     }

@@ -34,7 +34,9 @@ final class StuckPieces implements Argument {
     }
     Map<PieceSort, List<Integer>> alike = new LinkedHashMap<>();
     IntStream.range(0, blanket.pieceCount())
-        .filter(piece -> blanket.state(piece) == PieceState.PLANNED && !blanket.takesPile(piece))
+        .filter(
+            piece ->
+                blanket.state(piece) == PieceState.PLANNED && !blanket.domains().takesPile(piece))
         .forEach(
             piece ->
                 alike

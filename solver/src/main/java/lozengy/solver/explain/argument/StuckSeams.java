@@ -51,7 +51,9 @@ final class StuckSeams implements Argument {
     for (int a : ofFirst) {
       for (int b : ofSecond) {
         boolean tooAlike =
-            part == SeamPart.BORDERS && asked.contrast() && asked.blanket().sameBorder(a, b);
+            part == SeamPart.BORDERS
+                && asked.contrast()
+                && asked.blanket().yarns().sameBorder(a, b);
         alike |= a != b && tooAlike;
         apart |= a != b && !tooAlike;
       }

@@ -45,7 +45,7 @@ final class PartialPlan {
     this.counts = new PartialCounts(blanket);
     this.left = new long[blanket.yarnCount()];
     for (int yarn = 0; yarn < left.length; yarn++) {
-      left[yarn] = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
+      left[yarn] = blanket.yarns().usableMillimetres(yarn) - blanket.fixedUse().millimetres(yarn);
     }
     Arrays.fill(yarns, Sequences.OPEN);
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {

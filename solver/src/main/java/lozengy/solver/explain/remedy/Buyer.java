@@ -112,7 +112,7 @@ final class Buyer {
     long[] used = blanket.usedMillimetres(sequences);
     int[] balls = new int[used.length];
     for (int yarn = 0; yarn < balls.length; yarn++) {
-      balls[yarn] = balls(yarn, used[yarn] - blanket.usableMillimetres(yarn));
+      balls[yarn] = balls(yarn, used[yarn] - blanket.yarns().usableMillimetres(yarn));
     }
     return balls;
   }

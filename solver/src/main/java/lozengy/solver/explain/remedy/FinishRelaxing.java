@@ -52,7 +52,7 @@ final class FinishRelaxing implements Relaxing {
     return IntStream.range(0, blanket.yarnCount())
         .filter(yarn -> !blanket.yarn(yarn).code().equals(without))
         .boxed()
-        .sorted(Comparator.comparingLong(yarn -> -blanket.stockMillimetres(yarn)))
+        .sorted(Comparator.comparingLong(yarn -> -blanket.yarn(yarn).stockMillimetres()))
         .limit(MOST_YARNS)
         .toList();
   }

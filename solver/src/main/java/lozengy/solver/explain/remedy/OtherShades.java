@@ -52,7 +52,7 @@ final class OtherShades {
     for (int other = 0; other < balls.length; other++) {
       if (balls[other] == 0
           && !blanket.yarn(other).gone()
-          && blanket.tone(other) == blanket.tone(yarn)) {
+          && blanket.yarns().tone(other) == blanket.yarns().tone(yarn)) {
         int[] instead = balls.clone();
         instead[other] = instead[yarn];
         instead[yarn] = 0;

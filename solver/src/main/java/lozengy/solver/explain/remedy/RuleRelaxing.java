@@ -48,7 +48,7 @@ final class RuleRelaxing implements Relaxing {
     TreeSet<Double> values = new TreeSet<>(List.of(0.0));
     for (int a = 0; a < blanket.yarnCount(); a++) {
       for (int b = 0; b < a; b++) {
-        double value = Math.floor(blanket.difference(a, b) * 10) / 10;
+        double value = Math.floor(blanket.yarns().difference(a, b) * 10) / 10;
         if (value < rules.minContrast()) {
           values.add(value);
         }

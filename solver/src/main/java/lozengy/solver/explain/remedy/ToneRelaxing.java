@@ -35,7 +35,8 @@ final class ToneRelaxing implements Relaxing {
         Set<Tone> allowed = blanket.motif(kind).rounds().get(round).tones();
         for (Tone tone : Tone.values()) {
           boolean any =
-              IntStream.range(0, blanket.yarnCount()).anyMatch(y -> blanket.tone(y) == tone);
+              IntStream.range(0, blanket.yarnCount())
+                  .anyMatch(y -> blanket.yarns().tone(y) == tone);
           if (!allowed.contains(tone) && any) {
             ladders.add(Ladder.of(move(kind, round, allowed, tone, line.path())));
           }

@@ -48,7 +48,7 @@ class BuyerTest {
     assertEquals(List.of(), Check.faults(Blanket.of(buys.brief()), buys.witness()));
     for (Amount amount : amounts) {
       assertEquals(
-          blanket.stockMillimetres(amount.yarn()) + amount.millimetres(),
+          blanket.yarn(amount.yarn()).stockMillimetres() + amount.millimetres(),
           buys.brief().yarns().get(amount.yarn()).stockMillimetres());
     }
   }

@@ -153,7 +153,7 @@ class RungsTest {
             .yarn(Tone.DARK, new Srgb(255, 255, 255), PLENTY)
             .minContrast(25)
             .build();
-    double near = Math.floor(blanket.difference(0, 1) * 10) / 10;
+    double near = Math.floor(blanket.yarns().difference(0, 1) * 10) / 10;
     assertTrue(near > 15 && near < 20, "difference " + near);
     String path = "rules.min-contrast";
     assertEquals(
@@ -190,7 +190,7 @@ class RungsTest {
     Blanket bought = StockRelaxing.with(blanket, new int[] {0, 2, 0, 1});
     assertEquals(
         List.of(PLENTY, PLENTY + 220_000, PLENTY, PLENTY + 130_000),
-        IntStream.range(0, 4).mapToObj(bought::stockMillimetres).toList());
+        IntStream.range(0, 4).mapToObj(yarn -> bought.yarn(yarn).stockMillimetres()).toList());
     assertEquals(other.brief(), StockRelaxing.with(other, new int[4]).brief());
   }
 

@@ -331,14 +331,14 @@ class CapacityTest {
     Blanket blanket = asked.blanket();
     long missing = 0;
     for (int yarn = 0; yarn < blanket.yarnCount(); yarn++) {
-      long has = blanket.usableMillimetres(yarn) - blanket.fixedUseMillimetres(yarn);
+      long has = blanket.yarns().usableMillimetres(yarn) - blanket.fixedUse().millimetres(yarn);
       missing -= (yarns >> yarn & 1) == 1 ? Math.max(0, has) : 0;
     }
     for (int piece = 0; piece < blanket.pieceCount(); piece++) {
       for (int round = 0; round < blanket.roundCount(piece); round++) {
         int[] may = asked.direct().yarnsOf(piece, round);
         boolean only = may.length > 0 && IntStream.of(may).allMatch(y -> (yarns >> y & 1) == 1);
-        missing += only ? blanket.needMillimetres(blanket.kind(piece), round, may[0]) : 0;
+        missing += only ? blanket.motifs().needMillimetres(blanket.kind(piece), round, may[0]) : 0;
       }
     }
     return missing;
