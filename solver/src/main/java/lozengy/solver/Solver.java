@@ -27,21 +27,9 @@ import lozengy.solver.surplus.Surplus;
 /** Solves briefs: root check, start, search, and the check of what comes out. */
 public final class Solver {
 
-  /** Limits of the constraint model's search, where the local search finds no start. */
-  private static final long MODEL_NODES = 200_000;
-
-  private static final long MODEL_FAILS = 50_000;
-
   /** Bits up to which a brief is taken to be small enough to be settled exactly. */
   private static final double MOST_BITS = 48;
 
-  /** Moves of the search before that. */
-  private static final long MOVES_BEFORE_PROOF = 400_000;
-
-  /** Nodes of the proof, some 10,000 to 20,000 a second, and where time is limited. */
-  private static final long PROOF_NODES = 4_000;
-
-  private static final long PROOF_NODES_TIMED = 100_000;
   private static final String PROOF_BY_SEARCH = "every other arrangement ruled out";
 
   /** Points by which whole cost units may round a total. */
@@ -55,6 +43,7 @@ public final class Solver {
   private final Optional<Sequences> given;
   private final boolean proves;
   private final SolveOptions options;
+  private final ProofEffort effort;
   private final int walkers;
   private final boolean unlimited;
   private final Budget budget;
@@ -68,12 +57,14 @@ public final class Solver {
       Optional<Sequences> earlier,
       Optional<Sequences> given,
       boolean proves,
-      SolveOptions options) {
+      SolveOptions options,
+      ProofEffort effort) {
     this.blanket = blanket;
     this.earlier = earlier;
     this.given = given;
     this.proves = proves;
     this.options = options;
+    this.effort = effort;
     this.walkers = options.walkers(blanket);
     this.unlimited = options.moves().isEmpty() && options.seconds().isEmpty();
     OptionalLong moves =
@@ -135,9 +126,9 @@ public final class Solver {
     if (surplus.isPresent() && surplus.get().any()) {
       return new SurplusSolving(surplus.get(), earlier, options).solve();
     }
-    return new Solver(
-            surplus.map(Surplus::free).orElse(blanket), earlier, Optional.empty(), true, options)
-        .solve();
+    Blanket free = surplus.map(Surplus::free).orElse(blanket);
+    ProofEffort effort = ProofEffort.of(free, options);
+    return new Solver(free, earlier, Optional.empty(), true, options, effort).solve();
   }
 
   /**
@@ -149,8 +140,9 @@ public final class Solver {
       Blanket blanket,
       Optional<Sequences> earlier,
       Optional<Sequences> given,
-      SolveOptions options) {
-    return new Solver(blanket, earlier, given, false, options).solve();
+      SolveOptions options,
+      ProofEffort effort) {
+    return new Solver(blanket, earlier, given, false, options, effort).solve();
   }
 
   private SolveResult solve() {
@@ -242,7 +234,7 @@ public final class Solver {
     if (running.startAgain()) {
       return Optional.empty();
     }
-    Limits limits = new Limits(MODEL_NODES, MODEL_FAILS, this::timeIsUp);
+    Limits limits = effort.forStart(this::timeIsUp);
     Feasibility.Answer answer = Feasibility.search(blanket, options.seed(), limits);
     if (answer instanceof Feasibility.Fits fits) {
       running.startFrom(problem.assignment(fits.start()));
@@ -295,11 +287,10 @@ public final class Solver {
     if (!small || !problem.pile().isEmpty()) {
       return Optional.empty();
     }
-    running.improve(MOVES_BEFORE_PROOF);
+    running.improve(ProofEffort.MOVES_BEFORE_OPTIMUM);
     Optional<Sequences> known =
         Optional.ofNullable(running.best()).map(problem::sequences).map(this::truly);
-    long nodes = options.seconds().isPresent() ? PROOF_NODES_TIMED : PROOF_NODES;
-    Limits limits = new Limits(nodes, nodes, this::timeIsUp);
+    Limits limits = effort.forOptimum(this::timeIsUp);
     Optimum.Result result = Optimum.maximise(blanket, earlier, known, options.seed(), limits);
     if (result.best().isEmpty()) {
       return Optional.empty();

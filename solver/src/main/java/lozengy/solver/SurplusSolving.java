@@ -47,6 +47,7 @@ final class SurplusSolving {
   private final Surplus surplus;
   private final Optional<Sequences> earlier;
   private final SolveOptions options;
+  private final ProofEffort effort;
   private final OptionalLong moves;
   private final SplittableRandom random;
   private final long startNanos = System.nanoTime();
@@ -57,6 +58,7 @@ final class SurplusSolving {
     this.surplus = surplus;
     this.earlier = earlier;
     this.options = options;
+    this.effort = ProofEffort.of(surplus.free(), options);
     this.moves =
         options.moves().isEmpty() && options.seconds().isEmpty()
             ? OptionalLong.of(SolveOptions.defaultMoves(surplus.free()))
@@ -216,7 +218,8 @@ final class SurplusSolving {
                 0,
                 options.threads(),
                 options.stop(),
-                counting));
+                counting),
+            effort);
     spent +=
         result instanceof SolveResult.Found found
             ? found.arrangement().solved().orElseThrow().moves()

@@ -215,7 +215,8 @@ class SurplusTest {
                     surplus.with(surplus.start(Optional.empty())),
                     Optional.empty(),
                     Optional.empty(),
-                    options))
+                    options,
+                    ProofEffort.of(blanket, options)))
             .arrangement();
     assertTrue(
         once.score().total() > first.score().total(),

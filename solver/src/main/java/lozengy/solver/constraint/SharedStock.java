@@ -113,7 +113,8 @@ final class SharedStock {
 
   /** What a yarn leaves of the most that it could give, in units. */
   private IntVar unused(YarnLoad load, long unit, int most, int spare) {
-    IntVar unused = model.model().intVar(0, Math.min(most, spare));
+    // its bounds alone: of every value, of tens of thousands, a table of all counts would be made
+    IntVar unused = model.model().intVar(0, Math.min(most, spare), true);
     List<IntVar> variables = new ArrayList<>(List.of(unused));
     List<Integer> lengths = new ArrayList<>(List.of(1));
     int sum = most;
