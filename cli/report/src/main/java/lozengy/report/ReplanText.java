@@ -60,6 +60,9 @@ public final class ReplanText {
           + changed
           + " did.";
     }
+    if (least.rounds() == 0) {
+      return "That any had to change is not proved; " + changed + " did.";
+    }
     return "At least " + least.rounds() + " must change; " + changed + " did.";
   }
 

@@ -21,6 +21,9 @@ final class SummaryText {
   private static final int WIDEST_PLACES = 2000;
   private static final int COLUMNS = 80;
 
+  /** The last place of a bound and of a score in an arrangement's file. */
+  private static final double BOUND_STEP = 1e-6;
+
   /** Names are cut to this where the table of yarns is wider than the terminal. */
   private static final int NARROWEST_NAME = 5;
 
@@ -122,7 +125,9 @@ final class SummaryText {
     // Rounded up, so that the sentence stays true.
     double most = Math.ceil(bound.total() * 10 - 1e-9) / 10;
     double here = Math.round(arrangement.score().total() * 10) / 10.0;
-    return most <= here
+    // One that is met is met in its last place, which is rounded up as well.
+    boolean met = bound.total() <= arrangement.score().total() + BOUND_STEP;
+    return met || most <= here
         ? ". It is proved that no arrangement of this brief has more."
         : ". It is proved that no arrangement of this brief has more than "
             + Figures.fixed(most, 1)

@@ -25,6 +25,7 @@ import lozengy.model.colour.Srgb;
 import lozengy.model.layout.EdgeFit;
 import lozengy.model.layout.Pairs;
 import lozengy.model.score.Nearness;
+import lozengy.model.score.Score;
 import lozengy.model.score.Scorer;
 import lozengy.model.score.WeakSpot;
 import lozengy.model.score.WeakSpots;
@@ -125,6 +126,26 @@ class SummaryTest {
         all.contains("Keep 100.0 of 100: so much stands as planned before. It weighs 3 "), all);
     assertTrue(all.contains("has more than 91.3, so"), all);
     assertFalse(all.contains("Solved with"));
+  }
+
+  @Test
+  void aBoundThatIsMetInItsLastPlaceLeavesNothingToWin() {
+    double total = THROW.score().total();
+    double rounded = Math.floor(total * 10) / 10 + 0.044444;
+    Score score = new Score(rounded, rounded, THROW.score().parts());
+    for (double above : new double[] {0.000_001, 0.000_1}) {
+      Arrangement met =
+          new Arrangement(
+              THROW.blanket(),
+              THROW.sequences(),
+              Optional.empty(),
+              score,
+              Optional.of(new Arrangement.Bound(rounded + above, "all others ruled out")),
+              Optional.empty());
+      String all = unwrapped(lines(met));
+      assertEquals(above < 0.000_01, all.contains("no arrangement of this brief has more."), all);
+      assertEquals(above > 0.000_01, all.contains("could win 0.1 points at most"), all);
+    }
   }
 
   @Test

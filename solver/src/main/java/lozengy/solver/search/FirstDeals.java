@@ -53,18 +53,26 @@ final class FirstDeals {
     this.slots = slots;
   }
 
-  /** Makes a few deals, however little time there is. */
+  /**
+   * Makes a few deals, however little time there is; one at least unless it takes long, even where
+   * the mending of an earlier plan has left no moves: else there would be nothing to tell of.
+   */
   boolean few() {
-    return deal(FEW, LEG_OF_FEW, plans.few(), slots < LARGE ? budget::stopped : walkers::ended);
+    boolean small = slots < LARGE;
+    return deal(
+        small ? 1 : 0, FEW, LEG_OF_FEW, plans.few(), small ? budget::stopped : walkers::ended);
   }
 
   /** Makes more deals, with longer legs. */
   boolean more() {
-    return deal(MORE, LEG_OF_MORE, true, walkers::ended);
+    return deal(0, MORE, LEG_OF_MORE, true, walkers::ended);
   }
 
-  private boolean deal(int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
-    for (int deal = 0; deal < most && !walkers.found() && !ends.getAsBoolean(); deal++) {
+  private boolean deal(
+      int least, int most, long movesOfSlot, boolean planned, BooleanSupplier ends) {
+    for (int deal = 0;
+        deal < most && !walkers.found() && (deal < least || !ends.getAsBoolean());
+        deal++) {
       // the last one as if there were many border yarns, whose counts suit a tight stock better
       boolean plan = planned && deal < most - 1;
       int exchanges = walkers.tiled() ? DealSchedule.exchanges(Long.MAX_VALUE) : EXCHANGES;

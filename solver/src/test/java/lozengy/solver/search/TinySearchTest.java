@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -79,6 +80,38 @@ class TinySearchTest {
       }
     }
     assertTrue(found > 8 && none > 2, found + " found, " + none + " without");
+  }
+
+  /** What is told of a search that found nothing is an attempt, not a state that nobody dealt. */
+  @Test
+  void dealsOnceEvenWhereNoMovesAreLeft() {
+    int fixed = 0;
+    for (long seed = 1; seed <= 45; seed++) {
+      Problem problem = problem(seed).orElse(null);
+      if (problem == null) {
+        continue;
+      }
+      Budget budget = moves(0);
+      try (Search search = search(problem, seed, 1, budget)) {
+        search.start();
+        int[] nearest = search.nearest();
+        assertEquals(0, budget.spent());
+        for (int slot : problem.slots().free()) {
+          int yarn = nearest[slot];
+          assertTrue(
+              Arrays.stream(problem.domains().yarns(slot)).anyMatch(may -> may == yarn),
+              "seed " + seed);
+        }
+        int[] held = problem.slots().fixedYarn();
+        for (int slot = 0; slot < held.length; slot++) {
+          if (held[slot] >= 0) {
+            assertEquals(held[slot], nearest[slot], "seed " + seed);
+            fixed += held[slot] > 0 ? 1 : 0;
+          }
+        }
+      }
+    }
+    assertTrue(fixed > 5, fixed + " rounds held to another yarn than the first");
   }
 
   /** Where it begins is never lost, and where it leads is the best again. */
