@@ -1,7 +1,5 @@
 package lozengy.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -34,14 +32,10 @@ public final class MoreToFind {
   /** The same for programs. */
   public static Map<String, Object> data(Unsettled unsettled, Arrangement arrangement) {
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("points_apart", points(unsettled.pointsApart()));
-    data.put("points_below_bound", points(unsettled.pointsBelowBound()));
+    data.put("points_apart", Decimals.rounded(unsettled.pointsApart(), 2));
+    data.put("points_below_bound", Decimals.rounded(unsettled.pointsBelowBound(), 2));
     data.put("try_seed", arrangement.solved().orElseThrow().seed());
     data.put("try_moves", unsettled.movesToTry());
     return data;
-  }
-
-  private static BigDecimal points(double points) {
-    return BigDecimal.valueOf(points).setScale(2, RoundingMode.HALF_UP);
   }
 }

@@ -1,7 +1,7 @@
 package lozengy.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static lozengy.report.Decimals.toSix;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,8 +15,6 @@ import lozengy.model.score.Score;
 
 /** Gathers for programs what planning again has come to. */
 public final class ReplanData {
-
-  private static final int SCORE_DECIMALS = 6;
 
   private ReplanData() {}
 
@@ -50,8 +48,8 @@ public final class ReplanData {
             afresh -> {
               Map<String, Object> other = new LinkedHashMap<>();
               other.put("rounds_changed", afresh.upset().changedRounds());
-              other.put("total_without_keep", decimal(afresh.total()));
-              other.put("total_without_keep_here", decimal(again.arrangement().score().total()));
+              other.put("total_without_keep", toSix(afresh.total()));
+              other.put("total_without_keep_here", toSix(again.arrangement().score().total()));
               data.put("afresh", other);
             });
     return data;
@@ -72,23 +70,19 @@ public final class ReplanData {
     for (Part part : Part.OF_TOTAL) {
       if (now.parts().containsKey(part)) {
         Map<String, Object> line = new LinkedHashMap<>();
-        line.put("before", decimal(before.parts().get(part)));
-        line.put("now", decimal(now.parts().get(part)));
-        line.put("points", decimal(again.points(part)));
+        line.put("before", toSix(before.parts().get(part)));
+        line.put("now", toSix(now.parts().get(part)));
+        line.put("points", toSix(again.points(part)));
         parts.put(part.word(), line);
       }
     }
     Map<String, Object> score = new LinkedHashMap<>();
-    score.put("total_before", decimal(before.total()));
-    score.put("total_now", decimal(now.total()));
+    score.put("total_before", toSix(before.total()));
+    score.put("total_now", toSix(now.total()));
     score.put("parts", parts);
-    score.put("keep_now", decimal(now.parts().get(Part.KEEP)));
-    score.put("objective_before", decimal(before.objective()));
-    score.put("objective_now", decimal(now.objective()));
+    score.put("keep_now", toSix(now.parts().get(Part.KEEP)));
+    score.put("objective_before", toSix(before.objective()));
+    score.put("objective_now", toSix(now.objective()));
     return score;
-  }
-
-  private static BigDecimal decimal(double value) {
-    return BigDecimal.valueOf(value).setScale(SCORE_DECIMALS, RoundingMode.HALF_UP);
   }
 }

@@ -1,7 +1,9 @@
 package lozengy.report;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.toSix;
+import static lozengy.report.Decimals.toThree;
+
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,9 +22,6 @@ import lozengy.model.unit.Units;
 
 /** Gathers a summary for programs. */
 final class SummaryData {
-
-  private static final int SCORE_DECIMALS = 6;
-  private static final int OTHER_DECIMALS = 3;
 
   private final Arrangement arrangement;
   private final Blanket blanket;
@@ -62,22 +61,22 @@ final class SummaryData {
 
   private void measures(Map<String, Object> data) {
     Measures measures = blanket.measures();
-    data.put("width_cm", number(measures.widthCm()));
-    data.put("height_cm", number(measures.heightCm()));
-    data.put("width_in", number(Units.inchesOfCm(measures.widthCm())));
-    data.put("height_in", number(Units.inchesOfCm(measures.heightCm())));
-    data.put("area_cm2", number(measures.areaCm2()));
-    data.put("seams_m", number(measures.seamLengthCm() / 100));
-    data.put("outline_m", number(measures.outlineLengthCm() / 100));
+    data.put("width_cm", toThree(measures.widthCm()));
+    data.put("height_cm", toThree(measures.heightCm()));
+    data.put("width_in", toThree(Units.inchesOfCm(measures.widthCm())));
+    data.put("height_in", toThree(Units.inchesOfCm(measures.heightCm())));
+    data.put("area_cm2", toThree(measures.areaCm2()));
+    data.put("seams_m", toThree(measures.seamLengthCm() / 100));
+    data.put("outline_m", toThree(measures.outlineLengthCm() / 100));
     blanket.edgeFit().ifPresent(fit -> data.put("edge_fit", edgeFit(fit)));
   }
 
   private static Map<String, Object> edgeFit(EdgeFit fit) {
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("measured_cm", number(fit.measuredCm()));
-    data.put("span_cm", number(fit.spanCm()));
-    data.put("triangle_percent", number(fit.trianglePercent()));
-    data.put("outline_percent", number(fit.outlinePercent()));
+    data.put("measured_cm", toThree(fit.measuredCm()));
+    data.put("span_cm", toThree(fit.spanCm()));
+    data.put("triangle_percent", toThree(fit.trianglePercent()));
+    data.put("outline_percent", toThree(fit.outlinePercent()));
     data.put("words", BlanketWords.edge(fit));
     return data;
   }
@@ -105,34 +104,34 @@ final class SummaryData {
     for (Part part : Part.OF_TOTAL) {
       Double figure = arrangement.score().parts().get(part);
       if (figure != null) {
-        parts.put(part.word(), score(figure));
-        weights.put(part.word(), number(blanket.brief().prefer().weight(part)));
+        parts.put(part.word(), toSix(figure));
+        weights.put(part.word(), toThree(blanket.brief().prefer().weight(part)));
       }
     }
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("total", score(arrangement.score().total()));
+    data.put("total", toSix(arrangement.score().total()));
     data.put("parts", parts);
     data.put("weights", weights);
     Double keep = arrangement.score().parts().get(Part.KEEP);
     if (keep != null) {
-      data.put("keep", score(keep));
-      data.put("keep_weight", number(blanket.brief().prefer().weight(Part.KEEP)));
-      data.put("objective", score(arrangement.score().objective()));
+      data.put("keep", toSix(keep));
+      data.put("keep_weight", toThree(blanket.brief().prefer().weight(Part.KEEP)));
+      data.put("objective", toSix(arrangement.score().objective()));
     }
     arrangement
         .bound()
         .ifPresent(
             bound -> {
-              data.put("bound", score(bound.total()));
+              data.put("bound", toSix(bound.total()));
               data.put("bound_proof", bound.proof());
-              bound.objective().ifPresent(most -> data.put("objective_bound", score(most)));
+              bound.objective().ifPresent(most -> data.put("objective_bound", toSix(most)));
             });
     return data;
   }
 
   private Map<String, Object> weakSpot(WeakSpot spot) {
     Map<String, Object> data = new LinkedHashMap<>();
-    data.put("points", score(spot.points()));
+    data.put("points", toSix(spot.points()));
     data.put("words", spot.words());
     data.put("pieces", spot.pieces().stream().map(blanket::place).map(Place::name).toList());
     return data;
@@ -161,7 +160,7 @@ final class SummaryData {
   }
 
   private static void put(Map<String, Object> data, String name, OptionalDouble value) {
-    value.ifPresent(known -> data.put(name, number(known)));
+    value.ifPresent(known -> data.put(name, toThree(known)));
   }
 
   private static Map<String, Object> solved(Arrangement.Solved solved) {
@@ -171,7 +170,7 @@ final class SummaryData {
     if (solved.walkers() != Arrangement.Solved.USUAL_WALKERS) {
       data.put("walkers", solved.walkers());
     }
-    solved.seconds().ifPresent(seconds -> data.put("seconds", number(seconds)));
+    solved.seconds().ifPresent(seconds -> data.put("seconds", toThree(seconds)));
     data.put("version", solved.version());
     data.put("proof", solved.proof());
     solved
@@ -181,20 +180,7 @@ final class SummaryData {
                 data.put(
                     "choice",
                     Json.object(
-                        "count", choice.count(), "within_points", number(choice.withinPoints()))));
+                        "count", choice.count(), "within_points", toThree(choice.withinPoints()))));
     return data;
-  }
-
-  /** Exact: millimetres are whole. */
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
-  }
-
-  private static BigDecimal score(double value) {
-    return BigDecimal.valueOf(value).setScale(SCORE_DECIMALS, RoundingMode.HALF_UP);
-  }
-
-  private static BigDecimal number(double value) {
-    return BigDecimal.valueOf(value).setScale(OTHER_DECIMALS, RoundingMode.HALF_UP);
   }
 }

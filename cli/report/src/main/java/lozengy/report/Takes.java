@@ -1,5 +1,8 @@
 package lozengy.report;
 
+import static lozengy.report.TextTable.NONE;
+import static lozengy.report.TextTable.count;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +27,6 @@ import lozengy.model.yarn.ShadeTaken;
  */
 public record Takes(
     String headline, List<String> heads, List<Shade> shades, List<String> all, List<String> notes) {
-
-  private static final String NONE = "-";
 
   /**
    * A shade.
@@ -109,10 +110,6 @@ public record Takes(
 
   private static Optional<Price> price(Blanket blanket, ShadeTaken taken) {
     return blanket.yarn(taken.yarn()).price().map(each -> each.times(taken.balls().orElseThrow()));
-  }
-
-  private static String count(OptionalLong count) {
-    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
   }
 
   private static OptionalLong balls(List<ShadeTaken> taken) {

@@ -2,9 +2,13 @@ package lozengy.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 
 /** A table in plain text: columns of equal width, two spaces apart, numbers to the right. */
 public final class TextTable {
+
+  /** What stands in a cell where there is nothing to tell. */
+  public static final String NONE = "-";
 
   private static final String GAP = "  ";
   private static final String CUT = "...";
@@ -22,6 +26,11 @@ public final class TextTable {
   public TextTable(int textColumns, int widestText) {
     this.textColumns = textColumns;
     this.widestText = widestText;
+  }
+
+  /** A count, or {@link #NONE} without one. */
+  public static String count(OptionalLong count) {
+    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
   }
 
   /** Adds a row; texts are made safe to show. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
+import lozengy.model.blanket.Words;
 import lozengy.model.brief.YarnUse;
 import lozengy.model.layout.Pairs;
 import lozengy.model.layout.Place;
@@ -38,7 +39,7 @@ public final class WorkStepWords {
       MakeList.Task first = work.tasks().get(0);
       return work.strip().isPresent()
           ? "strip " + work.strip().getAsInt() + ", " + name(first.piece())
-          : yarn(yarn(first)) + ", " + Amount.metres(millimetres(step));
+          : Words.yarn(blanket, yarn(first)) + ", " + Amount.metres(millimetres(step));
     }
     if (step instanceof WorkStep.Join join) {
       return "join strip " + join.strip() + joiningOf(step);
@@ -107,7 +108,7 @@ public final class WorkStepWords {
     if (step instanceof WorkStep.Work work && work.strip().isPresent()) {
       return List.of(
           work.tasks().stream()
-              .map(task -> WorkWords.round(blanket, task) + " " + yarn(yarn(task)))
+              .map(task -> WorkWords.round(blanket, task) + " " + Words.yarn(blanket, yarn(task)))
               .collect(Collectors.joining(", ")));
     }
     if (step instanceof WorkStep.Work work) {
@@ -195,12 +196,6 @@ public final class WorkStepWords {
 
   private int yarn(MakeList.Task task) {
     return sequences.yarn(task.piece(), task.round());
-  }
-
-  private String yarn(int yarn) {
-    String code = blanket.yarn(yarn).code();
-    String name = blanket.yarn(yarn).name();
-    return name.equals(code) ? code : name + " (" + code + ")";
   }
 
   private String name(int piece) {

@@ -100,24 +100,23 @@ public final class ArrangementWriter {
   }
 
   private void write(Sequences sequences) throws IOException {
+    begin(sequences);
+    json.field("brief");
+    BriefWriter.write(json, blanket.brief());
+    json.endMapping();
+  }
+
+  private void begin(Sequences sequences) throws IOException {
     json.tallMapping();
     json.field("format")
         .text(FormatVersion.text(Arrangement.FORMAT, blanket.brief().around().newer()));
     json.field("title").text(blanket.brief().title());
     pieces(sequences);
     yarns(sequences);
-    json.field("brief");
-    BriefWriter.write(json, blanket.brief());
-    json.endMapping();
   }
 
   private void write(Arrangement arrangement) throws IOException {
-    json.tallMapping();
-    json.field("format")
-        .text(FormatVersion.text(Arrangement.FORMAT, blanket.brief().around().newer()));
-    json.field("title").text(blanket.brief().title());
-    pieces(arrangement.sequences());
-    yarns(arrangement.sequences());
+    begin(arrangement.sequences());
     score(arrangement);
     solved(json, arrangement.solved());
     if (arrangement.earlier().isPresent()) {

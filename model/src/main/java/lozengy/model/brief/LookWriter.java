@@ -30,7 +30,7 @@ final class LookWriter {
     contrast(look.contrast());
     if (!look.borders().isEmpty()) {
       json.field("borders");
-      codes(look.borders());
+      BriefWriter.codes(json, look.borders());
     }
     if (!look.zones().isEmpty()) {
       json.field("zones").tallList();
@@ -38,7 +38,7 @@ final class LookWriter {
         json.mapping();
         where(zone.where());
         json.field("only");
-        codes(zone.only());
+        BriefWriter.codes(json, zone.only());
         json.endMapping();
       }
       json.endList();
@@ -49,7 +49,7 @@ final class LookWriter {
         if (pair.on() != Look.Meeting.SEAMS) {
           json.mapping().field("yarns");
         }
-        codes(List.of(pair.first(), pair.second()));
+        BriefWriter.codes(json, List.of(pair.first(), pair.second()));
         if (pair.on() != Look.Meeting.SEAMS) {
           json.field("on").text(pair.on().word());
           json.endMapping();
@@ -70,7 +70,7 @@ final class LookWriter {
       json.field("towards").text(fade.towards().word());
       json.field("order");
       if (fade.order() == Fade.Order.STATED) {
-        codes(fade.yarns());
+        BriefWriter.codes(json, fade.yarns());
       } else {
         json.text(fade.order().word());
       }
@@ -109,7 +109,7 @@ final class LookWriter {
 
   private void where(Where where) throws IOException {
     json.field("at");
-    codes(where.at());
+    BriefWriter.codes(json, where.at());
     json.field("rounds");
     if (where.rounds().isEmpty()) {
       json.text("all");
@@ -122,14 +122,6 @@ final class LookWriter {
       } else {
         json.number(round);
       }
-    }
-    json.endList();
-  }
-
-  private void codes(List<String> codes) throws IOException {
-    json.list();
-    for (String code : codes) {
-      json.text(code);
     }
     json.endList();
   }

@@ -23,7 +23,7 @@ final class MotifReader {
 
   static final Map<String, Tone> TONES = Words.meanings(Tone.values(), Tone::word);
 
-  private static final Range MINUTES = range("0.1", 10_000, "minutes");
+  private static final Range MINUTES = Range.of("0.1", 10_000, "minutes");
   private static final String STITCHES = "stitches";
 
   /** Rounds that a motif has at most. */
@@ -39,16 +39,12 @@ final class MotifReader {
   private static final Map<String, Range> EDGES = new LinkedHashMap<>();
 
   static {
-    AMOUNTS.put("metres", range("0.001", 1000, "metres"));
-    AMOUNTS.put("yards", range("0.0011", 1000, "yards"));
-    AMOUNTS.put("grams", range("0.001", 1000, "grams"));
-    AMOUNTS.put("ounces", range("0.001", 35, "ounces"));
-    EDGES.put("cm", range("0.1", 1000, "cm"));
-    EDGES.put("in", range("0.1", 390, "in"));
-  }
-
-  private static Range range(String least, long most, String unit) {
-    return new Range(new BigDecimal(least), true, BigDecimal.valueOf(most), false, unit);
+    AMOUNTS.put("metres", Range.of("0.001", 1000, "metres"));
+    AMOUNTS.put("yards", Range.of("0.0011", 1000, "yards"));
+    AMOUNTS.put("grams", Range.of("0.001", 1000, "grams"));
+    AMOUNTS.put("ounces", Range.of("0.001", 35, "ounces"));
+    EDGES.put("cm", Range.of("0.1", 1000, "cm"));
+    EDGES.put("in", Range.of("0.1", 390, "in"));
   }
 
   private MotifReader() {}

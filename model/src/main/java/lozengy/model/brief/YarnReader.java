@@ -31,10 +31,10 @@ final class YarnReader {
 
   // Ranges in which yarn is sold, widely; totals then fit a long on any layout. Ounces and yards
   // lie within those of grams and metres, in which they are written.
-  private static final Range BALL_GRAMS = range("1", 10_000, "grams");
-  private static final Range BALL_OUNCES = range("0.05", 350, "ounces");
-  private static final Range BALL_METRES = range("1", 100_000, "metres");
-  private static final Range BALL_YARDS = range("1.1", 100_000, "yards");
+  private static final Range BALL_GRAMS = Range.of("1", 10_000, "grams");
+  private static final Range BALL_OUNCES = Range.of("0.05", 350, "ounces");
+  private static final Range BALL_METRES = Range.of("1", 100_000, "metres");
+  private static final Range BALL_YARDS = Range.of("1.1", 100_000, "yards");
   private static final Map<String, Boolean> YES_OR_NO =
       Words.meanings(new Boolean[] {true, false}, yes -> Boolean.toString(yes));
   private static final Map<String, Range> LEFT = new LinkedHashMap<>();
@@ -224,9 +224,5 @@ final class YarnReader {
               + other,
           "Give either " + name + " or " + other + " of a full ball");
     }
-  }
-
-  private static Range range(String least, long most, String unit) {
-    return new Range(new BigDecimal(least), true, BigDecimal.valueOf(most), false, unit);
   }
 }

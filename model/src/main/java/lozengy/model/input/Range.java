@@ -23,7 +23,19 @@ public record Range(
    * @return the range
    */
   public static Range of(long least, long most, String unit) {
-    return new Range(BigDecimal.valueOf(least), true, BigDecimal.valueOf(most), false, unit);
+    return of(Long.toString(least), most, unit);
+  }
+
+  /**
+   * The same from a decimal fraction on.
+   *
+   * @param least smallest number, allowed
+   * @param most largest number, allowed
+   * @param unit what is counted or measured, such as {@code metres}; may be empty
+   * @return the range
+   */
+  public static Range of(String least, long most, String unit) {
+    return new Range(new BigDecimal(least), true, BigDecimal.valueOf(most), false, unit);
   }
 
   /**

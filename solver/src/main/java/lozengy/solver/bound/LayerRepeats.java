@@ -16,8 +16,11 @@ final class LayerRepeats {
    */
   private static final int LINED_UP = 4;
 
-  /** Lattice units across up to which one band spans a layer. */
-  private static final int MOST_SPANNED = 9;
+  /** Lattice units across up to which one band may span a layer. */
+  private static final int MOST_SPANNED = 11;
+
+  /** States of such a band, at most, were none left out: its sweep keeps what it goes through. */
+  private static final long MOST_OF_ONE_BAND = 1_000_000;
 
   /** Most places times yarns for which locks and bans of single pieces are minded. */
   private static final long MOST_MASKS = 20_000;
@@ -88,14 +91,22 @@ final class LayerRepeats {
     return floor;
   }
 
-  private List<Band> cover(boolean wide) {
+  /**
+   * The bands that a layer is swept in: one where it is so narrow that few states lie across.
+   *
+   * @param wide whether it is worth more than the first glance
+   */
+  List<Band> cover(boolean wide) {
     boolean straight = blanket.layout().size().setting() == Setting.STRAIGHT;
-    int width = straight ? wide ? 14 : 8 : wide ? 7 : 6;
-    if (wide && region.span() <= MOST_SPANNED) {
-      width = Math.max(width, region.span());
+    int width = straight ? wide ? 10 : 8 : wide ? 7 : 6;
+    int step = straight ? wide ? 6 : 4 : wide ? 4 : 3;
+    List<Band> bands = new BandCover(region, width, step, merged).bands();
+    if (wide && bands.size() > 1 && region.span() <= MOST_SPANNED) {
+      List<Band> one = new BandCover(region, region.span(), region.span(), merged).bands();
+      Band all = one.get(0);
+      return (long) all.places() << new Frontier(all).width() <= MOST_OF_ONE_BAND ? one : bands;
     }
-    int step = width - (straight ? 4 : 3);
-    return new BandCover(region, width, step, merged).bands();
+    return bands;
   }
 
   private List<YarnClass> classes(double[][] wanted) {

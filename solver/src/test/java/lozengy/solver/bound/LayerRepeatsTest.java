@@ -69,6 +69,19 @@ class LayerRepeatsTest {
     assertEquals(new Region(corners.build(), 1).allPairs(), none.total());
   }
 
+  /** Six squares across are eleven lattice units; sixty down would have millions of states. */
+  @Test
+  void oneBandSpansALayerThatIsNarrowAndNotLong() {
+    assertEquals(1, bands(6, 8, true));
+    assertEquals(2, bands(6, 8, false));
+    assertEquals(2, bands(7, 8, true));
+    assertEquals(2, bands(6, 60, true));
+  }
+
+  private static int bands(int across, int down, boolean wide) {
+    return new LayerRepeats(squares(across, down, 3).build(), 1, 1).cover(wide).size();
+  }
+
   /** Three yarns on four by four squares repeat 30 at the least, by all yarns at once. */
   @Test
   void fewYarnsAreSettledForAllAtOnce() {

@@ -1,7 +1,7 @@
 package lozengy.report.card;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static lozengy.report.Decimals.toSix;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,8 +27,6 @@ public final class CardData {
   /** The value of the field {@code format}. */
   public static final String FORMAT = "lozengy-card/1";
 
-  private static final int DECIMALS = 6;
-
   private CardData() {}
 
   /** The card as maps, lists, strings and numbers. */
@@ -38,9 +36,9 @@ public final class CardData {
     return Json.object(
         "format", FORMAT,
         "title", blanket.brief().title(),
-        "total", number(card.score().total()),
+        "total", toSix(card.score().total()),
         "total_shuffled", chance(card.chanceTotal()),
-        "bound", full.arrangement().bound().map(bound -> number(bound.total())),
+        "bound", full.arrangement().bound().map(bound -> toSix(bound.total())),
         "bound_proof", full.arrangement().bound().map(Bound::proof),
         "parts", parts(full),
         "keep", full.keepAtMost().map(most -> keep(full, most)),
@@ -59,13 +57,13 @@ public final class CardData {
         parts.put(
             part.word(),
             Json.object(
-                "figure", number(figure),
+                "figure", toSix(figure),
                 "shuffled", chance(full.card().chance().get(part)),
-                "at_most", number(full.best().get(part).total()),
+                "at_most", toSix(full.best().get(part).total()),
                 "at_most_proof", full.best().get(part).proof(),
-                "at_most_others_kept", number(full.kept().get(part)),
-                "weight", number(full.weight(part)),
-                "costs_points", number(full.cost(part))));
+                "at_most_others_kept", toSix(full.kept().get(part)),
+                "weight", toSix(full.weight(part)),
+                "costs_points", toSix(full.cost(part))));
       }
     }
     return parts;
@@ -73,24 +71,24 @@ public final class CardData {
 
   private static Map<String, Object> keep(FullCard full, double most) {
     return Json.object(
-        "figure", number(full.card().score().parts().get(Part.KEEP)),
+        "figure", toSix(full.card().score().parts().get(Part.KEEP)),
         "shuffled", chance(full.card().chance().get(Part.KEEP)),
-        "at_most", number(most),
-        "weight", number(full.weight(Part.KEEP)),
-        "objective", number(full.card().score().objective()));
+        "at_most", toSix(most),
+        "weight", toSix(full.weight(Part.KEEP)),
+        "objective", toSix(full.card().score().objective()));
   }
 
   private static Map<String, Object> chance(Chance chance) {
     return Json.object(
-        "mean", number(chance.mean()),
+        "mean", toSix(chance.mean()),
         "exact", chance.exact(),
-        "standard_error", number(chance.standardError()),
+        "standard_error", toSix(chance.standardError()),
         "shuffles", chance.shuffles());
   }
 
   private static Map<String, Object> spot(Blanket blanket, WeakSpot spot) {
     return Json.object(
-        "points", number(spot.points()),
+        "points", toSix(spot.points()),
         "words", spot.words(),
         "pieces", spot.pieces().stream().map(piece -> blanket.place(piece).name()).toList());
   }
@@ -103,7 +101,7 @@ public final class CardData {
       pieces.add(blanket.place(piece).name());
       yarns.add(blanket.yarn(full.arrangement().sequences().border(piece)).code());
     }
-    return Json.object("pieces", pieces, "yarns", yarns, "difference", number(seam.difference()));
+    return Json.object("pieces", pieces, "yarns", yarns, "difference", toSix(seam.difference()));
   }
 
   private static Map<String, Object> alike(FullCard full, AlikeSeams alike) {
@@ -115,10 +113,10 @@ public final class CardData {
 
   private static Map<String, Object> statistic(Statistic statistic) {
     return Json.object(
-        "observed", number(statistic.observed()),
-        "expected", number(statistic.expected()),
-        "variance", number(statistic.variance()),
-        "z", statistic.varies() ? Optional.of(number(statistic.z())) : Optional.empty());
+        "observed", toSix(statistic.observed()),
+        "expected", toSix(statistic.expected()),
+        "variance", toSix(statistic.variance()),
+        "z", statistic.varies() ? Optional.of(toSix(statistic.z())) : Optional.empty());
   }
 
   private static Map<String, Object> layer(Blanket blanket, LayerCard layer) {
@@ -142,9 +140,5 @@ public final class CardData {
         "lightness",
             Optional.of(layer.lightness()).filter(Statistic::varies).map(CardData::statistic),
         "yarns", yarns);
-  }
-
-  private static BigDecimal number(double value) {
-    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
   }
 }

@@ -1,7 +1,6 @@
 package lozengy.report.chart;
 
 import java.util.Set;
-import java.util.stream.Collectors;
 import lozengy.report.Markup;
 
 /** An outline within each piece that has changed: bright on dark, it shows in grey as well. */
@@ -26,12 +25,7 @@ final class ChangedMarks {
         double inradius = page.onPage(piece.outline().inradiusCm());
         double width = Math.max(LEAST, LINE * inradius);
         Polygon inset = piece.outline().scaled(piece.centre(), 1 - 1.3 * width / inradius);
-        String points =
-            inset.corners().stream()
-                .map(page::onPage)
-                .map(at -> Markup.number(at.x()) + "," + Markup.number(at.y()))
-                .collect(Collectors.joining(" "));
-        outline(svg, points, width);
+        outline(svg, page.points(inset), width);
       }
     }
     svg.close();

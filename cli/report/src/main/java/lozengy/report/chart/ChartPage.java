@@ -1,6 +1,7 @@
 package lozengy.report.chart;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import lozengy.report.Markup;
 
 /**
@@ -145,5 +146,13 @@ public record ChartPage(
   /** A length on the page in mm on the blanket in cm. */
   double onBlanketCm(double mm) {
     return mm * scale / 10;
+  }
+
+  /** The corners of a polygon as SVG lists them. */
+  String points(Polygon polygon) {
+    return polygon.corners().stream()
+        .map(this::onPage)
+        .map(at -> Markup.number(at.x()) + "," + Markup.number(at.y()))
+        .collect(Collectors.joining(" "));
   }
 }

@@ -114,17 +114,10 @@ public final class PiecesSvg {
       svg.empty(
           "polygon",
           Markup.with(
-              new Object[] {"points", points(piece.rounds().get(round))},
+              new Object[] {"points", page.points(piece.rounds().get(round))},
               style.round(piece.yarns().get(round))));
     }
     svg.close();
-  }
-
-  private String points(Polygon polygon) {
-    return polygon.corners().stream()
-        .map(page::onPage)
-        .map(at -> Markup.number(at.x()) + "," + Markup.number(at.y()))
-        .collect(Collectors.joining(" "));
   }
 
   /** Writes what makes the pieces look worked, and the seams and the edging. */
@@ -137,7 +130,7 @@ public final class PiecesSvg {
     svg.open("g", "fill", Ink.LIGHT, "fill-opacity", opacity);
     drawing.pieces().stream()
         .filter(covered)
-        .forEach(piece -> svg.empty("polygon", "points", points(piece.outline())));
+        .forEach(piece -> svg.empty("polygon", "points", page.points(piece.outline())));
     svg.close();
   }
 
@@ -145,7 +138,7 @@ public final class PiecesSvg {
   public void lines() {
     String path =
         drawing.pieces().stream()
-            .map(piece -> "M" + points(piece.outline()) + "z")
+            .map(piece -> "M" + page.points(piece.outline()) + "z")
             .collect(Collectors.joining());
     double side = page.onPage(blanket.measures().sideCm());
     double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE);
@@ -342,7 +335,7 @@ public final class PiecesSvg {
     double width = Math.min(LARGEST_LINE, side * LINE_PER_SIDE) * BEGUN_LIGHT;
     for (PieceDrawing piece : drawing.pieces()) {
       if (piece.begun()) {
-        begun(svg, points(piece.rounds().get(piece.roundsWorked() - 1)), width);
+        begun(svg, page.points(piece.rounds().get(piece.roundsWorked() - 1)), width);
       }
     }
   }

@@ -1,7 +1,5 @@
 package lozengy.report.check;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +11,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.score.Score;
 import lozengy.report.BlanketWords;
 import lozengy.report.ColourVisionWords;
+import lozengy.report.Decimals;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.wording.DoubtWords;
@@ -34,8 +33,6 @@ public record VerdictLines(
     List<Map<String, Object>> doubts,
     String stated,
     Optional<String> byDesign) {
-
-  private static final int JSON_DECIMALS = 6;
 
   /** The words for what was found in a file. */
   public static VerdictLines of(StatedArrangement stated, Verdict verdict) {
@@ -96,17 +93,11 @@ public record VerdictLines(
   /** The verdict for programs. */
   public Map<String, Object> json() {
     List<Map<String, Object>> found = faults.stream().map(FaultLine::json).toList();
-    Optional<BigDecimal> total =
-        verdict
-            .score()
-            .map(
-                each ->
-                    BigDecimal.valueOf(each.total()).setScale(JSON_DECIMALS, RoundingMode.HALF_UP));
     return Json.object(
         "valid",
         verdict.valid(),
         "total",
-        total,
+        verdict.score().map(each -> Decimals.toSix(each.total())),
         "faults",
         found,
         "warnings",

@@ -1,7 +1,8 @@
 package lozengy.report.compare;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.toSix;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,8 +16,6 @@ import lozengy.report.Json;
 /** Gathers a comparison for programs; its JSON Schema is {@code compare-result-1.schema.json}. */
 public final class ComparisonData {
 
-  private static final int DECIMALS = 6;
-
   private ComparisonData() {}
 
   /** The comparison as maps, lists, strings and numbers. */
@@ -28,10 +27,10 @@ public final class ComparisonData {
       all.add(
           Json.object(
               "file", each.label(),
-              "total", decimal(each.score().total()),
+              "total", toSix(each.score().total()),
               "parts", parts(each),
               "weights", weights(each),
-              "keep", Optional.ofNullable(each.score().parts().get(Part.KEEP)).map(k -> decimal(k)),
+              "keep", Optional.ofNullable(each.score().parts().get(Part.KEEP)).map(k -> toSix(k)),
               "least_left_m", metres(each.leastLeftMillimetres()),
               "left_m", left(each),
               "faults", each.faults(),
@@ -61,7 +60,7 @@ public final class ComparisonData {
     Map<String, Object> parts = new LinkedHashMap<>();
     for (Part part : Part.OF_TOTAL) {
       if (each.score().parts().containsKey(part)) {
-        parts.put(part.word(), decimal(each.score().parts().get(part)));
+        parts.put(part.word(), toSix(each.score().parts().get(part)));
       }
     }
     return parts;
@@ -72,7 +71,7 @@ public final class ComparisonData {
     for (Part part : Part.OF_TOTAL) {
       if (each.score().parts().containsKey(part)) {
         double weight = each.arrangement().blanket().brief().prefer().weight(part);
-        weights.put(part.word(), decimal(weight));
+        weights.put(part.word(), toSix(weight));
       }
     }
     return weights;
@@ -82,13 +81,5 @@ public final class ComparisonData {
     Map<String, Object> left = new LinkedHashMap<>();
     each.leftMillimetres().forEach((code, millimetres) -> left.put(code, metres(millimetres)));
     return left;
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
-  }
-
-  private static BigDecimal decimal(double value) {
-    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
   }
 }

@@ -1,6 +1,7 @@
 package lozengy.report.mark;
 
-import java.math.BigDecimal;
+import static lozengy.report.Decimals.metres;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -337,9 +338,5 @@ public record MarkReport(
     return IntStream.of(sequences.of(piece))
         .mapToObj(yarn -> blanket().yarn(yarn).code())
         .collect(Collectors.toList());
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
   }
 }

@@ -1,8 +1,8 @@
 package lozengy.report.need;
 
 import static java.math.RoundingMode.HALF_UP;
+import static lozengy.report.Decimals.metres;
 
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -161,10 +161,6 @@ public final class NeedJson {
 
   private static Optional<Long> boxed(OptionalLong number) {
     return number.stream().boxed().findFirst();
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
   }
 
   private static List<String> tones(Set<Tone> tones) {

@@ -1,5 +1,7 @@
 package lozengy.report.need;
 
+import static lozengy.report.TextTable.NONE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +27,6 @@ import lozengy.solver.explain.remedy.Buying;
 /** Tells needs of yarn in lines for a person. */
 public final class NeedWords {
 
-  private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
 
   private NeedWords() {}

@@ -1,7 +1,11 @@
 package lozengy.report.need;
 
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.toThree;
+import static lozengy.report.TextTable.NONE;
+import static lozengy.report.TextTable.count;
+
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -27,7 +31,6 @@ import lozengy.report.TextTable;
  */
 record ShadeLines(Blanket blanket, List<ShadeNeed> needs) {
 
-  private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
 
   static ShadeLines of(Blanket blanket) {
@@ -84,13 +87,13 @@ record ShadeLines(Blanket blanket, List<ShadeNeed> needs) {
               "rounds",
               need.rounds(),
               "needed_m",
-              BigDecimal.valueOf(need.millimetres(), 3),
+              metres(need.millimetres()),
               "needed_yd",
-              rounded(Units.yardsOfMillimetres(need.millimetres())),
+              toThree(Units.yardsOfMillimetres(need.millimetres())),
               "needed_g",
-              grams.map(each -> rounded(each.doubleValue())),
+              grams.map(each -> toThree(each.doubleValue())),
               "needed_oz",
-              grams.map(each -> rounded(Units.ouncesOfGrams(each.doubleValue()))),
+              grams.map(each -> toThree(Units.ouncesOfGrams(each.doubleValue()))),
               "balls",
               need.balls(blanket).stream().boxed().findFirst(),
               "price",
@@ -99,10 +102,6 @@ record ShadeLines(Blanket blanket, List<ShadeNeed> needs) {
               need.price(blanket).map(Price::currency)));
     }
     return data;
-  }
-
-  static BigDecimal rounded(double number) {
-    return BigDecimal.valueOf(number).setScale(3, RoundingMode.HALF_UP);
   }
 
   /** The whole length, rounded up once. */
@@ -130,9 +129,5 @@ record ShadeLines(Blanket blanket, List<ShadeNeed> needs) {
 
   private Stream<ShadeNeed> wanted() {
     return needs.stream().filter(each -> each.millimetres() > 0);
-  }
-
-  private static String count(OptionalLong count) {
-    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
   }
 }

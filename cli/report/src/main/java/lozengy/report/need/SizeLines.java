@@ -1,12 +1,16 @@
 package lozengy.report.need;
 
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.toThree;
+import static lozengy.report.TextTable.NONE;
+import static lozengy.report.TextTable.count;
+
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
 import lozengy.model.brief.Price;
@@ -23,7 +27,6 @@ import lozengy.report.TextTable;
 /** What one motif set and palette takes in several sizes, by the shares that are asked for. */
 public final class SizeLines {
 
-  private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
   private static final int MINUTES_OF_HOUR = 60;
 
@@ -171,13 +174,13 @@ public final class SizeLines {
         "pieces",
         size.pieces(),
         "width_cm",
-        ShadeLines.rounded(line.measures().widthCm()),
+        toThree(line.measures().widthCm()),
         "height_cm",
-        ShadeLines.rounded(line.measures().heightCm()),
+        toThree(line.measures().heightCm()),
         "needed_m",
-        BigDecimal.valueOf(line.shades().millimetres(), 3),
+        metres(line.shades().millimetres()),
         "needed_g",
-        line.shades().grams().map(each -> ShadeLines.rounded(each.doubleValue())),
+        line.shades().grams().map(each -> toThree(each.doubleValue())),
         "balls",
         line.shades().balls().stream().boxed().findFirst(),
         "price",
@@ -185,12 +188,8 @@ public final class SizeLines {
         "currency",
         line.shades().price().map(Price::currency),
         "minutes",
-        line.minutes().map(each -> ShadeLines.rounded(each.doubleValue())),
+        line.minutes().map(each -> toThree(each.doubleValue())),
         "yarns",
         line.shades().data());
-  }
-
-  private static String count(OptionalLong count) {
-    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
   }
 }

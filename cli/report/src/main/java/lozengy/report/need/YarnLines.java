@@ -1,7 +1,11 @@
 package lozengy.report.need;
 
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.toThree;
+import static lozengy.report.TextTable.NONE;
+import static lozengy.report.TextTable.count;
+
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,9 +33,7 @@ import lozengy.report.YarnLine;
  */
 record YarnLines(Blanket blanket, List<YarnNeed> needs) {
 
-  private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
-  private static final int DECIMALS = 3;
 
   /**
    * Two tables: how much is worked and to work of each yarn, and what is there and to be bought.
@@ -141,13 +143,13 @@ record YarnLines(Blanket blanket, List<YarnNeed> needs) {
     data.put("worked_m", metres(need.work().workedMillimetres()));
     long toWork = need.work().toWorkMillimetres();
     data.put("to_work_m", metres(toWork));
-    data.put("to_work_yd", rounded(Units.yardsOfMillimetres(toWork)));
+    data.put("to_work_yd", toThree(Units.yardsOfMillimetres(toWork)));
     grams(need.yarn(), toWork)
         .map(BigDecimal::doubleValue)
         .ifPresent(
             grams -> {
-              data.put("to_work_g", rounded(grams));
-              data.put("to_work_oz", rounded(Units.ouncesOfGrams(grams)));
+              data.put("to_work_g", toThree(grams));
+              data.put("to_work_oz", toThree(Units.ouncesOfGrams(grams)));
             });
     data.put("at_hand_m", metres(need.work().atHandMillimetres()));
     need.ballsNeeded().ifPresent(balls -> data.put("balls", balls));
@@ -199,22 +201,10 @@ record YarnLines(Blanket blanket, List<YarnNeed> needs) {
     return Optional.of(sum);
   }
 
-  private static BigDecimal rounded(double number) {
-    return BigDecimal.valueOf(number).setScale(DECIMALS, RoundingMode.HALF_UP);
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, DECIMALS);
-  }
-
   private static String words(Purchase purchase) {
     String metres = Amount.metres(purchase.toldMillimetres());
     return purchase.balls().isEmpty()
         ? metres
         : metres + " = " + Figures.count(purchase.balls().getAsLong(), "ball");
-  }
-
-  private static String count(OptionalLong count) {
-    return count.isPresent() ? Long.toString(count.getAsLong()) : NONE;
   }
 }

@@ -1,7 +1,9 @@
 package lozengy.report.pack;
 
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.toSix;
+
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -51,11 +53,11 @@ public final class PackData {
           "proved",
           beyond.proved(),
           "wanted",
-          points(beyond.asked()),
+          toSix(beyond.asked()),
           "plenty",
-          points(beyond.reached()),
+          toSix(beyond.reached()),
           "bound",
-          points(beyond.bound()));
+          toSix(beyond.bound()));
     }
     return Json.object("title", title, "outcome", "unfinished");
   }
@@ -122,11 +124,11 @@ public final class PackData {
         "looser_percent",
         packed.arrangement().blanket().brief().forSale().map(ForSale::looserPercent),
         "score",
-        points(packed.score()),
+        toSix(packed.score()),
         "wanted",
-        points(packed.wanted()),
+        toSix(packed.wanted()),
         "plenty",
-        points(packed.plenty()),
+        toSix(packed.plenty()),
         "proved_least",
         packed.proof().least(),
         "floor",
@@ -148,13 +150,5 @@ public final class PackData {
 
   private static Map<String, Object> failed(Failed failed) {
     return Json.object("balls", failed.balls(), "proved", failed.proved());
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
-  }
-
-  private static BigDecimal points(double points) {
-    return BigDecimal.valueOf(points).setScale(6, RoundingMode.HALF_UP);
   }
 }

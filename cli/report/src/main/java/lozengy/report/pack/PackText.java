@@ -1,5 +1,7 @@
 package lozengy.report.pack;
 
+import static lozengy.report.TextTable.NONE;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -24,7 +26,6 @@ import lozengy.solver.pack.Packing.Shade;
 /** Tells of a pack in lines for a person. */
 public final class PackText {
 
-  private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
 
   private PackText() {}

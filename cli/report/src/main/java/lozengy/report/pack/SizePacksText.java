@@ -1,5 +1,7 @@
 package lozengy.report.pack;
 
+import static lozengy.report.TextTable.NONE;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +20,6 @@ import lozengy.solver.pack.Packing.Shade;
 /** Tells of the packs of several sizes in lines for a person. */
 public final class SizePacksText {
 
-  private static final String NONE = "-";
   private static final int WIDEST_NAME = 30;
 
   private SizePacksText() {}

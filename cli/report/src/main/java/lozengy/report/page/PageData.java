@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import lozengy.model.arrangement.Arrangement;
 import lozengy.model.blanket.Blanket;
@@ -101,17 +102,9 @@ final class PageData {
 
   /** By kind and round, minutes; nothing where the brief does not tell. */
   private List<Object> minutes() {
-    List<Object> minutes = new ArrayList<>();
-    for (PieceKind kind : PieceKind.values()) {
-      int rounds = blanket.motif(kind) == null ? 0 : blanket.motif(kind).rounds().size();
-      List<Object> byRound = new ArrayList<>();
-      for (int round = 0; round < rounds; round++) {
-        byRound.add(
+    return byRound(
+        (kind, round) ->
             WorkTime.minutes(blanket, kind, round).<Object>map(BigDecimal::doubleValue).orElse(""));
-      }
-      minutes.add(byRound);
-    }
-    return minutes;
   }
 
   /** The yarn of the edging; empty where it has none, or several. */
@@ -177,21 +170,23 @@ final class PageData {
 
   /** By kind and round, millimetres: one for all yarns, or a list by yarn where they differ. */
   private List<Object> needs() {
-    List<Object> needs = new ArrayList<>();
+    return byRound(
+        (kind, round) -> {
+          List<Long> byYarn =
+              IntStream.range(0, blanket.yarnCount())
+                  .mapToObj(yarn -> blanket.motifs().needMillimetres(kind, round, yarn))
+                  .toList();
+          return byYarn.stream().distinct().count() == 1 ? byYarn.get(0) : byYarn;
+        });
+  }
+
+  private List<Object> byRound(BiFunction<PieceKind, Integer, Object> each) {
+    List<Object> all = new ArrayList<>();
     for (PieceKind kind : PieceKind.values()) {
       int rounds = blanket.motif(kind) == null ? 0 : blanket.motif(kind).rounds().size();
-      List<Object> byRound = new ArrayList<>();
-      for (int round = 0; round < rounds; round++) {
-        int at = round;
-        List<Long> byYarn =
-            IntStream.range(0, blanket.yarnCount())
-                .mapToObj(yarn -> blanket.motifs().needMillimetres(kind, at, yarn))
-                .toList();
-        byRound.add(byYarn.stream().distinct().count() == 1 ? byYarn.get(0) : byYarn);
-      }
-      needs.add(byRound);
+      all.add(IntStream.range(0, rounds).mapToObj(round -> each.apply(kind, round)).toList());
     }
-    return needs;
+    return all;
   }
 
   /**

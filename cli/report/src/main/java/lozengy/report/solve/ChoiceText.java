@@ -1,7 +1,7 @@
 package lozengy.report.solve;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import static lozengy.report.Decimals.toSix;
+
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +12,7 @@ import lozengy.model.arrangement.Arrangement;
 import lozengy.model.brief.Part;
 import lozengy.model.input.Words;
 import lozengy.model.score.Score;
+import lozengy.report.Decimals;
 import lozengy.report.Figures;
 import lozengy.report.Json;
 import lozengy.report.TextTable;
@@ -28,7 +29,6 @@ import lozengy.solver.alternatives.Alternatives;
 public record ChoiceText(Alternatives found, int wanted, double withinPoints) {
 
   private static final int WIDEST = 40;
-  private static final int DECIMALS = 6;
 
   /** For a person: scores, and how far each two are apart. */
   public List<String> lines() {
@@ -123,30 +123,26 @@ public record ChoiceText(Alternatives found, int wanted, double withinPoints) {
     for (int i = 0; i < found.found().size(); i++) {
       Map<String, Object> parts = new LinkedHashMap<>();
       Score score = found.found().get(i).score();
-      parts().forEach(part -> parts.put(part.word(), decimal(score.parts().get(part))));
+      parts().forEach(part -> parts.put(part.word(), toSix(score.parts().get(part))));
       List<Object> apart = new ArrayList<>();
       for (double distance : found.distances()[i]) {
-        apart.add(decimal(distance));
+        apart.add(toSix(distance));
       }
       all.add(
           Json.object(
               "arrangement",
               files.get(i).toString(),
               "total",
-              decimal(score.total()),
+              toSix(score.total()),
               "parts",
               parts,
               "keep",
-              Optional.ofNullable(score.parts().get(Part.KEEP)).map(ChoiceText::decimal),
+              Optional.ofNullable(score.parts().get(Part.KEEP)).map(Decimals::toSix),
               "objective",
-              decimal(score.objective()),
+              toSix(score.objective()),
               "distances",
               apart));
     }
-    return Json.object("wanted", wanted, "within_points", decimal(withinPoints), "found", all);
-  }
-
-  private static BigDecimal decimal(double value) {
-    return BigDecimal.valueOf(value).setScale(DECIMALS, RoundingMode.HALF_UP);
+    return Json.object("wanted", wanted, "within_points", toSix(withinPoints), "found", all);
   }
 }

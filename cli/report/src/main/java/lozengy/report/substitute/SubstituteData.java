@@ -1,13 +1,15 @@
 package lozengy.report.substitute;
 
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.rounded;
+import static lozengy.report.Decimals.toSix;
+
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lozengy.model.blanket.Blanket;
-import lozengy.model.score.Score;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.Substitute;
 import lozengy.report.Json;
@@ -44,7 +46,7 @@ public final class SubstituteData {
         "plenty",
         found.plenty(),
         "score_before",
-        found.before().map(SubstituteData::points),
+        found.before().map(score -> toSix(score.total())),
         "gone",
         found.shades().stream().map(this::shade).toList(),
         "without",
@@ -93,7 +95,7 @@ public final class SubstituteData {
         "colour",
         blanket.yarn(each.yarn()).colour().hex(),
         "difference",
-        BigDecimal.valueOf(each.difference()).setScale(4, RoundingMode.HALF_UP),
+        rounded(each.difference(), 4),
         "need_m",
         metres(each.needMillimetres()),
         "to_buy",
@@ -122,19 +124,12 @@ public final class SubstituteData {
     Optional<BigDecimal> change =
         found
             .before()
-            .flatMap(
-                before ->
-                    trial
-                        .score()
-                        .map(
-                            now ->
-                                BigDecimal.valueOf(now.total() - before.total())
-                                    .setScale(6, RoundingMode.HALF_UP)));
+            .flatMap(before -> trial.score().map(now -> toSix(now.total() - before.total())));
     return Json.object(
         "outcome",
         outcome(trial),
         "score",
-        trial.score().map(SubstituteData::points),
+        trial.score().map(score -> toSix(score.total())),
         "change",
         change,
         "pieces",
@@ -152,13 +147,5 @@ public final class SubstituteData {
     return trial.result() instanceof SolveResult.Found
         ? "found"
         : trial.result() instanceof SolveResult.Impossible ? "impossible" : "unfinished";
-  }
-
-  private static BigDecimal metres(long millimetres) {
-    return BigDecimal.valueOf(millimetres, 3);
-  }
-
-  private static BigDecimal points(Score score) {
-    return BigDecimal.valueOf(score.total()).setScale(6, RoundingMode.HALF_UP);
   }
 }

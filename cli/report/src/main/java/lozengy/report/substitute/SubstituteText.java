@@ -1,5 +1,7 @@
 package lozengy.report.substitute;
 
+import static lozengy.report.TextTable.NONE;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -36,7 +38,6 @@ public final class SubstituteText {
   /** Points that say little. */
   private static final double LITTLE = 0.5;
 
-  private static final String NONE = "-";
   private static final String INDENT = "  ";
 
   private final Substitution found;

@@ -1,7 +1,6 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.metres;
-import static lozengy.report.tables.Cells.whole;
+import static lozengy.report.Decimals.metres;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -66,7 +65,7 @@ public final class PackTable {
     return new Object[] {
       yarn.code(),
       yarn.name(),
-      whole(shade.balls()),
+      Long.valueOf(shade.balls()),
       yarn.ball().map(ball -> ball.grams().multiply(balls)).orElse(BigDecimal.ZERO),
       yarn.price().map(each -> each.times(shade.balls()).amount()).orElse(null),
       yarn.price().map(each -> each.currency()).orElse(null),

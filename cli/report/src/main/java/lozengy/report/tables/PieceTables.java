@@ -1,7 +1,6 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.metres;
-import static lozengy.report.tables.Cells.whole;
+import static lozengy.report.Decimals.metres;
 
 import java.util.Arrays;
 import java.util.List;
@@ -62,17 +61,17 @@ final class PieceTables {
           place.name(),
           place.kind().word(),
           laid.state(piece).word(),
-          whole(place.x()),
-          whole(place.y()),
-          whole(sequences.rounds(piece)),
-          whole(laid.roundsWorked(piece)),
+          Long.valueOf(place.x()),
+          Long.valueOf(place.y()),
+          Long.valueOf(sequences.rounds(piece)),
+          Long.valueOf(laid.roundsWorked(piece)),
           Arrays.stream(sequences.of(piece))
               .mapToObj(yarn -> blanket.yarn(yarn).code())
               .collect(Collectors.joining(" ")),
           blanket.yarn(sequences.border(piece)).code(),
           arrangement
               .earlier()
-              .map(earlier -> whole(changed(sequences, earlier, piece)))
+              .map(earlier -> Long.valueOf(changed(sequences, earlier, piece)))
               .orElse(null));
     }
     return table;
@@ -113,7 +112,7 @@ final class PieceTables {
         int yarn = sequences.yarn(piece, round);
         table.row(
             place.name(),
-            whole(round + 1),
+            Long.valueOf(round + 1),
             round == sequences.rounds(piece) - 1,
             blanket.yarn(yarn).code(),
             metres(blanket.motifs().needMillimetres(place.kind(), round, yarn)),

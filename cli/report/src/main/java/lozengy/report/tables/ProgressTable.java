@@ -1,7 +1,5 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.whole;
-
 import java.time.LocalDate;
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
@@ -36,11 +34,11 @@ final class ProgressTable {
       table.row(
           ++mark,
           entry.on().map(LocalDate::toString).orElse(null),
-          whole(entry.pieces()),
-          whole(entry.rounds()),
+          Long.valueOf(entry.pieces()),
+          Long.valueOf(entry.rounds()),
           pieces,
           rounds,
-          whole(entry.yarns().size()));
+          Long.valueOf(entry.yarns().size()));
     }
     return table;
   }

@@ -1,6 +1,6 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.number;
+import static lozengy.report.Decimals.rounded;
 
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
@@ -54,9 +54,9 @@ final class SeamTable {
           blanket.place(second).name(),
           blanket.yarn(firstYarn).code(),
           blanket.yarn(secondYarn).code(),
-          number(blanket.yarns().difference(firstYarn, secondYarn), DIFFERENCE_DECIMALS),
-          number(Scorer.contrast(blanket, true, firstYarn, secondYarn), DIFFERENCE_DECIMALS),
-          number(sideCm, CM_DECIMALS),
+          rounded(blanket.yarns().difference(firstYarn, secondYarn), DIFFERENCE_DECIMALS),
+          rounded(Scorer.contrast(blanket, true, firstYarn, secondYarn), DIFFERENCE_DECIMALS),
+          rounded(sideCm, CM_DECIMALS),
           kinds.of(first, second));
     }
     return table;

@@ -1,8 +1,7 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.metres;
-import static lozengy.report.tables.Cells.number;
-import static lozengy.report.tables.Cells.whole;
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.rounded;
 
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +10,7 @@ import lozengy.model.brief.Yarn;
 import lozengy.model.score.Score;
 import lozengy.model.yarn.Purchase;
 import lozengy.model.yarn.Substitute;
+import lozengy.report.Decimals;
 import lozengy.report.substitute.SubstituteData;
 import lozengy.solver.substitute.Substitution;
 import lozengy.solver.substitute.Substitution.Shade;
@@ -70,18 +70,18 @@ public final class SubstituteTable {
         yarn.code(),
         yarn.name(),
         yarn.colour().hex(),
-        number(each.difference(), DECIMALS),
+        rounded(each.difference(), DECIMALS),
         metres(each.needMillimetres()),
         each.toBuy() || found.plenty() ? null : metres(each.spareMillimetres()),
-        each.lacks(blanket).map(Purchase::missingMillimetres).map(Cells::metres).orElse(null),
-        each.ballsToTake().isPresent() ? whole(each.ballsToTake().getAsLong()) : null,
+        each.lacks(blanket).map(Purchase::missingMillimetres).map(Decimals::metres).orElse(null),
+        each.ballsToTake().isPresent() ? Long.valueOf(each.ballsToTake().getAsLong()) : null,
         trial.map(SubstituteData::outcome).orElse("untried"),
-        found.before().map(Score::total).map(total -> number(total, DECIMALS)).orElse(null),
-        trial.flatMap(Trial::score).map(score -> number(score.total(), DECIMALS)).orElse(null),
-        trial.flatMap(Trial::upset).map(upset -> whole(upset.pieces().size())).orElse(null),
+        found.before().map(Score::total).map(total -> rounded(total, DECIMALS)).orElse(null),
+        trial.flatMap(Trial::score).map(score -> rounded(score.total(), DECIMALS)).orElse(null),
+        trial.flatMap(Trial::upset).map(upset -> Long.valueOf(upset.pieces().size())).orElse(null),
         trial
             .filter(one -> one.upset().isPresent())
-            .map(one -> whole(one.beyondPieces()))
+            .map(one -> Long.valueOf(one.beyondPieces()))
             .orElse(null));
   }
 }

@@ -1,7 +1,6 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.metres;
-import static lozengy.report.tables.Cells.whole;
+import static lozengy.report.Decimals.metres;
 
 import java.util.List;
 import lozengy.model.arrangement.Arrangement;
@@ -38,10 +37,10 @@ final class WorkTables {
       for (MakeList.Task task : batch.tasks()) {
         Place place = blanket.place(task.piece());
         table.row(
-            whole(batch.step()),
+            Long.valueOf(batch.step()),
             blanket.yarn(batch.yarn()).code(),
             place.name(),
-            whole(task.round() + 1),
+            Long.valueOf(task.round() + 1),
             metres(blanket.motifs().needMillimetres(place.kind(), task.round(), batch.yarn())));
       }
     }
@@ -84,7 +83,7 @@ final class WorkTables {
     for (PileLine line : PileLine.index(arrangement)) {
       if (line.out() > 0) {
         String inwards = String.join(" ", line.inwards());
-        table.row(line.kind(), line.inwards().get(0), inwards, whole(line.out()));
+        table.row(line.kind(), line.inwards().get(0), inwards, Long.valueOf(line.out()));
       }
     }
     return table;
@@ -111,7 +110,7 @@ final class WorkTables {
       for (int i = 0; i < strip.pieces().size(); i++) {
         Place place = strip.pieces().get(i);
         boolean joined = blanket.state(place.index()) == PieceState.JOINED;
-        table.row(whole(strip.number()), whole(i + 1), place.name(), before, joined);
+        table.row(Long.valueOf(strip.number()), Long.valueOf(i + 1), place.name(), before, joined);
         before = place.name();
       }
     }

@@ -1,8 +1,7 @@
 package lozengy.report.tables;
 
-import static lozengy.report.tables.Cells.metres;
-import static lozengy.report.tables.Cells.number;
-import static lozengy.report.tables.Cells.whole;
+import static lozengy.report.Decimals.metres;
+import static lozengy.report.Decimals.rounded;
 
 import java.math.BigDecimal;
 import java.util.Arrays;
@@ -82,12 +81,12 @@ final class YarnTable {
           of.code(),
           of.name(),
           of.colour().hex(),
-          number(lab.lightness(), LAB_DECIMALS),
-          number(lab.a(), LAB_DECIMALS),
-          number(lab.b(), LAB_DECIMALS),
+          rounded(lab.lightness(), LAB_DECIMALS),
+          rounded(lab.a(), LAB_DECIMALS),
+          rounded(lab.b(), LAB_DECIMALS),
           line.tone().word(),
           BigDecimal.valueOf(of.share()),
-          whole(rounds[yarn]),
+          Long.valueOf(rounds[yarn]),
           metres(line.availableMillimetres()),
           metres(line.usedMillimetres()),
           metres(line.work().workedMillimetres()),
@@ -129,7 +128,7 @@ final class YarnTable {
   }
 
   private static BigDecimal balls(OptionalDouble balls) {
-    return balls.isEmpty() ? null : number(balls.getAsDouble(), BALL_DECIMALS);
+    return balls.isEmpty() ? null : rounded(balls.getAsDouble(), BALL_DECIMALS);
   }
 
   private static long[] rounds(Blanket blanket, Sequences sequences) {

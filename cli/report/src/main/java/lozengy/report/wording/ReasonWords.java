@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Words;
+import lozengy.model.brief.Look;
 import lozengy.model.wording.WhereWords;
 import lozengy.solver.explain.argument.CountReason;
 import lozengy.solver.explain.argument.PileReason;
@@ -253,13 +254,9 @@ final class ReasonWords implements Reason.Cases<String> {
                     reason.can());
           }
         };
-    return "At least %d of %s are to have %s in %s, and %s"
-        .formatted(
-            reason.count().atLeast(),
-            WhereWords.at(reason.count().where()),
-            Words.yarn(blanket, reason.yarn()),
-            WhereWords.someRound(reason.count().where()),
-            why);
+    return are("At least " + reason.count().atLeast(), reason.count(), reason.yarn())
+        + "and "
+        + why;
   }
 
   @Override
@@ -272,28 +269,30 @@ final class ReasonWords implements Reason.Cases<String> {
                 .formatted(
                     worked == 0 ? "" : worked + " worked already, and ",
                     lozengy.model.input.Words.count(reason.ofPile(), "piece"));
-    return "At most %d of %s are to have %s in %s, and %s"
-        .formatted(
-            reason.count().atMost().orElseThrow(),
-            WhereWords.at(reason.count().where()),
-            Words.yarn(blanket, reason.yarn()),
-            WhereWords.someRound(reason.count().where()),
-            why);
+    int most = reason.count().atMost().orElseThrow();
+    return are("At most " + most, reason.count(), reason.yarn()) + "and " + why;
   }
 
   @Override
   public String countOfImages(CountReason.CountOfImages reason) {
-    return "%s of %s are to have %s in %s, and pieces that are each other's images come together: %s"
+    String many =
+        reason.least() == reason.most()
+            ? "Just " + reason.least()
+            : "From " + reason.least() + " to " + reason.most();
+    return are(many, reason.count(), reason.yarn())
+        + "and pieces that are each other's images come together: "
+        + reason.below()
+        + (reason.above().isPresent() ? " or " + reason.above().getAsInt() : "")
+        + " can";
+  }
+
+  private String are(String many, Look.Count count, int yarn) {
+    return "%s of %s are to have %s in %s, "
         .formatted(
-            reason.least() == reason.most()
-                ? "Just " + reason.least()
-                : "From " + reason.least() + " to " + reason.most(),
-            WhereWords.at(reason.count().where()),
-            Words.yarn(blanket, reason.yarn()),
-            WhereWords.someRound(reason.count().where()),
-            reason.above().isPresent()
-                ? reason.below() + " or " + reason.above().getAsInt() + " can"
-                : reason.below() + " can");
+            many,
+            WhereWords.at(count.where()),
+            Words.yarn(blanket, yarn),
+            WhereWords.someRound(count.where()));
   }
 
   @Override
