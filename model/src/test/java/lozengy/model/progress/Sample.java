@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.brief.Brief;
@@ -85,12 +84,5 @@ final class Sample {
   /** The codes that a piece is locked to. */
   static String locks(Blanket blanket, String name) {
     return codes(blanket, blanket.locks(), name);
-  }
-
-  /** The names of the pieces of a blanket, in its order. */
-  static List<String> names(Blanket blanket) {
-    return IntStream.range(0, blanket.pieceCount())
-        .mapToObj(piece -> blanket.place(piece).name())
-        .toList();
   }
 }

@@ -82,7 +82,9 @@ public final class Optimum {
     /** Searches for better; true if none is left, those within the margin perhaps left out. */
     boolean run(boolean beyondMargin, long seed, Limits limits) {
       ConstraintModel constraints = ConstraintModel.of(blanket);
-      if (!constraints.exact() || !ScoreLoss.states(constraints)) {
+      // with a pile, what lies where is not gone through
+      boolean whole = constraints.exact() && constraints.allLaid().length == 0;
+      if (!whole || !ScoreLoss.states(constraints)) {
         return false;
       }
       ScoreLoss loss = ScoreLoss.of(constraints, earlier);

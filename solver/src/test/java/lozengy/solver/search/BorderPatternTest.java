@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -179,6 +180,23 @@ class BorderPatternTest {
     assertEquals(0, repeats(problem, one));
   }
 
+  /**
+   * 143 pieces on point whose borders must part in lightness: with as many moves, but no pattern,
+   * three seeds end at 92.1 at most, and at 93.5 at least with one.
+   */
+  @Test
+  void aSearchGainsByAPatternWhereBordersMustPart() {
+    Problem problem = ProblemCompiler.compile(parted(), Optional.empty());
+    long moves = (long) (6.2 * BorderPattern.mostMoves(problem));
+    Budget budget = new Budget(OptionalLong.of(moves), OptionalDouble.empty(), () -> false);
+    try (Search search = new Search(problem, 1, 2, 1, budget, () -> 0, () -> {}, Assertions.OFF)) {
+      assertTrue(search.start());
+      search.improve();
+      double reached = 100 - search.bestCost() / problem.prices().unitsPerPoint();
+      assertTrue(reached > 92.8, "only " + reached);
+    }
+  }
+
   private static int[] searched(Problem problem, int threads) {
     // just enough that the search tries a pattern
     long moves = 6 * BorderPattern.mostMoves(problem) + 1_000_000;
@@ -237,5 +255,63 @@ class BorderPatternTest {
                 """
                     + yarns
                     + more)));
+  }
+
+  /** A throw of squares and triangles with two rounds, in nine dark yarns and eight light ones. */
+  private static Blanket parted() {
+    String yarns =
+        """
+        D1 #2e220a 84
+        D2 #6d4790 82
+        D3 #0e6665 86
+        D4 #9a3d37 89
+        D5 #4f5f01 79
+        D6 #022646 85
+        D7 #3a1b29 81
+        D8 #09371b 78
+        D9 #734f17 89
+        L1 #dfbbfd 122
+        L2 #def4a7 124
+        L3 #04c3e0 123
+        L4 #e9af93 121
+        L5 #dae7e7 122
+        L6 #70c6a7 123
+        L7 #8eb1ee 124
+        L8 #ef98af 120
+        """
+            .lines()
+            .map(
+                line ->
+                    "  - {code: %s, name: %1$s, colour: '%s', balls: 0, left: %s m}%n"
+                        .formatted((Object[]) line.split(" ")))
+            .collect(Collectors.joining());
+    return Blanket.of(
+        BriefReader.read(
+            SourceText.of(
+                "parted.yaml",
+                """
+                format: lozengy-brief/1
+                title: Parted
+                layout: {setting: on-point, across: 7, down: 9, sides: triangles, corners: triangles}
+                motifs:
+                  square:
+                    side: 9 cm
+                    rounds:
+                      - {tone: light, metres: 3.83}
+                      - {tone: dark, metres: 5.11}
+                  triangle:
+                    rounds:
+                      - {tone: light, metres: 2.24}
+                      - {tone: dark, metres: 2.93}
+                  corner:
+                    rounds:
+                      - {tone: light, metres: 1.34}
+                      - {tone: dark, metres: 1.72}
+                tones: {dark-below: 42, light-from: 68}
+                rules: {min-contrast: 22, within-piece: adjacent-differ, copies: 6, keep-back: 0 %}
+                prefer: {balance: 3, spread: 3, contrast: 1, variety: 1, leeway: 1, keep: 3}
+                yarns:
+                """
+                    + yarns)));
   }
 }

@@ -31,12 +31,7 @@ class CountExchangeTest {
     int[] yarn = RandomDraws.of(problem, new SplittableRandom(seed), false);
     slotOfGroup = groups.stream().mapToInt(group -> group[0]).toArray();
     sizes = groups.stream().mapToInt(group -> group.length).toArray();
-    counts = new int[groups.size()][problem.yarns()];
-    for (int group = 0; group < counts.length; group++) {
-      for (int slot : groups.get(group)) {
-        counts[group][yarn[slot]]++;
-      }
-    }
+    counts = TinyProblems.counts(problem, groups, yarn);
     surplus = IntStream.of(problem.balance().targets()).map(target -> -target).toArray();
     StockUse stock = new StockUse(problem);
     stock.reset(yarn);

@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
@@ -18,7 +17,6 @@ import lozengy.model.brief.Symmetry;
 import lozengy.model.colour.Tone;
 import lozengy.model.layout.PieceKind;
 import lozengy.solver.constraint.BlanketBuilder;
-import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
 import org.junit.jupiter.api.Test;
@@ -27,33 +25,6 @@ import org.junit.jupiter.api.Test;
 class CountPlanOptimumTest {
 
   private static final int MOST_WAYS = 5000;
-
-  private static Optional<Problem> problem(long seed) {
-    Problem problem = ProblemCompiler.compile(TinyBlankets.of(seed), Optional.empty());
-    long ways = 1;
-    for (int slot : problem.slots().free()) {
-      ways = Math.min(MOST_WAYS + 1, ways * problem.domains().yarns(slot).length);
-    }
-    boolean some = ways > 1 && ways <= MOST_WAYS && !problem.domains().anyEmpty();
-    return some ? Optional.of(problem) : Optional.empty();
-  }
-
-  /** Visits every assignment. */
-  private static void all(Problem problem, Consumer<int[]> visit) {
-    all(problem, problem.slots().fixedYarn().clone(), 0, visit);
-  }
-
-  private static void all(Problem problem, int[] yarn, int next, Consumer<int[]> visit) {
-    int[] free = problem.slots().free();
-    if (next == free.length) {
-      visit.accept(yarn);
-      return;
-    }
-    for (int each : problem.domains().yarns(free[next])) {
-      yarn[free[next]] = each;
-      all(problem, yarn, next + 1, visit);
-    }
-  }
 
   /** Balance and stock of an assignment; what is overdrawn makes it invalid. */
   private static long cost(Problem problem, int[] yarn) {
@@ -87,12 +58,12 @@ class CountPlanOptimumTest {
     int lacking = 0;
     int best = 0;
     for (long seed = 1; seed <= 60; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }
       long[] least = {Long.MAX_VALUE};
-      all(problem, yarn -> least[0] = Math.min(least[0], cost(problem, yarn)));
+      TinyProblems.all(problem, yarn -> least[0] = Math.min(least[0], cost(problem, yarn)));
       CountPlan plan = new CountPlan(problem, new Draws(seed));
       int[] dealt = plan.deal(200);
       assertEquals(least[0] < Long.MAX_VALUE, plan.settled(), "seed " + seed);
@@ -120,7 +91,7 @@ class CountPlanOptimumTest {
   void expectedRepeatsAreTheMeanOverAllDeals() {
     int tight = 0;
     for (long seed = 1; seed <= 150; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }
@@ -128,17 +99,17 @@ class CountPlanOptimumTest {
       int[] dealt = RandomDraws.of(problem, new SplittableRandom(seed), false);
       ExpectedRepeats repeats = new ExpectedRepeats(problem, groups, dealt);
       if (!repeats.any()) {
-        assertEquals(0, repeats.of(counts(problem, groups, dealt)));
-        assertEquals(0, repeats.step(0, counts(problem, groups, dealt), 0, 1));
+        assertEquals(0, repeats.of(TinyProblems.counts(problem, groups, dealt)));
+        assertEquals(0, repeats.step(0, TinyProblems.counts(problem, groups, dealt), 0, 1));
         continue;
       }
       tight++;
-      int[][] counts = counts(problem, groups, dealt);
+      int[][] counts = TinyProblems.counts(problem, groups, dealt);
       double[] sum = new double[2];
-      all(
+      TinyProblems.all(
           problem,
           yarn -> {
-            if (Arrays.deepEquals(counts, counts(problem, groups, yarn))) {
+            if (Arrays.deepEquals(counts, TinyProblems.counts(problem, groups, yarn))) {
               sum[0] += repeats(problem, yarn);
               sum[1]++;
             }
@@ -147,16 +118,6 @@ class CountPlanOptimumTest {
       assertEquals(mean, repeats.of(counts), 1e-6 * (1 + mean), "seed " + seed);
     }
     assertTrue(tight > 15, tight + " tight");
-  }
-
-  private static int[][] counts(Problem problem, List<int[]> groups, int[] yarn) {
-    int[][] counts = new int[groups.size()][problem.yarns()];
-    for (int group = 0; group < counts.length; group++) {
-      for (int slot : groups.get(group)) {
-        counts[group][yarn[slot]]++;
-      }
-    }
-    return counts;
   }
 
   /** Repeats of which at least one slot is free. */
@@ -180,7 +141,7 @@ class CountPlanOptimumTest {
   void earlierCountsCostTheRoundsThatMustChange() {
     int shifted = 0;
     for (long seed = 1; seed <= 60; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }
@@ -196,7 +157,7 @@ class CountPlanOptimumTest {
       for (int turn = 0; turn < 20; turn++) {
         int[] now = RandomDraws.of(problem, random, false);
         int group = random.nextInt(groups.size());
-        int[] counts = counts(problem, groups, now)[group];
+        int[] counts = TinyProblems.counts(problem, groups, now)[group];
         int[] slots = groups.get(group);
         int from = random.nextInt(problem.yarns());
         int to = random.nextInt(problem.yarns());
@@ -238,7 +199,7 @@ class CountPlanOptimumTest {
 
   @Test
   void withoutAnEarlierPlanNothingIsKeptAndNothingCosts() {
-    Problem problem = problem(firstSeed()).orElseThrow();
+    Problem problem = TinyProblems.of(firstSeed(), MOST_WAYS).orElseThrow();
     List<int[]> groups = CountPlan.groups(problem, problem.slots().free());
     EarlierCounts none = EarlierCounts.of(problem, groups, null, 7);
     assertFalse(none.any());
@@ -249,7 +210,7 @@ class CountPlanOptimumTest {
 
   private static long firstSeed() {
     long seed = 1;
-    while (problem(seed).isEmpty()) {
+    while (TinyProblems.of(seed, MOST_WAYS).isEmpty()) {
       seed++;
     }
     return seed;
@@ -284,7 +245,7 @@ class CountPlanOptimumTest {
     int stood = 0;
     int filled = 0;
     for (long seed = 1; seed <= 150; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }
@@ -331,7 +292,7 @@ class CountPlanOptimumTest {
   void whatOfAnEarlierPlanCanStayStays() {
     int changed = 0;
     for (long seed = 1; seed <= 60; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }

@@ -76,7 +76,7 @@ class CountPlanTest {
       }
       tight++;
       List<int[]> groups = CountPlan.groups(problem.get(), problem.get().slots().free());
-      int[][] counts = counts(problem.get(), groups, dealt);
+      int[][] counts = TinyProblems.counts(problem.get(), groups, dealt);
       double sum = 0;
       int deals = 300;
       for (int deal = 0; deal < deals; deal++) {
@@ -133,16 +133,6 @@ class CountPlanTest {
   private static ExpectedRepeats tight(Problem problem, int[] assignment) {
     List<int[]> groups = CountPlan.groups(problem, problem.slots().free());
     return new ExpectedRepeats(problem, groups, assignment);
-  }
-
-  private static int[][] counts(Problem problem, List<int[]> groups, int[] assignment) {
-    int[][] counts = new int[groups.size()][problem.yarns()];
-    for (int group = 0; group < counts.length; group++) {
-      for (int slot : groups.get(group)) {
-        counts[group][assignment[slot]]++;
-      }
-    }
-    return counts;
   }
 
   /** By layer and yarn, how often it shows. */

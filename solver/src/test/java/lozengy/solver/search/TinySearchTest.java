@@ -15,7 +15,6 @@ import java.util.concurrent.atomic.AtomicLong;
 import lozengy.model.blanket.PileMatching;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
-import lozengy.solver.constraint.TinyBlankets;
 import lozengy.solver.constraint.TinyPiles;
 import lozengy.solver.problem.Problem;
 import lozengy.solver.problem.ProblemCompiler;
@@ -26,34 +25,16 @@ class TinySearchTest {
 
   private static final int MOST_WAYS = 3000;
 
-  private static Optional<Problem> problem(long seed) {
-    Problem problem = ProblemCompiler.compile(TinyBlankets.of(seed), Optional.empty());
-    long ways = 1;
-    for (int slot : problem.slots().free()) {
-      ways = Math.min(MOST_WAYS + 1, ways * problem.domains().yarns(slot).length);
-    }
-    return ways > 1 && ways <= MOST_WAYS && !problem.domains().anyEmpty()
-        ? Optional.of(problem)
-        : Optional.empty();
-  }
-
   /** The least cost of all valid assignments; {@link Long#MAX_VALUE} where there is none. */
   private static long best(Problem problem) {
-    return best(problem, problem.slots().fixedYarn().clone(), 0);
-  }
-
-  private static long best(Problem problem, int[] yarn, int next) {
-    int[] free = problem.slots().free();
-    if (next == free.length) {
-      Cost cost = Cost.of(problem, yarn, 1);
-      return cost.hard() > 0 ? Long.MAX_VALUE : cost.total();
-    }
-    long best = Long.MAX_VALUE;
-    for (int each : problem.domains().yarns(free[next])) {
-      yarn[free[next]] = each;
-      best = Math.min(best, best(problem, yarn, next + 1));
-    }
-    return best;
+    long[] best = {Long.MAX_VALUE};
+    TinyProblems.all(
+        problem,
+        yarn -> {
+          Cost cost = Cost.of(problem, yarn, 1);
+          best[0] = cost.hard() > 0 ? best[0] : Math.min(best[0], cost.total());
+        });
+    return best[0];
   }
 
   private static Budget moves(long most) {
@@ -70,7 +51,7 @@ class TinySearchTest {
     int found = 0;
     int none = 0;
     for (long seed = 1; seed <= 45; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }
@@ -106,7 +87,7 @@ class TinySearchTest {
   void dealsOnceEvenWhereNoMovesAreLeft() {
     int fixed = 0;
     for (long seed = 1; seed <= 45; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null) {
         continue;
       }
@@ -139,7 +120,7 @@ class TinySearchTest {
     int stood = 0;
     int repaired = 0;
     for (long seed = 1; seed <= 40; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null || best(problem) == Long.MAX_VALUE) {
         continue;
       }
@@ -179,7 +160,7 @@ class TinySearchTest {
   void endsAtTheFloor() {
     int ended = 0;
     for (long seed = 1; seed <= 40; seed++) {
-      Problem problem = problem(seed).orElse(null);
+      Problem problem = TinyProblems.of(seed, MOST_WAYS).orElse(null);
       if (problem == null || best(problem) == Long.MAX_VALUE) {
         continue;
       }
@@ -213,7 +194,8 @@ class TinySearchTest {
   void goesNoFurtherThanItIsToldAndStopsWhenAsked() {
     Problem problem = null;
     for (long seed = 1; problem == null; seed++) {
-      problem = problem(seed).filter(each -> best(each) < Long.MAX_VALUE).orElse(null);
+      problem =
+          TinyProblems.of(seed, MOST_WAYS).filter(each -> best(each) < Long.MAX_VALUE).orElse(null);
     }
     AtomicLong ticks = new AtomicLong();
     Budget budget =

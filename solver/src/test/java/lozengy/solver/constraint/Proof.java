@@ -3,6 +3,7 @@ package lozengy.solver.constraint;
 import java.util.stream.Stream;
 import org.chocosolver.solver.Solver;
 import org.chocosolver.solver.search.strategy.Search;
+import org.chocosolver.solver.search.strategy.strategy.AbstractStrategy;
 import org.chocosolver.solver.variables.IntVar;
 
 /** Settles small briefs by searching their whole tree. */
@@ -19,7 +20,7 @@ public final class Proof {
   public record Count(long arrangements, boolean complete) {}
 
   /**
-   * Counts the arrangements that are valid.
+   * Counts the arrangements that are valid; one of a pile as often as its pieces can be laid.
    *
    * @param model a fresh, exact model; it is used up
    * @param atMost stops counting here, at least 1
@@ -35,7 +36,14 @@ public final class Proof {
     IntVar[] rounds =
         Stream.of(model.pieces()).flatMap(Stream::of).distinct().toArray(IntVar[]::new);
     // no restarts: they would meet arrangements twice
-    solver.setSearch(Search.lastConflict(Search.domOverWDegSearch(rounds)));
+    AbstractStrategy<IntVar> choice = Search.lastConflict(Search.domOverWDegSearch(rounds));
+    IntVar[] laid = model.allLaid();
+    if (laid.length == 0) {
+      solver.setSearch(choice);
+    } else {
+      // rounds leave open what lies where: without it a pile might fit nowhere
+      solver.setSearch(choice, Search.inputOrderLBSearch(laid));
+    }
     limits.on(solver);
     long found = 0;
     while (found < atMost && solver.solve()) {
