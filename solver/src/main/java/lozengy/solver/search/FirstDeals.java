@@ -54,13 +54,13 @@ final class FirstDeals {
   }
 
   /**
-   * Makes a few deals, however little time there is; one at least unless it takes long, even where
-   * the mending of an earlier plan has left no moves: else there would be nothing to tell of.
+   * Makes a few deals, however little time there is; one at least, unless it takes long, where the
+   * mending of an earlier plan has left no moves: else there would be nothing to tell of.
    */
   boolean few() {
     boolean small = slots < LARGE;
-    return deal(
-        small ? 1 : 0, FEW, LEG_OF_FEW, plans.few(), small ? budget::stopped : walkers::ended);
+    int least = small && budget.spent() > 0 ? 1 : 0;
+    return deal(least, FEW, LEG_OF_FEW, plans.few(), small ? budget::stopped : walkers::ended);
   }
 
   /** Makes more deals, with longer legs. */

@@ -10,6 +10,7 @@ import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.BriefLine;
 import lozengy.model.check.Check;
+import lozengy.model.check.RuleBook;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
@@ -99,7 +100,10 @@ public final class ConsistencyOracle {
         && Check.faults(blanket, start.sequences()).isEmpty()) {
       return new Settled(Verdict.HOLDS, Optional.of(start.sequences()));
     }
-    return outcome instanceof Start.None ? Settled.CONFLICTS : Settled.OPEN;
+    return outcome instanceof Start.None
+            || MeetingLines.conflict(blanket, RuleBook.lines(blanket), seed, limits)
+        ? Settled.CONFLICTS
+        : Settled.OPEN;
   }
 
   private Optional<Sequences> searched(Blanket blanket) {
@@ -141,9 +145,11 @@ public final class ConsistencyOracle {
     ConstraintModel model = ConstraintModel.of(blanket, lines);
     boolean exact = model.exact();
     Start.Outcome outcome = Start.find(model, seed, limits);
-    if (outcome instanceof Start.None) {
-      return Verdict.CONFLICTS;
+    if (outcome instanceof Start.Solution) {
+      return exact ? Verdict.HOLDS : Verdict.OPEN;
     }
-    return outcome instanceof Start.Solution && exact ? Verdict.HOLDS : Verdict.OPEN;
+    return outcome instanceof Start.None || MeetingLines.conflict(blanket, lines, seed, limits)
+        ? Verdict.CONFLICTS
+        : Verdict.OPEN;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import lozengy.model.blanket.Blanket;
 import lozengy.model.blanket.Sequences;
 import lozengy.model.check.Check;
+import lozengy.model.check.RuleBook;
 import lozengy.solver.constraint.ConstraintModel;
 import lozengy.solver.constraint.Limits;
 import lozengy.solver.constraint.Start;
@@ -71,6 +72,7 @@ public final class Feasibility {
       return answer(blanket, model, found.sequences());
     }
     return outcome instanceof Start.None
+            || MeetingLines.conflict(blanket, RuleBook.lines(blanket), seed, limits)
         ? new Impossible(List.of(), Optional.of(conflict(blanket, seed, limits)))
         : new Unknown();
   }
