@@ -44,6 +44,9 @@ class ProofEffortTest {
         new ProofEffort(most.start() / 5, most.optimum() / 4),
         ProofEffort.of(blanket, OPTIONS.withMoves(100_000)));
     assertEquals(
+        new ProofEffort(most.start() * 2 / 5, most.optimum() / 2),
+        ProofEffort.of(blanket, OPTIONS.withMoves(200_000)));
+    assertEquals(
         new ProofEffort(most.start() / 50, most.optimum() / 4),
         ProofEffort.of(blanket, OPTIONS.withMoves(0)));
   }

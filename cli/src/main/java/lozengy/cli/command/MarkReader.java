@@ -16,7 +16,7 @@ import lozengy.model.input.Quantity;
 import lozengy.model.input.Range;
 import lozengy.model.progress.Mark;
 
-/** Reads what the command line says has come about. What cannot be read becomes a mistake. */
+/** Reads what the command line says has come about. What cannot be read is told as a mistake. */
 final class MarkReader {
 
   /** Nothing needs no unit. */

@@ -26,7 +26,7 @@ final class BandCover {
    * @param width lattice units from a band's first line to the last, both counted; more than the
    *     widest pair of the region spans
    * @param step lattice units from band to band, at most; less than the width by at least what the
-   *     widest pair spans
+   *     widest pair spans, unless one band holds all
    * @param merged whether bands that are just alike are given once, with the number of copies
    */
   BandCover(Region region, int width, int step, boolean merged) {

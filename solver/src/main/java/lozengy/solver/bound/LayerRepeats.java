@@ -92,7 +92,7 @@ final class LayerRepeats {
   }
 
   /**
-   * The bands that a layer is swept in: one where it is so narrow that few states lie across.
+   * The bands that a layer is swept in: one where it is so narrow and short that it has few states.
    *
    * @param wide whether it is worth more than the first glance
    */
@@ -102,7 +102,7 @@ final class LayerRepeats {
     int step = straight ? wide ? 6 : 4 : wide ? 4 : 3;
     List<Band> bands = new BandCover(region, width, step, merged).bands();
     if (wide && bands.size() > 1 && region.span() <= MOST_SPANNED) {
-      List<Band> one = new BandCover(region, region.span(), region.span(), merged).bands();
+      List<Band> one = new BandCover(region, region.span(), region.span(), false).bands();
       Band all = one.get(0);
       return (long) all.places() << new Frontier(all).width() <= MOST_OF_ONE_BAND ? one : bands;
     }

@@ -10,8 +10,8 @@ final class DealSchedule {
   static final double PART = 0.6;
 
   /**
-   * Moves for each slot between two fresh deals, of blankets up to so many slots; of larger ones
-   * more by the square of their size.
+   * Moves for each slot between two fresh deals, of blankets up to so many slots; of larger ones at
+   * least, and more by the square of their size.
    */
   private static final long MOVES_BETWEEN_DEALS = 2500;
 

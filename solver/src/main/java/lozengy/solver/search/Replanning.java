@@ -27,14 +27,10 @@ final class Replanning {
 
   private static final int EXCHANGES = 1000;
 
-  /**
-   * Rounds in a row without a gain that end it, where it ends by itself: if all of the earlier plan
-   * can stand and the first round gains nothing, later ones hardly ever do; and where not.
-   */
+  /** Rounds in a row without a gain that end it, where it ends by itself. */
   private static final int IDLE = 3;
 
-  private static final int IDLE_WHERE_ALL_STANDS = 1;
-
+  /** Rounds without a gain that end it, at least, where it does not end by itself. */
   private static final int LONG_IDLE = 100;
 
   /** A gain that counts where it ends by itself, in points. */
@@ -92,6 +88,9 @@ final class Replanning {
     if (!endsByItself) {
       return idle >= Math.max(LONG_IDLE, round / 2);
     }
-    return idle >= (allStands && idle == round ? IDLE_WHERE_ALL_STANDS : IDLE);
+    // if all of the earlier plan can stand, and neither going on nor a deal gains at first, later
+    // rounds hardly ever do
+    int first = walkers.count() > 1 ? 1 : 2;
+    return idle >= (allStands && idle == round ? first : IDLE);
   }
 }

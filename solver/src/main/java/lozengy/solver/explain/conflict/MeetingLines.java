@@ -26,7 +26,7 @@ final class MeetingLines {
    */
   static boolean conflict(Blanket blanket, List<BriefLine> lines, long seed, Limits limits) {
     List<BriefLine> meeting = lines.stream().filter(MeetingLines::isOne).toList();
-    if (meeting.size() == lines.size()) {
+    if (meeting.size() == lines.size() || limits.stop().getAsBoolean()) {
       return false;
     }
     Limits few = new Limits(limits.nodes(), Math.min(limits.fails(), MOST_FAILS), limits.stop());
